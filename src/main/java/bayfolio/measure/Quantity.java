@@ -1,0 +1,46 @@
+package bayfolio.measure;
+
+/**
+ * A measured or rated figure of a coach: a tank's volume, a breaker's current, a clearance height.
+ *
+ * <p>Each kind is a record named for the unit it is kept in; it is rounded only when printed. What
+ * a writer may put in a description is told by its {@link Scale}.
+ */
+public sealed interface Quantity
+        permits Meters,
+                Kilograms,
+                Liters,
+                Watts,
+                Volts,
+                Amps,
+                AmpHours,
+                WattHours,
+                Kilopascals,
+                Celsius,
+                Seconds,
+                Share,
+                LitersPerHour,
+                KilometersPerHour,
+                Degrees,
+                SquareMillimeters,
+                LitersPer100Kilometers {
+
+    /** The figure in the unit the record is named for, always finite. */
+    double value();
+
+    /** What is measured, and the spellings it may be written in. */
+    Scale<?> scale();
+
+    /** The figure in a unit of the system, rounded half up to what a renter can use. */
+    String in(MeasureSystem system);
+
+    /**
+     * The figure in both systems, such as {@code 12 ft 11 in (3.94 m)}; printed once where both
+     * read the same, as amps do.
+     */
+    default String both(MeasureSystem first) {
+        String here = in(first);
+        String there = in(first.other());
+        return here.equals(there) ? here : here + " (" + there + ")";
+    }
+}

@@ -1,0 +1,56 @@
+package bayfolio.measure;
+
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
+
+/**
+ * A unit a writer may put behind a number.
+ *
+ * @param spelling the one spelling taken, case and all
+ * @param numeral how the number before it is written
+ * @param toKept turns the written number into the unit the quantity is kept in
+ * @param listed whether messages offer it; a second spelling of a unit is taken but not offered
+ * @param words what people write for it instead, to know what they meant
+ */
+record WrittenUnit(
+        String spelling,
+        Numeral numeral,
+        DoubleUnaryOperator toKept,
+        boolean listed,
+        List<String> words) {
+
+    WrittenUnit {
+        words = List.copyOf(words);
+    }
+
+    static WrittenUnit of(String spelling, double factor, String... words) {
+        return of(spelling, Numeral.PLAIN, number -> number * factor, words);
+    }
+
+    static WrittenUnit of(
+            String spelling, Numeral numeral, DoubleUnaryOperator toKept, String... words) {
+        return new WrittenUnit(spelling, numeral, toKept, true, List.of(words));
+    }
+
+    WrittenUnit alsoSpelled(String other) {
+        return new WrittenUnit(other, numeral, toKept, false, List.of());
+    }
+
+    boolean takes(String text) {
+        return text.endsWith(spelling) && numeral.takes(numberIn(text));
+    }
+
+    double read(String text) {
+        return toKept.applyAsDouble(numeral.reading().applyAsDouble(numberIn(text)));
+    }
+
+    Stream<String> names() {
+        return Stream.concat(Stream.of(spelling), words.stream());
+    }
+
+    private String numberIn(String text) {
+        String number = text.substring(0, text.length() - spelling.length());
+        return number.endsWith(" ") ? number.substring(0, number.length() - 1) : number;
+    }
+}
