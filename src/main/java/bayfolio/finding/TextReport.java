@@ -1,0 +1,91 @@
+package bayfolio.finding;
+
+import bayfolio.source.Place;
+import java.util.stream.Collectors;
+
+/**
+ * Findings for people: place, severity, sentence, code; the line as written with carets below what
+ * is meant; then the near names and the mend.
+ */
+public final class TextReport {
+    private static final int WIDEST = 160;
+
+    private TextReport() {}
+
+    public static String of(Findings findings) {
+        return findings.all().stream()
+                .map(finding -> heading(finding) + excerpt(finding.at()) + help(finding))
+                .collect(Collectors.joining("\n"));
+    }
+
+    /** One line for the end of a run, such as {@code 2 errors, 1 warning}. */
+    public static String summary(Findings findings) {
+        return java.util.Arrays.stream(Severity.values())
+                .filter(severity -> findings.count(severity) > 0)
+                .map(
+                        severity ->
+                                findings.count(severity)
+                                        + " "
+                                        + severity.word()
+                                        + (findings.count(severity) == 1 ? "" : "s"))
+                .collect(Collectors.joining(", "));
+    }
+
+    /**
+     * {@code units/dunlin/unit.yaml:12:9: error: … [code]}, with the coaches where it is not said
+     * by the file.
+     */
+    static String heading(Finding finding) {
+        String file = finding.at().file().path();
+        String coaches =
+                finding.units().stream()
+                        .filter(unit -> !file.startsWith("units/" + unit + "/"))
+                        .collect(Collectors.joining(", "));
+        return finding.at()
+                + ": "
+                + finding.severity().word()
+                + ": "
+                + finding.message()
+                + (coaches.isEmpty() ? "" : " (" + coaches + ")")
+                + " ["
+                + finding.code()
+                + "]\n";
+    }
+
+    private static String excerpt(Place at) {
+        String line = at.file().line(at.line());
+        int[] points = line.codePoints().toArray();
+        if (points.length == 0 || at.column() > points.length) {
+            return "";
+        }
+        // A long line is shown from a little before the place.
+        int from = at.column() + 40 > WIDEST ? Math.max(0, at.column() - 41) : 0;
+        int to = Math.min(points.length, from + WIDEST);
+        boolean oneLine = at.end().line() == at.line();
+        int end = oneLine ? Math.min(at.end().column(), to + 1) : to + 1;
+        int carets = Math.max(1, end - at.column());
+        String number = Integer.toString(at.line());
+        String shown = new String(points, from, to - from).replace('\t', ' ');
+        return number
+                + " | "
+                + shown
+                + "\n"
+                + " ".repeat(number.length())
+                + " | "
+                + " ".repeat(at.column() - 1 - from)
+                + "^".repeat(carets)
+                + "\n";
+    }
+
+    static String help(Finding finding) {
+        String near =
+                finding.near().isEmpty()
+                        ? ""
+                        : "help: did you mean "
+                                + finding.near().stream()
+                                        .map(name -> "`" + name + "`")
+                                        .collect(Collectors.joining(" or "))
+                                + "?\n";
+        return near + finding.mend().map(mend -> "help: " + mend + "\n").orElse("");
+    }
+}
