@@ -1,0 +1,27 @@
+package bayfolio.fact;
+
+/**
+ * A key of a record, declared once.
+ *
+ * @param name as written in the file, in kebab-case
+ * @param meaning one sentence for the writer: what belongs here and how it is found out
+ */
+public record Key<T>(String name, Type<T> type, boolean required, String meaning) {
+
+    /** The name in words, for tables: {@code from-front} is {@code From front}. */
+    public String label() {
+        String words = name.replace('-', ' ');
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    // Two shapes may have a key of one name and type; each is a key of its own.
+    @Override
+    public boolean equals(Object other) {
+        return this == other;
+    }
+
+    @Override
+    public int hashCode() {
+        return System.identityHashCode(this);
+    }
+}

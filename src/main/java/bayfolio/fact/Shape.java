@@ -1,0 +1,101 @@
+package bayfolio.fact;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * The declaration of one kind of record: its keys in the order in which they are told.
+ *
+ * <pre>{@code
+ * private static final Shape.Draft<Tank> DRAFT = Shape.draft("tank", "A tank for water, waste or fuel.");
+ * public static final Key<Liters> CAPACITY = DRAFT.optional("capacity", Type.measured(Liters.SCALE), "Measured …");
+ * public static final Shape<Tank> SHAPE = DRAFT.done(Tank::new);
+ * }</pre>
+ *
+ * @param <T> what is made of the facts
+ */
+public final class Shape<T extends Described> {
+    private final String name;
+    private final String meaning;
+    private final List<Key<?>> keys;
+    private final Function<Facts, T> make;
+
+    private Shape(String name, String meaning, List<Key<?>> keys, Function<Facts, T> make) {
+        this.name = name;
+        this.meaning = meaning;
+        this.keys = List.copyOf(keys);
+        this.make = make;
+    }
+
+    public static <T extends Described> Draft<T> draft(String name, String meaning) {
+        return new Draft<>(name, meaning);
+    }
+
+    /** What such a record is called: the scheme of references to it, too. */
+    public String name() {
+        return name;
+    }
+
+    public String meaning() {
+        return meaning;
+    }
+
+    /** In the order in which they were declared. */
+    public List<Key<?>> keys() {
+        return keys;
+    }
+
+    public Optional<Key<?>> key(String keyName) {
+        return keys.stream().filter(key -> key.name().equals(keyName)).findFirst();
+    }
+
+    public List<String> keyNames() {
+        return keys.stream().<String>map(Key::name).toList();
+    }
+
+    public T make(Facts facts) {
+        return make.apply(facts);
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+
+    /** A shape whose keys are being declared. */
+    public static final class Draft<T extends Described> {
+        private final String name;
+        private final String meaning;
+        private final List<Key<?>> keys = new ArrayList<>();
+        private final Set<String> names = new LinkedHashSet<>();
+
+        private Draft(String name, String meaning) {
+            this.name = name;
+            this.meaning = meaning;
+        }
+
+        public <V> Key<V> required(String keyName, Type<V> type, String keyMeaning) {
+            return add(new Key<>(keyName, type, true, keyMeaning));
+        }
+
+        public <V> Key<V> optional(String keyName, Type<V> type, String keyMeaning) {
+            return add(new Key<>(keyName, type, false, keyMeaning));
+        }
+
+        private <V> Key<V> add(Key<V> key) {
+            if (!names.add(key.name())) {
+                throw new IllegalArgumentException(name + " declares " + key.name() + " twice");
+            }
+            keys.add(key);
+            return key;
+        }
+
+        public Shape<T> done(Function<Facts, T> make) {
+            return new Shape<>(name, meaning, keys, make);
+        }
+    }
+}

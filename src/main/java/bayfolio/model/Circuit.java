@@ -1,0 +1,46 @@
+package bayfolio.model;
+
+import bayfolio.fact.Facts;
+import bayfolio.fact.Key;
+import bayfolio.fact.Shape;
+import bayfolio.fact.Type;
+import bayfolio.measure.Amps;
+import bayfolio.measure.Volts;
+
+/** One line of wiring with its own breaker or fuse. */
+public record Circuit(Facts facts) implements Thing {
+    /** Alternating or direct current. */
+    public enum Current {
+        AC,
+        DC
+    }
+
+    private static final Shape.Draft<Circuit> DRAFT =
+            Shape.draft("circuit", "One line of wiring with its own breaker or fuse.");
+    private static final Identity IDENTITY =
+            Identity.declare(
+                    DRAFT, "circuit", "What the handbook calls it: `Front air conditioner`.");
+    public static final Key<Current> CURRENT =
+            DRAFT.required("current", Type.choice(Current.class), "AC or DC.");
+    public static final Key<Volts> VOLTS =
+            DRAFT.required("volts", Type.measured(Volts.SCALE), "Its voltage.");
+    public static final Key<Amps> BREAKER =
+            DRAFT.required("breaker", Type.measured(Amps.SCALE), "Rating of its breaker or fuse.");
+    public static final Key<Integer> LEG =
+            DRAFT.optional("leg", Type.whole(1, 2), "The leg that it hangs on.");
+    public static final Key<Boolean> BY_INVERTER =
+            DRAFT.optional("by-inverter", Type.YES_NO, "Whether the inverter feeds it.");
+    public static final Key<String> SWITCH =
+            DRAFT.optional(
+                    "switch",
+                    Type.reference("switch"),
+                    "The breaker handle or fuse box that it is switched by.");
+    public static final Key<String> SERVES =
+            DRAFT.optional("serves", Type.TEXT, "What hangs on it, in words.");
+    public static final Shape<Circuit> SHAPE = DRAFT.done(Circuit::new);
+
+    @Override
+    public Identity identity() {
+        return IDENTITY;
+    }
+}

@@ -1,0 +1,51 @@
+package bayfolio.model;
+
+import bayfolio.fact.Facts;
+import bayfolio.fact.Key;
+import bayfolio.fact.Shape;
+import bayfolio.fact.Type;
+import bayfolio.source.Located;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** Something read, not operated: gauge, lamp, meter, alarm. */
+public record Gauge(Facts facts) implements Thing {
+    private static final Shape.Draft<Gauge> DRAFT =
+            Shape.draft("gauge", "Something read, not operated: gauge, lamp, meter, alarm.");
+    private static final Identity IDENTITY =
+            Identity.declare(DRAFT, "gauge", "What the handbook calls it: `Tank gauge`.");
+    private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
+    public static final Key<String> SHOWS = DRAFT.required("shows", Type.TEXT, "What it shows.");
+    public static final Key<String> NORMAL =
+            DRAFT.optional("normal", Type.TEXT, "What it shows or does when all is well.");
+    public static final Key<String> MEANS =
+            DRAFT.optional("means", Type.TEXT, "What other readings or sounds mean.");
+    public static final Key<String> STEPS =
+            DRAFT.optional("steps", Type.TEXT, "The steps it can show: quarters, percent, lamps.");
+    public static final Key<String> TRUTH =
+            DRAFT.optional("truth", Type.TEXT, "Where it is known to be wrong.");
+    public static final Key<String> ALIVE_WITH_SWITCH_OFF =
+            DRAFT.optional(
+                    "with-battery-off",
+                    Type.TEXT,
+                    "Whether it works while the house battery switch is off.");
+    public static final Key<LocalDate> REPLACE_BY =
+            DRAFT.optional("replace-by", Type.DAY, "The replace-by date printed on it.");
+    public static final Key<List<Located<String>>> OF =
+            DRAFT.optional(
+                    "of",
+                    Type.list(Type.reference("tank", "bank", "supply", "circuit", "load")),
+                    "What it is the gauge of.");
+    public static final Shape<Gauge> SHAPE = DRAFT.done(Gauge::new);
+
+    @Override
+    public Identity identity() {
+        return IDENTITY;
+    }
+
+    @Override
+    public Optional<Spot> spot() {
+        return Optional.of(SPOT.of(facts));
+    }
+}

@@ -1,0 +1,46 @@
+package bayfolio.model;
+
+import bayfolio.fact.Described;
+import bayfolio.fact.Facts;
+import bayfolio.fact.Key;
+import bayfolio.fact.Shape;
+import bayfolio.fact.Type;
+import bayfolio.source.Located;
+import java.util.List;
+
+/** How the water system is worked. */
+public record Water(Facts facts) implements Described {
+    private static final Shape.Draft<Water> DRAFT =
+            Shape.draft("water", "How the water system is worked.");
+    public static final Key<String> TANK_FILL_POSITION =
+            DRAFT.optional(
+                    "tank-fill-position",
+                    Type.TEXT,
+                    "Valve position for filling the tank from the tap.");
+    public static final Key<String> CITY_POSITION =
+            DRAFT.optional("city-position", Type.TEXT, "Valve position for living on the tap.");
+    public static final Key<String> PUMP_POSITION =
+            DRAFT.optional("pump-position", Type.TEXT, "Valve position for living from the tank.");
+    public static final Key<String> FILL_LABEL =
+            DRAFT.optional("fill-label", Type.TEXT, "Words at the fresh-water fill.");
+    public static final Key<String> FULL_SIGN =
+            DRAFT.optional("full-sign", Type.TEXT, "How to see that the fresh tank is full.");
+    public static final Key<String> START_LEVEL =
+            DRAFT.optional("start-level", Type.TEXT, "How full the fresh tank is at pickup.");
+    public static final Key<String> FLUSH_VALVE =
+            DRAFT.optional(
+                    "flush-valve",
+                    Type.TEXT,
+                    "How the black valve stands while the tank is flushed.");
+    public static final Key<Boolean> GRAVITY_CAP =
+            DRAFT.optional(
+                    "gravity-cap",
+                    Type.YES_NO,
+                    "Whether a plain gravity cap is there as the second way.");
+    public static final Key<String> FLUID_DOSE =
+            DRAFT.optional("fluid-dose", Type.TEXT, "How much toilet fluid goes in.");
+    public static final Key<List<Located<String>>> DRAINS =
+            DRAFT.optional(
+                    "drains", Type.list(Type.TEXT), "Every drain of the pipes and where it is.");
+    public static final Shape<Water> SHAPE = DRAFT.done(Water::new);
+}

@@ -1,0 +1,105 @@
+package bayfolio.prose;
+
+import bayfolio.source.Place;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A stretch of text within a line. */
+public sealed interface Inline {
+    interface Visitor<R> {
+        R text(Text inline);
+
+        R strong(Strong inline);
+
+        R emphasis(Emphasis inline);
+
+        R code(Code inline);
+
+        R link(Link inline);
+    }
+
+    <R> R accept(Visitor<R> visitor);
+
+    /** The words alone. */
+    String plain();
+
+    static String plain(List<Inline> inlines) {
+        return inlines.stream().map(Inline::plain).collect(Collectors.joining());
+    }
+
+    record Text(String text) implements Inline {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.text(this);
+        }
+
+        @Override
+        public String plain() {
+            return text;
+        }
+    }
+
+    record Strong(List<Inline> inside) implements Inline {
+        public Strong {
+            inside = List.copyOf(inside);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.strong(this);
+        }
+
+        @Override
+        public String plain() {
+            return Inline.plain(inside);
+        }
+    }
+
+    record Emphasis(List<Inline> inside) implements Inline {
+        public Emphasis {
+            inside = List.copyOf(inside);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.emphasis(this);
+        }
+
+        @Override
+        public String plain() {
+            return Inline.plain(inside);
+        }
+    }
+
+    /** Words exactly as printed on a plate. */
+    record Code(String text) implements Inline {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.code(this);
+        }
+
+        @Override
+        public String plain() {
+            return text;
+        }
+    }
+
+    /**
+     * @param at where the reference is written, for findings about what it names
+     */
+    record Link(Target target, List<Inline> inside, Place at) implements Inline {
+        public Link {
+            inside = List.copyOf(inside);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.link(this);
+        }
+
+        @Override
+        public String plain() {
+            return Inline.plain(inside);
+        }
+    }
+}
