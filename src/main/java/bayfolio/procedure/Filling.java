@@ -1,0 +1,297 @@
+package bayfolio.procedure;
+
+import bayfolio.finding.Finding;
+import bayfolio.model.Coach;
+import bayfolio.prose.Block;
+import bayfolio.prose.Inline;
+import bayfolio.source.Place;
+import bayfolio.source.SourceFile;
+import bayfolio.template.Complaint;
+import bayfolio.template.Output;
+import bayfolio.template.Template;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.BlockQuote;
+import org.commonmark.node.Heading;
+import org.commonmark.node.ListItem;
+import org.commonmark.node.Node;
+import org.commonmark.node.OrderedList;
+import org.commonmark.node.Paragraph;
+import org.commonmark.node.SourceSpan;
+import org.commonmark.parser.IncludeSourceSpans;
+import org.commonmark.parser.Parser;
+
+/** Fills a script in for one coach and reads the steps out of it. */
+public final class Filling {
+    private static final Parser PARSER =
+            Parser.builder()
+                    .extensions(List.of(TablesExtension.create()))
+                    .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
+                    .build();
+
+    private static final String DONE_WHEN = "Done when";
+    private static final String IF_NOT = "If not";
+    private static final Pattern SIGNAL = Pattern.compile("^([A-Z]{4,})\\b[\\s:.\\u2014-]*");
+
+    private final Script script;
+    private final Output output;
+    private final Prose prose;
+    private final Consumer<Finding> findings;
+
+    private final List<Block> opening = new ArrayList<>();
+    private final List<Procedure.Part> parts = new ArrayList<>();
+    private final Map<String, List<Block>> endings = new LinkedHashMap<>();
+    private final List<Hazard> waiting = new ArrayList<>();
+    private final Set<String> stepIds = new HashSet<>();
+    private Optional<String> partTitle = Optional.empty();
+    private List<Step> steps = new ArrayList<>();
+    private String ending = "";
+
+    private Filling(
+            Script script, Output output, References references, Consumer<Finding> findings) {
+        this.script = script;
+        this.output = output;
+        this.findings = findings;
+        this.prose = new Prose(output, references, findings);
+    }
+
+    /** What cannot be filled in or read is told; the rest of the procedure is still there. */
+    public static Procedure fill(
+            Script script, Coach coach, References references, Consumer<Finding> findings) {
+        Template template = template(script, findings);
+        Output output =
+                template.fill(
+                        new RootNames(coach), complaint -> findings.accept(finding(complaint)));
+        Filling filling = new Filling(script, output, references, findings);
+        if (!output.isEmpty()) {
+            filling.read(PARSER.parse(output.text()));
+        }
+        return filling.done();
+    }
+
+    static Template template(Script script, Consumer<Finding> findings) {
+        return Template.compile(
+                script.file(),
+                script.body(),
+                script.firstLine(),
+                Template.Escape.MARKDOWN,
+                complaint -> findings.accept(finding(complaint)));
+    }
+
+    static Finding finding(Complaint complaint) {
+        String code =
+                switch (complaint.kind()) {
+                    case MALFORMED -> "malformed-template";
+                    case UNKNOWN_NAME -> "unknown-name";
+                    case NOTHING_THERE -> "nothing-to-fill-in";
+                };
+        return Finding.error(code, complaint.at(), complaint.message())
+                .near(complaint.near())
+                .mend(complaint.mend());
+    }
+
+    private void read(Node document) {
+        for (Node node = document.getFirstChild(); node != null; node = node.getNext()) {
+            if (node instanceof Heading heading) {
+                heading(heading);
+            } else if (!ending.isEmpty()) {
+                prose.block(node)
+                        .ifPresent(
+                                block ->
+                                        endings.computeIfAbsent(ending, it -> new ArrayList<>())
+                                                .add(block));
+            } else if (node instanceof OrderedList list) {
+                for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
+                    steps.add(step((ListItem) item));
+                }
+            } else if (node instanceof BlockQuote quote) {
+                hazard(quote).ifPresent(waiting::add);
+            } else if (steps.isEmpty() && parts.isEmpty()) {
+                prose.block(node).ifPresent(opening::add);
+            } else {
+                tell(
+                                "text-between-steps",
+                                node,
+                                "this text stands between steps and belongs to none")
+                        .map(
+                                finding ->
+                                        finding.mend(
+                                                "Make it a step, part of a step, or move it to the opening."))
+                        .ifPresent(findings);
+            }
+        }
+    }
+
+    private void heading(Heading heading) {
+        String title = Inline.plain(prose.inlines(heading));
+        if (heading.getLevel() == 2 && (title.equals(DONE_WHEN) || title.equals(IF_NOT))) {
+            ending = title;
+            endings.put(title, new ArrayList<>());
+        } else if (ending.isEmpty() && heading.getLevel() == 3) {
+            closePart();
+            partTitle = Optional.of(title);
+        } else {
+            tell("unknown-section", heading, "a procedure has no section `" + title + "`")
+                    .map(
+                            finding ->
+                                    finding.mend(
+                                            "Sections are `## Done when` and `## If not`; `###` groups steps before them."))
+                    .ifPresent(findings);
+        }
+    }
+
+    private Step step(ListItem item) {
+        List<Hazard> guards = new ArrayList<>(waiting);
+        waiting.clear();
+        List<Block> text = new ArrayList<>();
+        for (Node node = item.getFirstChild(); node != null; node = node.getNext()) {
+            if (node instanceof BlockQuote quote) {
+                Optional<Hazard> hazard = hazard(quote);
+                if (!text.isEmpty()) {
+                    tell(
+                                    "hazard-after-step",
+                                    quote,
+                                    "this hazard stands after the step that it guards")
+                            .map(finding -> finding.mend("Move it in front of the step."))
+                            .ifPresent(findings);
+                }
+                hazard.ifPresent(guards::add);
+            } else {
+                prose.block(node).ifPresent(text::add);
+            }
+        }
+        Place at = place(item).orElse(Place.whole(script.file()));
+        return new Step(stepId(at), guards, text, at);
+    }
+
+    /**
+     * Made of the words as the script writes them, so that it is the same on every coach and in
+     * every edition.
+     */
+    private String stepId(Place at) {
+        SourceFile file = at.file();
+        String written =
+                file.line(at.line())
+                        .replaceFirst("^\\s*\\d+[.)]\\s+", "")
+                        .replaceAll("\\{\\{.*?}}", " ")
+                        .replaceAll("\\[([^]]*)]\\((?:[a-z-]+:)?([^)]*)\\)", "$1 $2")
+                        .toLowerCase(Locale.ROOT)
+                        .replaceAll("[^a-z0-9]+", "-")
+                        .replaceAll("^-+|-+$", "");
+        String[] words = written.split("-");
+        String id = String.join("-", List.of(words).subList(0, Math.min(6, words.length)));
+        String free = id.isEmpty() ? "step" : id;
+        for (int i = 2; !stepIds.add(free); i++) {
+            free = id + "-" + i;
+        }
+        return free;
+    }
+
+    private Optional<Hazard> hazard(BlockQuote quote) {
+        List<Block> blocks = new ArrayList<>();
+        for (Node node = quote.getFirstChild(); node != null; node = node.getNext()) {
+            prose.block(node).ifPresent(blocks::add);
+        }
+        Place at = place(quote).orElse(Place.whole(script.file()));
+        String plain =
+                quote.getFirstChild() instanceof Paragraph first
+                        ? Inline.plain(prose.quietly(first))
+                        : "";
+        Matcher word = SIGNAL.matcher(plain);
+        Optional<Signal> signal = word.find() ? Signal.named(word.group(1)) : Optional.empty();
+        if (signal.isEmpty()) {
+            findings.accept(
+                    Finding.error(
+                                    "unknown-signal-word",
+                                    at,
+                                    "a hazard must begin with a signal word")
+                            .mend("Begin it with DANGER, WARNING, CAUTION or NOTICE."));
+            return Optional.empty();
+        }
+        return Optional.of(new Hazard(signal.get(), withoutSignal(blocks, signal.get()), at));
+    }
+
+    private static List<Block> withoutSignal(List<Block> blocks, Signal signal) {
+        Block.Paragraph first = (Block.Paragraph) blocks.get(0);
+        List<Inline> rest = new ArrayList<>(first.text());
+        Inline start = rest.remove(0);
+        String after = start.plain().substring(signal.name().length());
+        rest.add(0, new Inline.Text(after));
+        while (!rest.isEmpty() && rest.get(0) instanceof Inline.Text text) {
+            String trimmed = text.text().replaceFirst("^[\\s:.\\u2014-]+", "");
+            rest.remove(0);
+            if (!trimmed.isEmpty()) {
+                rest.add(0, new Inline.Text(trimmed));
+                break;
+            }
+        }
+        List<Block> all = new ArrayList<>(blocks);
+        all.set(0, new Block.Paragraph(rest));
+        return all;
+    }
+
+    private Procedure done() {
+        closePart();
+        Place top = script.head().facts().at();
+        if (!waiting.isEmpty()) {
+            findings.accept(
+                    Finding.error(
+                                    "hazard-after-step",
+                                    waiting.get(0).at(),
+                                    "this hazard guards no step: none follows it")
+                            .mend("Put it before the step that it guards."));
+        }
+        if (parts.isEmpty()) {
+            findings.accept(
+                    Finding.error(
+                                    "no-steps",
+                                    top,
+                                    "procedure `" + script.id() + "` has no steps for this coach")
+                            .mend("Write an ordered list, one action an item."));
+        }
+        for (String name : List.of(DONE_WHEN, IF_NOT)) {
+            if (endings.getOrDefault(name, List.of()).isEmpty()) {
+                findings.accept(
+                        Finding.error(
+                                        "missing-section",
+                                        top,
+                                        "procedure `" + script.id() + "` has no `" + name + "`")
+                                .mend("Add `## " + name + "` at the end."));
+            }
+        }
+        return new Procedure(
+                script.head(),
+                opening,
+                parts,
+                endings.getOrDefault(DONE_WHEN, List.of()),
+                endings.getOrDefault(IF_NOT, List.of()));
+    }
+
+    private void closePart() {
+        if (!steps.isEmpty()) {
+            parts.add(new Procedure.Part(partTitle, steps));
+        }
+        steps = new ArrayList<>();
+    }
+
+    private Optional<Finding> tell(String code, Node node, String message) {
+        return place(node).map(at -> Finding.error(code, at, message));
+    }
+
+    private Optional<Place> place(Node node) {
+        List<SourceSpan> spans = node.getSourceSpans();
+        return spans.isEmpty()
+                ? Optional.empty()
+                : Optional.of(output.place(spans.get(0).getInputIndex(), spans.get(0).getLength()));
+    }
+}

@@ -1,0 +1,46 @@
+package bayfolio.procedure;
+
+import bayfolio.model.Coach;
+import bayfolio.model.Role;
+import bayfolio.model.Thing;
+import bayfolio.template.Names;
+import bayfolio.template.Value;
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** All things of one kind under their ids and roles: {@code tank.gray}. */
+record KindNames(Coach coach, String kind) implements Names {
+    @Override
+    public Value find(String idOrRole) {
+        List<Thing> named = coach.named(kind, idOrRole);
+        if (!named.isEmpty()) {
+            return new Value.Many(
+                    idOrRole,
+                    named.stream()
+                            .<Value>map(thing -> new Value.Inner(new ThingNames(coach, thing)))
+                            .toList());
+        }
+        return coach.fleet().role(idOrRole).filter(role -> role.kind().equals(kind)).isPresent()
+                ? new Value.Absent(
+                        "no " + kind + " of this coach has the role `" + idOrRole + "`",
+                        "Give a "
+                                + kind
+                                + " the role, or guard the text with {{#"
+                                + kind
+                                + "."
+                                + idOrRole
+                                + "}}.")
+                : new Value.Unknown();
+    }
+
+    @Override
+    public Collection<String> known() {
+        return Stream.concat(
+                        coach.things().filter(thing -> thing.kind().equals(kind)).map(Thing::id),
+                        coach.fleet().roles().stream()
+                                .filter(role -> role.kind().equals(kind))
+                                .map(Role::id))
+                .toList();
+    }
+}

@@ -1,0 +1,58 @@
+package bayfolio.procedure;
+
+import bayfolio.prose.Block;
+import bayfolio.prose.Inline;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What to do on one coach, with its own names and numbers filled in.
+ *
+ * @param opening where to stand, and why
+ * @param parts at least one; only the first may be without a title
+ */
+public record Procedure(
+        Head head, List<Block> opening, List<Part> parts, List<Block> doneWhen, List<Block> ifNot) {
+    /** Steps under a heading of their own, such as inside and outside. */
+    public record Part(Optional<String> title, List<Step> steps) {
+        public Part {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    public Procedure {
+        opening = List.copyOf(opening);
+        parts = List.copyOf(parts);
+        doneWhen = List.copyOf(doneWhen);
+        ifNot = List.copyOf(ifNot);
+    }
+
+    public String id() {
+        return head.id();
+    }
+
+    public Stream<Step> steps() {
+        return parts.stream().flatMap(part -> part.steps().stream());
+    }
+
+    /** Every link in it, in reading order. */
+    public Stream<Inline.Link> links() {
+        return Stream.of(
+                        opening.stream(),
+                        steps().flatMap(
+                                        step ->
+                                                Stream.concat(
+                                                        step.hazards().stream()
+                                                                .flatMap(
+                                                                        hazard ->
+                                                                                hazard
+                                                                                        .text()
+                                                                                        .stream()),
+                                                        step.text().stream())),
+                        doneWhen.stream(),
+                        ifNot.stream())
+                .flatMap(blocks -> blocks)
+                .flatMap(Block::links);
+    }
+}

@@ -1,0 +1,163 @@
+package bayfolio.procedure;
+
+import bayfolio.finding.Finding;
+import bayfolio.prose.Block;
+import bayfolio.prose.Inline;
+import bayfolio.source.Place;
+import bayfolio.template.Output;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.commonmark.ext.gfm.tables.TableBlock;
+import org.commonmark.ext.gfm.tables.TableCell;
+import org.commonmark.ext.gfm.tables.TableHead;
+import org.commonmark.node.BulletList;
+import org.commonmark.node.Code;
+import org.commonmark.node.Emphasis;
+import org.commonmark.node.HardLineBreak;
+import org.commonmark.node.Link;
+import org.commonmark.node.Node;
+import org.commonmark.node.Paragraph;
+import org.commonmark.node.SoftLineBreak;
+import org.commonmark.node.SourceSpan;
+import org.commonmark.node.StrongEmphasis;
+import org.commonmark.node.Text;
+
+/** Turns parsed Markdown into blocks and inlines, with its references resolved for one coach. */
+final class Prose {
+    private final Output output;
+    private final References references;
+    private final Consumer<Finding> findings;
+
+    Prose(Output output, References references, Consumer<Finding> findings) {
+        this.output = output;
+        this.references = references;
+        this.findings = findings;
+    }
+
+    /** Empty, and told, where it is something that a procedure has no use for. */
+    Optional<Block> block(Node node) {
+        if (node instanceof Paragraph) {
+            return Optional.of(new Block.Paragraph(inlines(node)));
+        }
+        if (node instanceof BulletList) {
+            List<List<Inline>> items = new ArrayList<>();
+            for (Node item = node.getFirstChild(); item != null; item = item.getNext()) {
+                items.add(item(item));
+            }
+            return Optional.of(new Block.Bullets(items));
+        }
+        if (node instanceof TableBlock) {
+            return Optional.of(table(node));
+        }
+        unknown(node);
+        return Optional.empty();
+    }
+
+    private List<Inline> item(Node item) {
+        List<Inline> all = new ArrayList<>();
+        for (Node node = item.getFirstChild(); node != null; node = node.getNext()) {
+            if (node instanceof Paragraph) {
+                if (!all.isEmpty()) {
+                    all.add(new Inline.Text(" "));
+                }
+                all.addAll(inlines(node));
+            } else {
+                unknown(node);
+            }
+        }
+        return all;
+    }
+
+    private Block.Table table(Node table) {
+        List<List<Inline>> head = new ArrayList<>();
+        List<List<List<Inline>>> rows = new ArrayList<>();
+        for (Node part = table.getFirstChild(); part != null; part = part.getNext()) {
+            for (Node row = part.getFirstChild(); row != null; row = row.getNext()) {
+                List<List<Inline>> cells = new ArrayList<>();
+                for (Node cell = row.getFirstChild();
+                        cell instanceof TableCell;
+                        cell = cell.getNext()) {
+                    cells.add(inlines(cell));
+                }
+                if (part instanceof TableHead) {
+                    head.addAll(cells);
+                } else {
+                    rows.add(cells);
+                }
+            }
+        }
+        return new Block.Table(head, rows);
+    }
+
+    List<Inline> inlines(Node parent) {
+        return inlines(parent, findings);
+    }
+
+    /** The same without telling anything, for a second look at text that is read elsewhere. */
+    List<Inline> quietly(Node parent) {
+        return inlines(parent, finding -> {});
+    }
+
+    private List<Inline> inlines(Node parent, Consumer<Finding> told) {
+        List<Inline> all = new ArrayList<>();
+        for (Node node = parent.getFirstChild(); node != null; node = node.getNext()) {
+            if (node instanceof Text text) {
+                all.add(new Inline.Text(text.getLiteral()));
+            } else if (node instanceof SoftLineBreak || node instanceof HardLineBreak) {
+                all.add(new Inline.Text(" "));
+            } else if (node instanceof StrongEmphasis) {
+                all.add(new Inline.Strong(inlines(node, told)));
+            } else if (node instanceof Emphasis) {
+                all.add(new Inline.Emphasis(inlines(node, told)));
+            } else if (node instanceof Code code) {
+                all.add(new Inline.Code(code.getLiteral()));
+            } else if (node instanceof Link link) {
+                List<Inline> given = inlines(link, told);
+                boolean empty =
+                        Inline.plain(given).isBlank()
+                                || Inline.plain(given).equals(link.getDestination());
+                all.addAll(
+                        references.resolve(
+                                link.getDestination(),
+                                empty ? List.of() : given,
+                                target(link),
+                                told));
+            } else {
+                unknown(node);
+            }
+        }
+        return all;
+    }
+
+    /** The place of what stands in the round brackets, which is what findings are about. */
+    private Place target(Link link) {
+        SourceSpan span = link.getSourceSpans().get(0);
+        String text = output.text();
+        int end = span.getInputIndex() + span.getLength();
+        int bracket = text.lastIndexOf("](", Math.min(end, text.length()) - 1);
+        int start = bracket < span.getInputIndex() ? span.getInputIndex() : bracket + 2;
+        int length = Math.max(1, end - start - (bracket < span.getInputIndex() ? 0 : 1));
+        return output.place(start, length);
+    }
+
+    private void unknown(Node node) {
+        List<SourceSpan> spans = node.getSourceSpans();
+        if (!spans.isEmpty()) {
+            String what =
+                    node.getClass()
+                            .getSimpleName()
+                            .replaceAll("([a-z])([A-Z])", "$1 $2")
+                            .toLowerCase(java.util.Locale.ROOT);
+            findings.accept(
+                    Finding.error(
+                                    "unexpected-markup",
+                                    output.place(
+                                            spans.get(0).getInputIndex(), spans.get(0).getLength()),
+                                    "a procedure has no use for this " + what)
+                            .mend(
+                                    "Use paragraphs, lists, tables, emphasis, `code` and references."));
+        }
+    }
+}

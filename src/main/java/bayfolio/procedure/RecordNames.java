@@ -1,0 +1,116 @@
+package bayfolio.procedure;
+
+import bayfolio.fact.Described;
+import bayfolio.fact.Facts;
+import bayfolio.fact.Key;
+import bayfolio.fact.Type;
+import bayfolio.measure.Quantity;
+import bayfolio.model.Coach;
+import bayfolio.model.Thing;
+import bayfolio.model.Wording;
+import bayfolio.source.Located;
+import bayfolio.template.Names;
+import bayfolio.template.Value;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The facts of one record under the names of their keys.
+ *
+ * @param what the record in words, for messages: {@code gray tank}
+ */
+record RecordNames(Coach coach, Facts facts, String what) implements Names {
+    @Override
+    public Value find(String name) {
+        return facts.shape().key(name).<Value>map(this::value).orElse(new Value.Unknown());
+    }
+
+    @Override
+    public Collection<String> known() {
+        return facts.shape().keyNames();
+    }
+
+    private <T> Value value(Key<T> key) {
+        Optional<Located<T>> fact = facts.located(key);
+        return fact.isPresent()
+                ? value(key.type(), fact.get().value())
+                : new Value.Absent(
+                        "the description of " + what + " does not state `" + key.name() + "`",
+                        "State it, or guard the text with a section {{#" + key.name() + "}}.");
+    }
+
+    private <T> Value value(Type<T> type, Object fact) {
+        return type.accept(
+                new Type.Visitor<Value>() {
+                    private Value words() {
+                        return new Value.Text(new Wording(coach).of(type, fact));
+                    }
+
+                    @Override
+                    public Value text(Type.Text text) {
+                        return words();
+                    }
+
+                    @Override
+                    public <Q extends Quantity> Value measured(Type.Measured<Q> measured) {
+                        return words();
+                    }
+
+                    @Override
+                    public <E> Value choice(Type.Choice<E> choice) {
+                        return words();
+                    }
+
+                    @Override
+                    public Value yesNo(Type.YesNo yesNo) {
+                        return new Value.Flag(fact.equals(true));
+                    }
+
+                    @Override
+                    public Value whole(Type.Whole whole) {
+                        return words();
+                    }
+
+                    @Override
+                    public Value day(Type.Day day) {
+                        return words();
+                    }
+
+                    @Override
+                    public Value reference(Type.Reference reference) {
+                        Optional<Thing> thing =
+                                new Wording(coach).referred(reference, fact.toString());
+                        return thing.<Value>map(it -> new Value.Inner(new ThingNames(coach, it)))
+                                .orElse(words());
+                    }
+
+                    @Override
+                    public Value role(Type.Role role) {
+                        return words();
+                    }
+
+                    @Override
+                    public <E> Value list(Type.ListOf<E> list) {
+                        return new Value.Many(
+                                what,
+                                ((List<?>) fact)
+                                        .stream()
+                                                .map(
+                                                        element ->
+                                                                value(
+                                                                        list.element(),
+                                                                        ((Located<?>) element)
+                                                                                .value()))
+                                                .toList());
+                    }
+
+                    @Override
+                    public <E extends Described> Value record(Type.Nested<E> nested) {
+                        return new Value.Inner(
+                                new RecordNames(
+                                        coach, ((Described) fact).facts(), nested.shape().name()));
+                    }
+                });
+    }
+}

@@ -1,0 +1,298 @@
+package bayfolio.procedure;
+
+import bayfolio.finding.Finding;
+import bayfolio.finding.NearNames;
+import bayfolio.model.Coach;
+import bayfolio.model.Fleet;
+import bayfolio.model.Kinds;
+import bayfolio.model.Phone;
+import bayfolio.model.Role;
+import bayfolio.model.Thing;
+import bayfolio.model.Unit;
+import bayfolio.model.Word;
+import bayfolio.model.Wording;
+import bayfolio.prose.Inline;
+import bayfolio.prose.ScreenWords;
+import bayfolio.prose.Target;
+import bayfolio.source.Place;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/**
+ * Turns a written reference, {@code switch:house-battery-switch}, into links to what it names on
+ * one coach.
+ *
+ * <p>One that names nothing is told, with the near name and the mend.
+ */
+public final class References {
+    /** Pages that every handbook has. */
+    public static final List<String> PAGES =
+            List.of(
+                    "home",
+                    "walk-round",
+                    "switches",
+                    "connections",
+                    "doors-and-slides",
+                    "numbers",
+                    "on-board",
+                    "procedures",
+                    "words",
+                    "index");
+
+    private static final List<String> OTHER_SCHEMES =
+            List.of("procedure", "word", "page", "stage", "phone");
+
+    private final Coach coach;
+    private final Library library;
+    private final ScreenWords screen;
+    private final boolean staff;
+
+    /**
+     * @param staff whether the text that refers is read by staff only
+     */
+    public References(Coach coach, Library library, ScreenWords screen, boolean staff) {
+        this.coach = coach;
+        this.library = library;
+        this.screen = screen;
+        this.staff = staff;
+    }
+
+    /**
+     * The links that stand in place of one reference: one, or several joined with commas and “and”
+     * where a role is held by several; none where it names nothing.
+     *
+     * @param given the writer's own words, empty where they are to be filled in
+     */
+    public List<Inline> resolve(
+            String written, List<Inline> given, Place at, Consumer<Finding> findings) {
+        int colon = written.indexOf(':');
+        String scheme = colon < 0 ? "" : written.substring(0, colon);
+        String name = written.substring(colon + 1);
+        if (Kinds.named(scheme).isPresent()) {
+            return things(scheme, name, given, at, findings);
+        }
+        return switch (scheme) {
+            case "procedure" -> procedure(name, given, at, findings);
+            case "word" -> word(name, given, at, findings);
+            case "page" -> page(name, given, at, findings);
+            case "stage" -> stage(name, given, at, findings);
+            case "phone" -> phone(name, given, at, findings);
+            default -> {
+                findings.accept(unknownScheme(written, scheme, at));
+                yield given;
+            }
+        };
+    }
+
+    private List<Inline> things(
+            String kind, String name, List<Inline> given, Place at, Consumer<Finding> findings) {
+        List<Thing> named = coach.named(kind, name);
+        if (named.isEmpty()) {
+            findings.accept(nothing(kind, name, at));
+            return given;
+        }
+        List<Inline> links = new ArrayList<>();
+        for (int i = 0; i < named.size(); i++) {
+            if (i > 0) {
+                links.add(new Inline.Text(i == named.size() - 1 ? " and " : ", "));
+            }
+            Thing thing = named.get(i);
+            // Words given for several cannot tell them apart, so each says its own name then.
+            List<Inline> text =
+                    given.isEmpty() || named.size() > 1
+                            ? List.of(new Inline.Text(thing.name()))
+                            : given;
+            links.add(new Inline.Link(new Target.OfThing(kind, thing.id()), text, at));
+            String place = new Wording(coach).place(thing);
+            if (given.isEmpty() && !place.isEmpty()) {
+                links.add(new Inline.Text(" (" + place + ")"));
+            }
+        }
+        return links;
+    }
+
+    private Finding nothing(String kind, String name, Place at) {
+        Optional<Role> role = coach.fleet().role(name);
+        if (role.filter(it -> it.kind().equals(kind)).isPresent()) {
+            return Finding.error(
+                            "role-not-held",
+                            at,
+                            "no " + kind + " of this coach has the role `" + name + "`")
+                    .mend(
+                            "Give a "
+                                    + kind
+                                    + " the role, or guard the text with {{#"
+                                    + kind
+                                    + "."
+                                    + name
+                                    + "}}.");
+        }
+        Optional<String> otherKind =
+                coach.things()
+                        .filter(thing -> thing.id().equals(name))
+                        .map(Thing::kind)
+                        .findFirst()
+                        .or(() -> role.map(Role::kind));
+        if (otherKind.isPresent()) {
+            return Finding.error(
+                            "wrong-kind",
+                            at,
+                            "`" + name + "` is a " + otherKind.get() + ", not a " + kind)
+                    .near(List.of(otherKind.get() + ":" + name));
+        }
+        return unknownThing(kind, name, at, coach.fleet(), Stream.of(coach.unit()));
+    }
+
+    private List<Inline> procedure(
+            String id, List<Inline> given, Place at, Consumer<Finding> findings) {
+        Optional<Script> script = library.named(coach.unit(), id);
+        if (script.isPresent() && (staff || script.get().head().who().forRenters())) {
+            return link(new Target.OfProcedure(id), given, script.get().head().title(), at);
+        }
+        findings.accept(
+                script.isPresent()
+                        ? Finding.error(
+                                        "staff-procedure-for-renter",
+                                        at,
+                                        "procedure `" + id + "` is for staff")
+                                .mend("Take the reference out; renters never see that page.")
+                        : unknownProcedure(id, at, library));
+        return given;
+    }
+
+    private List<Inline> word(String id, List<Inline> given, Place at, Consumer<Finding> findings) {
+        Optional<Word> word = coach.fleet().word(id);
+        if (word.isEmpty()) {
+            findings.accept(unknownWord(id, at, coach.fleet()));
+            return given;
+        }
+        return link(new Target.OfWord(id), given, word.get().word(), at);
+    }
+
+    private List<Inline> page(String id, List<Inline> given, Place at, Consumer<Finding> findings) {
+        if (!PAGES.contains(id)) {
+            findings.accept(unknown("page", id, at, PAGES));
+            return given;
+        }
+        return link(new Target.OfPage(id), given, screen.of("page." + id), at);
+    }
+
+    private List<Inline> stage(
+            String id, List<Inline> given, Place at, Consumer<Finding> findings) {
+        boolean used =
+                library.of(coach.unit()).stream()
+                        .anyMatch(
+                                script ->
+                                        script.head().who().forRenters()
+                                                && script.head().stage().word().equals(id));
+        if (!used) {
+            findings.accept(
+                    unknown(
+                            "stage",
+                            id,
+                            at,
+                            Arrays.stream(Stage.values()).map(Stage::word).toList()));
+            return given;
+        }
+        return link(new Target.OfStage(id), given, screen.of("stage." + id), at);
+    }
+
+    private List<Inline> phone(
+            String id, List<Inline> given, Place at, Consumer<Finding> findings) {
+        Optional<Phone> phone =
+                coach.fleet().phones().stream()
+                        .filter(it -> it.facts().get(Phone.ID).equals(id))
+                        .findFirst();
+        if (phone.isEmpty()) {
+            findings.accept(
+                    unknown(
+                            "phone",
+                            id,
+                            at,
+                            coach.fleet().phones().stream()
+                                    .map(it -> it.facts().get(Phone.ID))
+                                    .toList()));
+            return given;
+        }
+        String number = phone.get().facts().get(Phone.NUMBER);
+        return link(new Target.OfPhone(id, number), given, number, at);
+    }
+
+    private static List<Inline> link(Target target, List<Inline> given, String name, Place at) {
+        return List.of(
+                new Inline.Link(
+                        target, given.isEmpty() ? List.of(new Inline.Text(name)) : given, at));
+    }
+
+    // The findings below are also told of references that no coach's filling reaches; the words
+    // must be the same.
+
+    static Finding unknownScheme(String written, String scheme, Place at) {
+        String message =
+                scheme.isEmpty()
+                        ? "`" + written + "` is no reference; it has no kind"
+                        : "`" + scheme + "` is no kind of thing that a reference may name";
+        return Finding.error("unknown-kind", at, message)
+                .near(
+                        NearNames.to(
+                                scheme,
+                                Stream.concat(Kinds.names().stream(), OTHER_SCHEMES.stream())
+                                        .toList()))
+                .mend("Write the kind and the name: `switch:house-battery-switch`.");
+    }
+
+    /** Near names come from ids and roles of that kind, and a former id leads to the new one. */
+    static Finding unknownThing(
+            String kind, String name, Place at, Fleet fleet, Stream<Unit> units) {
+        List<Thing> things =
+                Stream.concat(units.flatMap(Unit::things), fleet.siteThings())
+                        .filter(thing -> thing.kind().equals(kind))
+                        .toList();
+        List<String> now =
+                things.stream()
+                        .filter(thing -> thing.formerly().contains(name))
+                        .map(Thing::id)
+                        .distinct()
+                        .toList();
+        List<String> known =
+                Stream.concat(
+                                things.stream().map(Thing::id),
+                                fleet.roles().stream()
+                                        .filter(role -> role.kind().equals(kind))
+                                        .map(Role::id))
+                        .toList();
+        return Finding.error("unknown-reference", at, "there is no " + kind + " `" + name + "`")
+                .near(now.isEmpty() ? NearNames.to(name, known) : now)
+                .mend("Name a " + kind + " by its id, or by a role.");
+    }
+
+    static Finding unknownProcedure(String id, Place at, Library library) {
+        if (library.knows(id)) {
+            return Finding.error(
+                            "procedure-does-not-apply",
+                            at,
+                            "procedure `" + id + "` does not apply to this coach")
+                    .mend("Guard the reference with the features that the procedure asks for.");
+        }
+        return unknown("procedure", id, at, library.scripts().stream().map(Script::id).toList());
+    }
+
+    static Finding unknownWord(String id, Place at, Fleet fleet) {
+        return unknown("word", id, at, fleet.words().stream().map(Word::id).toList());
+    }
+
+    private static Finding unknown(String kind, String id, Place at, List<String> known) {
+        return Finding.error("unknown-reference", at, "there is no " + kind + " `" + id + "`")
+                .near(NearNames.to(id, known))
+                .mend(
+                        "Known: "
+                                + (known.size() > 12
+                                        ? "see the reference for writers"
+                                        : String.join(", ", known))
+                                + ".");
+    }
+}

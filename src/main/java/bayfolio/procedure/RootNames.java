@@ -1,0 +1,108 @@
+package bayfolio.procedure;
+
+import bayfolio.fact.Type;
+import bayfolio.model.Coach;
+import bayfolio.model.Compartment;
+import bayfolio.model.Feature;
+import bayfolio.model.Kinds;
+import bayfolio.model.Phone;
+import bayfolio.model.Side;
+import bayfolio.model.Spot;
+import bayfolio.template.Names;
+import bayfolio.template.Value;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * The names that every procedure may use: {@code unit} and {@code fleet} with their facts, {@code
+ * phone}, {@code has} with the features, {@code count}, {@code all} with every thing of a kind, and
+ * each kind with its ids and roles.
+ */
+record RootNames(Coach coach) implements Names {
+    private static final List<String> ROOTS =
+            Stream.concat(
+                            Stream.of("unit", "fleet", "phone", "has", "count", "all"),
+                            Kinds.names().stream())
+                    .toList();
+
+    @Override
+    public Value find(String name) {
+        return switch (name) {
+            case "unit" ->
+                    new Value.Inner(new RecordNames(coach, coach.unit().facts(), "this coach"));
+            case "fleet" ->
+                    new Value.Inner(
+                            new RecordNames(coach, coach.fleet().facts().facts(), "the fleet"));
+            case "phone" -> new Value.Inner(Names.of(phones()));
+            case "has" -> new Value.Inner(Names.of(features()));
+            case "count" -> new Value.Inner(Names.of(doors()));
+            case "all" -> new Value.Inner(Names.of(everything()));
+            default ->
+                    Kinds.named(name)
+                            .<Value>map(kind -> new Value.Inner(new KindNames(coach, name)))
+                            .orElse(new Value.Unknown());
+        };
+    }
+
+    @Override
+    public Collection<String> known() {
+        return ROOTS;
+    }
+
+    private Map<String, Value> features() {
+        Map<String, Value> values = new LinkedHashMap<>();
+        for (Feature feature : Feature.values()) {
+            values.put(feature.word(), new Value.Flag(feature.of(coach.unit())));
+        }
+        return values;
+    }
+
+    private Map<String, Value> phones() {
+        Map<String, Value> values = new LinkedHashMap<>();
+        for (Phone phone : coach.fleet().phones()) {
+            values.put(
+                    phone.facts().get(Phone.ID), new Value.Text(phone.facts().get(Phone.NUMBER)));
+        }
+        return values;
+    }
+
+    /**
+     * How many doors of compartments there are on a side; a compartment that goes right through has
+     * two.
+     */
+    private Map<String, Value> doors() {
+        Map<String, Value> values = new LinkedHashMap<>();
+        for (Side side : Side.values()) {
+            long doors =
+                    coach.unit().compartments().stream()
+                            .flatMap(
+                                    compartment ->
+                                            Stream.concat(
+                                                    compartment.spot().flatMap(Spot::side).stream(),
+                                                    compartment
+                                                            .facts()
+                                                            .find(Compartment.SECOND_DOOR)
+                                                            .stream()))
+                            .filter(side::equals)
+                            .count();
+            values.put("compartments-" + Type.word(side), new Value.Text(Long.toString(doors)));
+        }
+        return values;
+    }
+
+    private Map<String, Value> everything() {
+        Map<String, Value> values = new LinkedHashMap<>();
+        for (String kind : Kinds.names()) {
+            List<Value> each =
+                    coach.things()
+                            .filter(thing -> thing.kind().equals(kind))
+                            .<Value>map(thing -> new Value.Inner(new ThingNames(coach, thing)))
+                            .toList();
+            values.put(kind, new Value.Many(kind, each));
+        }
+        return values;
+    }
+}

@@ -1,0 +1,83 @@
+package bayfolio.template;
+
+import bayfolio.source.Place;
+import java.io.Writer;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a template printed, with the place that every piece comes from. */
+public final class Output extends Writer {
+    private final Marks marks;
+    private final StringBuilder text = new StringBuilder();
+    private final List<Piece> pieces = new ArrayList<>();
+
+    private record Piece(int start, Marks.Mark mark) {}
+
+    Output(Marks marks) {
+        this.marks = marks;
+    }
+
+    @Override
+    public void write(char[] chars, int offset, int length) {
+        for (int i = offset; i < offset + length; i++) {
+            if (chars[i] == Marks.START) {
+                // A mark is written in one go with the text after it, never cut in two.
+                pieces.add(new Piece(text.length(), marks.mark(chars[i + 1], chars[i + 2])));
+                i += 2;
+            } else {
+                text.append(chars[i]);
+            }
+        }
+    }
+
+    @Override
+    public void flush() {}
+
+    @Override
+    public void close() {}
+
+    public String text() {
+        return text.toString();
+    }
+
+    /**
+     * The place in the template of a stretch of the output.
+     *
+     * @param offset in the output, in UTF-16 units
+     * @param length of the stretch within its line, in UTF-16 units; a filled-in value is one place
+     *     as a whole
+     */
+    public Place place(int offset, int length) {
+        Piece piece = pieces.get(index(offset));
+        Place at = piece.mark.at();
+        if (!piece.mark.verbatim()) {
+            return at;
+        }
+        int start = Math.min(Math.max(offset, piece.start), text.length());
+        int end = Math.min(start + length, text.length());
+        return Place.of(
+                at.file(),
+                at.line(),
+                at.column() + text.codePointCount(piece.start, start),
+                text.codePointCount(start, end));
+    }
+
+    public boolean isEmpty() {
+        return pieces.isEmpty();
+    }
+
+    /** The last piece that begins at or before the offset. */
+    private int index(int offset) {
+        int low = 0;
+        int high = pieces.size() - 1;
+        while (low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (pieces.get(middle).start <= offset) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return low;
+    }
+}

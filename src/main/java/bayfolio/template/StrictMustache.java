@@ -1,0 +1,374 @@
+package bayfolio.template;
+
+import bayfolio.finding.NearNames;
+import bayfolio.source.Place;
+import bayfolio.source.SourceFile;
+import com.github.mustachejava.Binding;
+import com.github.mustachejava.Code;
+import com.github.mustachejava.DefaultMustacheFactory;
+import com.github.mustachejava.DefaultMustacheVisitor;
+import com.github.mustachejava.Iteration;
+import com.github.mustachejava.MustacheException;
+import com.github.mustachejava.MustacheVisitor;
+import com.github.mustachejava.ObjectHandler;
+import com.github.mustachejava.TemplateContext;
+import com.github.mustachejava.codes.ValueCode;
+import com.github.mustachejava.util.HtmlEscaper;
+import com.github.mustachejava.util.Wrapper;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The Mustache engine made strict: names come from {@link Names} only, never by reflection, and one
+ * that is unknown or has nothing to print is told with its place.
+ */
+final class StrictMustache extends DefaultMustacheFactory {
+    /** A template text within a file. */
+    record Part(SourceFile file, String text, int firstLine) {}
+
+    /** The outermost scope of one filling. */
+    record Run(Names names, Consumer<Complaint> complaints) {}
+
+    private final Template.Escape escape;
+    private final Function<String, Optional<Part>> partials;
+    private final Map<String, Part> parts = new HashMap<>();
+    private final Map<Code, Place> places = new IdentityHashMap<>();
+
+    StrictMustache(Template.Escape escape, Function<String, Optional<Part>> partials) {
+        this.escape = escape;
+        this.partials = partials;
+        setObjectHandler(new Strict());
+    }
+
+    com.github.mustachejava.Mustache compile(Part part, String marked) {
+        parts.put(part.file.path(), part);
+        return compile(new StringReader(marked), part.file.path());
+    }
+
+    Map<Code, Place> places() {
+        return places;
+    }
+
+    Complaint malformed(Part part, MustacheException exception) {
+        TemplateContext context = exception.getContext();
+        Part where = context == null ? part : parts.getOrDefault(context.file(), part);
+        int line = context == null ? 1 : Math.max(1, context.line());
+        String message =
+                exception.getMessage() == null
+                        ? "the template is malformed"
+                        : exception.getMessage();
+        Matcher unclosed = Pattern.compile("Failed to close '(.*?)' tag").matcher(message);
+        Matcher crossed =
+                Pattern.compile("Mismatched start/end tags: (.*?) != (.*?) in").matcher(message);
+        if (unclosed.find()) {
+            message = "the section `" + unclosed.group(1) + "` is never closed";
+        } else if (crossed.find()) {
+            message =
+                    crossed.group(1).equals("null")
+                            ? "`" + crossed.group(2) + "` is closed and was never opened"
+                            : "`"
+                                    + crossed.group(2)
+                                    + "` is closed where `"
+                                    + crossed.group(1)
+                                    + "` is open";
+        } else {
+            message =
+                    "the template is malformed: "
+                            + message.replaceAll(" in [^ ]*:\\d+.*| @\\[.*", "");
+        }
+        return new Complaint(
+                Complaint.Kind.MALFORMED,
+                place(where, line, ""),
+                "",
+                message,
+                List.of(),
+                "Each {{#name}} or {{^name}} needs its {{/name}}.");
+    }
+
+    @Override
+    public MustacheVisitor createMustacheVisitor() {
+        return new DefaultMustacheVisitor(this) {
+            @Override
+            public void value(TemplateContext context, String variable, boolean encoded) {
+                if (!encoded) {
+                    throw new MustacheException(
+                            "printing without escaping is not allowed", context);
+                }
+                super.value(context, variable, encoded);
+            }
+
+            @Override
+            public void pragma(TemplateContext context, String pragma, String args) {
+                throw new MustacheException("pragmas are not allowed", context);
+            }
+        };
+    }
+
+    @Override
+    public Reader getReader(String name) {
+        Part part =
+                partials.apply(name)
+                        .orElseThrow(
+                                () -> new MustacheException("there is no partial `" + name + "`"));
+        parts.put(name, part);
+        return new StringReader(part.text);
+    }
+
+    @Override
+    public String resolvePartialPath(String folder, String name, String extension) {
+        return name + ".mustache";
+    }
+
+    @Override
+    public void encode(String value, Writer writer) {
+        if (escape == Template.Escape.HTML) {
+            HtmlEscaper.escape(value, writer);
+            return;
+        }
+        try {
+            for (char c : value.replaceAll("\\s*\\R\\s*", " ").toCharArray()) {
+                if (c < 128 && !Character.isLetterOrDigit(c) && c > ' ') {
+                    writer.write('\\');
+                }
+                writer.write(c);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private Place place(TemplateContext context, String name) {
+        Part part = parts.get(context.file());
+        if (part == null) {
+            throw new IllegalStateException("nobody asked for a template " + context.file());
+        }
+        return place(part, Math.max(1, context.line()), name);
+    }
+
+    /** The first tag of that name on that line; two of one name on one line are wrong alike. */
+    private static Place place(Part part, int templateLine, String name) {
+        int line = part.firstLine + templateLine - 1;
+        String text = part.file.line(line);
+        Matcher tag =
+                Pattern.compile("\\{\\{[#^&{>]?\\s*" + Pattern.quote(name) + "\\s*\\}\\}")
+                        .matcher(text);
+        if (name.isEmpty() || !tag.find()) {
+            return Place.of(part.file, Math.max(1, line), 1, text.codePointCount(0, text.length()));
+        }
+        return Place.of(
+                part.file,
+                line,
+                1 + text.codePointCount(0, tag.start()),
+                tag.group().codePointCount(0, tag.group().length()));
+    }
+
+    private final class Strict implements ObjectHandler {
+        @Override
+        public Binding createBinding(String name, TemplateContext context, Code code) {
+            if (name == null || context == null) {
+                return scopes -> null;
+            }
+            Place at = place(context, name);
+            places.put(code, at);
+            boolean printed = code instanceof ValueCode;
+            return scopes -> {
+                Value value = named(name, scopes, at);
+                return printed ? printed(name, value, scopes, at) : chosen(name, value, scopes, at);
+            };
+        }
+
+        /**
+         * The innermost scope that knows the first word of a dotted name decides; the others are
+         * not asked further.
+         */
+        private Value named(String name, List<Object> scopes, Place at) {
+            String[] words = name.split("\\.", -1);
+            for (int i = scopes.size() - 1; i >= 0; i--) {
+                Optional<Names> names = names(scopes.get(i));
+                if (names.isPresent() && !(names.get().find(words[0]) instanceof Value.Unknown)) {
+                    return walk(names.get(), words, scopes, at);
+                }
+            }
+            Set<String> known = new LinkedHashSet<>();
+            for (int i = scopes.size() - 1; i >= 0; i--) {
+                names(scopes.get(i)).ifPresent(names -> known.addAll(names.known()));
+            }
+            complain(scopes, unknown(at, words[0], known, ""));
+            return new Value.Flag(false);
+        }
+
+        private Value walk(Names start, String[] words, List<Object> scopes, Place at) {
+            Names names = start;
+            Value value = names.find(words[0]);
+            for (int i = 1; i < words.length; i++) {
+                String before = String.join(".", List.of(words).subList(0, i));
+                Optional<Names> inner = names(value);
+                if (inner.isEmpty()) {
+                    return value instanceof Value.Many
+                                    || value instanceof Value.Text
+                                    || value instanceof Value.Flag
+                            ? told(scopes, at, before, value)
+                            : value;
+                }
+                names = inner.get();
+                value = names.find(words[i]);
+                if (value instanceof Value.Unknown) {
+                    complain(scopes, unknown(at, words[i], names.known(), before));
+                    return new Value.Flag(false);
+                }
+            }
+            return value;
+        }
+
+        private Value told(List<Object> scopes, Place at, String before, Value value) {
+            boolean several = value instanceof Value.Many;
+            complain(
+                    scopes,
+                    new Complaint(
+                            Complaint.Kind.NOTHING_THERE,
+                            at,
+                            before,
+                            several
+                                    ? "`" + before + "` is held by several on this coach"
+                                    : "`" + before + "` has no names within it",
+                            List.of(),
+                            several
+                                    ? "Repeat the text with {{#"
+                                            + before
+                                            + "}} and {{/"
+                                            + before
+                                            + "}}."
+                                    : "Ask for it alone."));
+            return new Value.Flag(false);
+        }
+
+        private Object chosen(String name, Value value, List<Object> scopes, Place at) {
+            return value;
+        }
+
+        private Object printed(String name, Value value, List<Object> scopes, Place at) {
+            if (value instanceof Value.Text text) {
+                return text.text();
+            }
+            if (value instanceof Value.Many many
+                    && many.each().stream().allMatch(Value.Text.class::isInstance)) {
+                return String.join(
+                        ", ",
+                        many.each().stream().map(each -> ((Value.Text) each).text()).toList());
+            }
+            if (value instanceof Value.Absent absent) {
+                complain(
+                        scopes,
+                        new Complaint(
+                                Complaint.Kind.NOTHING_THERE,
+                                at,
+                                name,
+                                absent.why(),
+                                List.of(),
+                                absent.mend()));
+            } else if (value instanceof Value.Inner || value instanceof Value.Many) {
+                complain(
+                        scopes,
+                        new Complaint(
+                                Complaint.Kind.NOTHING_THERE,
+                                at,
+                                name,
+                                "`" + name + "` is not a text to print",
+                                List.of(),
+                                "Ask for one of its names, such as `" + name + ".name`."));
+            }
+            // A false flag was told already where it came from; a true one reads as nothing.
+            return "";
+        }
+
+        private Optional<Names> names(Object scope) {
+            if (scope instanceof Run run) {
+                return Optional.of(run.names);
+            }
+            if (scope instanceof Value.Inner inner) {
+                return Optional.of(inner.names());
+            }
+            if (scope instanceof Value.Many many && many.each().size() == 1) {
+                return names(many.each().get(0));
+            }
+            return Optional.empty();
+        }
+
+        @Override
+        public Writer iterate(
+                Iteration iteration, Writer writer, Object object, List<Object> scopes) {
+            if (object instanceof Value.Many many) {
+                Writer out = writer;
+                for (Value each : many.each()) {
+                    out = iteration.next(out, each, scopes);
+                }
+                return out;
+            }
+            if (object instanceof Value.Flag flag) {
+                // Nothing new to look names up in: the scopes stay as they are.
+                return flag.yes() ? iteration.next(writer, null, scopes) : writer;
+            }
+            return object instanceof Value.Text || object instanceof Value.Inner
+                    ? iteration.next(writer, object, scopes)
+                    : writer;
+        }
+
+        @Override
+        public Writer falsey(
+                Iteration iteration, Writer writer, Object object, List<Object> scopes) {
+            boolean something =
+                    object instanceof Value.Text
+                            || object instanceof Value.Inner
+                            || object instanceof Value.Flag flag && flag.yes()
+                            || object instanceof Value.Many many && !many.each().isEmpty();
+            return something ? writer : iteration.next(writer, null, scopes);
+        }
+
+        @Override
+        public String stringify(Object object) {
+            return object instanceof Value.Text text ? text.text() : object.toString();
+        }
+
+        @Override
+        public Object coerce(Object object) {
+            return object;
+        }
+
+        @Override
+        public Wrapper find(String name, List<Object> scopes) {
+            throw new UnsupportedOperationException("names are looked up by their bindings");
+        }
+
+        private void complain(List<Object> scopes, Complaint complaint) {
+            ((Run) scopes.get(0)).complaints.accept(complaint);
+        }
+
+        private Complaint unknown(Place at, String word, Collection<String> known, String within) {
+            return new Complaint(
+                    Complaint.Kind.UNKNOWN_NAME,
+                    at,
+                    word,
+                    "there is no name `"
+                            + word
+                            + "`"
+                            + (within.isEmpty() ? "" : " in `" + within + "`"),
+                    NearNames.to(word, known),
+                    "The reference for writers lists the names.");
+        }
+    }
+}

@@ -1,0 +1,133 @@
+package bayfolio.template;
+
+import bayfolio.source.Place;
+import bayfolio.source.SourceFile;
+import com.github.mustachejava.Code;
+import com.github.mustachejava.Mustache;
+import com.github.mustachejava.MustacheException;
+import com.github.mustachejava.codes.NotIterableCode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A compiled Mustache template in which no name may be unknown.
+ *
+ * <p>Sections choose by what is there and repeat for each of several; what a section asks for may
+ * be absent, what is printed may not. A name is looked for in the innermost section first, then
+ * outward.
+ */
+public final class Template {
+    private final Marks marks;
+    private final @Nullable Mustache compiled;
+    private final Map<Code, Place> places;
+
+    private Template(Marks marks, @Nullable Mustache compiled, Map<Code, Place> places) {
+        this.marks = marks;
+        this.compiled = compiled;
+        this.places = places;
+    }
+
+    /** How printed values are made safe for what the template makes. */
+    public enum Escape {
+        HTML,
+        MARKDOWN
+    }
+
+    /**
+     * A template whose output tells the place of each piece. A malformed one is told and prints
+     * nothing.
+     *
+     * @param firstLine the line of the file that the text begins on
+     */
+    public static Template compile(
+            SourceFile file,
+            String text,
+            int firstLine,
+            Escape escape,
+            Consumer<Complaint> complaints) {
+        return compile(
+                new StrictMustache.Part(file, text, firstLine),
+                escape,
+                name -> Optional.empty(),
+                complaints);
+    }
+
+    /** A whole file that may call other files by their names without ending. */
+    public static Template compile(
+            SourceFile file,
+            Escape escape,
+            Function<String, Optional<SourceFile>> partials,
+            Consumer<Complaint> complaints) {
+        return compile(
+                new StrictMustache.Part(file, file.text(), 1),
+                escape,
+                name ->
+                        partials.apply(name)
+                                .map(part -> new StrictMustache.Part(part, part.text(), 1)),
+                complaints);
+    }
+
+    private static Template compile(
+            StrictMustache.Part part,
+            Escape escape,
+            Function<String, Optional<StrictMustache.Part>> partials,
+            Consumer<Complaint> complaints) {
+        StrictMustache factory = new StrictMustache(escape, partials);
+        Marks marks = new Marks(part.file(), part.text(), part.firstLine());
+        try {
+            return new Template(marks, factory.compile(part, marks.marked()), factory.places());
+        } catch (MustacheException malformed) {
+            complaints.accept(factory.malformed(part, malformed));
+            return new Template(marks, null, Map.of());
+        }
+    }
+
+    /** Fills it in. What is wrong is told, and left out of the output. */
+    public Output fill(Names names, Consumer<Complaint> complaints) {
+        Output output = new Output(marks);
+        if (compiled != null) {
+            compiled.execute(
+                    output, new ArrayList<>(List.of(new StrictMustache.Run(names, complaints))));
+        }
+        return output;
+    }
+
+    /**
+     * A name that a template asks for, in a section taken or not.
+     *
+     * @param within the innermost section around it that makes names of its own
+     */
+    public record Asked(String name, Place at, Optional<Asked> within, boolean section) {}
+
+    public List<Asked> asked() {
+        List<Asked> asked = new ArrayList<>();
+        if (compiled != null) {
+            collect(compiled.getCodes(), Optional.empty(), asked);
+        }
+        return asked;
+    }
+
+    private void collect(Code @Nullable [] codes, Optional<Asked> within, List<Asked> asked) {
+        if (codes == null) {
+            return;
+        }
+        for (Code code : codes) {
+            Place at = places.get(code);
+            if (at == null) {
+                continue;
+            }
+            boolean section = code.getCodes() != null;
+            Asked here = new Asked(code.getName(), at, within, section);
+            asked.add(here);
+            collect(
+                    code.getCodes(),
+                    section && !(code instanceof NotIterableCode) ? Optional.of(here) : within,
+                    asked);
+        }
+    }
+}

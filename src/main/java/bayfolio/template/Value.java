@@ -1,0 +1,39 @@
+package bayfolio.template;
+
+import java.util.List;
+
+/** What stands behind a name of a template. */
+public sealed interface Value {
+
+    /** Printed, escaped for what the template makes. */
+    record Text(String text) implements Value {}
+
+    /** Chooses between a section and its inverse. */
+    record Flag(boolean yes) implements Value {}
+
+    /** Names within a name: {@code unit} in {@code unit.size.height}. */
+    record Inner(Names names) implements Value {}
+
+    /**
+     * Repeats a section. One alone may also be asked for its names directly: {@code
+     * tank.gray.capacity}.
+     *
+     * @param what in words, for messages
+     */
+    record Many(String what, List<Value> each) implements Value {
+        public Many {
+            each = List.copyOf(each);
+        }
+    }
+
+    /**
+     * A name that exists, with nothing behind it here: false for a section, a finding when printed.
+     *
+     * @param why one sentence without a full stop
+     * @param mend what to do about it
+     */
+    record Absent(String why, String mend) implements Value {}
+
+    /** There is no such name. */
+    record Unknown() implements Value {}
+}
