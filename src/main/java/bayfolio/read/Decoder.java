@@ -1,0 +1,364 @@
+package bayfolio.read;
+
+import bayfolio.fact.Described;
+import bayfolio.fact.Facts;
+import bayfolio.fact.Key;
+import bayfolio.fact.Shape;
+import bayfolio.fact.Type;
+import bayfolio.finding.Finding;
+import bayfolio.finding.NearNames;
+import bayfolio.measure.NotAQuantityException;
+import bayfolio.measure.Quantity;
+import bayfolio.source.Located;
+import bayfolio.source.Place;
+import bayfolio.source.SourceFile;
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+import org.snakeyaml.engine.v2.nodes.Tag;
+
+/**
+ * Nodes into records by the declaration of their shape.
+ *
+ * <p>Everything wrong is told in one go: a value that cannot be read leaves its fact absent and the
+ * rest is read on.
+ */
+final class Decoder {
+    private final Function<Node, Place> places;
+    private final Consumer<Finding> findings;
+
+    Decoder(Function<Node, Place> places, Consumer<Finding> findings) {
+        this.places = places;
+        this.findings = findings;
+    }
+
+    Decoder(SourceFile file, int firstLine, Consumer<Finding> findings) {
+        this(node -> Yaml.place(file, node, firstLine), findings);
+    }
+
+    /** A record of a shape; empty where the node is no record at all. */
+    <T extends Described> Optional<T> record(Node node, Shape<T> shape) {
+        if (!plain(node)) {
+            return Optional.empty();
+        }
+        if (!(node instanceof MappingNode mapping)) {
+            wrongType(node, "a " + shape.name() + " with keys");
+            return Optional.empty();
+        }
+        Map<Key<?>, Located<?>> values = new IdentityHashMap<>();
+        Map<String, Node> seen = new LinkedHashMap<>();
+        for (NodeTuple entry : mapping.getValue()) {
+            entry(shape, entry, seen, values);
+        }
+        for (Key<?> key : shape.keys()) {
+            if (key.required() && !seen.containsKey(key.name())) {
+                findings.accept(
+                        Finding.error(
+                                        "missing-key",
+                                        places.apply(node),
+                                        "this " + shape.name() + " has no `" + key.name() + "`")
+                                .mend("Add `" + key.name() + ":`. " + key.meaning()));
+            }
+        }
+        return Optional.of(shape.make(new Facts(shape, places.apply(node), values)));
+    }
+
+    private void entry(
+            Shape<?> shape,
+            NodeTuple entry,
+            Map<String, Node> seen,
+            Map<Key<?>, Located<?>> values) {
+        Node keyNode = entry.getKeyNode();
+        if (!(keyNode instanceof ScalarNode scalar)) {
+            wrongType(keyNode, "a key");
+            return;
+        }
+        String name = scalar.getValue();
+        Optional<Key<?>> key = shape.key(name);
+        if (key.isEmpty()) {
+            findings.accept(
+                    Finding.error(
+                                    "unknown-key",
+                                    places.apply(keyNode),
+                                    "a " + shape.name() + " has no key `" + name + "`")
+                            .near(NearNames.to(name, shape.keyNames()))
+                            .mend(
+                                    "Keys of a "
+                                            + shape.name()
+                                            + ": "
+                                            + String.join(", ", shape.keyNames())
+                                            + "."));
+            return;
+        }
+        Node first = seen.putIfAbsent(name, keyNode);
+        if (first != null) {
+            findings.accept(
+                    Finding.error(
+                                    "duplicate-key",
+                                    places.apply(keyNode),
+                                    "`"
+                                            + name
+                                            + "` is said twice, first at line "
+                                            + places.apply(first).line())
+                            .mend("Keep one of them."));
+            return;
+        }
+        value(key.get(), entry.getValueNode(), values);
+    }
+
+    private <V> void value(Key<V> key, Node node, Map<Key<?>, Located<?>> values) {
+        decode(key.type(), node)
+                .ifPresent(value -> values.put(key, new Located<>(value, places.apply(node))));
+    }
+
+    @SuppressWarnings("unchecked") // each branch makes the value of its own type
+    private <V> Optional<V> decode(Type<V> type, Node node) {
+        if (!plain(node)) {
+            return Optional.empty();
+        }
+        return (Optional<V>)
+                type.accept(
+                        new Type.Visitor<Optional<?>>() {
+                            @Override
+                            public Optional<String> text(Type.Text text) {
+                                boolean any = text.equals(Type.TEXT);
+                                return scalar(node, any ? "text" : text.taken(), any)
+                                        .filter(value -> fits(node, value, text));
+                            }
+
+                            @Override
+                            public <Q extends Quantity> Optional<Q> measured(
+                                    Type.Measured<Q> measured) {
+                                return quantity(node, measured);
+                            }
+
+                            @Override
+                            public <E> Optional<E> choice(Type.Choice<E> choice) {
+                                return word(node, choice.words());
+                            }
+
+                            @Override
+                            public Optional<Boolean> yesNo(Type.YesNo yesNo) {
+                                return word(node, Map.of("yes", true, "no", false));
+                            }
+
+                            @Override
+                            public Optional<Integer> whole(Type.Whole whole) {
+                                return number(node, whole);
+                            }
+
+                            @Override
+                            public Optional<LocalDate> day(Type.Day day) {
+                                return date(node);
+                            }
+
+                            @Override
+                            public Optional<String> reference(Type.Reference reference) {
+                                return scalar(
+                                                node,
+                                                "the id of a "
+                                                        + String.join(" or ", reference.kinds()),
+                                                false)
+                                        .filter(value -> fits(node, value, (Type.Text) Type.ID));
+                            }
+
+                            @Override
+                            public Optional<String> role(Type.Role role) {
+                                return scalar(node, "a role of a " + role.kind(), false)
+                                        .filter(value -> fits(node, value, (Type.Text) Type.ID));
+                            }
+
+                            @Override
+                            public <E> Optional<List<Located<E>>> list(Type.ListOf<E> list) {
+                                return elements(node, list.element());
+                            }
+
+                            @Override
+                            public <E extends Described> Optional<E> record(Type.Nested<E> nested) {
+                                return Decoder.this.record(node, nested.shape());
+                            }
+                        });
+    }
+
+    private <E> Optional<List<Located<E>>> elements(Node node, Type<E> element) {
+        if (!(node instanceof SequenceNode sequence)) {
+            wrongType(node, "a list");
+            return Optional.empty();
+        }
+        List<Located<E>> elements = new ArrayList<>();
+        for (Node each : sequence.getValue()) {
+            decode(element, each)
+                    .ifPresent(value -> elements.add(new Located<>(value, places.apply(each))));
+        }
+        return Optional.of(elements);
+    }
+
+    /**
+     * @param numbers whether a bare number may stand for its digits
+     */
+    private Optional<String> scalar(Node node, String wanted, boolean numbers) {
+        if (node instanceof ScalarNode scalar) {
+            Tag tag = scalar.getTag();
+            if (tag.equals(Tag.STR) || numbers && (tag.equals(Tag.INT) || tag.equals(Tag.FLOAT))) {
+                return Optional.of(scalar.getValue());
+            }
+            if (!tag.equals(Tag.NULL)) {
+                findings.accept(
+                        Finding.error(
+                                        "wrong-type",
+                                        places.apply(node),
+                                        "`" + scalar.getValue() + "` is not " + wanted)
+                                .mend("Put it in quotes if it is meant as text."));
+                return Optional.empty();
+            }
+        }
+        wrongType(node, wanted);
+        return Optional.empty();
+    }
+
+    private boolean fits(Node node, String value, Type.Text text) {
+        boolean fits = Pattern.compile(text.pattern()).matcher(value).find();
+        if (!fits) {
+            findings.accept(
+                    value.isBlank()
+                            ? Finding.error("wrong-value", places.apply(node), "this text is empty")
+                                    .mend("Write it, or leave the key out.")
+                            : Finding.error(
+                                            "wrong-value",
+                                            places.apply(node),
+                                            "`" + value + "` is no " + text.what())
+                                    .mend("Write " + text.taken() + "."));
+        }
+        return fits;
+    }
+
+    private <Q extends Quantity> Optional<Q> quantity(Node node, Type.Measured<Q> measured) {
+        String name = measured.scale().name();
+        Optional<String> written = scalar(node, "a " + name, true);
+        if (written.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(measured.scale().parse(written.get()));
+        } catch (NotAQuantityException refusal) {
+            findings.accept(
+                    Finding.error(
+                                    "wrong-measure",
+                                    places.apply(node),
+                                    String.valueOf(refusal.getMessage()))
+                            .mend("Write it like `" + measured.scale().example() + "`."));
+            return Optional.empty();
+        }
+    }
+
+    private <E> Optional<E> word(Node node, Map<String, E> words) {
+        String wanted = "one of: " + String.join(", ", words.keySet());
+        Optional<String> written = scalar(node, wanted, false);
+        if (written.isPresent() && !words.containsKey(written.get())) {
+            findings.accept(
+                    Finding.error(
+                                    "wrong-value",
+                                    places.apply(node),
+                                    "`" + written.get() + "` is not " + wanted)
+                            .near(NearNames.to(written.get(), words.keySet())));
+        }
+        return written.flatMap(word -> Optional.ofNullable(words.get(word)));
+    }
+
+    private Optional<Integer> number(Node node, Type.Whole whole) {
+        String wanted = "a whole number from " + whole.least() + " to " + whole.most();
+        if (node instanceof ScalarNode scalar
+                && (scalar.getTag().equals(Tag.INT) || scalar.getTag().equals(Tag.FLOAT))) {
+            try {
+                int value = new BigDecimal(scalar.getValue()).intValueExact();
+                if (value >= whole.least() && value <= whole.most()) {
+                    return Optional.of(value);
+                }
+            } catch (ArithmeticException | NumberFormatException notWhole) {
+                // told below, like every other number that does not fit
+            }
+            findings.accept(
+                    Finding.error(
+                            "wrong-value",
+                            places.apply(node),
+                            "`" + scalar.getValue() + "` is not " + wanted));
+            return Optional.empty();
+        }
+        wrongType(node, wanted);
+        return Optional.empty();
+    }
+
+    private Optional<LocalDate> date(Node node) {
+        Optional<String> written = scalar(node, "a day such as 2026-04-18", false);
+        try {
+            return written.map(LocalDate::parse);
+        } catch (DateTimeException e) {
+            findings.accept(
+                    Finding.error(
+                                    "wrong-value",
+                                    places.apply(node),
+                                    "`" + written.orElse("") + "` is no day")
+                            .mend("Write year, month and day: 2026-04-18."));
+            return Optional.empty();
+        }
+    }
+
+    private void wrongType(Node node, String wanted) {
+        String found =
+                node instanceof MappingNode
+                        ? "a record stands"
+                        : node instanceof SequenceNode
+                                ? "a list stands"
+                                : node instanceof ScalarNode scalar
+                                                && scalar.getTag().equals(Tag.NULL)
+                                        ? "nothing stands"
+                                        : "`" + ((ScalarNode) node).getValue() + "` stands";
+        findings.accept(
+                Finding.error(
+                                "wrong-type",
+                                places.apply(node),
+                                found + " here where " + wanted + " is meant")
+                        .mend("Write " + wanted + ", or leave the key out."));
+    }
+
+    /**
+     * Aliases and tags of one's own would hide where a value was written; descriptions do without.
+     */
+    private boolean plain(Node node) {
+        if (node.getAnchor().isPresent()) {
+            findings.accept(
+                    Finding.error(
+                                    "yaml-alias",
+                                    places.apply(node),
+                                    "anchors and aliases are not taken")
+                            .mend("Write the value out where it belongs."));
+            return false;
+        }
+        String tag = node.getTag().getValue();
+        if (!tag.startsWith(Tag.PREFIX)) {
+            findings.accept(
+                    Finding.error(
+                                    "yaml-alias",
+                                    places.apply(node),
+                                    "the tag `" + tag.toLowerCase(Locale.ROOT) + "` is not taken")
+                            .mend("Leave the tag out."));
+            return false;
+        }
+        return true;
+    }
+}

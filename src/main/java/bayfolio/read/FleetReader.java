@@ -1,0 +1,154 @@
+package bayfolio.read;
+
+import bayfolio.fact.Described;
+import bayfolio.fact.Facts;
+import bayfolio.fact.Shape;
+import bayfolio.finding.Finding;
+import bayfolio.model.Fleet;
+import bayfolio.model.FleetFacts;
+import bayfolio.model.Roles;
+import bayfolio.model.Unit;
+import bayfolio.model.Words;
+import bayfolio.procedure.Condition;
+import bayfolio.procedure.ConditionReader;
+import bayfolio.procedure.Head;
+import bayfolio.procedure.Library;
+import bayfolio.procedure.Script;
+import bayfolio.source.Place;
+import bayfolio.source.SourceFile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** Reads a whole fleet folder; what is broken in one file hides nothing of the others. */
+public final class FleetReader {
+    private static final String FLEET = "units/fleet.yaml";
+    private static final String SHARED = "units/shared";
+
+    private final Folder folder;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private FleetReader(Folder folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * What a folder says.
+     *
+     * @param fleet as far as it could be read whole
+     * @param findings what could not be read
+     */
+    public record Reading(Fleet fleet, Library library, List<Finding> findings) {
+        public Reading {
+            findings = List.copyOf(findings);
+        }
+    }
+
+    public static Reading read(Folder folder) {
+        return new FleetReader(folder).read();
+    }
+
+    private Reading read() {
+        FleetFacts facts =
+                yaml(FLEET, FleetFacts.SHAPE)
+                        .orElseGet(
+                                () ->
+                                        new FleetFacts(
+                                                new Facts(
+                                                        FleetFacts.SHAPE,
+                                                        Place.whole(new SourceFile(FLEET, "")),
+                                                        Map.of())));
+        Optional<Roles> roles = yaml(SHARED + "/roles.yaml", Roles.SHAPE);
+        Optional<Words> words = yaml(SHARED + "/words.yaml", Words.SHAPE);
+        List<Unit> units = new ArrayList<>();
+        List<Script> scripts = new ArrayList<>(scripts(SHARED + "/procedures", Optional.empty()));
+        for (String name : folder.folders("units")) {
+            if (!name.equals("shared")) {
+                Optional<Unit> unit = yaml("units/" + name + "/unit.yaml", Unit.SHAPE);
+                unit.ifPresent(units::add);
+                unit.flatMap(it -> it.facts().find(Unit.ID))
+                        .ifPresent(
+                                id ->
+                                        scripts.addAll(
+                                                scripts(
+                                                        "units/" + name + "/procedures",
+                                                        Optional.of(id))));
+                unit.ifPresent(
+                        it -> Photos.check(folder, "units/" + name + "/photos", it, findings::add));
+            }
+        }
+        Fleet fleet =
+                new Fleet(
+                        facts,
+                        units,
+                        roles.map(it -> it.facts().all(Roles.ROLES)).orElse(List.of()).stream()
+                                .filter(role -> role.facts().whole())
+                                .toList(),
+                        words.map(it -> it.facts().all(Words.WORDS)).orElse(List.of()).stream()
+                                .filter(word -> word.facts().whole())
+                                .toList());
+        return new Reading(fleet, new Library(scripts), findings);
+    }
+
+    private <T extends Described> Optional<T> yaml(String path, Shape<T> shape) {
+        return folder.text(path, findings::add).flatMap(file -> yaml(file, shape, findings::add));
+    }
+
+    static <T extends Described> Optional<T> yaml(
+            SourceFile file, Shape<T> shape, Consumer<Finding> findings) {
+        return Yaml.compose(file, file.text(), 1, findings)
+                .flatMap(node -> new Decoder(file, 1, findings).record(node, shape));
+    }
+
+    private List<Script> scripts(String path, Optional<String> unit) {
+        List<Script> scripts = new ArrayList<>();
+        for (String name : folder.files(path, ".md")) {
+            folder.text(path + "/" + name, findings::add)
+                    .flatMap(file -> script(file, unit, findings::add))
+                    .ifPresent(scripts::add);
+        }
+        return scripts;
+    }
+
+    /** A procedure file: a head between two lines of three hyphens, then Markdown. */
+    static Optional<Script> script(
+            SourceFile file, Optional<String> unit, Consumer<Finding> findings) {
+        List<String> lines = file.text().lines().toList();
+        int end =
+                lines.isEmpty() || !lines.get(0).strip().equals("---")
+                        ? -1
+                        : lines.subList(1, lines.size()).stream()
+                                .map(String::strip)
+                                .toList()
+                                .indexOf("---");
+        if (end < 0) {
+            findings.accept(
+                    Finding.error(
+                                    "missing-head",
+                                    Place.whole(file),
+                                    "the file does not begin with a head")
+                            .mend(
+                                    "Begin with a line `---`, then id, title, stage, who and when, then a line `---`."));
+            return Optional.empty();
+        }
+        String head = String.join("\n", lines.subList(1, end + 1));
+        String body = String.join("\n", lines.subList(end + 2, lines.size()));
+        return Yaml.compose(file, head, 2, findings)
+                .flatMap(node -> new Decoder(file, 2, findings).record(node, Head.SHAPE))
+                .filter(it -> it.facts().has(Head.ID))
+                .map(
+                        it ->
+                                new Script(
+                                        it,
+                                        it.facts()
+                                                .located(Head.WHEN)
+                                                .map(when -> ConditionReader.read(when, findings))
+                                                .orElse(new Condition.Never()),
+                                        file,
+                                        body,
+                                        end + 3,
+                                        unit));
+    }
+}

@@ -1,0 +1,69 @@
+package bayfolio.read;
+
+import bayfolio.finding.Finding;
+import bayfolio.finding.NearNames;
+import bayfolio.model.Photo;
+import bayfolio.model.Unit;
+import bayfolio.source.Located;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.imageio.ImageIO;
+import javax.imageio.stream.ImageInputStream;
+
+/** Looks whether the photos that a description names are there and are pictures. */
+final class Photos {
+    private Photos() {}
+
+    static void check(Folder folder, String path, Unit unit, Consumer<Finding> findings) {
+        for (Photo photo : unit.facts().all(Unit.PHOTOS)) {
+            Optional<Located<String>> file = photo.facts().located(Photo.FILE);
+            if (file.isPresent()) {
+                check(folder, path, file.get(), findings);
+            }
+        }
+    }
+
+    private static void check(
+            Folder folder, String path, Located<String> file, Consumer<Finding> findings) {
+        Path picture = folder.root().resolve(path).resolve(file.value());
+        if (!Files.isRegularFile(picture)) {
+            List<String> there = folder.files(path, "");
+            findings.accept(
+                    Finding.error(
+                                    "missing-photo",
+                                    file.at(),
+                                    "there is no file `" + path + "/" + file.value() + "`")
+                            .near(NearNames.to(file.value(), there))
+                            .mend("Put the picture there, or take the photo out."));
+        } else if (!isPicture(picture)) {
+            findings.accept(
+                    Finding.error(
+                                    "unreadable-photo",
+                                    file.at(),
+                                    "`" + file.value() + "` is no picture that can be read")
+                            .mend("Save it as JPEG or PNG."));
+        }
+    }
+
+    /** Reads the head only: whether a decoder takes it and finds a width. */
+    private static boolean isPicture(Path picture) {
+        try (ImageInputStream in = ImageIO.createImageInputStream(picture.toFile())) {
+            if (in == null) {
+                return false;
+            }
+            var readers = ImageIO.getImageReaders(in);
+            if (!readers.hasNext()) {
+                return false;
+            }
+            var reader = readers.next();
+            reader.setInput(in);
+            return reader.getWidth(0) > 0;
+        } catch (IOException | RuntimeException e) {
+            return false;
+        }
+    }
+}
