@@ -1,0 +1,22 @@
+package bayfolio.check;
+
+import bayfolio.model.Coach;
+import bayfolio.model.Unit;
+import bayfolio.procedure.Library;
+import bayfolio.procedure.Procedure;
+import java.util.List;
+
+/**
+ * One coach as the rules look at it.
+ *
+ * @param procedures all that apply to it, filled in, in the order of the trip
+ */
+public record Case(Coach coach, Library library, List<Procedure> procedures) {
+    public Case {
+        procedures = List.copyOf(procedures);
+    }
+
+    public Unit unit() {
+        return coach.unit();
+    }
+}

@@ -1,0 +1,64 @@
+package bayfolio.check.access;
+
+import bayfolio.check.Case;
+import bayfolio.check.Rule;
+import bayfolio.finding.Finding;
+import bayfolio.model.Access;
+import bayfolio.procedure.Procedure;
+import bayfolio.prose.Block;
+import bayfolio.prose.Inline;
+import bayfolio.prose.Target;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Flags a step that sends the renter to an on-call place before the procedure has named a number to
+ * call.
+ */
+public final class OnCallWithoutPhone implements Rule {
+    @Override
+    public Stream<Finding> check(Case coach) {
+        return coach.procedures().stream()
+                .filter(procedure -> procedure.head().who().forRenters())
+                .flatMap(procedure -> check(procedure, coach).stream());
+    }
+
+    private static List<Finding> check(Procedure procedure, Case coach) {
+        List<Finding> findings = new ArrayList<>();
+        Stream<Inline.Link> links =
+                Stream.concat(
+                        procedure.opening().stream().flatMap(Block::links),
+                        procedure
+                                .steps()
+                                .flatMap(step -> step.text().stream())
+                                .flatMap(Block::links));
+        boolean phone = false;
+        for (Inline.Link link : links.toList()) {
+            phone |= link.target() instanceof Target.OfPhone;
+            if (!phone && link.target() instanceof Target.OfThing target && onCall(target, coach)) {
+                findings.add(
+                        Finding.error(
+                                        "on-call-without-phone",
+                                        link.at(),
+                                        "procedure `"
+                                                + procedure.id()
+                                                + "` sends the renter to "
+                                                + target.kind()
+                                                + " `"
+                                                + target.id()
+                                                + "`, which is on-call, and has named no phone before")
+                                .mend("Begin the procedure with `[](phone:hours)`."));
+            }
+        }
+        return findings;
+    }
+
+    private static boolean onCall(Target.OfThing target, Case coach) {
+        return coach.coach()
+                .thing(target.kind(), target.id())
+                .map(thing -> Reach.of(thing, coach.coach()))
+                .filter(reach -> reach.access() == Access.ON_CALL && !reach.emergency())
+                .isPresent();
+    }
+}

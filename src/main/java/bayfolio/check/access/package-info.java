@@ -1,0 +1,5 @@
+/** Rules: Who may go where. */
+@NullMarked
+package bayfolio.check.access;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,67 @@
+package bayfolio.check.procedure;
+
+import bayfolio.check.Case;
+import bayfolio.check.Rule;
+import bayfolio.finding.Finding;
+import bayfolio.model.Fleet;
+import bayfolio.model.Kinds;
+import bayfolio.model.Role;
+import bayfolio.procedure.Head;
+import bayfolio.procedure.Procedure;
+import bayfolio.procedure.Script;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Flags a procedure that applies to a coach on which nothing holds any of the roles that it speaks
+ * of.
+ */
+public final class ProcedureWithoutRoles implements Rule {
+    private static final Pattern NAMED =
+            Pattern.compile("\\b([a-z]+)[:.]([a-z0-9]+(?:-[a-z0-9]+)*)");
+
+    @Override
+    public Stream<Finding> check(Case coach) {
+        return coach.procedures().stream().flatMap(procedure -> check(procedure, coach).stream());
+    }
+
+    private static Optional<Finding> check(Procedure procedure, Case coach) {
+        Optional<Script> script = coach.library().named(coach.unit(), procedure.id());
+        Set<String> roles =
+                script.map(it -> roles(it.body(), coach.coach().fleet())).orElse(Set.of());
+        boolean none =
+                !roles.isEmpty()
+                        && coach.coach()
+                                .things()
+                                .noneMatch(
+                                        thing -> thing.roles().stream().anyMatch(roles::contains));
+        return none
+                ? Optional.of(
+                        Finding.error(
+                                        "procedure-without-roles",
+                                        procedure.head().facts().at(Head.WHEN),
+                                        "procedure `"
+                                                + procedure.id()
+                                                + "` applies, and this coach holds none of its roles: "
+                                                + String.join(", ", roles))
+                                .mend("Narrow `when`, or give things of the coach these roles."))
+                : Optional.empty();
+    }
+
+    private static Set<String> roles(String body, Fleet fleet) {
+        Set<String> roles = new TreeSet<>();
+        Matcher named = NAMED.matcher(body);
+        while (named.find()) {
+            Optional<Role> role = fleet.role(named.group(2));
+            if (Kinds.named(named.group(1)).isPresent()
+                    && role.filter(it -> it.kind().equals(named.group(1))).isPresent()) {
+                roles.add(named.group(2));
+            }
+        }
+        return roles;
+    }
+}

@@ -1,0 +1,100 @@
+package bayfolio.check.reference;
+
+import bayfolio.check.Case;
+import bayfolio.check.Rule;
+import bayfolio.fact.Type;
+import bayfolio.fact.Walkthrough;
+import bayfolio.finding.Finding;
+import bayfolio.finding.NearNames;
+import bayfolio.model.Coach;
+import bayfolio.model.Thing;
+import bayfolio.source.Located;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/** Flags a fact that names a thing which this coach does not have, or has as another kind. */
+public final class UnknownReference implements Rule {
+    @Override
+    public Stream<Finding> check(Case coach) {
+        List<Finding> findings = new ArrayList<>();
+        Set<String> named = new TreeSet<>();
+        Walkthrough.of(
+                coach.unit().facts(),
+                (type, value) -> {
+                    if (type instanceof Type.Reference) {
+                        named.add(value.value().toString());
+                    }
+                });
+        Walkthrough.of(
+                coach.unit().facts(),
+                (type, value) -> {
+                    if (type instanceof Type.Reference reference) {
+                        check(reference, value, coach.coach(), named).ifPresent(findings::add);
+                    }
+                });
+        return findings.stream();
+    }
+
+    private static Optional<Finding> check(
+            Type.Reference reference, Located<?> value, Coach coach, Set<String> named) {
+        String id = value.value().toString();
+        List<Thing> same = coach.unit().mentioned().filter(thing -> thing.id().equals(id)).toList();
+        if (same.stream().anyMatch(thing -> reference.kinds().contains(thing.kind()))) {
+            return Optional.empty();
+        }
+        String wanted = String.join(" or ", reference.kinds());
+        if (!same.isEmpty()) {
+            return Optional.of(
+                    Finding.error(
+                                    "wrong-kind",
+                                    value.at(),
+                                    "`" + id + "` is a " + same.get(0).kind() + ", not a " + wanted)
+                            .near(NearNames.to(id, ids(coach, reference)))
+                            .mend("Name a " + wanted + " of this coach."));
+        }
+        return Optional.of(
+                Finding.error(
+                                "unknown-reference",
+                                value.at(),
+                                "there is no " + wanted + " `" + id + "`")
+                        .near(near(id, reference, coach, named))
+                        .mend("Name a " + wanted + " of this coach by its id."));
+    }
+
+    /**
+     * A former id leads to the new one; where no name is near, those that nothing names may be the
+     * renamed one.
+     */
+    private static List<String> near(
+            String id, Type.Reference reference, Coach coach, Set<String> named) {
+        List<String> now =
+                coach.unit()
+                        .things()
+                        .filter(thing -> reference.kinds().contains(thing.kind()))
+                        .filter(thing -> thing.formerly().contains(id))
+                        .map(Thing::id)
+                        .toList();
+        if (!now.isEmpty()) {
+            return now;
+        }
+        List<String> near = NearNames.to(id, ids(coach, reference));
+        return near.isEmpty()
+                ? ids(coach, reference).stream()
+                        .filter(free -> !named.contains(free))
+                        .limit(4)
+                        .toList()
+                : near;
+    }
+
+    private static List<String> ids(Coach coach, Type.Reference reference) {
+        return coach.unit()
+                .things()
+                .filter(thing -> reference.kinds().contains(thing.kind()))
+                .map(Thing::id)
+                .toList();
+    }
+}

@@ -1,0 +1,5 @@
+/** Rules: Where things are on the coach. */
+@NullMarked
+package bayfolio.check.space;
+
+import org.jspecify.annotations.NullMarked;
