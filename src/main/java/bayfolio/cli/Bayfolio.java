@@ -1,0 +1,70 @@
+package bayfolio.cli;
+
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program. */
+@Command(
+        name = "bayfolio",
+        description =
+                "Makes a cross-linked handbook for each coach of a fleet, and says what in it is untrue.",
+        subcommands = {CheckCommand.class, PublishCommand.class},
+        mixinStandardHelpOptions = true,
+        version = "bayfolio 0.1.0",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:nothing is wrong",
+            "1:errors were found, or something could not be done",
+            "2:the words of the call are wrong"
+        },
+        footer = {"", "Example: bayfolio publish"})
+public final class Bayfolio implements Runnable {
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
+    private CommandSpec spec;
+
+    /** Runs a command and gives its exit code. */
+    public static int run(String... words) {
+        PrintWriter out =
+                new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), true);
+        PrintWriter err =
+                new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
+        return run(out, err, words);
+    }
+
+    public static int run(PrintWriter out, PrintWriter err, String... words) {
+        CommandLine line = new CommandLine(new Bayfolio());
+        line.setOut(out).setErr(err).setCaseInsensitiveEnumValuesAllowed(true);
+        line.setExecutionExceptionHandler(
+                (exception, command, parsed) -> {
+                    err.println(sentence(exception));
+                    return 1;
+                });
+        int exit = line.execute(words);
+        out.flush();
+        err.flush();
+        return exit;
+    }
+
+    /** One sentence and no stack trace: what failed is on disk, not in the program. */
+    private static String sentence(Exception exception) {
+        String message = exception.getMessage() == null ? "" : exception.getMessage();
+        return switch (exception.getClass().getSimpleName()) {
+            case "UnknownThemeException", "PublishException" -> message;
+            case "NoSuchFileException" -> "There is no file `" + message + "`.";
+            case "AccessDeniedException" -> "`" + message + "` may not be read or written.";
+            default -> "Something failed: " + exception.getClass().getSimpleName() + " " + message;
+        };
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Name a command.");
+    }
+}

@@ -1,0 +1,70 @@
+package bayfolio.cli;
+
+import bayfolio.check.Check;
+import bayfolio.model.Unit;
+import bayfolio.prose.ScreenWords;
+import bayfolio.read.FleetReader;
+import bayfolio.read.Folder;
+import bayfolio.render.theme.Theme;
+import bayfolio.render.theme.UnknownThemeException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What every command about a fleet takes. */
+final class FleetOptions {
+    @Parameters(
+            paramLabel = "UNIT",
+            arity = "0..*",
+            description = "Ids of coaches; all of the fleet where none is named.")
+    List<String> units = List.of();
+
+    @Option(
+            names = "--fleet",
+            paramLabel = "DIR",
+            defaultValue = ".",
+            description = "The fleet folder, which holds `units`; the current one where left out.")
+    Path root = Path.of(".");
+
+    @Option(
+            names = "--theme",
+            paramLabel = "NAME",
+            defaultValue = Theme.BUILT_IN,
+            description = "The theme, a folder in `themes`; ${DEFAULT-VALUE} where left out.")
+    String theme = Theme.BUILT_IN;
+
+    @Spec(Spec.Target.MIXEE)
+    @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
+    private CommandSpec spec;
+
+    Theme theme() throws IOException, UnknownThemeException {
+        return Theme.load(root, theme);
+    }
+
+    /** Reads and checks the whole fleet, since coaches share procedures. */
+    Check check(Theme loaded) throws IOException {
+        FleetReader.Reading reading = FleetReader.read(new Folder(root));
+        ScreenWords screen = loaded.words("en-US");
+        List<String> known =
+                reading.fleet().units().stream()
+                        .flatMap(unit -> unit.facts().find(Unit.ID).stream())
+                        .toList();
+        for (String unit : units) {
+            if (!known.contains(unit)) {
+                throw new ParameterException(
+                        spec.commandLine(),
+                        "There is no coach `"
+                                + unit
+                                + "`; the fleet has "
+                                + String.join(", ", known)
+                                + ".");
+            }
+        }
+        return Check.of(reading.fleet(), reading.library(), screen, reading.findings());
+    }
+}

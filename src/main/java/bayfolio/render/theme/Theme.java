@@ -1,0 +1,120 @@
+package bayfolio.render.theme;
+
+import bayfolio.prose.ScreenWords;
+import bayfolio.source.SourceFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * The files of a theme. A theme in the fleet folder may hold only what it changes: the rest comes
+ * from the built-in one.
+ */
+public final class Theme {
+    /** The theme that the program carries. */
+    public static final String BUILT_IN = "harbor";
+
+    private static final String RESOURCES = "/bayfolio/themes/";
+
+    private final String name;
+    private final Map<String, byte[]> files;
+
+    private Theme(String name, Map<String, byte[]> files) {
+        this.name = name;
+        this.files = files;
+    }
+
+    /**
+     * @param root the fleet folder; its {@code themes/<name>} lies over the built-in theme
+     * @throws UnknownThemeException when there is no such theme
+     */
+    public static Theme load(Path root, String name) throws IOException, UnknownThemeException {
+        Map<String, byte[]> files = new TreeMap<>(builtIn());
+        Path folder = root.resolve("themes").resolve(name);
+        if (Files.isDirectory(folder)) {
+            try (Stream<Path> paths = Files.walk(folder)) {
+                for (Path path : paths.filter(Files::isRegularFile).toList()) {
+                    files.put(
+                            folder.relativize(path).toString().replace('\\', '/'),
+                            Files.readAllBytes(path));
+                }
+            }
+        } else if (!name.equals(BUILT_IN)) {
+            throw new UnknownThemeException(name);
+        }
+        return new Theme(name, files);
+    }
+
+    private static Map<String, byte[]> builtIn() throws IOException {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        for (String path :
+                new String(resource("index.txt"), StandardCharsets.UTF_8).lines().toList()) {
+            if (path.startsWith(BUILT_IN + "/")) {
+                files.put(path.substring(BUILT_IN.length() + 1), resource(path));
+            }
+        }
+        return files;
+    }
+
+    private static byte[] resource(String path) throws IOException {
+        try (InputStream in =
+                Objects.requireNonNull(Theme.class.getResourceAsStream(RESOURCES + path), path)) {
+            return in.readAllBytes();
+        }
+    }
+
+    /** A template by its path without ending. */
+    public Optional<SourceFile> template(String path) {
+        return text(path + ".mustache");
+    }
+
+    private Optional<SourceFile> text(String path) {
+        return Optional.ofNullable(files.get(path))
+                .map(
+                        bytes ->
+                                new SourceFile(
+                                        "themes/" + name + "/" + path,
+                                        new String(bytes, StandardCharsets.UTF_8)
+                                                .replace("\r\n", "\n")));
+    }
+
+    /** Files that go to the site as they are: style, script, fonts. */
+    public Map<String, byte[]> assets() {
+        Map<String, byte[]> assets = new TreeMap<>();
+        files.forEach(
+                (path, bytes) -> {
+                    if (path.startsWith("assets/")) {
+                        assets.put(path.substring("assets/".length()), bytes);
+                    }
+                });
+        return assets;
+    }
+
+    /**
+     * The screen words of a language; of its main language where the region has none of its own,
+     * and English for the rest.
+     */
+    public ScreenWords words(String language) throws IOException {
+        Map<String, String> words = new TreeMap<>();
+        for (String each : List.of("en", language.replaceFirst("-.*", ""), language)) {
+            Optional<SourceFile> file = text("words-" + each + ".properties");
+            if (file.isPresent()) {
+                Properties properties = new Properties();
+                properties.load(new StringReader(file.get().text()));
+                properties.forEach((key, value) -> words.put(key.toString(), value.toString()));
+            }
+        }
+        return new ScreenWords(language, words);
+    }
+}
