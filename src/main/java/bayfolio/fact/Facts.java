@@ -52,6 +52,14 @@ public final class Facts {
         return Optional.ofNullable((Located<T>) value);
     }
 
+    /**
+     * A fact by the name of its key, for keys that records of several shapes have; empty where its
+     * type is another.
+     */
+    public <T> Optional<T> find(String keyName, Class<T> type) {
+        return shape.key(keyName).flatMap(this::find).filter(type::isInstance).map(type::cast);
+    }
+
     /** A list that is left out is an empty list. */
     public <T> List<T> all(Key<List<Located<T>>> key) {
         return find(key).orElse(List.of()).stream().map(Located::value).toList();

@@ -6,7 +6,22 @@ package bayfolio.fact;
  * @param name as written in the file, in kebab-case
  * @param meaning one sentence for the writer: what belongs here and how it is found out
  */
-public record Key<T>(String name, Type<T> type, boolean required, String meaning) {
+public record Key<T>(String name, Type<T> type, Necessity necessity, String meaning) {
+    /** Whether a fact must be stated, and who reads it. */
+    public enum Necessity {
+        REQUIRED,
+        OPTIONAL,
+        /** May be stated; kept out of everything that renters read. */
+        FOR_STAFF
+    }
+
+    public boolean required() {
+        return necessity == Necessity.REQUIRED;
+    }
+
+    public boolean forStaff() {
+        return necessity == Necessity.FOR_STAFF;
+    }
 
     /** The name in words, for tables: {@code from-front} is {@code From front}. */
     public String label() {

@@ -79,11 +79,16 @@ public final class Shape<T extends Described> {
         }
 
         public <V> Key<V> required(String keyName, Type<V> type, String keyMeaning) {
-            return add(new Key<>(keyName, type, true, keyMeaning));
+            return add(new Key<>(keyName, type, Key.Necessity.REQUIRED, keyMeaning));
         }
 
         public <V> Key<V> optional(String keyName, Type<V> type, String keyMeaning) {
-            return add(new Key<>(keyName, type, false, keyMeaning));
+            return add(new Key<>(keyName, type, Key.Necessity.OPTIONAL, keyMeaning));
+        }
+
+        /** An optional fact that renters never read. */
+        public <V> Key<V> forStaff(String keyName, Type<V> type, String keyMeaning) {
+            return add(new Key<>(keyName, type, Key.Necessity.FOR_STAFF, keyMeaning));
         }
 
         private <V> Key<V> add(Key<V> key) {

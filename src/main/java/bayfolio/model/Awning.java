@@ -40,7 +40,7 @@ public record Awning(Facts facts) implements Thing {
                     Type.list(Type.reference("switch", "item")),
                     "What moves it: a switch, a crank.");
     public static final Key<String> OVERRIDE =
-            DRAFT.optional(
+            DRAFT.forStaff(
                     "override",
                     Type.TEXT,
                     "How it is brought in by hand, as staff may tell it on the phone.");

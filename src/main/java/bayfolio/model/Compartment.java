@@ -92,9 +92,9 @@ public record Compartment(Facts facts) implements Thing {
     public static final Key<String> LABEL =
             DRAFT.optional("label", Type.TEXT, "The text on the door, word for word.");
     public static final Key<LocalDate> CHECKED_ON =
-            DRAFT.optional("checked-on", Type.DAY, "When this was last compared with the coach.");
+            DRAFT.forStaff("checked-on", Type.DAY, "When this was last compared with the coach.");
     public static final Key<String> CHECKED_BY =
-            DRAFT.optional("checked-by", Type.TEXT, "Who compared it.");
+            DRAFT.forStaff("checked-by", Type.TEXT, "Who compared it.");
     public static final Shape<Compartment> SHAPE = DRAFT.done(Compartment::new);
 
     @Override

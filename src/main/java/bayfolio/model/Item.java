@@ -52,4 +52,9 @@ public record Item(Facts facts) implements Thing {
     public Optional<Spot> spot() {
         return Optional.of(SPOT.of(facts));
     }
+
+    @Override
+    public boolean forStaff() {
+        return facts.find(FOR).filter(For.STAFF::equals).isPresent();
+    }
 }

@@ -21,7 +21,7 @@ public record Jacks(Facts facts) implements Described {
     public static final Key<String> UP_SIGN =
             DRAFT.optional("up-sign", Type.TEXT, "How to see that all are up.");
     public static final Key<String> OVERRIDE =
-            DRAFT.optional(
+            DRAFT.forStaff(
                     "override", Type.TEXT, "What staff tell on the phone if they stay down.");
     public static final Shape<Jacks> SHAPE = DRAFT.done(Jacks::new);
 }

@@ -27,4 +27,9 @@ public record Photo(Facts facts) implements Thing {
     public Identity identity() {
         return IDENTITY;
     }
+
+    @Override
+    public boolean forStaff() {
+        return facts.find(STAFF_ONLY).orElse(false);
+    }
 }

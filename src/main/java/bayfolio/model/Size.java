@@ -27,7 +27,7 @@ public record Size(Facts facts) implements Described {
     public static final Key<LocalDate> MEASURED_ON =
             DRAFT.optional("measured-on", Type.DAY, "When the height was measured.");
     public static final Key<String> MEASURED_BY =
-            DRAFT.optional("measured-by", Type.TEXT, "Who measured it.");
+            DRAFT.forStaff("measured-by", Type.TEXT, "Who measured it.");
     public static final Key<Meters> WHEELBASE =
             DRAFT.optional("wheelbase", Type.measured(Meters.SCALE), "Front axle to rear axle.");
     public static final Key<Meters> FRONT_OVERHANG =

@@ -41,12 +41,12 @@ public record Slide(Facts facts) implements Thing {
             DRAFT.optional(
                     "controls", Type.list(Type.reference("switch")), "Switches that move it.");
     public static final Key<String> OVERRIDE =
-            DRAFT.optional(
+            DRAFT.forStaff(
                     "override",
                     Type.TEXT,
                     "How it is moved by hand, as staff may tell it on the phone.");
     public static final Key<String> AFTER_OVERRIDE =
-            DRAFT.optional("after-override", Type.TEXT, "How it is locked for travel after that.");
+            DRAFT.forStaff("after-override", Type.TEXT, "How it is locked for travel after that.");
     public static final Shape<Slide> SHAPE = DRAFT.done(Slide::new);
 
     @Override

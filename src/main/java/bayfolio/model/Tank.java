@@ -65,7 +65,7 @@ public record Tank(Facts facts) implements Thing {
     public static final Key<Boolean> HEATED =
             DRAFT.optional("heated", Type.YES_NO, "Whether it is kept from freezing.");
     public static final Key<String> MEASURED_BY =
-            DRAFT.optional("measured-by", Type.TEXT, "Who measured the capacity.");
+            DRAFT.forStaff("measured-by", Type.TEXT, "Who measured the capacity.");
     public static final Key<LocalDate> MEASURED_ON =
             DRAFT.optional("measured-on", Type.DAY, "When it was measured.");
     public static final Shape<Tank> SHAPE = DRAFT.done(Tank::new);

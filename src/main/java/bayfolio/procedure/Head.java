@@ -32,7 +32,7 @@ public record Head(Facts facts) implements Described {
                     Type.list(Type.ID),
                     "Ids that it had before, so that old addresses lead on.");
     public static final Key<List<Located<String>>> SOURCES =
-            DRAFT.optional("sources", Type.list(Type.TEXT), "What backs it; shown to staff.");
+            DRAFT.forStaff("sources", Type.list(Type.TEXT), "What backs it; shown to staff.");
     public static final Shape<Head> SHAPE = DRAFT.done(Head::new);
 
     public String id() {
