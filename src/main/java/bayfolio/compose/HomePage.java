@@ -1,0 +1,145 @@
+package bayfolio.compose;
+
+import bayfolio.handbook.Content;
+import bayfolio.handbook.Page;
+import bayfolio.handbook.Section;
+import bayfolio.model.Phone;
+import bayfolio.model.Size;
+import bayfolio.model.Unit;
+import bayfolio.model.Weights;
+import bayfolio.procedure.Procedure;
+import bayfolio.procedure.Stage;
+import bayfolio.prose.Block;
+import bayfolio.prose.Inline;
+import bayfolio.prose.Target;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Where a renter begins: whom to call, what to do in an emergency, the trip stage by stage, the
+ * coach thing by thing.
+ */
+final class HomePage {
+    private final Draft draft;
+
+    HomePage(Draft draft) {
+        this.draft = draft;
+    }
+
+    Page page() {
+        List<Section> sections = new ArrayList<>();
+        emergency().ifPresent(sections::add);
+        sections.add(Section.of("trip", draft.word("home.trip"), List.of(stages())));
+        sections.add(Section.of("coach", draft.word("home.coach"), List.of(pages())));
+        sections.add(Section.of("call", draft.word("home.call"), List.of(phones())));
+        return new Page(
+                new Target.OfPage("home"),
+                "index.html",
+                draft.unit().name(),
+                List.of(measures()),
+                sections);
+    }
+
+    /** The three measures that a driver must know before the first bridge. */
+    private Content measures() {
+        Unit unit = draft.unit();
+        FactRows rows = new FactRows(draft);
+        List<Content.FactTable.Row> all = new ArrayList<>();
+        unit.facts()
+                .find(Unit.NUMBER)
+                .ifPresent(
+                        number ->
+                                all.add(
+                                        new Content.FactTable.Row(
+                                                rows.label(Unit.SHAPE, Unit.NUMBER),
+                                                List.of(new Inline.Text(number)))));
+        rows.of(unit.size().facts(), java.util.Set.of()).stream()
+                .filter(
+                        row ->
+                                Stream.of(Size.LENGTH, Size.HEIGHT, Size.WIDTH_MIRRORS)
+                                        .anyMatch(
+                                                key ->
+                                                        rows.label(Size.SHAPE, key)
+                                                                .equals(row.label())))
+                .forEach(all::add);
+        unit.facts()
+                .find(Unit.WEIGHTS)
+                .ifPresent(
+                        weights ->
+                                rows.of(weights.facts(), java.util.Set.of()).stream()
+                                        .filter(
+                                                row ->
+                                                        row.label()
+                                                                .equals(
+                                                                        rows.label(
+                                                                                Weights.SHAPE,
+                                                                                Weights.GROSS)))
+                                        .forEach(all::add));
+        return new Content.FactTable(all);
+    }
+
+    private Optional<Section> emergency() {
+        List<Content.LinkList.Entry> entries =
+                draft.procedures().stream()
+                        .filter(procedure -> procedure.head().stage() == Stage.EMERGENCY)
+                        .map(
+                                (Procedure procedure) ->
+                                        new Content.LinkList.Entry(Draft.link(procedure), ""))
+                        .toList();
+        return entries.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        Section.of(
+                                "emergency",
+                                draft.word("stage.emergency"),
+                                List.of(new Content.LinkList(Optional.empty(), entries))));
+    }
+
+    private Content stages() {
+        return new Content.LinkList(
+                Optional.empty(),
+                StagePage.used(draft).stream()
+                        .filter(stage -> stage != Stage.EMERGENCY)
+                        .map(
+                                stage ->
+                                        new Content.LinkList.Entry(
+                                                draft.link(
+                                                        new Target.OfStage(stage.word()),
+                                                        draft.word("stage." + stage.word())),
+                                                ""))
+                        .toList());
+    }
+
+    private Content pages() {
+        return new Content.LinkList(
+                Optional.empty(),
+                bayfolio.procedure.References.PAGES.stream()
+                        .filter(id -> !id.equals("home"))
+                        .map(
+                                id ->
+                                        new Content.LinkList.Entry(
+                                                draft.link(
+                                                        new Target.OfPage(id),
+                                                        draft.word("page." + id)),
+                                                draft.word("page." + id + ".note")))
+                        .toList());
+    }
+
+    private Content phones() {
+        List<List<Inline>> numbers = new ArrayList<>();
+        for (Phone phone : draft.coach().fleet().phones()) {
+            String number = phone.facts().get(Phone.NUMBER);
+            List<Inline> line = new ArrayList<>();
+            line.add(
+                    new Inline.Link(
+                            new Target.OfPhone(phone.facts().get(Phone.ID), number),
+                            List.of(new Inline.Text(number)),
+                            phone.facts().at()));
+            phone.facts().find(Phone.WHEN).ifPresent(when -> line.add(new Inline.Text(" " + when)));
+            numbers.add(line);
+        }
+        return new Content.Text(new Block.Bullets(numbers));
+    }
+}

@@ -1,0 +1,128 @@
+package bayfolio.compose;
+
+import bayfolio.fact.Type;
+import bayfolio.handbook.Content;
+import bayfolio.handbook.Section;
+import bayfolio.model.Access;
+import bayfolio.model.Note;
+import bayfolio.model.Thing;
+import bayfolio.procedure.Procedure;
+import bayfolio.prose.Block;
+import bayfolio.prose.Inline;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The home of one thing: who may use it, where it is, its facts, what is in it, what names it, what
+ * uses it.
+ */
+final class ThingSection {
+    private static final Set<String> TOLD_ABOVE =
+            Set.of("id", "name", "roles", "formerly", "access", "emergency", "side", "in", "where");
+
+    private final Draft draft;
+
+    ThingSection(Draft draft) {
+        this.draft = draft;
+    }
+
+    Section of(Thing thing) {
+        List<Content> contents = new ArrayList<>();
+        thing.facts()
+                .find("access", Access.class)
+                .ifPresent(
+                        access ->
+                                contents.add(
+                                        new Content.Mark(
+                                                "access-" + Type.word(access),
+                                                draft.word("access." + Type.word(access)))));
+        if (thing.facts().find("emergency", Boolean.class).orElse(false)) {
+            contents.add(new Content.Mark("emergency", draft.word("access.emergency")));
+        }
+        place(thing).ifPresent(contents::add);
+        List<Content.FactTable.Row> rows = new FactRows(draft).of(thing.facts(), TOLD_ABOVE);
+        if (!rows.isEmpty()) {
+            contents.add(new Content.FactTable(rows));
+        }
+        for (Note note : draft.notes(thing)) {
+            contents.add(text(List.of(new Inline.Text(note.facts().get(Note.TEXT)))));
+        }
+        contents.addAll(around(thing));
+        uses(thing).ifPresent(contents::add);
+        return new Section(
+                anchor(thing), Optional.of(Draft.target(thing)), thing.name(), 2, contents);
+    }
+
+    static String anchor(Thing thing) {
+        return thing.kind() + "-" + thing.id();
+    }
+
+    private Optional<Content> place(Thing thing) {
+        String place = draft.wording().place(thing);
+        if (place.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Inline> words = new ArrayList<>();
+        words.add(new Inline.Strong(List.of(new Inline.Text(draft.word("where")))));
+        words.add(new Inline.Text(" " + place));
+        draft.coach()
+                .around(thing)
+                .ifPresent(
+                        around -> {
+                            words.add(new Inline.Text(". "));
+                            words.add(Draft.link(around));
+                        });
+        return Optional.of(text(words));
+    }
+
+    /**
+     * What is in it, and what names it, kind by kind; what it names itself stands among its facts.
+     */
+    private List<Content> around(Thing thing) {
+        Map<String, List<Content.LinkList.Entry>> byKind = new LinkedHashMap<>();
+        for (Thing other : draft.mentions(thing)) {
+            boolean inside =
+                    draft.coach()
+                            .around(other)
+                            .filter(it -> it.id().equals(thing.id()))
+                            .isPresent();
+            String heading = inside ? "inside." + other.kind() : "named-by";
+            byKind.computeIfAbsent(heading, it -> new ArrayList<>())
+                    .add(new Content.LinkList.Entry(Draft.link(other), inside ? where(other) : ""));
+        }
+        List<Content> lists = new ArrayList<>();
+        byKind.forEach(
+                (heading, entries) ->
+                        lists.add(
+                                new Content.LinkList(
+                                        Optional.of(
+                                                draft.maybeWord(heading)
+                                                        .orElseGet(() -> draft.word("inside"))),
+                                        entries)));
+        return lists;
+    }
+
+    private static String where(Thing thing) {
+        return thing.spot().flatMap(spot -> spot.where()).orElse("");
+    }
+
+    private Optional<Content> uses(Thing thing) {
+        List<Content.LinkList.Entry> entries =
+                draft.uses(Draft.target(thing)).stream()
+                        .map(
+                                (Procedure procedure) ->
+                                        new Content.LinkList.Entry(Draft.link(procedure), ""))
+                        .toList();
+        return entries.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Content.LinkList(Optional.of(draft.word("used-in")), entries));
+    }
+
+    private static Content text(List<Inline> words) {
+        return new Content.Text(new Block.Paragraph(words));
+    }
+}

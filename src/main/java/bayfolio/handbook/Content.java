@@ -1,0 +1,129 @@
+package bayfolio.handbook;
+
+import bayfolio.procedure.Procedure;
+import bayfolio.prose.Block;
+import bayfolio.prose.Inline;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** A piece of a section. */
+public sealed interface Content {
+    interface Visitor<R> {
+        R text(Text content);
+
+        R mark(Mark content);
+
+        R facts(FactTable content);
+
+        R links(LinkList content);
+
+        R steps(Steps content);
+    }
+
+    <R> R accept(Visitor<R> visitor);
+
+    /** All links in it. */
+    Stream<Inline.Link> linked();
+
+    /** A paragraph, list or table. */
+    record Text(Block block) implements Content {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.text(this);
+        }
+
+        @Override
+        public Stream<Inline.Link> linked() {
+            return block.links();
+        }
+    }
+
+    /**
+     * A word that must be seen at once, such as who may open a door.
+     *
+     * @param kind for the look: {@code access-free}
+     */
+    record Mark(String kind, String words) implements Content {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.mark(this);
+        }
+
+        @Override
+        public Stream<Inline.Link> linked() {
+            return Stream.of();
+        }
+    }
+
+    /** Facts by their labels, in the order of the declaration. */
+    record FactTable(List<Row> rows) implements Content {
+        /** One fact. */
+        public record Row(String label, List<Inline> value) {
+            public Row {
+                value = List.copyOf(value);
+            }
+        }
+
+        public FactTable {
+            rows = List.copyOf(rows);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.facts(this);
+        }
+
+        @Override
+        public Stream<Inline.Link> linked() {
+            return rows.stream().flatMap(row -> Block.linksOf(row.value()));
+        }
+    }
+
+    /** A list of links under a heading of its own. */
+    record LinkList(Optional<String> heading, List<Entry> entries) implements Content {
+        /**
+         * @param note says more about what is behind the link; empty where the name says it all
+         */
+        public record Entry(Inline.Link link, String note) {}
+
+        public LinkList {
+            entries = List.copyOf(entries);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.links(this);
+        }
+
+        @Override
+        public Stream<Inline.Link> linked() {
+            return entries.stream().map(Entry::link);
+        }
+    }
+
+    /** The steps of a procedure, each with an anchor of its own. */
+    record Steps(List<Procedure.Part> parts) implements Content {
+        public Steps {
+            parts = List.copyOf(parts);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.steps(this);
+        }
+
+        @Override
+        public Stream<Inline.Link> linked() {
+            return parts.stream()
+                    .flatMap(part -> part.steps().stream())
+                    .flatMap(
+                            step ->
+                                    Stream.concat(
+                                            step.hazards().stream()
+                                                    .flatMap(hazard -> hazard.text().stream()),
+                                            step.text().stream()))
+                    .flatMap(Block::links);
+        }
+    }
+}

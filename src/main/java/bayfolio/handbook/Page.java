@@ -1,0 +1,19 @@
+package bayfolio.handbook;
+
+import bayfolio.prose.Target;
+import java.util.List;
+
+/**
+ * A page of a handbook.
+ *
+ * @param home what links to it are addressed to
+ * @param path within the folder of the coach, made of ids and never of titles
+ * @param opening what stands before the first section
+ */
+public record Page(
+        Target home, String path, String title, List<Content> opening, List<Section> sections) {
+    public Page {
+        opening = List.copyOf(opening);
+        sections = List.copyOf(sections);
+    }
+}
