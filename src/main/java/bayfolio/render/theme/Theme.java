@@ -76,7 +76,9 @@ public final class Theme {
 
     /** A template by its path without ending. */
     public Optional<SourceFile> template(String path) {
-        return text(path + ".mustache");
+        // A line break at the end of a partial would print as a space inside a sentence.
+        return text(path + ".mustache")
+                .map(file -> new SourceFile(file.path(), file.text().stripTrailing()));
     }
 
     private Optional<SourceFile> text(String path) {

@@ -1,0 +1,311 @@
+package bayfolio.render.web;
+
+import bayfolio.handbook.AddressBook;
+import bayfolio.handbook.Content;
+import bayfolio.handbook.Handbook;
+import bayfolio.handbook.Page;
+import bayfolio.handbook.Section;
+import bayfolio.procedure.Hazard;
+import bayfolio.procedure.Procedure;
+import bayfolio.procedure.Step;
+import bayfolio.prose.Block;
+import bayfolio.prose.Inline;
+import bayfolio.prose.ScreenWords;
+import bayfolio.prose.Target;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** One page of a handbook as names for its template. Every address comes from the address book. */
+final class PageView {
+    private static final Set<String> INLINES = Set.of("text", "strong", "emphasis", "code", "link");
+    private static final Set<String> BLOCKS = Set.of("paragraph", "bullets", "table");
+    private static final Set<String> CONTENTS = Set.of("block", "mark", "facts", "links", "steps");
+
+    /**
+     * A list with a heading and more entries than this is folded, so that what follows is not
+     * pushed out of sight.
+     */
+    private static final int MOST_OPEN = 12;
+
+    private final Handbook handbook;
+    private final Page page;
+    private final ScreenWords screen;
+    private final Content.Visitor<View> contents = new ContentView();
+    private final Block.Visitor<View> blocks = new BlockView();
+    private final Inline.Visitor<View> inlines = new InlineView();
+
+    PageView(Handbook handbook, Page page, ScreenWords screen) {
+        this.handbook = handbook;
+        this.page = page;
+        this.screen = screen;
+    }
+
+    View view() {
+        boolean home = page.home().equals(new Target.OfPage("home"));
+        return new View()
+                .with("language", handbook.language())
+                .with("title", page.title())
+                .with("coach", handbook.name())
+                .with("is-home", home)
+                .with("kind", kind())
+                .with("root", up(page.path()) + "../")
+                .with("home", up(page.path()) + "index.html")
+                .with("word", WebSite.words(screen))
+                .with("navigation", navigation())
+                .with(
+                        "opening",
+                        page.opening().stream().map(content -> content.accept(contents)).toList())
+                .with("sections", page.sections().stream().map(this::section).toList());
+    }
+
+    /** What kind of page it is, for the look. */
+    private String kind() {
+        return page.path().contains("/")
+                ? page.path().substring(0, page.path().indexOf('/'))
+                : page.path().replace(".html", "");
+    }
+
+    private List<View> navigation() {
+        return bayfolio.procedure.References.PAGES.stream()
+                .map(
+                        id -> {
+                            Target target = new Target.OfPage(id);
+                            return new View()
+                                    .with("words", screen.of("page." + id))
+                                    .with("href", href(target))
+                                    .with("here", target.equals(page.home()));
+                        })
+                .toList();
+    }
+
+    private View section(Section section) {
+        return new View()
+                .with("anchor", section.anchor())
+                .with("heading", section.title())
+                .with("deep", section.level() > 2)
+                .with(
+                        "contents",
+                        section.contents().stream()
+                                .map(content -> content.accept(contents))
+                                .toList());
+    }
+
+    private List<View> inlines(List<Inline> text) {
+        return text.stream().map(inline -> inline.accept(inlines)).toList();
+    }
+
+    private List<View> blocks(List<Block> text) {
+        return text.stream().map(block -> block.accept(blocks)).toList();
+    }
+
+    private String href(Target target) {
+        if (target instanceof Target.OfPhone phone) {
+            return "tel:" + phone.number().replaceAll("[^0-9+]", "");
+        }
+        AddressBook.Address address =
+                handbook.addresses()
+                        .of(target)
+                        .orElseThrow(
+                                () ->
+                                        new IllegalStateException(
+                                                "a handbook was composed with a link to "
+                                                        + target));
+        String anchor = address.anchor().isEmpty() ? "" : "#" + address.anchor();
+        return address.path().equals(page.path()) && !anchor.isEmpty()
+                ? anchor
+                : up(page.path()) + address.path() + anchor;
+    }
+
+    /** From a page up to the folder of its coach. */
+    private static String up(String path) {
+        return "../".repeat((int) path.chars().filter(c -> c == '/').count());
+    }
+
+    private final class InlineView implements Inline.Visitor<View> {
+        @Override
+        public View text(Inline.Text inline) {
+            return View.oneOf(INLINES).with("text", inline.text());
+        }
+
+        @Override
+        public View strong(Inline.Strong inline) {
+            return View.oneOf(INLINES)
+                    .with("strong", new View().with("inlines", inlines(inline.inside())));
+        }
+
+        @Override
+        public View emphasis(Inline.Emphasis inline) {
+            return View.oneOf(INLINES)
+                    .with("emphasis", new View().with("inlines", inlines(inline.inside())));
+        }
+
+        @Override
+        public View code(Inline.Code inline) {
+            return View.oneOf(INLINES).with("code", inline.text());
+        }
+
+        @Override
+        public View link(Inline.Link inline) {
+            return View.oneOf(INLINES)
+                    .with(
+                            "link",
+                            new View()
+                                    .with("href", href(inline.target()))
+                                    .with("inlines", inlines(inline.inside())));
+        }
+    }
+
+    private final class BlockView implements Block.Visitor<View> {
+        @Override
+        public View paragraph(Block.Paragraph block) {
+            return View.oneOf(BLOCKS)
+                    .with("paragraph", new View().with("inlines", inlines(block.text())));
+        }
+
+        @Override
+        public View bullets(Block.Bullets block) {
+            return View.oneOf(BLOCKS)
+                    .with(
+                            "bullets",
+                            new View()
+                                    .with(
+                                            "items",
+                                            block.items().stream()
+                                                    .map(
+                                                            item ->
+                                                                    new View()
+                                                                            .with(
+                                                                                    "inlines",
+                                                                                    inlines(item)))
+                                                    .toList()));
+        }
+
+        @Override
+        public View table(Block.Table block) {
+            return View.oneOf(BLOCKS)
+                    .with(
+                            "table",
+                            new View()
+                                    .with("head", cells(block.head()))
+                                    .with(
+                                            "rows",
+                                            block.rows().stream()
+                                                    .map(
+                                                            row ->
+                                                                    new View()
+                                                                            .with(
+                                                                                    "cells",
+                                                                                    cells(row)))
+                                                    .toList()));
+        }
+
+        private List<View> cells(List<List<Inline>> cells) {
+            return cells.stream().map(cell -> new View().with("inlines", inlines(cell))).toList();
+        }
+    }
+
+    private final class ContentView implements Content.Visitor<View> {
+        @Override
+        public View text(Content.Text content) {
+            return View.oneOf(CONTENTS).with("block", content.block().accept(blocks));
+        }
+
+        @Override
+        public View mark(Content.Mark content) {
+            return View.oneOf(CONTENTS)
+                    .with(
+                            "mark",
+                            new View().with("kind", content.kind()).with("words", content.words()));
+        }
+
+        @Override
+        public View facts(Content.FactTable content) {
+            return View.oneOf(CONTENTS)
+                    .with(
+                            "facts",
+                            new View()
+                                    .with(
+                                            "rows",
+                                            content.rows().stream()
+                                                    .map(
+                                                            row ->
+                                                                    new View()
+                                                                            .with(
+                                                                                    "label",
+                                                                                    row.label())
+                                                                            .with(
+                                                                                    "inlines",
+                                                                                    inlines(
+                                                                                            row
+                                                                                                    .value())))
+                                                    .toList()));
+        }
+
+        @Override
+        public View links(Content.LinkList content) {
+            return View.oneOf(CONTENTS)
+                    .with(
+                            "links",
+                            new View()
+                                    .with("titled", content.heading().isPresent())
+                                    .with(
+                                            "folded",
+                                            content.heading().isPresent()
+                                                    && content.entries().size() > MOST_OPEN)
+                                    .with("heading", content.heading().orElse(""))
+                                    .with(
+                                            "entries",
+                                            content.entries().stream().map(this::entry).toList()));
+        }
+
+        private View entry(Content.LinkList.Entry entry) {
+            return new View()
+                    .with("href", href(entry.link().target()))
+                    .with("words", entry.link().plain())
+                    .with("noted", !entry.note().isEmpty())
+                    .with("note", entry.note());
+        }
+
+        @Override
+        public View steps(Content.Steps content) {
+            int[] number = {0};
+            return View.oneOf(CONTENTS)
+                    .with(
+                            "steps",
+                            new View()
+                                    .with(
+                                            "parts",
+                                            content.parts().stream()
+                                                    .map(part -> part(part, number))
+                                                    .toList()));
+        }
+
+        /** Numbers run on from part to part. */
+        private View part(Procedure.Part part, int[] number) {
+            int start = number[0] + 1;
+            return new View()
+                    .with("titled", part.title().isPresent())
+                    .with("heading", part.title().orElse(""))
+                    .with("start", Integer.toString(start))
+                    .with(
+                            "each",
+                            part.steps().stream().map(step -> step(step, ++number[0])).toList());
+        }
+
+        private View step(Step step, int number) {
+            return new View()
+                    .with("anchor", "step-" + step.id())
+                    .with("number", Integer.toString(number))
+                    .with("hazards", step.hazards().stream().map(this::hazard).toList())
+                    .with("blocks", blocks(step.text()));
+        }
+
+        private View hazard(Hazard hazard) {
+            return new View()
+                    .with("signal", hazard.signal().name())
+                    .with("kind", hazard.signal().name().toLowerCase(Locale.ROOT))
+                    .with("blocks", blocks(hazard.text()));
+        }
+    }
+}

@@ -1,0 +1,120 @@
+package bayfolio.render.web;
+
+import bayfolio.handbook.Handbook;
+import bayfolio.handbook.Page;
+import bayfolio.prose.ScreenWords;
+import bayfolio.render.theme.Theme;
+import bayfolio.source.SourceFile;
+import bayfolio.template.Complaint;
+import bayfolio.template.Names;
+import bayfolio.template.Template;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Handbooks through a theme into files of a web site, by their paths below its root. */
+public final class WebSite {
+    private final Theme theme;
+    private final ScreenWords screen;
+    private final List<Complaint> complaints = new ArrayList<>();
+    private final Template page;
+    private final Template fleet;
+
+    public WebSite(Theme theme, ScreenWords screen) {
+        this.theme = theme;
+        this.screen = screen;
+        this.page = template("page");
+        this.fleet = template("fleet");
+    }
+
+    private Template template(String name) {
+        SourceFile file =
+                theme.template(name)
+                        .orElseThrow(
+                                () ->
+                                        new IllegalArgumentException(
+                                                "the theme has no template `"
+                                                        + name
+                                                        + ".mustache`"));
+        return Template.compile(file, Template.Escape.HTML, theme::template, complaints::add);
+    }
+
+    /** What is wrong with the templates of the theme; nothing is published then. */
+    public List<Complaint> complaints() {
+        return complaints.stream().distinct().toList();
+    }
+
+    /** The pages of one coach, in the folder of its id. */
+    public Map<String, byte[]> pages(Handbook handbook) {
+        Map<String, byte[]> files = new TreeMap<>();
+        for (Page each : handbook.pages()) {
+            Names names = new PageView(handbook, each, screen).view().names();
+            files.put(
+                    handbook.unit() + "/" + each.path(),
+                    bytes(page.fill(names, complaints::add).text()));
+        }
+        return files;
+    }
+
+    /** A coach in the list of the fleet. */
+    public record Entry(String unit, String name) {}
+
+    /** What all coaches share: the page of the fleet, style and script. */
+    public Map<String, byte[]> shared(String fleetName, String language, List<Entry> coaches) {
+        Map<String, byte[]> files = new TreeMap<>();
+        theme.assets().forEach((path, bytes) -> files.put("assets/" + path, bytes));
+        View view =
+                new View()
+                        .with("language", language)
+                        .with("title", fleetName)
+                        .with("root", "")
+                        .with("word", words(screen))
+                        .with(
+                                "coaches",
+                                coaches.stream()
+                                        .map(
+                                                coach ->
+                                                        new View()
+                                                                .with(
+                                                                        "href",
+                                                                        coach.unit()
+                                                                                + "/index.html")
+                                                                .with("words", coach.name()))
+                                        .toList());
+        files.put("index.html", bytes(fleet.fill(view.names(), complaints::add).text()));
+        return files;
+    }
+
+    /** Screen words by their keys; dots in a key are steps of the name. */
+    static View words(ScreenWords screen) {
+        return branch(screen.words(), "");
+    }
+
+    private static View branch(Map<String, String> words, String prefix) {
+        View view = new View();
+        Map<String, Boolean> names = new LinkedHashMap<>();
+        for (String key : words.keySet()) {
+            if (key.startsWith(prefix)) {
+                String rest = key.substring(prefix.length());
+                int dot = rest.indexOf('.');
+                names.merge(dot < 0 ? rest : rest.substring(0, dot), dot >= 0, (a, b) -> a && b);
+            }
+        }
+        names.forEach(
+                (name, inner) -> {
+                    if (inner) {
+                        view.with(name, branch(words, prefix + name + "."));
+                    } else {
+                        view.with(name, String.valueOf(words.get(prefix + name)));
+                    }
+                });
+        return view;
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}
