@@ -48,7 +48,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Check check = fleet.check(fleet.theme());
+        Check check = fleet.check(fleet.theme()).check();
         Findings findings = about(check.findings());
         PrintWriter out = spec.commandLine().getOut();
         if (format == Format.JSON) {

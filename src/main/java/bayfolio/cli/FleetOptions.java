@@ -1,6 +1,7 @@
 package bayfolio.cli;
 
 import bayfolio.check.Check;
+import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.prose.ScreenWords;
 import bayfolio.read.FleetReader;
@@ -42,12 +43,15 @@ final class FleetOptions {
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
     private CommandSpec spec;
 
+    /** A fleet with all that is wrong with it. */
+    record Checked(Fleet fleet, Check check) {}
+
     Theme theme() throws IOException, UnknownThemeException {
         return Theme.load(root, theme);
     }
 
     /** Reads and checks the whole fleet, since coaches share procedures. */
-    Check check(Theme loaded) throws IOException {
+    Checked check(Theme loaded) throws IOException {
         FleetReader.Reading reading = FleetReader.read(new Folder(root));
         ScreenWords screen = loaded.words("en-US");
         List<String> known =
@@ -65,6 +69,8 @@ final class FleetOptions {
                                 + ".");
             }
         }
-        return Check.of(reading.fleet(), reading.library(), screen, reading.findings());
+        return new Checked(
+                reading.fleet(),
+                Check.of(reading.fleet(), reading.library(), screen, reading.findings()));
     }
 }

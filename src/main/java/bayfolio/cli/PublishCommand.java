@@ -1,16 +1,72 @@
 package bayfolio.cli;
 
+import bayfolio.check.Check;
+import bayfolio.finding.Findings;
+import bayfolio.finding.TextReport;
+import bayfolio.publish.Publisher;
+import bayfolio.render.theme.Theme;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
-/** Publishes. */
-@Command(name = "publish", description = "x", mixinStandardHelpOptions = true)
+/** Publishes handbooks, when nothing in the fleet is wrong. */
+@Command(
+        name = "publish",
+        description =
+                "Writes the handbooks as a web site, when the check finds no error; else leaves all as it was.",
+        mixinStandardHelpOptions = true,
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:published",
+            "1:errors were found and nothing was changed",
+            "2:the words of the call are wrong"
+        },
+        footer = {"", "Example: bayfolio publish whimbrel --out /srv/handbooks"})
 final class PublishCommand implements Callable<Integer> {
     @Mixin private FleetOptions fleet = new FleetOptions();
 
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description =
+                    "The folder to publish into, its `web` being the public root; `site-out` in the fleet folder where left out.")
+    private Optional<Path> out = Optional.empty();
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
+    private CommandSpec spec;
+
     @Override
     public Integer call() throws Exception {
-        return fleet.check(fleet.theme()).findings().hasErrors() ? 1 : 0;
+        Theme theme = fleet.theme();
+        FleetOptions.Checked checked = fleet.check(theme);
+        Check check = checked.check();
+        Findings findings = check.findings();
+        PrintWriter err = spec.commandLine().getErr();
+        if (!findings.all().isEmpty()) {
+            err.print(TextReport.of(findings));
+            err.println();
+            err.println(TextReport.summary(findings));
+        }
+        if (findings.hasErrors()) {
+            err.println("Nothing was published.");
+            return 1;
+        }
+        Path folder = out.orElse(fleet.root.resolve("site-out"));
+        Set<String> files =
+                Publisher.publish(
+                        check, checked.fleet(), theme, theme.words("en-US"), fleet.units, folder);
+        long pages = files.stream().filter(file -> file.endsWith(".html")).count();
+        spec.commandLine()
+                .getOut()
+                .println("Published " + pages + " pages into " + folder.resolve("web") + ".");
+        return 0;
     }
 }

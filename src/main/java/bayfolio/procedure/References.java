@@ -95,6 +95,18 @@ public final class References {
             findings.accept(nothing(kind, name, at));
             return given;
         }
+        if (!staff && named.stream().anyMatch(Thing::forStaff)) {
+            findings.accept(
+                    Finding.error(
+                                    "staff-thing-for-renter",
+                                    at,
+                                    kind
+                                            + " `"
+                                            + name
+                                            + "` is for staff, and this text is for renters")
+                            .mend("Take the reference out; renters never see that " + kind + "."));
+            return given;
+        }
         List<Inline> links = new ArrayList<>();
         for (int i = 0; i < named.size(); i++) {
             if (i > 0) {

@@ -120,12 +120,13 @@ final class StrictMustache extends DefaultMustacheFactory {
     }
 
     @Override
-    public Reader getReader(String name) {
+    public Reader getReader(String path) {
+        String name = path.replaceFirst("\\.mustache$", "");
         Part part =
                 partials.apply(name)
                         .orElseThrow(
                                 () -> new MustacheException("there is no partial `" + name + "`"));
-        parts.put(name, part);
+        parts.put(path, part);
         return new StringReader(part.text);
     }
 

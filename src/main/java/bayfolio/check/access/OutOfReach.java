@@ -6,7 +6,6 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Access;
 import bayfolio.model.Compartment;
 import bayfolio.model.Connection;
-import bayfolio.model.Item;
 import bayfolio.model.Switch;
 import bayfolio.model.Thing;
 import java.util.Optional;
@@ -21,12 +20,7 @@ public final class OutOfReach implements Rule {
     public Stream<Finding> check(Case coach) {
         return Stream.of(
                         coach.unit().items().stream()
-                                .filter(
-                                        item ->
-                                                item.facts()
-                                                        .find(Item.FOR)
-                                                        .filter(it -> it == Item.For.STAFF)
-                                                        .isEmpty())
+                                .filter(item -> !item.forStaff())
                                 .flatMap(item -> check(item, Access.FREE, coach).stream()),
                         coach.unit().switches().stream()
                                 .flatMap(

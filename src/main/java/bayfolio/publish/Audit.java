@@ -1,0 +1,187 @@
+package bayfolio.publish;
+
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+
+/**
+ * Reads what was rendered as a browser would and tells what is wrong with it: a link or fragment
+ * that leads nowhere, an id given twice, a picture without words, more or fewer than one main
+ * heading, no language, something loaded from elsewhere, a text that is for staff.
+ */
+public final class Audit {
+    /** Elements that make a browser load something, with the attribute that says from where. */
+    private static final Map<String, String> LOADING =
+            Map.of(
+                    "link", "href", "script", "src", "img", "src", "source", "src", "iframe", "src",
+                    "video", "src", "audio", "src", "embed", "src", "object", "data");
+
+    private static final Pattern CSS_ADDRESS =
+            Pattern.compile("(?:url\\(\\s*['\"]?|@import\\s+['\"])([^'\")]+)");
+
+    private final Map<String, byte[]> files;
+    private final Set<String> staffTexts;
+    private final Map<String, Document> pages = new TreeMap<>();
+    private final Map<String, Set<String>> ids = new HashMap<>();
+    private final List<String> faults = new ArrayList<>();
+
+    private Audit(Map<String, byte[]> files, Set<String> staffTexts) {
+        this.files = files;
+        this.staffTexts = staffTexts;
+    }
+
+    /**
+     * @param files by path below the root of the site
+     * @param staffTexts texts that must not be found on any page
+     * @return one sentence for each fault, the path first; empty for a sound site
+     */
+    public static List<String> of(Map<String, byte[]> files, Set<String> staffTexts) {
+        return new Audit(files, staffTexts).run();
+    }
+
+    private List<String> run() {
+        files.forEach(
+                (path, bytes) -> {
+                    if (path.endsWith(".html")) {
+                        Document page = Jsoup.parse(new String(bytes, StandardCharsets.UTF_8));
+                        pages.put(path, page);
+                        ids.put(path, ids(path, page));
+                    } else if (path.endsWith(".css")) {
+                        style(path, new String(bytes, StandardCharsets.UTF_8));
+                    }
+                });
+        pages.forEach(this::page);
+        return List.copyOf(faults);
+    }
+
+    private Set<String> ids(String path, Document page) {
+        Set<String> seen = new HashSet<>();
+        for (Element element : page.select("[id]")) {
+            if (!seen.add(element.id())) {
+                fault(path, "the id `" + element.id() + "` is given twice");
+            }
+        }
+        return seen;
+    }
+
+    private void page(String path, Document page) {
+        Element html = page.selectFirst("html");
+        if (html == null || html.attr("lang").isBlank()) {
+            fault(path, "no language is set");
+        }
+        int headings = page.select("h1").size();
+        if (headings != 1) {
+            fault(path, "there are " + headings + " main headings, not one");
+        }
+        if (page.title().isBlank()) {
+            fault(path, "there is no title");
+        }
+        for (Element picture : page.select("img")) {
+            if (picture.attr("alt").isBlank()) {
+                fault(
+                        path,
+                        "the picture `"
+                                + picture.attr("src")
+                                + "` has no words for those who cannot see it");
+            }
+        }
+        for (Element style : page.select("style")) {
+            style(path, style.data());
+        }
+        for (Element styled : page.select("[style]")) {
+            style(path, styled.attr("style"));
+        }
+        LOADING.forEach(
+                (tag, attribute) ->
+                        page.select(tag + "[" + attribute + "]")
+                                .forEach(element -> loaded(path, element.attr(attribute))));
+        for (Element link : page.select("a")) {
+            link(path, link);
+        }
+        staff(path, page);
+    }
+
+    private void link(String path, Element link) {
+        if (!link.hasAttr("href") || link.attr("href").isBlank()) {
+            fault(path, "the link `" + link.text() + "` leads nowhere");
+            return;
+        }
+        if (link.text().isBlank()) {
+            fault(path, "a link to `" + link.attr("href") + "` has no words");
+        }
+        String href = link.attr("href");
+        if (href.startsWith("tel:") || href.startsWith("https://") || href.startsWith("mailto:")) {
+            return;
+        }
+        resolves(path, href);
+    }
+
+    private void loaded(String path, String address) {
+        if (outside(address)) {
+            fault(path, "`" + address + "` would be loaded from outside the site");
+        } else if (!address.startsWith("data:")) {
+            resolves(path, address);
+        }
+    }
+
+    private static boolean outside(String address) {
+        String lower = address.strip().toLowerCase(Locale.ROOT);
+        return lower.startsWith("//")
+                || lower.matches("^[a-z][a-z0-9+.-]*:.*") && !lower.startsWith("data:");
+    }
+
+    private void resolves(String path, String href) {
+        if (outside(href)) {
+            fault(
+                    path,
+                    "the link `" + href + "` has a scheme that no browser knows what to do with");
+            return;
+        }
+        try {
+            URI target = new URI("/" + path).resolve(new URI(href));
+            String file = target.getPath().replaceFirst("^/", "");
+            String found = file.isEmpty() || file.endsWith("/") ? file + "index.html" : file;
+            if (!files.containsKey(found)) {
+                fault(path, "the link `" + href + "` leads to no file of the site");
+            } else if (target.getFragment() != null
+                    && !ids.getOrDefault(found, Set.of()).contains(target.getFragment())) {
+                fault(path, "the link `" + href + "` leads to a place that is not on that page");
+            }
+        } catch (URISyntaxException e) {
+            fault(path, "the link `" + href + "` is no address");
+        }
+    }
+
+    private void style(String path, String css) {
+        Matcher address = CSS_ADDRESS.matcher(css);
+        while (address.find()) {
+            loaded(path, address.group(1).strip());
+        }
+    }
+
+    private void staff(String path, Document page) {
+        String text = page.text();
+        for (String staff : staffTexts) {
+            if (text.contains(staff)) {
+                fault(path, "a text for staff stands on it: `" + staff + "`");
+            }
+        }
+    }
+
+    private void fault(String path, String what) {
+        faults.add(path + ": " + what);
+    }
+}
