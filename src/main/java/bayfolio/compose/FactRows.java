@@ -6,8 +6,6 @@ import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.handbook.Content;
-import bayfolio.measure.Quantity;
-import bayfolio.model.Thing;
 import bayfolio.prose.Inline;
 import bayfolio.source.Located;
 import java.util.ArrayList;
@@ -41,9 +39,20 @@ final class FactRows {
 
     private <V> Optional<Content.FactTable.Row> row(Facts facts, Key<V> key) {
         return facts.located(key)
-                .map(value -> value(key.type(), value.value()))
-                .filter(words -> !words.isEmpty())
-                .map(words -> new Content.FactTable.Row(label(facts.shape(), key), words));
+                .map(value -> lines(key.type(), value.value()))
+                .filter(lines -> !lines.isEmpty())
+                .map(lines -> new Content.FactTable.Row(label(facts.shape(), key), lines));
+    }
+
+    /** A list has a line for each element, everything else one; a reference to what is for staff has none. */
+    private List<List<Inline>> lines(Type<?> type, Object value) {
+        List<?> values = value instanceof List<?> list ? list : List.of(value);
+        Type<?> each = type instanceof Type.ListOf<?> list ? list.element() : type;
+        return values.stream()
+                .map(element -> element instanceof Located<?> located ? located.value() : element)
+                .map(element -> line(each, element))
+                .filter(line -> !line.isEmpty())
+                .toList();
     }
 
     String label(Shape<?> shape, Key<?> key) {
@@ -52,87 +61,28 @@ final class FactRows {
                 .orElse(key.label());
     }
 
-    private <V> List<Inline> value(Type<V> type, Object value) {
-        return type.accept(
-                new Type.Visitor<List<Inline>>() {
-                    private List<Inline> words() {
-                        return List.of(new Inline.Text(draft.wording().of(type, value)));
-                    }
+    private List<Inline> line(Type<?> type, Object value) {
+        if (type instanceof Type.Reference reference) {
+            // What is for staff is not named to renters, not even as something that belongs to theirs.
+            return draft.wording()
+                    .referred(reference, value.toString())
+                    .filter(thing -> !thing.forStaff())
+                    .map(thing -> List.<Inline>of(Draft.link(thing)))
+                    .orElse(List.of());
+        }
+        if (value instanceof Described record) {
+            return sentence(record.facts());
+        }
+        return List.of(new Inline.Text(draft.wording().of(type, value)));
+    }
 
-                    @Override
-                    public List<Inline> text(Type.Text text) {
-                        return words();
-                    }
-
-                    @Override
-                    public <Q extends Quantity> List<Inline> measured(Type.Measured<Q> measured) {
-                        return words();
-                    }
-
-                    @Override
-                    public <E> List<Inline> choice(Type.Choice<E> choice) {
-                        return words();
-                    }
-
-                    @Override
-                    public List<Inline> yesNo(Type.YesNo yesNo) {
-                        return words();
-                    }
-
-                    @Override
-                    public List<Inline> whole(Type.Whole whole) {
-                        return words();
-                    }
-
-                    @Override
-                    public List<Inline> day(Type.Day day) {
-                        return words();
-                    }
-
-                    @Override
-                    public List<Inline> reference(Type.Reference reference) {
-                        Optional<Thing> thing =
-                                draft.wording().referred(reference, value.toString());
-                        // What is for staff is not named to renters, not even as something that
-                        // belongs to theirs.
-                        return thing.filter(it -> !it.forStaff())
-                                .map(it -> List.<Inline>of(Draft.link(it)))
-                                .orElse(List.of());
-                    }
-
-                    @Override
-                    public List<Inline> role(Type.Role role) {
-                        return words();
-                    }
-
-                    @Override
-                    public <E> List<Inline> list(Type.ListOf<E> list) {
-                        List<Inline> all = new ArrayList<>();
-                        for (Object element : (List<?>) value) {
-                            List<Inline> words =
-                                    value(list.element(), ((Located<?>) element).value());
-                            if (!all.isEmpty() && !words.isEmpty()) {
-                                all.add(new Inline.Text(", "));
-                            }
-                            all.addAll(words);
-                        }
-                        return all;
-                    }
-
-                    @Override
-                    public <E extends Described> List<Inline> record(Type.Nested<E> nested) {
-                        List<Inline> all = new ArrayList<>();
-                        for (Content.FactTable.Row row :
-                                of(((Described) value).facts(), Set.of())) {
-                            all.add(
-                                    new Inline.Text(
-                                            (all.isEmpty() ? "" : "; ")
-                                                    + row.label().toLowerCase(java.util.Locale.ROOT)
-                                                    + " "));
-                            all.addAll(row.value());
-                        }
-                        return all;
-                    }
-                });
+    /** A record within a record: its facts one after the other. */
+    private List<Inline> sentence(Facts facts) {
+        List<Inline> all = new ArrayList<>();
+        for (Content.FactTable.Row row : of(facts, Set.of())) {
+            all.add(new Inline.Text((all.isEmpty() ? "" : "; ") + row.label() + ": "));
+            row.lines().forEach(all::addAll);
+        }
+        return all;
     }
 }

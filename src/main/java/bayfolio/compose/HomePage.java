@@ -52,9 +52,7 @@ final class HomePage {
                 .ifPresent(
                         number ->
                                 all.add(
-                                        new Content.FactTable.Row(
-                                                rows.label(Unit.SHAPE, Unit.NUMBER),
-                                                List.of(new Inline.Text(number)))));
+                                        Content.FactTable.Row.of(rows.label(Unit.SHAPE, Unit.NUMBER), number)));
         rows.of(unit.size().facts(), java.util.Set.of()).stream()
                 .filter(
                         row ->

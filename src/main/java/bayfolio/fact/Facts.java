@@ -20,12 +20,14 @@ public final class Facts {
     private final Shape<?> shape;
     private final Place at;
     private final Map<Key<?>, Located<?>> values;
+    private final boolean whole;
 
     public Facts(Shape<?> shape, Place at, Map<Key<?>, Located<?>> values) {
         this.shape = shape;
         this.at = at;
         Map<Key<?>, Located<?>> copy = new IdentityHashMap<>(values);
         this.values = Collections.unmodifiableMap(copy);
+        this.whole = shape.keys().stream().allMatch(key -> !key.required() || copy.containsKey(key));
     }
 
     public Shape<?> shape() {
@@ -86,6 +88,6 @@ public final class Facts {
     }
 
     public boolean whole() {
-        return shape.keys().stream().allMatch(key -> !key.required() || has(key));
+        return whole;
     }
 }

@@ -1,5 +1,6 @@
 package bayfolio.fact;
 
+import bayfolio.measure.Meters;
 import bayfolio.measure.Quantity;
 import bayfolio.measure.Scale;
 import bayfolio.source.Located;
@@ -57,7 +58,7 @@ public sealed interface Type<T> {
             new Text("language", "^[a-z]{2}(-[A-Z]{2})?$", "a language such as `en-US`");
     Type<String> PHONE =
             new Text(
-                    "phone",
+                    "phone number",
                     "^[+(]?[0-9][0-9 ()+-]{2,24}$",
                     "a phone number such as `+1 555-0100`");
     Type<String> WEB_ADDRESS =
@@ -78,7 +79,12 @@ public sealed interface Type<T> {
     }
 
     static <Q extends Quantity> Type<Q> measured(Scale<Q> scale) {
-        return new Measured<>(scale);
+        return new Measured<>(scale, false);
+    }
+
+    /** A length that must pass somewhere: printed so that it is never too small. */
+    static Type<Meters> clearance() {
+        return new Measured<>(Meters.SCALE, true);
     }
 
     /** The words of an enum, as written: {@code NORTH_AMERICA} is {@code north-america}. */
@@ -127,7 +133,10 @@ public sealed interface Type<T> {
         }
     }
 
-    record Measured<Q extends Quantity>(Scale<Q> scale) implements Type<Q> {
+    /**
+     * @param roundedUp whether it is printed no smaller than it is
+     */
+    record Measured<Q extends Quantity>(Scale<Q> scale, boolean roundedUp) implements Type<Q> {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.measured(this);

@@ -20,21 +20,29 @@ public final class NearNames {
 
     /** At most four, nearest first, then by the alphabet. */
     public static List<String> to(String wanted, Collection<String> known) {
-        return known.stream()
+        List<Candidate> all = known.stream()
                 .distinct()
                 .filter(name -> !name.equals(wanted))
-                .map(name -> new Candidate(name, distance(wanted, name)))
-                .filter(
-                        candidate ->
-                                candidate.distance <= reach(wanted)
-                                        || sharesWords(wanted, candidate.name))
-                .sorted(Comparator.comparingInt(Candidate::distance).thenComparing(Candidate::name))
+                .map(name -> new Candidate(name, words(name).containsAll(words(wanted)), distance(wanted, name)))
+                .toList();
+        List<Candidate> near = all.stream()
+                .filter(candidate -> candidate.longer || candidate.distance <= reach(wanted))
+                .toList();
+        // Where one is nearly right, those that merely sound alike would only be in the way.
+        return (near.isEmpty() ? all.stream().filter(candidate -> sharesWords(wanted, candidate.name)) : near.stream())
+                .sorted(NEAREST)
                 .limit(MOST)
                 .map(Candidate::name)
                 .toList();
     }
 
-    private record Candidate(String name, int distance) {}
+    /** Names that only have words added first, which is how things are mostly renamed; then by how many slips. */
+    private static final Comparator<Candidate> NEAREST =
+            Comparator.comparing((Candidate candidate) -> !candidate.longer)
+                    .thenComparingInt(Candidate::distance)
+                    .thenComparing(Candidate::name);
+
+    private record Candidate(String name, boolean longer, int distance) {}
 
     private static int reach(String wanted) {
         return wanted.length() <= 3 ? 1 : 2;

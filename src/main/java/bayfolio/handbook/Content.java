@@ -58,10 +58,19 @@ public sealed interface Content {
 
     /** Facts by their labels, in the order of the declaration. */
     record FactTable(List<Row> rows) implements Content {
-        /** One fact. */
-        public record Row(String label, List<Inline> value) {
+        /**
+         * One fact.
+         *
+         * @param lines one for a single value, one each for a list; never empty
+         */
+        public record Row(String label, List<List<Inline>> lines) {
             public Row {
-                value = List.copyOf(value);
+                lines = lines.stream().map(List::copyOf).toList();
+            }
+
+            /** A fact of one line. */
+            public static Row of(String label, String words) {
+                return new Row(label, List.of(List.of(new Inline.Text(words))));
             }
         }
 
@@ -76,7 +85,7 @@ public sealed interface Content {
 
         @Override
         public Stream<Inline.Link> linked() {
-            return rows.stream().flatMap(row -> Block.linksOf(row.value()));
+            return rows.stream().flatMap(row -> row.lines().stream()).flatMap(Block::linksOf);
         }
     }
 

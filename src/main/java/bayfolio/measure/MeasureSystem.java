@@ -7,7 +7,7 @@ public enum MeasureSystem {
     /** Meters, kilograms, liters, bar, degrees Celsius. */
     METRIC;
 
-    MeasureSystem other() {
+    public MeasureSystem other() {
         return this == US ? METRIC : US;
     }
 }

@@ -1,36 +1,67 @@
 package bayfolio.model;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
-/** A unit where it works: with what its fleet and every site add to it. */
-public record Coach(Fleet fleet, Unit unit) {
+/** A unit where it works: with what its fleet and every site add to it. Looks things up by id and by role. */
+public final class Coach {
+    private final Fleet fleet;
+    private final Unit unit;
+    private final List<Thing> things;
+    private final Set<Feature> features;
+    private final Map<Name, Thing> byId = new LinkedHashMap<>();
+    private final Map<Name, List<Thing>> byRole = new LinkedHashMap<>();
+
+    private record Name(String kind, String idOrRole) {}
+
+    public Coach(Fleet fleet, Unit unit) {
+        this.fleet = fleet;
+        this.unit = unit;
+        this.things = Stream.concat(unit.things(), fleet.siteThings()).toList();
+        this.features = Collections.unmodifiableSet(Feature.all(unit));
+        for (Thing thing : things) {
+            byId.putIfAbsent(new Name(thing.kind(), thing.id()), thing);
+        }
+        for (Thing thing : new Walk(unit).order(things)) {
+            for (String role : thing.roles()) {
+                byRole.computeIfAbsent(new Name(thing.kind(), role), it -> new ArrayList<>()).add(thing);
+            }
+        }
+    }
+
+    public Fleet fleet() {
+        return fleet;
+    }
+
+    public Unit unit() {
+        return unit;
+    }
+
+    public Set<Feature> features() {
+        return features;
+    }
 
     /** Everything that a reference may name: the coach's own things, then those of the site. */
     public Stream<Thing> things() {
-        return Stream.concat(unit.things(), fleet.siteThings());
+        return things.stream();
     }
 
     public Optional<Thing> thing(String kind, String id) {
-        return things().filter(thing -> thing.kind().equals(kind) && thing.id().equals(id))
-                .findFirst();
+        return Optional.ofNullable(byId.get(new Name(kind, id)));
     }
 
     /** All that hold a role, in walking order. */
     public List<Thing> holders(String kind, String role) {
-        return new Walk(unit)
-                .order(
-                        things().filter(
-                                        thing ->
-                                                thing.kind().equals(kind)
-                                                        && thing.roles().contains(role))
-                                .toList());
+        return List.copyOf(byRole.getOrDefault(new Name(kind, role), List.of()));
     }
 
-    /**
-     * What a reference names: the thing of that id, or all holders of that role in walking order.
-     */
+    /** What a reference names: the thing of that id, or all holders of that role in walking order. */
     public List<Thing> named(String kind, String idOrRole) {
         return thing(kind, idOrRole).map(List::of).orElseGet(() -> holders(kind, idOrRole));
     }
@@ -39,10 +70,7 @@ public record Coach(Fleet fleet, Unit unit) {
     public Optional<Compartment> around(Thing thing) {
         return thing.spot()
                 .flatMap(Spot::in)
-                .flatMap(
-                        id ->
-                                unit.compartments().stream()
-                                        .filter(compartment -> compartment.id().equals(id))
-                                        .findFirst());
+                .flatMap(id -> thing(Compartment.SHAPE.name(), id))
+                .map(Compartment.class::cast);
     }
 }

@@ -2,8 +2,11 @@ package bayfolio.model;
 
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
-import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -127,6 +130,9 @@ public enum Feature {
     TOWING_ALLOWED(unit -> hire(unit, Hire.TOWING)),
     WINTER_HIRE(unit -> hire(unit, Hire.WINTER));
 
+    private static final Map<String, Feature> BY_WORD = Stream.of(values())
+            .collect(Collectors.toMap(Feature::word, Function.identity(), (a, b) -> a, LinkedHashMap::new));
+
     private final Predicate<Unit> derivation;
 
     Feature(Predicate<Unit> derivation) {
@@ -149,11 +155,11 @@ public enum Feature {
     }
 
     public static Optional<Feature> named(String word) {
-        return Arrays.stream(values()).filter(feature -> feature.word().equals(word)).findFirst();
+        return Optional.ofNullable(BY_WORD.get(word));
     }
 
     public static List<String> words() {
-        return Arrays.stream(values()).map(Feature::word).toList();
+        return List.copyOf(BY_WORD.keySet());
     }
 
     private static boolean shore(Unit unit, int amps) {

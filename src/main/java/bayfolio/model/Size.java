@@ -14,15 +14,15 @@ public record Size(Facts facts) implements Described {
             Shape.draft("size", "Outer measures, as measured on the coach.");
     public static final Key<Meters> LENGTH =
             DRAFT.required(
-                    "length", Type.measured(Meters.SCALE), "Bumper to bumper, with rack or hitch.");
+                    "length", Type.clearance(), "Bumper to bumper, with rack or hitch.");
     public static final Key<Meters> WIDTH =
-            DRAFT.required("width", Type.measured(Meters.SCALE), "Without mirrors.");
+            DRAFT.required("width", Type.clearance(), "Without mirrors.");
     public static final Key<Meters> WIDTH_MIRRORS =
-            DRAFT.optional("width-over-mirrors", Type.measured(Meters.SCALE), "Over both mirrors.");
+            DRAFT.optional("width-over-mirrors", Type.clearance(), "Over both mirrors.");
     public static final Key<Meters> HEIGHT =
             DRAFT.required(
                     "height",
-                    Type.measured(Meters.SCALE),
+                    Type.clearance(),
                     "Highest point, air conditioner and antenna down.");
     public static final Key<LocalDate> MEASURED_ON =
             DRAFT.optional("measured-on", Type.DAY, "When the height was measured.");
@@ -39,11 +39,11 @@ public record Size(Facts facts) implements Described {
             DRAFT.optional(
                     "rear-overhang", Type.measured(Meters.SCALE), "Rear axle back to the bumper.");
     public static final Key<Meters> TURNING_CIRCLE =
-            DRAFT.optional("turning-circle", Type.measured(Meters.SCALE), "Between walls.");
+            DRAFT.optional("turning-circle", Type.clearance(), "Between walls.");
     public static final Key<Meters> TAIL_SWING =
             DRAFT.optional(
                     "tail-swing",
-                    Type.measured(Meters.SCALE),
+                    Type.clearance(),
                     "How far the tail swings out in a tight turn.");
     public static final Shape<Size> SHAPE = DRAFT.done(Size::new);
 }

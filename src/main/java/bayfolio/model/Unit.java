@@ -42,11 +42,7 @@ public record Unit(Facts facts) implements Described {
                     "region",
                     Type.choice(Region.class),
                     "Where it was built for: decides words, supplies and which measures come first.");
-    public static final Key<Side> DRIVE_SIDE =
-            DRAFT.required(
-                    "drive-side",
-                    Type.choice(Side.class),
-                    "The side that the driver sits on: left or right.");
+    public static final Key<DriveSide> DRIVE_SIDE = DRAFT.required("drive-side", Type.choice(DriveSide.class), "The side that the driver sits on.");
     public static final Key<Integer> MODEL_YEAR =
             DRAFT.optional("model-year", Type.whole(1950, 2100), "Model year of the coach.");
     public static final Key<List<Located<String>>> LANGUAGES =

@@ -2,6 +2,8 @@ package bayfolio.model;
 
 import bayfolio.fact.Described;
 import bayfolio.fact.Type;
+import bayfolio.measure.MeasureSystem;
+import bayfolio.measure.Meters;
 import bayfolio.measure.Quantity;
 import bayfolio.source.Located;
 import java.time.LocalDate;
@@ -34,7 +36,7 @@ public record Wording(Coach coach) {
 
                     @Override
                     public <Q extends Quantity> String measured(Type.Measured<Q> measured) {
-                        return ((Quantity) value).both(coach.unit().region().first());
+                        return unbroken(measured.roundedUp() ? clearance((Meters) value) : ((Quantity) value).both(first()));
                     }
 
                     @Override
@@ -96,6 +98,19 @@ public record Wording(Coach coach) {
                                 "a " + nested.shape().name() + " is a table, not a word");
                     }
                 });
+    }
+
+    private MeasureSystem first() {
+        return coach.unit().region().first();
+    }
+
+    private String clearance(Meters length) {
+        return length.roundedUp(first()) + " (" + length.roundedUp(first().other()) + ")";
+    }
+
+    /** A number and its unit stay on one line; a line may break before the brackets. */
+    private static String unbroken(String quantity) {
+        return quantity.replace(' ', '\u00A0').replace("\u00A0(", " (");
     }
 
     /** The thing that a reference in the description names. */

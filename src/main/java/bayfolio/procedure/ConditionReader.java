@@ -16,6 +16,11 @@ import java.util.regex.Pattern;
 public final class ConditionReader {
     private static final Pattern TOKEN = Pattern.compile("[()]|[^\\s()]+");
 
+    /** More than any procedure needs; without a limit, a hostile file overflows the stack. */
+    private static final int MOST_WORDS = 100;
+
+    private static final List<String> JOINTS = List.of(")", "and", "or");
+
     private final Place at;
     private final Consumer<Finding> findings;
     private final List<Token> tokens = new ArrayList<>();
@@ -39,6 +44,12 @@ public final class ConditionReader {
             return new Condition.Always();
         }
         ConditionReader reader = new ConditionReader(written, findings);
+        if (reader.tokens.size() > MOST_WORDS) {
+            reader.broken(
+                    new Token("", 0),
+                    "the condition has more than " + MOST_WORDS + " words and brackets");
+            return new Condition.Never();
+        }
         Condition condition = reader.or();
         reader.peek()
                 .ifPresent(
@@ -80,6 +91,10 @@ public final class ConditionReader {
         Optional<Token> token = peek();
         if (token.isEmpty()) {
             broken(new Token("", 0), "a feature is missing at the end");
+            return new Condition.Never();
+        }
+        if (JOINTS.contains(token.get().text)) {
+            broken(token.get(), "a feature is missing before `" + token.get().text + "`");
             return new Condition.Never();
         }
         next++;

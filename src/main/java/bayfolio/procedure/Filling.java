@@ -72,6 +72,10 @@ public final class Filling {
         Output output =
                 template.fill(
                         new RootNames(coach), complaint -> findings.accept(finding(complaint)));
+        if (template.malformed()) {
+            // What is missing in it is nobody's mistake but that one.
+            return new Procedure(script.head(), List.of(), List.of(), List.of(), List.of());
+        }
         Filling filling = new Filling(script, output, references, findings);
         if (!output.isEmpty()) {
             filling.read(PARSER.parse(output.text()));
@@ -203,9 +207,10 @@ public final class Filling {
             prose.block(node).ifPresent(blocks::add);
         }
         Place at = place(quote).orElse(Place.whole(script.file()));
+        // The word stands in one piece at the very start: `**WARN**ING` is none.
         String plain =
                 quote.getFirstChild() instanceof Paragraph first
-                        ? Inline.plain(prose.quietly(first))
+                        ? prose.quietly(first).stream().findFirst().map(Inline::plain).orElse("")
                         : "";
         Matcher word = SIGNAL.matcher(plain);
         Optional<Signal> signal = word.find() ? Signal.named(word.group(1)) : Optional.empty();

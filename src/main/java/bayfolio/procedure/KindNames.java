@@ -1,5 +1,6 @@
 package bayfolio.procedure;
 
+import bayfolio.finding.Article;
 import bayfolio.model.Coach;
 import bayfolio.model.Role;
 import bayfolio.model.Thing;
@@ -24,8 +25,8 @@ record KindNames(Coach coach, String kind) implements Names {
         return coach.fleet().role(idOrRole).filter(role -> role.kind().equals(kind)).isPresent()
                 ? new Value.Absent(
                         "no " + kind + " of this coach has the role `" + idOrRole + "`",
-                        "Give a "
-                                + kind
+                        "Give "
+                                + Article.a(kind)
                                 + " the role, or guard the text with {{#"
                                 + kind
                                 + "."

@@ -1,27 +1,43 @@
 package bayfolio.procedure;
 
 import bayfolio.model.Unit;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 
 /** All scripts of a fleet: shared ones and those of single coaches. */
-public record Library(List<Script> scripts) {
-    public Library {
-        scripts = List.copyOf(scripts);
+public final class Library {
+    private static final Comparator<Script> TRIP =
+            Comparator.comparing((Script script) -> script.head().stage()).thenComparing(script -> script.head().title());
+
+    private final List<Script> scripts;
+    private final Set<String> ids;
+    // Asked for with every reference; conditions and features would be worked out anew each time.
+    private final Map<Unit, List<Script>> applying = new ConcurrentHashMap<>();
+
+    public Library(List<Script> scripts) {
+        this.scripts = List.copyOf(scripts);
+        this.ids = scripts.stream().map(Script::id).collect(Collectors.toUnmodifiableSet());
+    }
+
+    public List<Script> scripts() {
+        return scripts;
     }
 
     /** Those that apply to a coach, in the order of the trip, then of their titles. */
     public List<Script> of(Unit unit) {
-        return scripts.stream()
-                .filter(script -> script.head().facts().whole() && script.appliesTo(unit))
-                .sorted(
-                        java.util.Comparator.comparing((Script script) -> script.head().stage())
-                                .thenComparing(script -> script.head().title()))
-                .toList();
+        return applying.computeIfAbsent(unit, it -> scripts.stream()
+                .filter(script -> script.head().facts().whole() && script.appliesTo(it))
+                .sorted(TRIP)
+                .toList());
     }
 
     public boolean knows(String id) {
-        return scripts.stream().anyMatch(script -> script.id().equals(id));
+        return ids.contains(id);
     }
 
     public Optional<Script> named(Unit unit, String id) {

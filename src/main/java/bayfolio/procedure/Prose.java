@@ -149,7 +149,8 @@ final class Prose {
                     node.getClass()
                             .getSimpleName()
                             .replaceAll("([a-z])([A-Z])", "$1 $2")
-                            .toLowerCase(java.util.Locale.ROOT);
+                            .toLowerCase(java.util.Locale.ROOT)
+                            .replace("html", "HTML");
             findings.accept(
                     Finding.error(
                                     "unexpected-markup",

@@ -37,7 +37,7 @@ record RecordNames(Coach coach, Facts facts, String what) implements Names {
                 ? value(key.type(), fact.get().value())
                 : new Value.Absent(
                         "the description of " + what + " does not state `" + key.name() + "`",
-                        "State it, or guard the text with a section {{#" + key.name() + "}}.");
+                        "State it, or guard the text with a section that asks for it.");
     }
 
     private <T> Value value(Type<T> type, Object fact) {

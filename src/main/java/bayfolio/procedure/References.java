@@ -1,5 +1,6 @@
 package bayfolio.procedure;
 
+import bayfolio.finding.Article;
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
 import bayfolio.model.Coach;
@@ -135,8 +136,8 @@ public final class References {
                             at,
                             "no " + kind + " of this coach has the role `" + name + "`")
                     .mend(
-                            "Give a "
-                                    + kind
+                            "Give "
+                                    + Article.a(kind)
                                     + " the role, or guard the text with {{#"
                                     + kind
                                     + "."
@@ -153,7 +154,12 @@ public final class References {
             return Finding.error(
                             "wrong-kind",
                             at,
-                            "`" + name + "` is a " + otherKind.get() + ", not a " + kind)
+                            "`"
+                                    + name
+                                    + "` is "
+                                    + Article.a(otherKind.get())
+                                    + ", not "
+                                    + Article.a(kind))
                     .near(List.of(otherKind.get() + ":" + name));
         }
         return unknownThing(kind, name, at, coach.fleet(), Stream.of(coach.unit()));
@@ -202,12 +208,17 @@ public final class References {
                                         script.head().who().forRenters()
                                                 && script.head().stage().word().equals(id));
         if (!used) {
+            List<String> stages = Arrays.stream(Stage.values()).map(Stage::word).toList();
             findings.accept(
-                    unknown(
-                            "stage",
-                            id,
-                            at,
-                            Arrays.stream(Stage.values()).map(Stage::word).toList()));
+                    stages.contains(id)
+                            ? Finding.error(
+                                            "unknown-reference",
+                                            at,
+                                            "no procedure for renters of this coach is of stage `"
+                                                    + id
+                                                    + "`")
+                                    .mend("Take the reference out.")
+                            : unknown("stage", id, at, stages));
             return given;
         }
         return link(new Target.OfStage(id), given, screen.of("stage." + id), at);
@@ -279,7 +290,7 @@ public final class References {
                         .toList();
         return Finding.error("unknown-reference", at, "there is no " + kind + " `" + name + "`")
                 .near(now.isEmpty() ? NearNames.to(name, known) : now)
-                .mend("Name a " + kind + " by its id, or by a role.");
+                .mend("Name " + Article.a(kind) + " by its id, or by a role.");
     }
 
     static Finding unknownProcedure(String id, Place at, Library library) {
@@ -301,10 +312,10 @@ public final class References {
         return Finding.error("unknown-reference", at, "there is no " + kind + " `" + id + "`")
                 .near(NearNames.to(id, known))
                 .mend(
-                        "Known: "
-                                + (known.size() > 12
-                                        ? "see the reference for writers"
-                                        : String.join(", ", known))
-                                + ".");
+                        known.isEmpty()
+                                ? "This fleet has none."
+                                : known.size() > 12
+                                        ? "The reference for writers lists them."
+                                        : "Known: " + String.join(", ", known) + ".");
     }
 }

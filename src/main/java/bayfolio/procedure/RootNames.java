@@ -3,7 +3,6 @@ package bayfolio.procedure;
 import bayfolio.fact.Type;
 import bayfolio.model.Coach;
 import bayfolio.model.Compartment;
-import bayfolio.model.Feature;
 import bayfolio.model.Kinds;
 import bayfolio.model.Phone;
 import bayfolio.model.Side;
@@ -37,7 +36,7 @@ record RootNames(Coach coach) implements Names {
                     new Value.Inner(
                             new RecordNames(coach, coach.fleet().facts().facts(), "the fleet"));
             case "phone" -> new Value.Inner(Names.of(phones()));
-            case "has" -> new Value.Inner(Names.of(features()));
+            case "has" -> new Value.Inner(new FeatureNames(coach));
             case "count" -> new Value.Inner(Names.of(doors()));
             case "all" -> new Value.Inner(Names.of(everything()));
             default ->
@@ -50,14 +49,6 @@ record RootNames(Coach coach) implements Names {
     @Override
     public Collection<String> known() {
         return ROOTS;
-    }
-
-    private Map<String, Value> features() {
-        Map<String, Value> values = new LinkedHashMap<>();
-        for (Feature feature : Feature.values()) {
-            values.put(feature.word(), new Value.Flag(feature.of(coach.unit())));
-        }
-        return values;
     }
 
     private Map<String, Value> phones() {

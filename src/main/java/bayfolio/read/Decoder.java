@@ -5,6 +5,7 @@ import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
+import bayfolio.finding.Article;
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
 import bayfolio.measure.NotAQuantityException;
@@ -15,6 +16,10 @@ import bayfolio.source.SourceFile;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.time.format.ResolverStyle;
+import java.time.temporal.ChronoField;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -39,6 +44,25 @@ import org.snakeyaml.engine.v2.nodes.Tag;
  * rest is read on.
  */
 final class Decoder {
+    /** In this order in messages. */
+    private static final Map<String, Boolean> YES_NO = new LinkedHashMap<>();
+
+    static {
+        YES_NO.put("yes", true);
+        YES_NO.put("no", false);
+    }
+
+    /** ISO 8601 with a year of exactly four digits and no sign. */
+    private static final DateTimeFormatter DAY =
+            new DateTimeFormatterBuilder()
+                    .appendValue(ChronoField.YEAR, 4)
+                    .appendLiteral('-')
+                    .appendValue(ChronoField.MONTH_OF_YEAR, 2)
+                    .appendLiteral('-')
+                    .appendValue(ChronoField.DAY_OF_MONTH, 2)
+                    .toFormatter(Locale.ROOT)
+                    .withResolverStyle(ResolverStyle.STRICT);
+
     private final Function<Node, Place> places;
     private final Consumer<Finding> findings;
 
@@ -57,7 +81,7 @@ final class Decoder {
             return Optional.empty();
         }
         if (!(node instanceof MappingNode mapping)) {
-            wrongType(node, "a " + shape.name() + " with keys");
+            wrongType(node, Article.a(shape.name()) + " with keys");
             return Optional.empty();
         }
         Map<Key<?>, Located<?>> values = new IdentityHashMap<>();
@@ -95,11 +119,11 @@ final class Decoder {
                     Finding.error(
                                     "unknown-key",
                                     places.apply(keyNode),
-                                    "a " + shape.name() + " has no key `" + name + "`")
+                                    Article.a(shape.name()) + " has no key `" + name + "`")
                             .near(NearNames.to(name, shape.keyNames()))
                             .mend(
-                                    "Keys of a "
-                                            + shape.name()
+                                    "Keys of "
+                                            + Article.a(shape.name())
                                             + ": "
                                             + String.join(", ", shape.keyNames())
                                             + "."));
@@ -137,7 +161,7 @@ final class Decoder {
                             @Override
                             public Optional<String> text(Type.Text text) {
                                 boolean any = text.equals(Type.TEXT);
-                                return scalar(node, any ? "text" : text.taken(), any)
+                                return scalar(node, any ? "text" : Article.a(text.what()), any)
                                         .filter(value -> fits(node, value, text));
                             }
 
@@ -154,7 +178,7 @@ final class Decoder {
 
                             @Override
                             public Optional<Boolean> yesNo(Type.YesNo yesNo) {
-                                return word(node, Map.of("yes", true, "no", false));
+                                return word(node, YES_NO);
                             }
 
                             @Override
@@ -171,15 +195,17 @@ final class Decoder {
                             public Optional<String> reference(Type.Reference reference) {
                                 return scalar(
                                                 node,
-                                                "the id of a "
-                                                        + String.join(" or ", reference.kinds()),
+                                                "the id of "
+                                                        + Article.a(
+                                                                String.join(
+                                                                        " or ", reference.kinds())),
                                                 false)
                                         .filter(value -> fits(node, value, (Type.Text) Type.ID));
                             }
 
                             @Override
                             public Optional<String> role(Type.Role role) {
-                                return scalar(node, "a role of a " + role.kind(), false)
+                                return scalar(node, "a role of " + Article.a(role.kind()), false)
                                         .filter(value -> fits(node, value, (Type.Text) Type.ID));
                             }
 
@@ -214,7 +240,7 @@ final class Decoder {
     private Optional<String> scalar(Node node, String wanted, boolean numbers) {
         if (node instanceof ScalarNode scalar) {
             Tag tag = scalar.getTag();
-            if (tag.equals(Tag.STR) || numbers && (tag.equals(Tag.INT) || tag.equals(Tag.FLOAT))) {
+            if (isText(tag) || numbers && (tag.equals(Tag.INT) || tag.equals(Tag.FLOAT))) {
                 return Optional.of(scalar.getValue());
             }
             if (!tag.equals(Tag.NULL)) {
@@ -231,8 +257,13 @@ final class Decoder {
         return Optional.empty();
     }
 
+    /** Also of {@code ${NAME}}, which the parser would let stand for something else. */
+    private static boolean isText(Tag tag) {
+        return tag.equals(Tag.STR) || tag.equals(Tag.ENV_TAG);
+    }
+
     private boolean fits(Node node, String value, Type.Text text) {
-        boolean fits = Pattern.compile(text.pattern()).matcher(value).find();
+        boolean fits = ecma(text.pattern()).matcher(value).find();
         if (!fits) {
             findings.accept(
                     value.isBlank()
@@ -247,9 +278,17 @@ final class Decoder {
         return fits;
     }
 
+    /**
+     * A pattern as ECMA-262 reads it, and every editor with it: {@code $} is the very end, even
+     * before a line break, and a blank is a blank in any script.
+     */
+    private static Pattern ecma(String pattern) {
+        return Pattern.compile(pattern.replace("$", "\\z"), Pattern.UNICODE_CHARACTER_CLASS);
+    }
+
     private <Q extends Quantity> Optional<Q> quantity(Node node, Type.Measured<Q> measured) {
         String name = measured.scale().name();
-        Optional<String> written = scalar(node, "a " + name, true);
+        Optional<String> written = scalar(node, Article.a(name), true);
         if (written.isEmpty()) {
             return Optional.empty();
         }
@@ -268,16 +307,21 @@ final class Decoder {
 
     private <E> Optional<E> word(Node node, Map<String, E> words) {
         String wanted = "one of: " + String.join(", ", words.keySet());
-        Optional<String> written = scalar(node, wanted, false);
-        if (written.isPresent() && !words.containsKey(written.get())) {
+        if (!(node instanceof ScalarNode scalar) || scalar.getTag().equals(Tag.NULL)) {
+            wrongType(node, wanted);
+            return Optional.empty();
+        }
+        // Not only texts: `true` is no word of any list, and quotes would not mend it.
+        String written = scalar.getValue();
+        if (!words.containsKey(written)) {
             findings.accept(
                     Finding.error(
                                     "wrong-value",
                                     places.apply(node),
-                                    "`" + written.get() + "` is not " + wanted)
-                            .near(NearNames.to(written.get(), words.keySet())));
+                                    "`" + written + "` is not " + wanted)
+                            .near(NearNames.to(written, words.keySet())));
         }
-        return written.flatMap(word -> Optional.ofNullable(words.get(word)));
+        return Optional.ofNullable(words.get(written));
     }
 
     private Optional<Integer> number(Node node, Type.Whole whole) {
@@ -304,9 +348,9 @@ final class Decoder {
     }
 
     private Optional<LocalDate> date(Node node) {
-        Optional<String> written = scalar(node, "a day such as 2026-04-18", false);
+        Optional<String> written = scalar(node, "a day such as 2026-04-18", true);
         try {
-            return written.map(LocalDate::parse);
+            return written.map(day -> LocalDate.parse(day, DAY));
         } catch (DateTimeException e) {
             findings.accept(
                     Finding.error(
@@ -333,7 +377,7 @@ final class Decoder {
                                 "wrong-type",
                                 places.apply(node),
                                 found + " here where " + wanted + " is meant")
-                        .mend("Write " + wanted + ", or leave the key out."));
+                        .mend("Write " + wanted + "."));
     }
 
     /**
@@ -350,7 +394,7 @@ final class Decoder {
             return false;
         }
         String tag = node.getTag().getValue();
-        if (!tag.startsWith(Tag.PREFIX)) {
+        if (!tag.startsWith(Tag.PREFIX) && !isText(node.getTag())) {
             findings.accept(
                     Finding.error(
                                     "yaml-alias",

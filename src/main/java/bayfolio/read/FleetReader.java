@@ -116,8 +116,9 @@ public final class FleetReader {
     static Optional<Script> script(
             SourceFile file, Optional<String> unit, Consumer<Finding> findings) {
         List<String> lines = file.text().lines().toList();
+        boolean begun = !lines.isEmpty() && lines.get(0).strip().equals("---");
         int end =
-                lines.isEmpty() || !lines.get(0).strip().equals("---")
+                !begun
                         ? -1
                         : lines.subList(1, lines.size()).stream()
                                 .map(String::strip)
@@ -128,7 +129,9 @@ public final class FleetReader {
                     Finding.error(
                                     "missing-head",
                                     Place.whole(file),
-                                    "the file does not begin with a head")
+                                    begun
+                                            ? "the head has no end"
+                                            : "the file does not begin with a head")
                             .mend(
                                     "Begin with a line `---`, then id, title, stage, who and when, then a line `---`."));
             return Optional.empty();

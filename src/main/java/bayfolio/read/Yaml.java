@@ -6,6 +6,7 @@ import bayfolio.source.Position;
 import bayfolio.source.SourceFile;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.composer.Composer;
 import org.snakeyaml.engine.v2.events.Event;
@@ -53,28 +54,80 @@ final class Yaml {
             }
             return node;
         } catch (MarkedYamlEngineException e) {
+            Problem problem = Problem.of(e.getContext(), e.getProblem());
             Place at =
-                    e.getProblemMark()
+                    (problem == Problem.OPEN_QUOTE || problem == Problem.OPEN_BRACKET
+                                    ? e.getContextMark()
+                                    : e.getProblemMark())
                             .map(mark -> place(file, mark, firstLine))
                             .orElse(Place.whole(file));
-            findings.accept(syntax(file, at, e.getProblem()));
+            findings.accept(syntax(file, at, problem, e.getProblem()));
         } catch (YamlEngineException e) {
-            findings.accept(syntax(file, Place.whole(file), String.valueOf(e.getMessage())));
+            String message = String.valueOf(e.getMessage());
+            findings.accept(syntax(file, Place.whole(file), Problem.of("", message), message));
         }
         return Optional.empty();
     }
 
-    private static Finding syntax(SourceFile file, Place at, String problem) {
-        boolean tab = file.line(at.line()).contains("\t");
-        Finding finding =
-                Finding.error(
-                        "yaml-syntax",
-                        at,
-                        "this is no YAML: " + problem.lines().findFirst().orElse("").strip());
-        return finding.mend(
-                tab
-                        ? "There is a tab on this line; indent with spaces."
-                        : "Look at the indentation, at quotes that are not closed, and at `: ` within a text.");
+    /** What writers mostly do wrong, in their words; the rest is told in those of the parser. */
+    private enum Problem {
+        OPEN_QUOTE("a quote is not closed", "Close it on the same line."),
+        OPEN_BRACKET("a bracket is not closed", "Close it on the same line."),
+        INDENT(
+                "this line stands in another column than those it belongs to",
+                "Begin all keys of one record in one column."),
+        TAB("a tab stands where only spaces may stand", "Indent with spaces."),
+        COLON(
+                "`:` stands where no key can end",
+                "Put a text that holds `: ` in quotes, or mend the indentation."),
+        STAR("a text cannot begin with `*` or `&`", "Put it in quotes."),
+        KEY("a list or a record stands where a key is meant", "Write a name before the `:`."),
+        SECOND_DOCUMENT("a second document begins here", "Keep one document in a file."),
+        OTHER("", "Look at the indentation and at quotes and brackets that are not closed.");
+
+        private final String message;
+        private final String mend;
+
+        Problem(String message, String mend) {
+            this.message = message;
+            this.mend = mend;
+        }
+
+        static Problem of(@Nullable String context, String problem) {
+            String where = String.valueOf(context);
+            if (where.contains("quoted scalar") && problem.contains("unexpected end of stream")) {
+                return OPEN_QUOTE;
+            }
+            if (where.contains("parsing a flow") && problem.contains("<stream end>")) {
+                return OPEN_BRACKET;
+            }
+            if (problem.contains("expected <block end>")) {
+                return INDENT;
+            }
+            if (problem.contains("(TAB)")) {
+                return TAB;
+            }
+            if (problem.contains("mapping values are not allowed")) {
+                return COLON;
+            }
+            if (where.contains("scanning an alias")
+                    || where.contains("scanning an anchor")
+                    || problem.contains("undefined alias")) {
+                return STAR;
+            }
+            if (problem.contains("Non scalar key")) {
+                return KEY;
+            }
+            return problem.contains("another document") ? SECOND_DOCUMENT : OTHER;
+        }
+    }
+
+    private static Finding syntax(SourceFile file, Place at, Problem problem, String words) {
+        String message =
+                problem == Problem.OTHER
+                        ? words.lines().findFirst().orElse("").strip()
+                        : problem.message;
+        return Finding.error("yaml-syntax", at, "this is no YAML: " + message).mend(problem.mend);
     }
 
     private static Place place(SourceFile file, Mark mark, int firstLine) {

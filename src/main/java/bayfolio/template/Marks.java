@@ -28,9 +28,11 @@ final class Marks {
     record Mark(Place at, boolean verbatim) {}
 
     private final List<Mark> marks = new ArrayList<>();
+    private final Place first;
     private final String marked;
 
     Marks(SourceFile file, String text, int firstLine) {
+        this.first = Place.of(file, firstLine, 1, 0);
         StringBuilder result = new StringBuilder();
         int line = firstLine;
         for (String each : text.replace(START, '\uFFFD').split("\n", -1)) {
@@ -40,6 +42,11 @@ final class Marks {
             mark(file, line++, each, result);
         }
         this.marked = result.toString();
+    }
+
+    /** Where the template begins. */
+    Place first() {
+        return first;
     }
 
     String marked() {

@@ -7,9 +7,17 @@ import java.util.List;
 
 /** What a template printed, with the place that every piece comes from. */
 public final class Output extends Writer {
+    /** More than any page; sections within sections over all things could else fill the memory. */
+    private static final int MOST_CHARACTERS = 5_000_000;
+
     private final Marks marks;
     private final StringBuilder text = new StringBuilder();
     private final List<Piece> pieces = new ArrayList<>();
+
+    /** The template repeats itself without end. */
+    static final class TooLong extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+    }
 
     private record Piece(int start, Marks.Mark mark) {}
 
@@ -19,6 +27,9 @@ public final class Output extends Writer {
 
     @Override
     public void write(char[] chars, int offset, int length) {
+        if (text.length() + length > MOST_CHARACTERS) {
+            throw new TooLong();
+        }
         for (int i = offset; i < offset + length; i++) {
             if (chars[i] == Marks.START) {
                 // A mark is written in one go with the text after it, never cut in two.

@@ -72,6 +72,7 @@ final class StrictMustache extends DefaultMustacheFactory {
                 exception.getMessage() == null
                         ? "the template is malformed"
                         : exception.getMessage();
+        String mend = "Each {{#name}} or {{^name}} needs its {{/name}}.";
         Matcher unclosed = Pattern.compile("Failed to close '(.*?)' tag").matcher(message);
         Matcher crossed =
                 Pattern.compile("Mismatched start/end tags: (.*?) != (.*?) in").matcher(message);
@@ -86,18 +87,17 @@ final class StrictMustache extends DefaultMustacheFactory {
                                     + "` is closed where `"
                                     + crossed.group(1)
                                     + "` is open";
+        } else if (message.startsWith("Improperly closed variable")) {
+            message = "a tag is not closed";
+            mend = "Close it with `}}`.";
         } else {
             message =
                     "the template is malformed: "
                             + message.replaceAll(" in [^ ]*:\\d+.*| @\\[.*", "");
+            mend = "Use {{name}}, {{#name}}, {{^name}} and {{/name}}.";
         }
         return new Complaint(
-                Complaint.Kind.MALFORMED,
-                place(where, line, ""),
-                "",
-                message,
-                List.of(),
-                "Each {{#name}} or {{^name}} needs its {{/name}}.");
+                Complaint.Kind.MALFORMED, place(where, line, ""), "", message, List.of(), mend);
     }
 
     @Override
@@ -291,10 +291,20 @@ final class StrictMustache extends DefaultMustacheFactory {
                                 name,
                                 "`" + name + "` is not a text to print",
                                 List.of(),
-                                "Ask for one of its names, such as `" + name + ".name`."));
+                                "Ask for one of its names, such as `"
+                                        + name
+                                        + "."
+                                        + one(value)
+                                        + "`."));
             }
             // A false flag was told already where it came from; a true one reads as nothing.
             return "";
+        }
+
+        /** A name within a value, its `name` if it has one. */
+        private String one(Value value) {
+            Collection<String> known = names(value).map(Names::known).orElse(List.of("name"));
+            return known.contains("name") ? "name" : known.stream().findFirst().orElse("name");
         }
 
         private Optional<Names> names(Object scope) {

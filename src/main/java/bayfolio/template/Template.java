@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +24,11 @@ import org.jspecify.annotations.Nullable;
  * outward.
  */
 public final class Template {
+    /** More than any text needs; without a limit, a hostile file overflows the stack. */
+    private static final int DEEPEST = 32;
+
+    private static final Pattern SECTION = Pattern.compile("\\{\\{\\s*([#^/])");
+
     private final Marks marks;
     private final @Nullable Mustache compiled;
     private final Map<Code, Place> places;
@@ -79,6 +86,17 @@ public final class Template {
             Consumer<Complaint> complaints) {
         StrictMustache factory = new StrictMustache(escape, partials);
         Marks marks = new Marks(part.file(), part.text(), part.firstLine());
+        if (deepest(part.text()) > DEEPEST) {
+            complaints.accept(
+                    new Complaint(
+                            Complaint.Kind.MALFORMED,
+                            Place.of(part.file(), part.firstLine(), 1, 0),
+                            "",
+                            "sections are nested deeper than " + DEEPEST + " levels",
+                            List.of(),
+                            "Close each section where its text ends."));
+            return new Template(marks, null, Map.of());
+        }
         try {
             return new Template(marks, factory.compile(part, marks.marked()), factory.places());
         } catch (MustacheException malformed) {
@@ -87,14 +105,47 @@ public final class Template {
         }
     }
 
+    /** How many sections are open at once at most. */
+    private static int deepest(String text) {
+        int depth = 0;
+        int deepest = 0;
+        Matcher tag = SECTION.matcher(text);
+        while (tag.find()) {
+            depth = tag.group(1).equals("/") ? Math.max(0, depth - 1) : depth + 1;
+            deepest = Math.max(deepest, depth);
+        }
+        return deepest;
+    }
+
+    /** Whether it could not be compiled, and prints nothing. */
+    public boolean malformed() {
+        return compiled == null;
+    }
+
     /** Fills it in. What is wrong is told, and left out of the output. */
     public Output fill(Names names, Consumer<Complaint> complaints) {
         Output output = new Output(marks);
         if (compiled != null) {
-            compiled.execute(
-                    output, new ArrayList<>(List.of(new StrictMustache.Run(names, complaints))));
+            try {
+                compiled.execute(output, new ArrayList<>(List.of(new StrictMustache.Run(names, complaints))));
+            } catch (Output.TooLong | MustacheException tooLong) {
+                if (!(tooLong instanceof Output.TooLong) && !(tooLong.getCause() instanceof Output.TooLong)) {
+                    throw tooLong;
+                }
+                complaints.accept(tooLong());
+            }
         }
         return output;
+    }
+
+    private Complaint tooLong() {
+        return new Complaint(
+                Complaint.Kind.NOTHING_THERE,
+                marks.first(),
+                "",
+                "filled in, this text is longer than any page",
+                List.of(),
+                "Look for a section that repeats within another.");
     }
 
     /**

@@ -51,8 +51,10 @@ public final class OutOfReach implements Rule {
                                                         + "` is for renters, and compartment `"
                                                         + it.id()
                                                         + "` is "
-                                                        + bayfolio.fact.Type.word(it.access()))
+                                                        + (it.access() == Access.STAFF
+                                                                ? "for staff"
+                                                                : "on call"))
                                         .mend(
-                                                "Stow it elsewhere, or correct the access of one of them."));
+                                                "Put it elsewhere, or correct the access of one of them."));
     }
 }

@@ -21,6 +21,9 @@ import java.util.stream.Stream;
  * of.
  */
 public final class ProcedureWithoutRoles implements Rule {
+    private static final Pattern SECTION =
+            Pattern.compile("\\{\\{[#^]\\s*([^}]+?)\\s*}}(?:(?!\\{\\{[#^/]).)*?\\{\\{/\\s*\\1\\s*}}", Pattern.DOTALL);
+
     private static final Pattern NAMED =
             Pattern.compile("\\b([a-z]+)[:.]([a-z0-9]+(?:-[a-z0-9]+)*)");
 
@@ -54,7 +57,7 @@ public final class ProcedureWithoutRoles implements Rule {
 
     private static Set<String> roles(String body, Fleet fleet) {
         Set<String> roles = new TreeSet<>();
-        Matcher named = NAMED.matcher(body);
+        Matcher named = NAMED.matcher(outsideSections(body));
         while (named.find()) {
             Optional<Role> role = fleet.role(named.group(2));
             if (Kinds.named(named.group(1)).isPresent()
@@ -63,5 +66,15 @@ public final class ProcedureWithoutRoles implements Rule {
             }
         }
         return roles;
+    }
+
+    /** Sections are taken out from the innermost outward. */
+    private static String outsideSections(String body) {
+        String rest = body;
+        for (String before = ""; !before.equals(rest); ) {
+            before = rest;
+            rest = SECTION.matcher(rest).replaceAll("");
+        }
+        return rest;
     }
 }

@@ -4,6 +4,7 @@ import bayfolio.check.Case;
 import bayfolio.check.Rule;
 import bayfolio.fact.Type;
 import bayfolio.fact.Walkthrough;
+import bayfolio.finding.Article;
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
 import bayfolio.model.Coach;
@@ -52,9 +53,14 @@ public final class UnknownReference implements Rule {
                     Finding.error(
                                     "wrong-kind",
                                     value.at(),
-                                    "`" + id + "` is a " + same.get(0).kind() + ", not a " + wanted)
+                                    "`"
+                                            + id
+                                            + "` is "
+                                            + Article.a(same.get(0).kind())
+                                            + ", not "
+                                            + Article.a(wanted))
                             .near(NearNames.to(id, ids(coach, reference)))
-                            .mend("Name a " + wanted + " of this coach."));
+                            .mend("Name " + Article.a(wanted) + " of this coach."));
         }
         return Optional.of(
                 Finding.error(
@@ -62,7 +68,7 @@ public final class UnknownReference implements Rule {
                                 value.at(),
                                 "there is no " + wanted + " `" + id + "`")
                         .near(near(id, reference, coach, named))
-                        .mend("Name a " + wanted + " of this coach by its id."));
+                        .mend("Name " + Article.a(wanted) + " of this coach by its id."));
     }
 
     /**
@@ -81,13 +87,13 @@ public final class UnknownReference implements Rule {
         if (!now.isEmpty()) {
             return now;
         }
-        List<String> near = NearNames.to(id, ids(coach, reference));
-        return near.isEmpty()
-                ? ids(coach, reference).stream()
-                        .filter(free -> !named.contains(free))
-                        .limit(4)
-                        .toList()
-                : near;
+        List<String> near = new ArrayList<>(NearNames.to(id, ids(coach, reference)));
+        List<String> free =
+                ids(coach, reference).stream().filter(it -> !named.contains(it)).toList();
+        if (free.size() == 1 && !near.contains(free.get(0))) {
+            near.add(free.get(0));
+        }
+        return near;
     }
 
     private static List<String> ids(Coach coach, Type.Reference reference) {

@@ -4,6 +4,7 @@ import bayfolio.check.Case;
 import bayfolio.check.Rule;
 import bayfolio.fact.Type;
 import bayfolio.fact.Walkthrough;
+import bayfolio.finding.Article;
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
 import bayfolio.model.Role;
@@ -49,11 +50,11 @@ public final class UnknownRole implements Rule {
                                                     value.at(),
                                                     "the role `"
                                                             + id
-                                                            + "` is one of a "
-                                                            + it.kind()
-                                                            + ", not of a "
-                                                            + kind)
-                                            .mend("Give it to a " + it.kind() + "."));
+                                                            + "` is one of "
+                                                            + Article.a(it.kind())
+                                                            + ", not of "
+                                                            + Article.a(kind))
+                                            .mend("Give it to " + Article.a(it.kind()) + "."));
         }
         return Optional.of(
                 Finding.error("unknown-role", value.at(), "there is no role `" + id + "`")

@@ -227,19 +227,14 @@ final class PageView {
                             new View()
                                     .with(
                                             "rows",
-                                            content.rows().stream()
-                                                    .map(
-                                                            row ->
-                                                                    new View()
-                                                                            .with(
-                                                                                    "label",
-                                                                                    row.label())
-                                                                            .with(
-                                                                                    "inlines",
-                                                                                    inlines(
-                                                                                            row
-                                                                                                    .value())))
-                                                    .toList()));
+                                            content.rows().stream().map(this::row).toList()));
+        }
+
+        private View row(Content.FactTable.Row row) {
+            return new View()
+                    .with("label", row.label())
+                    .with("several", row.lines().size() > 1)
+                    .with("lines", row.lines().stream().map(line -> new View().with("inlines", inlines(line))).toList());
         }
 
         @Override

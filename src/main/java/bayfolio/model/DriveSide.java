@@ -1,0 +1,7 @@
+package bayfolio.model;
+
+/** The side that the driver sits on, seen facing forward. */
+public enum DriveSide {
+    LEFT,
+    RIGHT
+}

@@ -1,0 +1,541 @@
+package bayfolio.read;
+
+import static java.util.stream.Collectors.joining;
+
+import bayfolio.fact.Described;
+import bayfolio.fact.Key;
+import bayfolio.fact.Shape;
+import bayfolio.fact.Type;
+import bayfolio.finding.Article;
+import bayfolio.measure.Quantity;
+import bayfolio.measure.Scale;
+import bayfolio.model.Feature;
+import bayfolio.model.FleetFacts;
+import bayfolio.model.Kinds;
+import bayfolio.model.Roles;
+import bayfolio.model.Side;
+import bayfolio.model.Unit;
+import bayfolio.model.Words;
+import bayfolio.procedure.Head;
+import bayfolio.procedure.References;
+import bayfolio.procedure.Stage;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Writes the reference for the people who describe coaches: every key of every file, the names that
+ * procedures may use, references, units of measure. In Markdown.
+ */
+public final class ReferencePage {
+    /**
+     * A file that people write.
+     *
+     * @param example whole, though small: it is read by a test
+     */
+    private record Chapter(String title, Shape<?> shape, String about, String example) {}
+
+    private static final List<Chapter> CHAPTERS =
+            List.of(
+                    new Chapter(
+                            "The coach: unit.yaml",
+                            Unit.SHAPE,
+                            """
+                            One coach, in `units/<id>/unit.yaml`; its pictures are in `units/<id>/photos/`. Leave out what you
+                            do not know: the handbook then says nothing of it, and nothing is made up in its place.
+                            """,
+                            """
+                            # yaml-language-server: $schema=../shared/unit.schema.json
+                            id: heron
+                            name: Heron
+                            body: cab-over
+                            region: north-america
+                            drive-side: left
+                            size:
+                              length: 24 ft 6 in
+                              width: 8 ft
+                              height: 11 ft 2 in
+                            tanks:
+                              - id: gray
+                                name: Gray tank
+                                contents: gray
+                                capacity: 32 gal
+                            """),
+                    new Chapter(
+                            "The fleet: fleet.yaml",
+                            FleetFacts.SHAPE,
+                            """
+                            What all coaches share, in `units/fleet.yaml`.
+                            """,
+                            """
+                            # yaml-language-server: $schema=shared/fleet.schema.json
+                            name: Reed Coaches
+                            base-address: https://handbook.reedcoaches.example
+                            languages: [en-US]
+                            phones:
+                              - id: hours
+                                number: +1 555-0100
+                            """),
+                    new Chapter(
+                            "Roles: roles.yaml",
+                            Roles.SHAPE,
+                            """
+                            The closed list of roles, in `units/shared/roles.yaml`. A role says what a thing is for; shared
+                            procedures speak of roles, so that one text serves every coach. A fleet without a list of its own
+                            uses [the one that comes with the program](roles.yaml).
+                            """,
+                            """
+                            # yaml-language-server: $schema=roles.schema.json
+                            roles:
+                              - id: house-battery-switch
+                                kind: switch
+                                meaning: Connects the living-area battery to the living-area circuits
+                                several: sometimes
+                            """),
+                    new Chapter(
+                            "Words: words.yaml",
+                            Words.SHAPE,
+                            """
+                            The glossary, in `units/shared/words.yaml`. A fleet without one of its own uses
+                            [the one that comes with the program](words.yaml).
+                            """,
+                            """
+                            # yaml-language-server: $schema=words.schema.json
+                            words:
+                              - id: shore-power
+                                word: shore power
+                                meaning: Electricity from a post at the site
+                                british: electric hook-up
+                            """),
+                    new Chapter(
+                            "A procedure: its head",
+                            Head.SHAPE,
+                            """
+                            A procedure is a Markdown file in `units/shared/procedures/`, or in `units/<id>/procedures/` for what
+                            only one coach needs. It begins with a head between two lines of three hyphens; the text follows below.
+                            """,
+                            """
+                            ---
+                            id: use-water-pump
+                            title: Get water from the tank
+                            stage: living
+                            who: renter
+                            when: city-water and not fill-valve
+                            ---
+                            """));
+
+    private final StringBuilder page = new StringBuilder();
+    private final Set<Shape<?>> told = new LinkedHashSet<>();
+
+    private ReferencePage() {}
+
+    public static String write() {
+        return new ReferencePage().whole();
+    }
+
+    private String whole() {
+        page.append(
+                """
+                # Reference for writers
+
+                <!-- Written by the program from its own declarations; what is changed here by hand is lost. -->
+
+                Every key of every file of a fleet, what may stand behind it, and whether it must be there. The check
+                of the program follows the same declarations, and so do the schemas beside this page, by which an
+                editor completes and checks what you type.
+
+                """);
+        CHAPTERS.forEach(chapter -> page.append("- ").append(link(chapter.title)).append("\n"));
+        Stream.of("Names in procedures", "References", "Units of measure")
+                .forEach(title -> page.append("- ").append(link(title)).append("\n"));
+        page.append(
+                """
+
+                ## How to write values
+
+                - The files are YAML. A key may stand once in a record, and only keys that are listed here; write each
+                  value where it belongs, without anchors, aliases or tags.
+                - *Text* is written as it is to be read. Put it in quotes if it holds a colon followed by a blank or a `#`
+                  after a blank, or begins with a character such as `*`, `&`, `[`, `{`, `@` or `%`.
+                - *An id* is made of small letters, digits and single hyphens: `gray-valve`. Addresses are made of ids, so
+                  choose them to last; an id that had to change goes under `formerly`.
+                - *A measure* is a number and [its unit](#units-of-measure): `100 gal`.
+                - *A day* is written year, month, day: `2026-04-18`.
+                - *Yes or no* is written `yes` or `no`.
+                - *A list* is written one below the other with hyphens, or in brackets: `[gas, ac]`. It may be empty.
+                - A key without a value is a mistake: leave the whole key out.
+                """);
+        CHAPTERS.forEach(this::chapter);
+        namesInProcedures();
+        references();
+        unitsOfMeasure();
+        return page.toString();
+    }
+
+    private void chapter(Chapter chapter) {
+        boolean markdown = chapter.example.startsWith("---");
+        page.append("\n## ")
+                .append(chapter.title)
+                .append("\n\n")
+                .append(chapter.about)
+                .append(markdown ? "\n```\n" : "\n```yaml\n")
+                .append(chapter.example)
+                .append("```\n\n");
+        table(chapter.shape);
+        List<Shape<?>> within = new ArrayList<>();
+        within(chapter.shape, within);
+        within.forEach(
+                shape -> {
+                    page.append("\n### ").append(capital(shape.name())).append("\n\n");
+                    page.append(shape.meaning()).append("\n\n");
+                    table(shape);
+                });
+    }
+
+    /** Records that are not told yet, each behind the one that first speaks of it. */
+    private void within(Shape<?> shape, List<Shape<?>> within) {
+        for (Key<?> key : shape.keys()) {
+            Type<?> type = key.type() instanceof Type.ListOf<?> list ? list.element() : key.type();
+            if (type instanceof Type.Nested<?> nested && told.add(nested.shape())) {
+                within.add(nested.shape());
+                within(nested.shape(), within);
+            }
+        }
+    }
+
+    private void table(Shape<?> shape) {
+        row("Key", "What is written", "Must", "Meaning");
+        row("---", "---", "---", "---");
+        for (Key<?> key : shape.keys()) {
+            row(
+                    code(key.name()),
+                    inWords(key.type()),
+                    key.required() ? "yes" : "no",
+                    key.meaning());
+        }
+    }
+
+    private void row(String... cells) {
+        page.append(
+                Arrays.stream(cells)
+                        .map(cell -> cell.replace("|", "\\|"))
+                        .collect(joining(" | ", "| ", " |\n")));
+    }
+
+    private static String inWords(Type<?> type) {
+        return type.accept(
+                new Type.Visitor<String>() {
+                    @Override
+                    public String text(Type.Text text) {
+                        if (text.equals(Type.TEXT)) {
+                            return "text";
+                        }
+                        return text.equals(Type.ID) ? "an id, such as `gray-valve`" : text.taken();
+                    }
+
+                    @Override
+                    public <Q extends Quantity> String measured(Type.Measured<Q> measured) {
+                        Scale<Q> scale = measured.scale();
+                        return "["
+                                + scale.name()
+                                + "](#units-of-measure), such as "
+                                + code(scale.example());
+                    }
+
+                    @Override
+                    public <E> String choice(Type.Choice<E> choice) {
+                        return "one of " + codes(choice.words().keySet(), "or");
+                    }
+
+                    @Override
+                    public String yesNo(Type.YesNo yesNo) {
+                        return "`yes` or `no`";
+                    }
+
+                    @Override
+                    public String whole(Type.Whole whole) {
+                        return "a whole number from " + whole.least() + " to " + whole.most();
+                    }
+
+                    @Override
+                    public String day(Type.Day day) {
+                        return "a day, such as `2026-04-18`";
+                    }
+
+                    @Override
+                    public String reference(Type.Reference reference) {
+                        List<String> kinds = List.copyOf(reference.kinds());
+                        String first = kinds.get(0);
+                        String links =
+                                joined(
+                                        kinds.stream()
+                                                .map(kind -> "[" + kind + "](#" + kind + ")")
+                                                .toList(),
+                                        "or");
+                        return "the id of " + Article.a(first).replace(first, "") + links;
+                    }
+
+                    @Override
+                    public String role(Type.Role role) {
+                        return "a [role](roles.yaml) of " + Article.a(role.kind());
+                    }
+
+                    @Override
+                    public <E> String list(Type.ListOf<E> list) {
+                        return "a list, each " + inWords(list.element());
+                    }
+
+                    @Override
+                    public <E extends Described> String record(Type.Nested<E> nested) {
+                        String name = nested.shape().name();
+                        return "a record: [" + name + "](#" + name + ")";
+                    }
+                });
+    }
+
+    private void namesInProcedures() {
+        page.append(
+                """
+
+                ## Names in procedures
+
+                The text of a procedure is Markdown, filled in for each coach with Mustache.
+
+                | Written | What comes of it |
+                | --- | --- |
+                | `{{unit.size.height}}` | The value stands there. If the coach does not state it, the check tells you. |
+                | `{{#has.generator}}…{{/has.generator}}` | The text between stays where it is true or stated. |
+                | `{{^has.generator}}…{{/has.generator}}` | The text between stays where it is not. |
+                | `{{#slide.slide-out}}…{{/slide.slide-out}}` | The text between is repeated for each thing that holds the role. Within it, `{{name}}`, `{{id}}` and all keys of the thing may be used alone. |
+
+                A name that does not exist is a mistake wherever it stands. Within a section, a name is looked for in the
+                innermost thing first, then outward.
+
+                | Name | What it gives |
+                | --- | --- |
+                | `unit.<key>` | A fact of the coach by [its key](#the-coach-unityaml); those of a record within it by one more name: `{{unit.water.full-sign}}`. |
+                | `fleet.<key>` | A fact of the fleet by [its key](#the-fleet-fleetyaml): `{{fleet.fuel-rule}}`. |
+                | `phone.<id>` | The number of that [phone](#phone): `{{phone.after-hours}}`. A reference, `[](phone:after-hours)`, can be tapped to call. |
+                | `has.<feature>` | Whether the coach has [a feature](#features), for sections. |
+                """);
+        row(
+                "`count.compartments-<side>`",
+                "How many doors of compartments there are on a side: "
+                        + codes(Arrays.stream(Side.values()).map(Type::word).toList(), "or")
+                        + ". A compartment that goes right through has two.");
+        page.append(
+                """
+                | `all.<kind>` | Every thing of [a kind](#kinds), for sections: `{{#all.switch}}…{{/all.switch}}`. |
+                | `<kind>.<id>` | The thing of that id, for a procedure of one coach: `{{tank.gray.capacity}}`. |
+                | `<kind>.<role>` | All that hold that [role](roles.yaml), in walking order from the entry door. If only one holds it, its keys may follow at once: `{{tank.fresh.capacity}}`. |
+                | `<key>.<key>` | Where a fact names another thing by its id, the keys of that thing may follow: `{{tank.name}}` within a connection. |
+                | `place` | Within a thing: where it is, in words put together from `side`, `in` and `where`. |
+
+                ### Kinds
+
+                """);
+        row("Kind", "What it is");
+        row("---", "---");
+        Kinds.ALL.forEach(
+                kind -> row("[" + code(kind.name()) + "](#" + kind.name() + ")", kind.meaning()));
+        page.append(
+                """
+
+                ### Features
+
+                A feature follows from the description and is never written down itself. Sections ask for it as
+                `has.<feature>`; the `when` of a head joins features with `and`, `or` and `not`, which binds closest, and with
+                brackets: `black-tank and not macerator`. `every coach` stands for itself alone.
+
+                """);
+        row("Feature", "The coach has it when");
+        row("---", "---");
+        for (Feature feature : Feature.values()) {
+            row(code(feature.word()), hasWhen(feature));
+        }
+    }
+
+    private void references() {
+        page.append(
+                """
+
+                ## References
+
+                A reference is a Markdown link that names a thing by its kind: `[](switch:house-battery-switch)`. Left empty,
+                the brackets are filled in with the thing's name and place; words of your own, `[this switch](switch:…)`, are
+                kept. One that names nothing is a mistake, and so is one that a renter's procedure makes to a procedure for
+                staff.
+
+                | Written | What it leads to |
+                | --- | --- |
+                | `[](<kind>:<id>)` | The thing of that [kind](#kinds) and id, on the coach or at the site. |
+                | `[](<kind>:<role>)` | All things that hold that [role](roles.yaml), joined by “and”. |
+                | `[](procedure:<id>)` | Another procedure, if it applies to the coach. |
+                | `[](word:<id>)` | A [word](words.yaml) of the glossary. |
+                """);
+        row("`[](page:<name>)`", "A page: " + codes(References.PAGES, "or") + ".");
+        row(
+                "`[](stage:<stage>)`",
+                "The procedures of a part of the trip: "
+                        + codes(Arrays.stream(Stage.values()).map(Stage::word).toList(), "or")
+                        + ". There must be one for renters.");
+        row("`[](phone:<id>)`", "A number to call, as the [fleet](#the-fleet-fleetyaml) lists it.");
+    }
+
+    private void unitsOfMeasure() {
+        page.append(
+                """
+
+                ## Units of measure
+
+                A number, one blank or none, and the unit spelled exactly so. Decimals are set off by a point, thousands by a
+                comma or not at all: `1,250.5 W`. Only temperatures may be below zero. Feet and inches may stand together:
+                `12 ft 11 in`. Write a measure as you took it; the handbook shows it in both systems.
+
+                """);
+        row("What is measured", "Example", "Units taken");
+        row("---", "---", "---");
+        for (Scale<?> scale : Scale.all()) {
+            row(capital(scale.name()), code(scale.example()), codes(scale.units(), ""));
+        }
+        page.append(
+                """
+
+                `gal`, `qt` and `cup` are those of the United States, and `mpg` counts such gallons; `t` is a tonne of 1,000 kg.
+                """);
+    }
+
+    /** What {@link Feature} derives, in words; a new feature does not compile without them. */
+    private static String hasWhen(Feature feature) {
+        return switch (feature) {
+            case SHORE_50A -> "a supply from `shore` is of 50 A and less than 200 V";
+            case SHORE_30A -> "a supply from `shore` is of 30 A and less than 200 V";
+            case HOOKUP_230V -> "a supply from `shore` has more than 200 V";
+            case CORD_DETACHABLE -> "the cord is `detachable`";
+            case CORD_FIXED -> "the cord is `fixed`";
+            case CORD_REEL_HAND -> "the cord is on a `reel-hand`";
+            case CORD_REEL_POWERED -> "the cord is on a `reel-powered`";
+            case TRANSFER_AUTOMATIC ->
+                    "the change between shore power and generator is `automatic`";
+            case TRANSFER_MANUAL -> "the change between shore power and generator is `manual`";
+            case SURGE_PROTECTION -> "`surge-protection` of the coach is `yes`";
+            case LOAD_MANAGEMENT -> "`load-management` of the coach is `yes`";
+            case SMALL_SUPPLY_ADAPTER -> role("small-supply-adapter");
+            case GENERATOR -> "it has a record `generator`";
+            case GENERATOR_AUTOSTART -> "`autostart` of the generator is `yes`";
+            case GENERATOR_ON_LP -> "the generator burns `lp-gas`";
+            case INVERTER -> "it has a record `inverter`";
+            case SOLAR -> "it has a record `solar`";
+            case HOUSE_LEAD_ACID ->
+                    "a bank with the role `house-bank` is of any kind but `lithium`";
+            case HOUSE_LITHIUM -> "a bank with the role `house-bank` is of `lithium`";
+            case BATTERY_BOOST -> role("battery-boost-switch");
+            case BATTERY_SWITCH_RELAY ->
+                    "a switch with the role `house-battery-switch` is a button, a rocker or a touch panel, which only steers a relay";
+            case BATTERY_SWITCH_MANUAL ->
+                    "a switch with the role `house-battery-switch` is of any other make and breaks the line itself";
+            case LP_TANK -> "the gas is in a `tank`";
+            case GAS_CYLINDERS -> "the gas is in `cylinders`";
+            case GAS_CRASH_SENSOR -> "`crash-sensor` of the gas is `yes`";
+            case CITY_WATER -> role("city-water-inlet");
+            case GRAVITY_FILL -> role("fresh-fill-port");
+            case FILL_VALVE -> role("water-fill-valve");
+            case WATER_HEATER_GAS -> "an appliance `water-heater` runs on `gas`";
+            case WATER_HEATER_ELECTRIC -> "an appliance `water-heater` runs on `ac`";
+            case OUTSIDE_SHOWER -> appliance("outside-shower");
+            case WATER_FILTER_FITTED -> appliance("water-filter");
+            case FURNACE -> appliance("furnace");
+            case HYDRONIC -> appliance("hydronic-heater");
+            case BLOWN_AIR_HEATER -> appliance("blown-air-heater");
+            case FROST_PROTECTION_VALVE -> role("frost-valve");
+            case ROOF_AC -> "it has an appliance `air-conditioner` or `heat-pump`";
+            case HEAT_PUMP -> appliance("heat-pump");
+            case TANK_HEATERS -> appliance("tank-heater");
+            case BLACK_TANK -> tank("black");
+            case CASSETTE_TOILET -> tank("cassette");
+            case GRAY_TANK_HOSE ->
+                    "it has a tank with contents `gray`, and a thing with the role `gray-dump-valve`";
+            case GRAY_DRAIN_FLOOR -> role("gray-drain-tap");
+            case MACERATOR -> appliance("macerator");
+            case TANK_FLUSH -> role("tank-flush-inlet");
+            case FRIDGE_TWO_WAY -> appliance("fridge-two-way");
+            case FRIDGE_THREE_WAY -> appliance("fridge-three-way");
+            case FRIDGE_RESIDENTIAL -> appliance("fridge-residential");
+            case FRIDGE_COMPRESSOR -> appliance("fridge-compressor");
+            case HOB_GAS -> appliance("hob-gas");
+            case HOB_INDUCTION -> appliance("hob-induction");
+            case OVEN_GAS -> appliance("oven-gas");
+            case MICROWAVE -> appliance("microwave");
+            case SLIDE_OUT -> "it has a slide";
+            case SLIDE_LOCKS -> "`travel-locks` of a slide is `yes`";
+            case JACKS -> "it has a record `jacks`";
+            case LEVELING_RAMPS -> role("leveling-ramp");
+            case AWNING_ELECTRIC -> "an awning is `electric`";
+            case AWNING_MANUAL -> "an awning is `manual`";
+            case STEP_ELECTRIC -> "a step is `electric`";
+            case KEYLESS_ENTRY -> role("entry-keypad");
+            case ANTENNA_RAISED -> role("antenna-control");
+            case DROP_DOWN_BED -> appliance("drop-down-bed");
+            case SLIDING_TRAYS -> "it has a tray";
+            case DIESEL -> "its engine burns `diesel`";
+            case GASOLINE -> "its engine burns `gasoline`";
+            case DEF -> tank("exhaust-fluid");
+            case AIR_BRAKES -> "`air-brakes` of the engine is `yes`";
+            case EXHAUST_BRAKE -> "`exhaust-brake` of the engine is `yes`";
+            case SECOND_FUEL_FILLER -> "more than one thing has the role `fuel-filler`";
+            case REAR_CAMERA -> "`rear-camera` of the engine is `yes`";
+            case DUAL_REAR_WHEELS -> "`dual-rear` of the tires is `yes`";
+            case SPARE_WHEEL -> "`spare` of the tires is `yes`";
+            case HITCH -> role("tow-hitch");
+            case AFTER_HOURS_PICKUP -> "`after-hours-pickup` of the hire is `yes`";
+            case TOWING_ALLOWED -> "`towing` of the hire is `yes`";
+            case WINTER_HIRE -> "`winter` of the hire is `yes`";
+        };
+    }
+
+    private static String role(String role) {
+        return "a thing has the role " + code(role) + "";
+    }
+
+    private static String appliance(String what) {
+        return "it has an appliance " + code(what) + "";
+    }
+
+    private static String tank(String contents) {
+        return "it has a tank with contents " + code(contents) + "";
+    }
+
+    /** To a heading of this page, by the anchor that readers of Markdown give it. */
+    private static String link(String title) {
+        String anchor = title.toLowerCase(Locale.ROOT).replaceAll("[^a-z -]", "");
+        return "[" + title + "](#" + anchor.replace(' ', '-') + ")";
+    }
+
+    private static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    private static String code(String written) {
+        return "`" + written + "`";
+    }
+
+    private static String codes(Collection<String> each, String last) {
+        return joined(each.stream().map(ReferencePage::code).toList(), last);
+    }
+
+    private static String joined(List<String> each, String last) {
+        if (last.isEmpty() || each.size() == 1) {
+            return String.join(", ", each);
+        }
+        return String.join(", ", each.subList(0, each.size() - 1))
+                + " "
+                + last
+                + " "
+                + each.get(each.size() - 1);
+    }
+}

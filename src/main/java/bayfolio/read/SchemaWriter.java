@@ -1,0 +1,229 @@
+package bayfolio.read;
+
+import bayfolio.fact.Described;
+import bayfolio.fact.Key;
+import bayfolio.fact.Shape;
+import bayfolio.fact.Type;
+import bayfolio.finding.Article;
+import bayfolio.measure.Quantity;
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+
+/**
+ * Writes the JSON Schema of a file, so that an editor completes and checks what is typed.
+ *
+ * <p>It takes what {@link Decoder} takes and nothing else. What no schema can see is left to reader
+ * and rules: a key said twice, an alias, a reference that names nothing.
+ *
+ * @see <a href="https://json-schema.org/draft/2020-12">JSON Schema, draft 2020-12</a>
+ */
+public final class SchemaWriter {
+    private static final String DRAFT = "https://json-schema.org/draft/2020-12/schema";
+    private static final String HOME = "https://bayfolio.example/schema/";
+    private static final Gson GSON =
+            new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
+
+    /**
+     * Days of the Gregorian calendar with a year of four digits: 31 or 30 days as the month has
+     * them, February up to the 28th, and the 29th in years that can be divided by 4, of full
+     * centuries by 400.
+     */
+    static final String DAY =
+            "^(?:[0-9]{4}-(?:(?:0[13578]|1[02])-(?:0[1-9]|[12][0-9]|3[01])"
+                    + "|(?:0[469]|11)-(?:0[1-9]|[12][0-9]|30)"
+                    + "|02-(?:0[1-9]|1[0-9]|2[0-8]))"
+                    + "|(?:[0-9]{2}(?:0[48]|[2468][048]|[13579][26])"
+                    + "|(?:[02468][048]|[13579][26])00)-02-29)$";
+
+    private final Map<String, JsonObject> values = new TreeMap<>();
+    private final Map<String, JsonObject> records = new LinkedHashMap<>();
+    private final Map<String, Shape<?>> shapes = new LinkedHashMap<>();
+
+    private SchemaWriter() {}
+
+    /** {@code unit.schema.json} for a unit. */
+    public static String fileName(Shape<?> shape) {
+        return shape.name() + ".schema.json";
+    }
+
+    /** The text of the schema file, the same each time. */
+    public static String write(Shape<?> shape) {
+        return GSON.toJson(new SchemaWriter().schema(shape)) + "\n";
+    }
+
+    private JsonObject schema(Shape<?> shape) {
+        JsonObject schema = new JsonObject();
+        schema.addProperty("$schema", DRAFT);
+        schema.addProperty("$id", HOME + fileName(shape));
+        record(shape).entrySet().forEach(entry -> schema.add(entry.getKey(), entry.getValue()));
+        JsonObject definitions = new JsonObject();
+        values.forEach(definitions::add);
+        records.forEach(definitions::add);
+        if (definitions.size() < values.size() + records.size()) {
+            throw new IllegalStateException("a record is called like a value: " + records.keySet());
+        }
+        schema.add("$defs", definitions);
+        return schema;
+    }
+
+    private JsonObject record(Shape<?> shape) {
+        JsonObject properties = new JsonObject();
+        for (Key<?> key : shape.keys()) {
+            JsonObject property = new JsonObject();
+            property.addProperty("description", key.meaning());
+            value(key.type())
+                    .entrySet()
+                    .forEach(entry -> property.add(entry.getKey(), entry.getValue()));
+            properties.add(key.name(), property);
+        }
+        JsonObject record = new JsonObject();
+        record.addProperty("title", shape.name());
+        record.addProperty("description", shape.meaning());
+        record.addProperty("type", "object");
+        record.add("properties", properties);
+        record.add(
+                "required",
+                strings(shape.keys().stream().filter(Key::required).map(Key::name).toList()));
+        record.addProperty("additionalProperties", false);
+        return record;
+    }
+
+    private JsonObject value(Type<?> type) {
+        return type.accept(
+                new Type.Visitor<JsonObject>() {
+                    @Override
+                    public JsonObject text(Type.Text text) {
+                        return named(text.what(), () -> written(text));
+                    }
+
+                    @Override
+                    public <Q extends Quantity> JsonObject measured(Type.Measured<Q> measured) {
+                        return named(measured.scale().name(), () -> written(measured));
+                    }
+
+                    @Override
+                    public <E> JsonObject choice(Type.Choice<E> choice) {
+                        JsonObject words = new JsonObject();
+                        words.add("enum", strings(choice.words().keySet()));
+                        return words;
+                    }
+
+                    @Override
+                    public JsonObject yesNo(Type.YesNo yesNo) {
+                        JsonObject words = new JsonObject();
+                        words.add("enum", strings(List.of("yes", "no")));
+                        return words;
+                    }
+
+                    @Override
+                    public JsonObject whole(Type.Whole whole) {
+                        JsonObject number = new JsonObject();
+                        number.addProperty("type", "integer");
+                        number.addProperty("minimum", whole.least());
+                        number.addProperty("maximum", whole.most());
+                        return number;
+                    }
+
+                    @Override
+                    public JsonObject day(Type.Day day) {
+                        return named("day", () -> pattern("A day, such as 2026-04-18.", DAY));
+                    }
+
+                    @Override
+                    public JsonObject reference(Type.Reference reference) {
+                        return id("id of " + Article.a(String.join(" or ", reference.kinds())));
+                    }
+
+                    @Override
+                    public JsonObject role(Type.Role role) {
+                        return id("role of " + Article.a(role.kind()));
+                    }
+
+                    @Override
+                    public <E> JsonObject list(Type.ListOf<E> list) {
+                        JsonObject array = new JsonObject();
+                        array.addProperty("type", "array");
+                        array.add("items", value(list.element()));
+                        return array;
+                    }
+
+                    @Override
+                    public <E extends Described> JsonObject record(Type.Nested<E> nested) {
+                        return nested(nested.shape());
+                    }
+                });
+    }
+
+    private static JsonObject written(Type.Text text) {
+        JsonObject written = pattern("Write " + text.taken() + ".", text.pattern());
+        if (text.equals(Type.TEXT)) {
+            // A bare number stands for its digits: a room, a size, a year on a plate.
+            written.add("type", strings(List.of("string", "number")));
+        }
+        return written;
+    }
+
+    private static JsonObject written(Type.Measured<?> measured) {
+        JsonObject written =
+                pattern(
+                        "A number and its unit: "
+                                + String.join(", ", measured.scale().units())
+                                + ".",
+                        measured.scale().pattern());
+        written.add("examples", strings(List.of(measured.scale().example())));
+        return written;
+    }
+
+    private static JsonObject pattern(String description, String pattern) {
+        JsonObject text = new JsonObject();
+        text.addProperty("description", description);
+        text.addProperty("type", "string");
+        text.addProperty("pattern", pattern);
+        return text;
+    }
+
+    private JsonObject id(String title) {
+        JsonObject id = new JsonObject();
+        id.addProperty("title", title);
+        value(Type.ID).entrySet().forEach(entry -> id.add(entry.getKey(), entry.getValue()));
+        return id;
+    }
+
+    /** One way of writing, defined once however many keys take it. */
+    private JsonObject named(String what, Supplier<JsonObject> definition) {
+        String name = "written-" + what.replace(' ', '-');
+        values.computeIfAbsent(name, it -> definition.get());
+        return reference(name);
+    }
+
+    private JsonObject nested(Shape<?> shape) {
+        Shape<?> before = shapes.putIfAbsent(shape.name(), shape);
+        if (before == null) {
+            records.put(shape.name(), new JsonObject()); // its turn, before those within it
+            records.put(shape.name(), record(shape));
+        } else if (before != shape) {
+            throw new IllegalStateException("two kinds of record are called " + shape.name());
+        }
+        return reference(shape.name());
+    }
+
+    private static JsonObject reference(String name) {
+        JsonObject reference = new JsonObject();
+        reference.addProperty("$ref", "#/$defs/" + name);
+        return reference;
+    }
+
+    private static JsonArray strings(Collection<String> each) {
+        JsonArray array = new JsonArray();
+        each.forEach(array::add);
+        return array;
+    }
+}

@@ -1,0 +1,80 @@
+package bayfolio;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.cli.Bayfolio;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the README shows is what happens. */
+final class ReadmeTest {
+    private static final Pattern BLOCK = Pattern.compile("(?ms)^```(\\w+)\\n(.*?)^```$");
+
+    @TempDir
+    private Path fleet;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @BeforeEach
+    void ownFolderWithTheReadmesCoach() throws IOException {
+        Files.createDirectories(fleet.resolve("units/sanderling"));
+        Files.copy(Path.of("units/fleet.yaml"), fleet.resolve("units/fleet.yaml"));
+        Files.writeString(fleet.resolve("units/sanderling/unit.yaml"), blocks("yaml").get(1));
+    }
+
+    @Test
+    void itsCoachIsFlawlessAndIsPublished() {
+        assertThat(run("check")).isZero();
+        assertThat(out.toString()).isEmpty();
+        assertThat(run("publish")).isZero();
+        assertThat(fleet.resolve("site-out/web/sanderling/index.html")).exists();
+    }
+
+    @Test
+    void itsFindingIsWhatTheWriterIsTold() throws IOException {
+        Path unit = fleet.resolve("units/sanderling/unit.yaml");
+        Files.writeString(unit, Files.readString(unit).replace("[fuel-filler]\ntanks", "[fuel-fill]\ntanks"));
+
+        assertThat(run("check")).isEqualTo(1);
+        assertThat(out.toString()).startsWith(blocks("text").get(0));
+    }
+
+    @Test
+    void itsFirstBlocksAreTakenFromRealFiles() throws IOException {
+        List<String> shown = blocks("yaml").get(0).lines().toList();
+        assertThat(blocks("yaml").get(1).lines().toList()).containsAll(shown);
+
+        String procedure = blocks("markdown").get(0);
+        Path file = fleet.resolve("units/sanderling/procedures/switch-on.md");
+        Files.createDirectories(file.getParent());
+        Files.writeString(
+                file,
+                "---\nid: switch-on\ntitle: Switch on\nstage: living\nwho: renter\nwhen: every coach\n---\nHere.\n\n"
+                        + procedure + "\n## Done when\nLit.\n\n## If not\nCall.\n");
+        assertThat(run("publish")).isZero();
+        assertThat(Files.readString(fleet.resolve("site-out/web/sanderling/do/switch-on.html")))
+                .contains("the handle stands in line with the mark I");
+    }
+
+    private int run(String command) {
+        return Bayfolio.run(new PrintWriter(out), new PrintWriter(err), command, "--fleet", fleet.toString());
+    }
+
+    private static List<String> blocks(String language) throws IOException {
+        Matcher block = BLOCK.matcher(Files.readString(Path.of("README.md")));
+        return block.results()
+                .filter(it -> it.group(1).equals(language))
+                .map(it -> it.group(2))
+                .toList();
+    }
+}

@@ -1,0 +1,308 @@
+package bayfolio.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+import static org.junit.jupiter.api.DynamicContainer.dynamicContainer;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import bayfolio.finding.Finding;
+import bayfolio.finding.Findings;
+import bayfolio.finding.TextReport;
+import bayfolio.prose.ScreenWords;
+import bayfolio.read.FleetReader;
+import bayfolio.read.Folder;
+import bayfolio.read.Overlay;
+import bayfolio.render.theme.Theme;
+import bayfolio.source.Place;
+import bayfolio.source.SourceFile;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.DynamicNode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Every rule has a page, and the examples on the pages say what the program says.
+ *
+ * <p>An example is made of the fenced blocks below one heading, laid over the tiny coach together:
+ *
+ * <ul>
+ *   <li>{@code yaml} over its description, or over that of another coach with {@code folder=};
+ *   <li>{@code yaml fleet} over the description of the fleet;
+ *   <li>{@code markdown}: one more procedure;
+ *   <li>{@code text path=}: a file as it lies in the fleet folder, read from there;
+ *   <li>{@code picture path=}: any picture there;
+ *   <li>{@code findings}: what comes of it, places counted within the block; without it, nothing.
+ * </ul>
+ */
+class RulePagesTest {
+    private static final Path PAGES = Path.of("src/main/resources/bayfolio/rules");
+    private static final Path SOURCES = Path.of("src/main/java/bayfolio");
+    private static final Path TINY = Path.of("src/test/resources/bayfolio/rules/tiny");
+    private static final boolean WRITE = "write".equals(System.getProperty("golden"));
+
+    private static final String FLEET = "units/fleet.yaml";
+    private static final String PROCEDURES = "units/shared/procedures/";
+
+    private static final Pattern TOLD =
+            Pattern.compile(
+                    "(?:Finding\\s*\\.\\s*(?:error|warning)|\\btell)\\(\\s*\"([a-z-]+)\""
+                            + "|case [A-Z_]+ -> \"([a-z]+(?:-[a-z]+)+)\"");
+
+    @TempDir Path temp;
+
+    @TestFactory
+    Stream<DynamicNode> findingsOfTheExamples() throws IOException {
+        return pages().stream().map(this::tests);
+    }
+
+    private DynamicNode tests(RulePage page) {
+        return WRITE
+                ? dynamicTest(page.code(), () -> write(page))
+                : dynamicContainer(
+                        page.code(),
+                        page.examples().stream()
+                                .map(
+                                        example ->
+                                                dynamicTest(
+                                                        example.heading(),
+                                                        () -> compare(example))));
+    }
+
+    private void compare(RulePage.Example example) throws Exception {
+        String expected = example.expected().map(RulePage.Block::text).orElse("");
+
+        assertThat(told(example)).isEqualTo(expected);
+    }
+
+    /** What was rewritten fails once, so that somebody reads it. */
+    private void write(RulePage page) throws Exception {
+        List<String> told = new ArrayList<>();
+        for (RulePage.Example example : page.examples()) {
+            told.add(told(example));
+        }
+        String text = page.with(told);
+        if (!text.equals(page.text())) {
+            Files.writeString(page.path(), text);
+            fail("wrote " + page.path());
+        }
+    }
+
+    @Test
+    void theTinyCoachIsClean() throws Exception {
+        List<RulePage.Block> nothing = List.of();
+
+        assertThat(told(new RulePage.Example("nothing", nothing, Optional.empty()))).isEmpty();
+    }
+
+    @Test
+    void everyPageTellsWhatWhyAndWhatToUseInstead() throws IOException {
+        assertThat(pages()).isNotEmpty().allSatisfy(RulePagesTest::checkForm);
+    }
+
+    private static void checkForm(RulePage page) {
+        assertThat(page.text())
+                .startsWith("# " + page.code() + "\n**Checks** ")
+                .contains("**Why** ", "**Source** ");
+        assertThat(page.examples())
+                .filteredOn(example -> !example.mended())
+                .extracting(RulePage.Example::expected)
+                .as("an example that the rule flags")
+                .anySatisfy(
+                        expected ->
+                                assertThat(expected.map(RulePage.Block::text).orElse(""))
+                                        .contains("[" + page.code() + "]"));
+        assertThat(page.examples())
+                .filteredOn(RulePage.Example::mended)
+                .as("`## " + RulePage.USE_INSTEAD + "`, without findings")
+                .hasSize(1)
+                .allSatisfy(example -> assertThat(example.expected()).isEmpty());
+    }
+
+    @Test
+    void codesInTheSourcesAreThePages() throws IOException {
+        Set<String> codes = new TreeSet<>();
+        for (Path source : sources()) {
+            codes.addAll(codes(source));
+        }
+
+        assertThat(pages()).extracting(RulePage::code).containsExactlyElementsOf(codes);
+    }
+
+    @Test
+    void everyRuleIsOnAPage() throws IOException {
+        Set<String> pages =
+                pages().stream().map(RulePage::code).collect(Collectors.toCollection(TreeSet::new));
+
+        assertThat(Stream.concat(Rules.OF_A_FLEET.stream(), Rules.OF_A_COACH.stream()))
+                .allSatisfy(rule -> assertThat(codes(rule)).isNotEmpty().isSubsetOf(pages));
+    }
+
+    /** The code that the class is named after, or else those that it tells. */
+    private static Set<String> codes(Object rule) throws IOException {
+        String name = rule.getClass().getSimpleName();
+        String code = name.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
+        return Files.exists(PAGES.resolve(code + ".md"))
+                ? Set.of(code)
+                : codes(
+                        Path.of(
+                                "src/main/java",
+                                rule.getClass().getName().replace('.', '/') + ".java"));
+    }
+
+    private static Set<String> codes(Path source) throws IOException {
+        Set<String> codes = new TreeSet<>();
+        Matcher told = TOLD.matcher(Files.readString(source));
+        while (told.find()) {
+            codes.add(Objects.requireNonNullElse(told.group(1), told.group(2)));
+        }
+        return codes;
+    }
+
+    private static List<RulePage> pages() throws IOException {
+        List<RulePage> pages = new ArrayList<>();
+        for (Path path : files(PAGES, ".md")) {
+            pages.add(RulePage.read(path));
+        }
+        return pages;
+    }
+
+    private static List<Path> sources() throws IOException {
+        return files(SOURCES, ".java");
+    }
+
+    private static List<Path> files(Path folder, String ending) throws IOException {
+        try (Stream<Path> paths = Files.walk(folder)) {
+            return paths.filter(path -> path.toString().endsWith(ending)).sorted().toList();
+        }
+    }
+
+    /** The lines of a block of findings. */
+    private String told(RulePage.Example example) throws Exception {
+        Path root = Files.createTempDirectory(temp, "fleet");
+        for (RulePage.Block block : example.blocks()) {
+            lay(block, root);
+        }
+        boolean asFiles =
+                example.blocks().stream()
+                        .anyMatch(it -> it.option("path").filter(path -> isRead(path)).isPresent());
+        return asFiles ? toldOfFiles(example, root) : toldOfSnippets(example, root);
+    }
+
+    private static boolean isRead(String path) {
+        return path.endsWith(".yaml") || path.endsWith(".md");
+    }
+
+    private static void lay(RulePage.Block block, Path root) throws IOException {
+        Optional<String> path = block.option("path");
+        if (path.isPresent()) {
+            Path file = root.resolve(path.get());
+            Files.createDirectories(file.getParent());
+            Files.writeString(file, block.text());
+            if (block.language().equals("picture")) {
+                BufferedImage picture = new BufferedImage(4, 3, BufferedImage.TYPE_INT_RGB);
+                ImageIO.write(picture, "png", file.toFile());
+            }
+        }
+    }
+
+    private static String toldOfFiles(RulePage.Example example, Path root) throws Exception {
+        Path coach = Files.createDirectories(root.resolve("units/tiny"));
+        if (!Files.exists(root.resolve(FLEET))) {
+            Files.copy(TINY.resolve("fleet.yaml"), root.resolve(FLEET));
+        }
+        if (!Files.exists(coach.resolve("unit.yaml"))) {
+            Files.copy(TINY.resolve("unit.yaml"), coach.resolve("unit.yaml"));
+        }
+        Set<String> paths =
+                example.blocks().stream()
+                        .flatMap(block -> block.option("path").stream())
+                        .collect(Collectors.toSet());
+        // The tiny coach has next to nothing of what the procedures of the program speak of.
+        return findings(FleetReader.read(new Folder(root)))
+                .filter(finding -> paths.contains(finding.at().file().path()))
+                .map(finding -> told(finding, true))
+                .collect(Collectors.joining());
+    }
+
+    private static String toldOfSnippets(RulePage.Example example, Path root) throws Exception {
+        Overlay overlay = new Overlay(new Folder(root));
+        overlay.procedure(tiny("procedure.md", PROCEDURES + "ask-us.md"));
+        Set<SourceFile> snippets = new HashSet<>();
+        Optional<SourceFile> fleet = Optional.empty();
+        boolean coach = false;
+        for (RulePage.Block block : example.blocks()) {
+            if (block.language().equals("markdown")) {
+                SourceFile file =
+                        block.file(PROCEDURES + "example-" + (1 + snippets.size()) + ".md");
+                overlay.procedure(file);
+                snippets.add(file);
+            } else if (block.language().equals("yaml") && block.option("fleet").isPresent()) {
+                fleet = Optional.of(block.file(FLEET));
+            } else if (block.language().equals("yaml")) {
+                String path = "units/" + block.option("folder").orElse("tiny") + "/unit.yaml";
+                SourceFile file = block.file(path);
+                overlay.coach(tiny("unit.yaml", path), Optional.of(file));
+                snippets.add(file);
+                coach = true;
+            }
+        }
+        if (!coach) {
+            overlay.coach(tiny("unit.yaml", "units/tiny/unit.yaml"), Optional.empty());
+        }
+        fleet.ifPresent(snippets::add);
+        overlay.fleet(tiny("fleet.yaml", FLEET), fleet);
+        return findings(overlay.read())
+                .map(finding -> told(finding, snippets.contains(finding.at().file())))
+                .collect(Collectors.joining());
+    }
+
+    private static SourceFile tiny(String name, String path) throws IOException {
+        return new SourceFile(path, Files.readString(TINY.resolve(name)));
+    }
+
+    private static Stream<Finding> findings(FleetReader.Reading reading) throws Exception {
+        ScreenWords screen = Theme.load(Path.of("."), Theme.BUILT_IN).words("en-US");
+        return Check.of(reading.fleet(), reading.library(), screen, reading.findings())
+                .findings()
+                .all()
+                .stream();
+    }
+
+    /**
+     * @param snippet whether it is in a snippet, whose name goes without saying
+     */
+    private static String told(Finding finding, boolean snippet) {
+        Place at = finding.at();
+        String place = snippet ? at.line() + ":" + at.column() : at.toString();
+        String heading =
+                "%s: %s: %s [%s]\n"
+                        .formatted(
+                                place,
+                                finding.severity().word(),
+                                finding.message(),
+                                finding.code());
+        return heading
+                + TextReport.of(new Findings(List.of(finding)))
+                        .lines()
+                        .filter(line -> line.startsWith("help: "))
+                        .map(line -> line + "\n")
+                        .collect(Collectors.joining());
+    }
+}

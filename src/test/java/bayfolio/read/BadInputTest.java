@@ -1,0 +1,397 @@
+package bayfolio.read;
+
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.check.Check;
+import bayfolio.finding.Finding;
+import bayfolio.prose.ScreenWords;
+import bayfolio.render.theme.Theme;
+import java.io.IOException;
+import java.nio.channels.SeekableByteChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whatever lies in a fleet folder, reading and checking it ends in findings and never throws. */
+class BadInputTest {
+    private static final String DUNLIN = "units/dunlin/unit.yaml";
+    private static final String TURNSTONE = "units/turnstone/unit.yaml";
+    private static final String FLEET = "units/fleet.yaml";
+    private static final String PROCEDURE = "units/shared/procedures/use-water-pump.md";
+
+    @TempDir Path root;
+
+    @BeforeEach
+    void copyTheDemoFleet() throws IOException {
+        try (Stream<Path> paths = Files.walk(Path.of("units"))) {
+            for (Path path : paths.filter(Files::isRegularFile).toList()) {
+                Path copy = root.resolve(path);
+                Files.createDirectories(copy.getParent());
+                Files.copy(path, copy);
+            }
+        }
+    }
+
+    @Test
+    void fleetFileMissing() throws Exception {
+        Files.delete(root.resolve(FLEET));
+
+        assertThat(findings())
+                .contains("units/fleet.yaml:1:1: the file is missing [unreadable-file]");
+    }
+
+    @Test
+    void unitFileMissing() throws Exception {
+        Files.delete(root.resolve(DUNLIN));
+
+        assertThat(findings())
+                .contains("units/dunlin/unit.yaml:1:1: the file is missing [unreadable-file]");
+    }
+
+    @Test
+    void unitFileIsAFolder() throws Exception {
+        Files.delete(root.resolve(DUNLIN));
+        Files.createDirectory(root.resolve(DUNLIN));
+
+        assertThat(findings())
+                .contains("units/dunlin/unit.yaml:1:1: this is no file [unreadable-file]");
+    }
+
+    @Test
+    void noFolderAtAll() throws Exception {
+        root = root.resolve("nowhere");
+
+        assertThat(findings())
+                .contains("units/fleet.yaml:1:1: the file is missing [unreadable-file]");
+    }
+
+    @Test
+    void rolesAndWordsLeftOutComeFromTheProgram() throws Exception {
+        List<String> before = findings();
+        Files.delete(root.resolve("units/shared/roles.yaml"));
+        Files.delete(root.resolve("units/shared/words.yaml"));
+
+        assertThat(findings()).isEqualTo(before);
+    }
+
+    @Test
+    void emptyFiles() throws Exception {
+        write(FLEET, "");
+        write(DUNLIN, "\n \n");
+        write(TURNSTONE, "# nothing yet\n");
+        write(PROCEDURE, "");
+
+        assertThat(findings())
+                .contains(
+                        "units/fleet.yaml:1:1: the file is empty [unreadable-file]",
+                        "units/dunlin/unit.yaml:1:1: the file is empty [unreadable-file]",
+                        "units/turnstone/unit.yaml:1:1: the file says nothing [unreadable-file]",
+                        PROCEDURE + ":1:1: the file is empty [unreadable-file]");
+    }
+
+    @Test
+    void tabAsIndentation() throws Exception {
+        write(DUNLIN, "id: dunlin\nsize:\n\tlength: 20 ft\n");
+
+        assertThat(findings())
+                .contains(
+                        "units/dunlin/unit.yaml:3:1: this is no YAML: a tab stands where only"
+                                + " spaces may stand [yaml-syntax]");
+    }
+
+    @Test
+    void fileOverTheLimitIsNotReadIntoMemory() throws Exception {
+        Path file = root.resolve(DUNLIN);
+        Files.delete(file);
+        try (SeekableByteChannel sparse =
+                Files.newByteChannel(
+                        file,
+                        StandardOpenOption.CREATE_NEW,
+                        StandardOpenOption.WRITE,
+                        StandardOpenOption.SPARSE)) {
+            sparse.position(200_000_000 - 1);
+            sparse.write(UTF_8.encode("x"));
+        }
+
+        assertThat(findings())
+                .contains(
+                        "units/dunlin/unit.yaml:1:1: the file has 200000000 bytes; the most that is"
+                                + " read is 1000000 [unreadable-file]");
+    }
+
+    @Test
+    void aliasesThatSwellAreRefused() throws Exception {
+        StringBuilder laughs = new StringBuilder("id: dunlin\na0: &a0 [lol, lol, lol, lol]\n");
+        for (int i = 1; i <= 30; i++) {
+            String before = "*a" + (i - 1);
+            laughs.append("a%d: &a%d [%s, %s, %s]\n".formatted(i, i, before, before, before));
+        }
+        write(DUNLIN, laughs.toString());
+
+        assertThat(findings())
+                .anyMatch(
+                        told ->
+                                told.startsWith("units/dunlin/unit.yaml:")
+                                        && told.contains("alias"));
+    }
+
+    @Test
+    void aliasOfItselfIsRefused() throws Exception {
+        write(DUNLIN, "id: dunlin\nsize: &size\n  length: *size\n");
+
+        assertThat(findings())
+                .contains(
+                        "units/dunlin/unit.yaml:2:7: anchors and aliases are not taken"
+                                + " [yaml-alias]");
+    }
+
+    @Test
+    void nestingWithoutEndIsRefused() throws Exception {
+        write(DUNLIN, "id: dunlin\nname: " + "[".repeat(100_000) + "\n");
+        write(TURNSTONE, "- ".repeat(100_000) + "x\n");
+
+        assertThat(findings())
+                .contains(
+                        "units/dunlin/unit.yaml:2:70: this is no YAML: nested deeper than 64 levels"
+                                + " [yaml-syntax]",
+                        "units/turnstone/unit.yaml:1:129: this is no YAML: nested deeper than 64"
+                                + " levels [yaml-syntax]");
+    }
+
+    @Test
+    void nestedQuotesEndInFindings() throws Exception {
+        append(PROCEDURE, "\n" + "> ".repeat(50_000) + "deep\n");
+
+        assertThat(findings()).anyMatch(told -> told.startsWith(PROCEDURE));
+    }
+
+    @Test
+    void nestedSectionsAreRefused() throws Exception {
+        append(
+                PROCEDURE,
+                "{{#has.city-water}}".repeat(10_000)
+                        + "deep"
+                        + "{{/has.city-water}}".repeat(10_000));
+
+        assertThat(findings())
+                .contains(
+                        PROCEDURE
+                                + ":9:1: sections are nested deeper than 32 levels"
+                                + " [malformed-template]");
+    }
+
+    @Test
+    void longSectionsAreRead() throws Exception {
+        List<String> before = findings();
+        append(
+                PROCEDURE,
+                "\n{{#has.city-water}}\n" + "Water. ".repeat(50_000) + "\n{{/has.city-water}}\n");
+
+        assertThat(findings()).isEqualTo(before);
+    }
+
+    @Test
+    void conditionsWithoutEndAreRefused() throws Exception {
+        replace(PROCEDURE, "when: every coach", "when: " + "not ".repeat(100_000) + "inverter");
+
+        assertThat(findings())
+                .contains(
+                        PROCEDURE
+                                + ":6:7: the condition has more than 100 words and brackets"
+                                + " [malformed-condition]");
+    }
+
+    @Test
+    void binaryFile() throws Exception {
+        Files.write(root.resolve(DUNLIN), new byte[] {'i', 'd', ':', 0, 1, 2, 3});
+        Files.write(root.resolve(TURNSTONE), new byte[] {(byte) 0x89, 'P', 'N', 'G', (byte) 0xff});
+
+        assertThat(findings())
+                .contains(
+                        "units/dunlin/unit.yaml:1:1: the file is binary, not text"
+                                + " [unreadable-file]",
+                        "units/turnstone/unit.yaml:1:1: the file is not UTF-8 text"
+                                + " [unreadable-file]");
+    }
+
+    @Test
+    void controlCharacters() throws Exception {
+        write(DUNLIN, "id: dunlin\nname: Dun\u0007lin\n");
+
+        assertThat(findings())
+                .anyMatch(
+                        told ->
+                                told.startsWith("units/dunlin/unit.yaml:")
+                                        && told.endsWith("[yaml-syntax]"));
+    }
+
+    @Test
+    void fileInLatin1() throws Exception {
+        Files.write(root.resolve(DUNLIN), "id: dunlin\nname: Café\n".getBytes(ISO_8859_1));
+
+        assertThat(findings())
+                .contains(
+                        "units/dunlin/unit.yaml:1:1: the file is not UTF-8 text [unreadable-file]");
+    }
+
+    @Test
+    void idsStayWithinTheirFolder() throws Exception {
+        replace(DUNLIN, "id: dunlin", "id: ../dunlin");
+
+        assertThat(findings())
+                .anyMatch(
+                        told ->
+                                told.matches(
+                                        "units/dunlin/unit.yaml:\\d+:5: `../dunlin` is no id"
+                                                + " \\[wrong-value]"));
+    }
+
+    @Test
+    void photosStayWithinTheirFolder() throws Exception {
+        append(
+                DUNLIN,
+                """
+                photos:
+                  - {id: fleet-file, name: Fleet, file: ../../fleet.yaml, alt: The fleet}
+                """);
+
+        assertThat(findings())
+                .anyMatch(
+                        told -> told.endsWith("`../../fleet.yaml` is no file name [wrong-value]"));
+    }
+
+    @Test
+    void twoCoachesOfOneId() throws Exception {
+        replace(DUNLIN, "id: dunlin", "id: turnstone");
+
+        assertThat(findings())
+                .anyMatch(
+                        told ->
+                                told.contains("the id `turnstone` belongs to another coach already")
+                                        && told.endsWith("[duplicate-id]"));
+    }
+
+    @Test
+    void photoMissingOrNoPicture() throws Exception {
+        append(
+                DUNLIN,
+                """
+                photos:
+                  - {id: one, name: One, file: one.jpg, alt: The first}
+                  - {id: two, name: Two, file: two.jpg, alt: The second}
+                """);
+        write("units/dunlin/photos/two.jpg", "This is no picture.");
+
+        assertThat(findings())
+                .anyMatch(
+                        told ->
+                                told.endsWith(
+                                        "there is no file `units/dunlin/photos/one.jpg`"
+                                                + " [missing-photo]"))
+                .anyMatch(
+                        told ->
+                                told.endsWith(
+                                        "`two.jpg` is no picture that can be read"
+                                                + " [unreadable-photo]"));
+    }
+
+    @Test
+    void sectionLeftOpenInAProcedure() throws Exception {
+        replace(PROCEDURE, "{{/has.fill-valve}}\n", "");
+
+        assertThat(findings())
+                .anyMatch(
+                        told ->
+                                told.startsWith(PROCEDURE)
+                                        && told.endsWith(
+                                                "the section `has.fill-valve` is never closed"
+                                                        + " [malformed-template]"));
+    }
+
+    @Test
+    void windowsLineBreaksChangeNothing() throws Exception {
+        replace(DUNLIN, "body: cab-over", "body: cab-ovr");
+        replace(TURNSTONE, "  length: 6.99 m", "  length: 6,99 m");
+        replace(PROCEDURE, "{{/has.fill-valve}}\n", "");
+        List<String> before = findings();
+        try (Stream<Path> paths = Files.walk(root)) {
+            for (Path path : paths.filter(Files::isRegularFile).toList()) {
+                Files.writeString(path, Files.readString(path).replace("\n", "\r\n"));
+            }
+        }
+
+        assertThat(findings()).isNotEmpty().isEqualTo(before);
+    }
+
+    @Test
+    void byteOrderMarkChangesNothing() throws Exception {
+        List<String> before = findings();
+        for (String path : List.of(FLEET, DUNLIN, PROCEDURE)) {
+            write(path, "\uFEFF" + Files.readString(root.resolve(path)));
+        }
+
+        assertThat(findings()).isEqualTo(before);
+    }
+
+    @Test
+    void twoDocumentsInOneFile() throws Exception {
+        write(DUNLIN, "id: dunlin\n---\nid: dunlin\n");
+
+        assertThat(findings())
+                .contains(
+                        "units/dunlin/unit.yaml:2:1: this is no YAML: a second document begins here"
+                                + " [yaml-syntax]");
+    }
+
+    @Test
+    void oneBrokenUnitHidesNothingOfAnother() throws Exception {
+        replace(TURNSTONE, "body: low-profile", "body: low-profil");
+        List<String> before = findings();
+        write(DUNLIN, "id: \"dunlin\n");
+
+        assertThat(findings())
+                .containsAll(before.stream().filter(told -> told.startsWith(TURNSTONE)).toList())
+                .anyMatch(told -> told.startsWith(TURNSTONE) && told.contains("`low-profil`"))
+                .anyMatch(
+                        told -> told.startsWith(DUNLIN) && told.contains("a quote is not closed"));
+    }
+
+    /** Findings as {@code file:line:column: message [code]}. */
+    private List<String> findings() throws Exception {
+        FleetReader.Reading reading = FleetReader.read(new Folder(root));
+        ScreenWords screen = Theme.load(Path.of("."), Theme.BUILT_IN).words("en-US");
+        return Check.of(reading.fleet(), reading.library(), screen, reading.findings())
+                .findings()
+                .all()
+                .stream()
+                .map(BadInputTest::told)
+                .toList();
+    }
+
+    private static String told(Finding finding) {
+        return finding.at() + ": " + finding.message() + " [" + finding.code() + "]";
+    }
+
+    private void write(String path, String text) throws IOException {
+        Path file = root.resolve(path);
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, text);
+    }
+
+    private void append(String path, String text) throws IOException {
+        write(path, Files.readString(root.resolve(path)) + text);
+    }
+
+    private void replace(String path, String from, String to) throws IOException {
+        String before = Files.readString(root.resolve(path));
+        assertThat(before).contains(from);
+        write(path, before.replace(from, to));
+    }
+}

@@ -1,0 +1,111 @@
+package bayfolio.read;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import bayfolio.finding.Finding;
+import bayfolio.model.FleetFacts;
+import bayfolio.model.Roles;
+import bayfolio.model.Unit;
+import bayfolio.model.Words;
+import bayfolio.procedure.Head;
+import bayfolio.source.SourceFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** {@code -Dgolden=write} writes the files anew and fails, so that each change is read once. */
+class GeneratedFilesTest {
+    private static final Path SHARED = Path.of("units", "shared");
+
+    @Test
+    void schemasAndReferenceSayWhatTheDeclarationsSay() throws IOException {
+        Map<String, String> generated = generated();
+
+        List<String> written = new ArrayList<>();
+        if (System.getProperty("golden", "").equals("write")) {
+            for (Map.Entry<String, String> file : generated.entrySet()) {
+                Path path = SHARED.resolve(file.getKey());
+                if (!Files.exists(path) || !Files.readString(path).equals(file.getValue())) {
+                    Files.writeString(path, file.getValue());
+                    written.add(path.toString());
+                }
+            }
+        }
+
+        if (!written.isEmpty()) {
+            fail("Written; read the difference and run again: " + String.join(", ", written));
+        }
+        for (Map.Entry<String, String> file : generated.entrySet()) {
+            assertThat(SHARED.resolve(file.getKey()))
+                    .as("`mvn test -Dgolden=write` writes it anew")
+                    .hasContent(file.getValue());
+        }
+    }
+
+    private static Map<String, String> generated() {
+        Map<String, String> files = new TreeMap<>();
+        Stream.of(Unit.SHAPE, FleetFacts.SHAPE, Roles.SHAPE, Words.SHAPE, Head.SHAPE)
+                .forEach(
+                        shape ->
+                                files.put(SchemaWriter.fileName(shape), SchemaWriter.write(shape)));
+        files.put("reference.md", ReferencePage.write());
+        return files;
+    }
+
+    @Test
+    void readerTakesTheExamplesOfTheReference() {
+        List<String> examples = matches("(?s)\n```(?:yaml)?\n(.*?)```\n", ReferencePage.write());
+        List<Finding> findings = new ArrayList<>();
+
+        assertThat(examples).hasSize(5);
+        FleetReader.yaml(example("unit.yaml", examples.get(0)), Unit.SHAPE, findings::add);
+        FleetReader.yaml(example("fleet.yaml", examples.get(1)), FleetFacts.SHAPE, findings::add);
+        FleetReader.yaml(example("roles.yaml", examples.get(2)), Roles.SHAPE, findings::add);
+        FleetReader.yaml(example("words.yaml", examples.get(3)), Words.SHAPE, findings::add);
+        FleetReader.script(
+                example("procedure.md", examples.get(4)), Optional.empty(), findings::add);
+        assertThat(findings).isEmpty();
+    }
+
+    private static SourceFile example(String name, String text) {
+        return new SourceFile(name, text);
+    }
+
+    @Test
+    void linksOfTheReferenceLeadToItsHeadingsOrToFilesBesideIt() {
+        String page = ReferencePage.write();
+        List<String> anchors =
+                matches("(?m)^#+ (.+)$", page).stream()
+                        .map(
+                                title ->
+                                        title.toLowerCase(Locale.ROOT)
+                                                .replaceAll("[^a-z0-9 -]", "")
+                                                .replace(' ', '-'))
+                        .toList();
+
+        assertThat(anchors).doesNotHaveDuplicates();
+        assertThat(matches("]\\(#([^)]+)\\)", page)).isNotEmpty().isSubsetOf(anchors);
+        assertThat(matches("]\\(([a-z.]+\\.[a-z]+)\\)", page))
+                .isNotEmpty()
+                .allSatisfy(file -> assertThat(SHARED.resolve(file)).exists());
+    }
+
+    private static List<String> matches(String pattern, String text) {
+        return Pattern.compile(pattern)
+                .matcher(text)
+                .results()
+                .map((MatchResult match) -> match.group(1))
+                .toList();
+    }
+}

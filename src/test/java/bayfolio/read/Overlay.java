@@ -1,0 +1,155 @@
+package bayfolio.read;
+
+import bayfolio.finding.Finding;
+import bayfolio.model.Fleet;
+import bayfolio.model.FleetFacts;
+import bayfolio.model.Roles;
+import bayfolio.model.Unit;
+import bayfolio.model.Words;
+import bayfolio.procedure.Library;
+import bayfolio.procedure.Script;
+import bayfolio.source.Place;
+import bayfolio.source.SourceFile;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+
+/**
+ * Snippets of YAML laid over whole descriptions, key by key: a record within a record is laid over
+ * the record of the same key, a list or a single value replaces what stands there. Each value keeps
+ * the place at which it is written, in the snippet or below it.
+ */
+public final class Overlay {
+    private final Folder folder;
+    private final List<Finding> findings = new ArrayList<>();
+    private final Map<Node, Place> places = new IdentityHashMap<>();
+    private final List<Unit> units = new ArrayList<>();
+    private final List<Script> scripts = new ArrayList<>();
+    private Optional<FleetFacts> fleet = Optional.empty();
+
+    /**
+     * @param folder where photos are looked for, and roles and words before the built-in ones
+     */
+    public Overlay(Folder folder) {
+        this.folder = folder;
+    }
+
+    public void fleet(SourceFile whole, Optional<SourceFile> snippet) {
+        fleet = decoder().record(laid(whole, snippet), FleetFacts.SHAPE);
+    }
+
+    /** A coach in the folder that the path of the description names. */
+    public void coach(SourceFile whole, Optional<SourceFile> snippet) {
+        Optional<Unit> unit = decoder().record(laid(whole, snippet), Unit.SHAPE);
+        unit.ifPresent(units::add);
+        String photos = whole.path().replaceFirst("[^/]*$", "photos");
+        unit.ifPresent(it -> Photos.check(folder, photos, it, findings::add));
+    }
+
+    public void procedure(SourceFile file) {
+        FleetReader.script(file, Optional.empty(), findings::add).ifPresent(scripts::add);
+    }
+
+    /** The fleet as {@link FleetReader} would read it from a folder. */
+    public FleetReader.Reading read() {
+        Optional<Roles> roles =
+                folder.text("units/shared/roles.yaml", findings::add)
+                        .flatMap(it -> FleetReader.yaml(it, Roles.SHAPE, findings::add));
+        Optional<Words> words =
+                folder.text("units/shared/words.yaml", findings::add)
+                        .flatMap(it -> FleetReader.yaml(it, Words.SHAPE, findings::add));
+        return new FleetReader.Reading(
+                new Fleet(
+                        fleet.orElseThrow(),
+                        units,
+                        roles.orElseThrow().facts().all(Roles.ROLES),
+                        words.orElseThrow().facts().all(Words.WORDS)),
+                new Library(scripts),
+                findings);
+    }
+
+    private Decoder decoder() {
+        return new Decoder(this::place, findings::add);
+    }
+
+    private Place place(Node node) {
+        return Optional.ofNullable(places.get(node)).orElseThrow();
+    }
+
+    private Node laid(SourceFile whole, Optional<SourceFile> snippet) {
+        Node under = compose(whole).orElseThrow();
+        return snippet.flatMap(this::compose).map(over -> laid(over, under)).orElse(under);
+    }
+
+    private Optional<Node> compose(SourceFile file) {
+        Optional<Node> node = Yaml.compose(file, file.text(), 1, findings::add);
+        node.ifPresent(it -> remember(it, file));
+        return node;
+    }
+
+    private void remember(Node node, SourceFile file) {
+        if (places.putIfAbsent(node, Yaml.place(file, node, 1)) != null) {
+            return; // an alias, met before
+        }
+        if (node instanceof MappingNode mapping) {
+            mapping.getValue().stream()
+                    .flatMap(entry -> Stream.of(entry.getKeyNode(), entry.getValueNode()))
+                    .forEach(each -> remember(each, file));
+        } else if (node instanceof SequenceNode sequence) {
+            sequence.getValue().forEach(each -> remember(each, file));
+        }
+    }
+
+    private Node laid(Node over, Node under) {
+        if (!(over instanceof MappingNode upper && under instanceof MappingNode lower)) {
+            return over;
+        }
+        List<NodeTuple> entries = new ArrayList<>();
+        for (NodeTuple entry : upper.getValue()) {
+            entries.add(
+                    value(lower, name(entry))
+                            .map(
+                                    below ->
+                                            new NodeTuple(
+                                                    entry.getKeyNode(),
+                                                    laid(entry.getValueNode(), below)))
+                            .orElse(entry));
+        }
+        Set<String> said = upper.getValue().stream().map(Overlay::name).collect(Collectors.toSet());
+        lower.getValue().stream()
+                .filter(entry -> !said.contains(name(entry)))
+                .forEach(entries::add);
+        MappingNode both =
+                new MappingNode(
+                        over.getTag(),
+                        true,
+                        entries,
+                        upper.getFlowStyle(),
+                        over.getStartMark(),
+                        over.getEndMark());
+        both.setAnchor(over.getAnchor());
+        places.put(both, place(over));
+        return both;
+    }
+
+    private static Optional<Node> value(MappingNode mapping, String name) {
+        return mapping.getValue().stream()
+                .filter(entry -> name(entry).equals(name))
+                .map(NodeTuple::getValueNode)
+                .findFirst();
+    }
+
+    private static String name(NodeTuple entry) {
+        return entry.getKeyNode() instanceof ScalarNode scalar ? scalar.getValue() : "";
+    }
+}

@@ -1,0 +1,141 @@
+package bayfolio.read;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.check.Check;
+import bayfolio.fact.Type;
+import bayfolio.fact.Walkthrough;
+import bayfolio.finding.Finding;
+import bayfolio.model.Fleet;
+import bayfolio.model.Thing;
+import bayfolio.model.Unit;
+import bayfolio.procedure.Head;
+import bayfolio.procedure.Library;
+import bayfolio.procedure.Script;
+import bayfolio.prose.ScreenWords;
+import bayfolio.render.theme.Theme;
+import bayfolio.source.Place;
+import bayfolio.source.SourceFile;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Every id of the demo fleet is renamed where it is defined, one at a time: each place that still uses the old name is
+ * told, at its line and column, with the new name among the near ones; and nothing else is.
+ */
+final class RenameTest {
+    private static FleetReader.Reading reading;
+    private static ScreenWords screen;
+
+    @BeforeAll
+    static void readDemoFleet() throws Exception {
+        reading = FleetReader.read(new Folder(Path.of(".")));
+        screen = Theme.load(Path.of("."), Theme.BUILT_IN).words("en-US");
+        assertThat(reading.findings()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"whimbrel", "dunlin", "turnstone"})
+    void everyUseOfARenamedThingIsTold(String id) {
+        Unit unit = reading.fleet().units().stream().filter(it -> it.id().equals(id)).findFirst().orElseThrow();
+        int used = 0;
+        for (Thing thing : unit.things().toList()) {
+            String renamed = thing.id() + "-two";
+            List<Finding> findings = check(replaced(thing.at(), renamed));
+
+            TreeSet<String> uses = uses(unit, thing.id());
+            assertThat(places(findings)).as(thing.kind() + " " + thing.id()).isEqualTo(uses);
+            assertThat(findings)
+                    .as(thing.kind() + " " + thing.id())
+                    .allSatisfy(finding -> assertThat(finding.near()).contains(renamed));
+            used += uses.size();
+        }
+
+        assertThat(used).as("places that use an id").isGreaterThan(100);
+    }
+
+    @Test
+    void everyUseOfARenamedProcedureIsTold() {
+        int used = 0;
+        for (Script script : reading.library().scripts()) {
+            Place at = script.head().facts().at(Head.ID);
+            List<Script> scripts = new ArrayList<>(reading.library().scripts());
+            String renamed = script.id() + "-two";
+            scripts.replaceAll(it -> it == script
+                    ? FleetReader.script(replaced(at, renamed), it.unit(), finding -> {}).orElseThrow()
+                    : it);
+            List<Finding> findings = Check.of(reading.fleet(), new Library(scripts), screen, List.of()).findings().all();
+
+            TreeSet<String> uses = uses(script.id());
+            assertThat(places(findings)).as(script.id()).isEqualTo(uses);
+            assertThat(findings)
+                    .allSatisfy(finding -> assertThat(finding.near()).contains(renamed));
+            used += uses.size();
+        }
+
+        assertThat(used).as("places that use a procedure").isGreaterThan(20);
+    }
+
+    private static List<Finding> check(SourceFile file) {
+        Unit renamed = FleetReader.yaml(file, Unit.SHAPE, finding -> {
+                    throw new AssertionError(finding);
+                })
+                .orElseThrow();
+        Fleet fleet = new Fleet(
+                reading.fleet().facts(), List.of(renamed), reading.fleet().roles(), reading.fleet().words());
+        return Check.of(fleet, reading.library(), screen, List.of()).findings().all();
+    }
+
+
+    /** The file with one word of it replaced; columns of other lines and of the line before the word stay. */
+    private static SourceFile replaced(Place at, String name) {
+        List<String> lines = new ArrayList<>(at.file().text().lines().toList());
+        String line = lines.get(at.line() - 1);
+        int start = line.offsetByCodePoints(0, at.column() - 1);
+        int end = line.offsetByCodePoints(0, at.end().column() - 1);
+        lines.set(at.line() - 1, line.substring(0, start) + name + line.substring(end));
+        return new SourceFile(at.file().path(), String.join("\n", lines) + "\n");
+    }
+
+    private static TreeSet<String> places(List<Finding> findings) {
+        TreeSet<String> places = new TreeSet<>();
+        findings.forEach(finding -> places.add(finding.at().toString()));
+        return places;
+    }
+
+    /** Where the description names the id, as its declaration says which values are references. */
+    private static TreeSet<String> uses(Unit unit, String id) {
+        TreeSet<String> uses = new TreeSet<>();
+        Walkthrough.of(unit.facts(), (type, value) -> {
+            if (type instanceof Type.Reference && value.value().equals(id)) {
+                uses.add(value.at().toString());
+            }
+        });
+        return uses;
+    }
+
+    /** Where a procedure is referred to, found by searching the files as text. */
+    private static TreeSet<String> uses(String procedure) {
+        Pattern reference = Pattern.compile("\\(procedure:" + Pattern.quote(procedure) + "\\)");
+        TreeSet<String> uses = new TreeSet<>();
+        Stream<SourceFile> files = reading.library().scripts().stream().map(Script::file);
+        files.forEach(file -> {
+            for (int line = 1; line <= file.lineCount(); line++) {
+                Matcher matcher = reference.matcher(file.line(line));
+                while (matcher.find()) {
+                    uses.add(file.path() + ":" + line + ":" + (matcher.start() + 2));
+                }
+            }
+        });
+        return uses;
+    }
+}
