@@ -1,8 +1,15 @@
 package bayfolio.cli;
 
+import bayfolio.publish.PublishException;
+import bayfolio.render.theme.UnknownThemeException;
+import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -55,12 +62,23 @@ public final class Bayfolio implements Runnable {
     /** One sentence and no stack trace: what failed is on disk, not in the program. */
     private static String sentence(Exception exception) {
         String message = exception.getMessage() == null ? "" : exception.getMessage();
-        return switch (exception.getClass().getSimpleName()) {
-            case "UnknownThemeException", "PublishException" -> message;
-            case "NoSuchFileException" -> "There is no file `" + message + "`.";
-            case "AccessDeniedException" -> "`" + message + "` may not be read or written.";
-            default -> "Something failed: " + exception.getClass().getSimpleName() + " " + message;
-        };
+        if (exception instanceof UncheckedIOException
+                && exception.getCause() instanceof IOException cause) {
+            return sentence(cause);
+        }
+        if (exception instanceof UnknownThemeException || exception instanceof PublishException) {
+            return message;
+        }
+        if (exception instanceof NoSuchFileException) {
+            return "There is no file `" + message + "`.";
+        }
+        if (exception instanceof AccessDeniedException) {
+            return "`" + message + "` may not be read or written.";
+        }
+        if (exception instanceof FileSystemException failed) {
+            return "`" + failed.getFile() + "` cannot be read or written: " + failed.getReason();
+        }
+        return "Something failed: " + message;
     }
 
     @Override

@@ -65,7 +65,7 @@ final class FleetOptions {
                         "There is no coach `"
                                 + unit
                                 + "`; the fleet has "
-                                + String.join(", ", known)
+                                + (known.isEmpty() ? "none" : String.join(", ", known))
                                 + ".");
             }
         }

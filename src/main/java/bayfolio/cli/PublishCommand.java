@@ -66,7 +66,13 @@ final class PublishCommand implements Callable<Integer> {
         long pages = files.stream().filter(file -> file.endsWith(".html")).count();
         spec.commandLine()
                 .getOut()
-                .println("Published " + pages + " pages into " + folder.resolve("web") + ".");
+                .println(
+                        "Published "
+                                + pages
+                                + (pages == 1 ? " page" : " pages")
+                                + " into "
+                                + folder.resolve("web")
+                                + ".");
         return 0;
     }
 }

@@ -63,7 +63,6 @@ public final class TextReport {
         int to = Math.min(points.length, from + WIDEST);
         boolean oneLine = at.end().line() == at.line();
         int end = oneLine ? Math.min(at.end().column(), to + 1) : to + 1;
-        int carets = Math.max(1, end - at.column());
         String number = Integer.toString(at.line());
         String shown = new String(points, from, to - from).replace('\t', ' ');
         return number
@@ -72,9 +71,37 @@ public final class TextReport {
                 + "\n"
                 + " ".repeat(number.length())
                 + " | "
-                + " ".repeat(at.column() - 1 - from)
-                + "^".repeat(carets)
+                + " ".repeat(columns(points, from, at.column() - 1))
+                + "^".repeat(Math.max(1, columns(points, at.column() - 1, end - 1)))
                 + "\n";
+    }
+
+    /** How wide a stretch of a line is on the screen. */
+    private static int columns(int[] points, int from, int to) {
+        int columns = 0;
+        for (int i = from; i < to; i++) {
+            columns += columns(points[i]);
+        }
+        return columns;
+    }
+
+    /**
+     * @see <a href="https://www.unicode.org/reports/tr11/">UAX #11: ideographs, Hangul and emoji
+     *     take two columns</a>
+     */
+    private static int columns(int point) {
+        int type = Character.getType(point);
+        if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK) {
+            return 0;
+        }
+        boolean wide =
+                Character.isIdeographic(point)
+                        || point >= 0x1100 && point <= 0x115F
+                        || point >= 0x3000 && point <= 0x30FF
+                        || point >= 0xAC00 && point <= 0xD7A3
+                        || point >= 0xFF01 && point <= 0xFF60
+                        || point >= 0x1F300 && point <= 0x1FAFF;
+        return wide ? 2 : 1;
     }
 
     static String help(Finding finding) {

@@ -22,6 +22,7 @@ public final class ConditionReader {
     private static final List<String> JOINTS = List.of(")", "and", "or");
 
     private final Place at;
+    private final int length;
     private final Consumer<Finding> findings;
     private final List<Token> tokens = new ArrayList<>();
     private int next;
@@ -30,11 +31,13 @@ public final class ConditionReader {
     private record Token(String text, int offset) {}
 
     private ConditionReader(Located<String> written, Consumer<Finding> findings) {
+        String value = written.value();
         this.at = written.at();
+        this.length = value.codePointCount(0, value.length());
         this.findings = findings;
-        Matcher matcher = TOKEN.matcher(written.value());
+        Matcher matcher = TOKEN.matcher(value);
         while (matcher.find()) {
-            tokens.add(new Token(matcher.group(), matcher.start()));
+            tokens.add(new Token(matcher.group(), value.codePointCount(0, matcher.start())));
         }
     }
 
@@ -141,10 +144,11 @@ public final class ConditionReader {
         if (token.text.isEmpty() || at.start().line() != at.end().line()) {
             return at;
         }
+        boolean quoted = at.end().column() - at.column() == length + 2;
         return Place.of(
                 at.file(),
                 at.line(),
-                at.column() + token.offset,
+                at.column() + (quoted ? 1 : 0) + token.offset,
                 token.text.codePointCount(0, token.text.length()));
     }
 }

@@ -186,8 +186,8 @@ public final class Filling {
         SourceFile file = at.file();
         String written =
                 file.line(at.line())
-                        .replaceFirst("^\\s*\\d+[.)]\\s+", "")
                         .replaceAll("\\{\\{.*?}}", " ")
+                        .replaceFirst("^\\s*\\d+[.)]\\s+", "")
                         .replaceAll("\\[([^]]*)]\\((?:[a-z-]+:)?([^)]*)\\)", "$1 $2")
                         .toLowerCase(Locale.ROOT)
                         .replaceAll("[^a-z0-9]+", "-")

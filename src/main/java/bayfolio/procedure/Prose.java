@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.commonmark.ext.gfm.tables.TableBlock;
 import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.ext.gfm.tables.TableHead;
@@ -26,6 +28,8 @@ import org.commonmark.node.Text;
 
 /** Turns parsed Markdown into blocks and inlines, with its references resolved for one coach. */
 final class Prose {
+    private static final Pattern TARGET = Pattern.compile("\\s*<?([^\\s<>)]*)");
+
     private final Output output;
     private final References references;
     private final Consumer<Finding> findings;
@@ -133,13 +137,19 @@ final class Prose {
 
     /** The place of what stands in the round brackets, which is what findings are about. */
     private Place target(Link link) {
-        SourceSpan span = link.getSourceSpans().get(0);
+        List<SourceSpan> spans = link.getSourceSpans();
+        SourceSpan first = spans.get(0);
+        SourceSpan last = spans.get(spans.size() - 1);
         String text = output.text();
-        int end = span.getInputIndex() + span.getLength();
-        int bracket = text.lastIndexOf("](", Math.min(end, text.length()) - 1);
-        int start = bracket < span.getInputIndex() ? span.getInputIndex() : bracket + 2;
-        int length = Math.max(1, end - start - (bracket < span.getInputIndex() ? 0 : 1));
-        return output.place(start, length);
+        int end = last.getInputIndex() + last.getLength();
+        int bracket = text.lastIndexOf("](", end - 2);
+        if (bracket < first.getInputIndex()) {
+            return output.place(first.getInputIndex(), first.getLength());
+        }
+        Matcher target = TARGET.matcher(text).region(bracket + 2, end);
+        return target.lookingAt()
+                ? output.place(target.start(1), Math.max(1, target.end(1) - target.start(1)))
+                : output.place(bracket + 2, 1);
     }
 
     private void unknown(Node node) {

@@ -301,7 +301,14 @@ public final class References {
                             "procedure `" + id + "` does not apply to this coach")
                     .mend("Guard the reference with the features that the procedure asks for.");
         }
-        return unknown("procedure", id, at, library.scripts().stream().map(Script::id).toList());
+        Finding unknown =
+                unknown("procedure", id, at, library.scripts().stream().map(Script::id).toList());
+        List<String> now =
+                library.scripts().stream()
+                        .filter(script -> script.head().facts().all(Head.FORMERLY).contains(id))
+                        .map(Script::id)
+                        .toList();
+        return now.isEmpty() ? unknown : unknown.near(now);
     }
 
     static Finding unknownWord(String id, Place at, Fleet fleet) {

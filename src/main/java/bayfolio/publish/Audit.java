@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -23,14 +24,30 @@ import org.jsoup.nodes.Element;
  * heading, no language, something loaded from elsewhere, a text that is for staff.
  */
 public final class Audit {
-    /** Elements that make a browser load something, with the attribute that says from where. */
-    private static final Map<String, String> LOADING =
-            Map.of(
-                    "link", "href", "script", "src", "img", "src", "source", "src", "iframe", "src",
-                    "video", "src", "audio", "src", "embed", "src", "object", "data");
+    /** Attributes that make a browser load something, with the elements that have them. */
+    private static final List<String> LOADING =
+            List.of(
+                    "link href",
+                    "script src",
+                    "img src",
+                    "source src",
+                    "track src",
+                    "input src",
+                    "iframe src",
+                    "video src",
+                    "video poster",
+                    "audio src",
+                    "embed src",
+                    "object data");
 
     private static final Pattern CSS_ADDRESS =
-            Pattern.compile("(?:url\\(\\s*['\"]?|@import\\s+['\"])([^'\")]+)");
+            Pattern.compile(
+                    "(?:url\\(\\s*['\"]?|@import\\s*['\"])([^'\")]+)", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern SCHEME = Pattern.compile("^[a-z][a-z0-9+.-]*:");
+
+    /** Schemes of links that a renter may follow off the site. */
+    private static final Set<String> FOLLOWED = Set.of("tel:", "https:", "mailto:");
 
     private final Map<String, byte[]> files;
     private final Set<String> staffTexts;
@@ -104,10 +121,16 @@ public final class Audit {
         for (Element styled : page.select("[style]")) {
             style(path, styled.attr("style"));
         }
-        LOADING.forEach(
-                (tag, attribute) ->
-                        page.select(tag + "[" + attribute + "]")
-                                .forEach(element -> loaded(path, element.attr(attribute))));
+        for (String loading : LOADING) {
+            String attribute = loading.substring(loading.indexOf(' ') + 1);
+            page.select(loading.replace(' ', '[') + "]")
+                    .forEach(element -> loaded(path, element.attr(attribute)));
+        }
+        for (Element picture : page.select("[srcset]")) {
+            for (String candidate : picture.attr("srcset").strip().split("\\s*,\\s+", -1)) {
+                loaded(path, candidate.replaceFirst("\\s.*", ""));
+            }
+        }
         for (Element link : page.select("a")) {
             link(path, link);
         }
@@ -119,37 +142,38 @@ public final class Audit {
             fault(path, "the link `" + link.text() + "` leads nowhere");
             return;
         }
-        if (link.text().isBlank()) {
+        if (link.text().isBlank() && link.select("img").isEmpty()) {
             fault(path, "a link to `" + link.attr("href") + "` has no words");
         }
         String href = link.attr("href");
-        if (href.startsWith("tel:") || href.startsWith("https://") || href.startsWith("mailto:")) {
-            return;
+        Optional<String> scheme = scheme(href);
+        if (scheme.isEmpty()) {
+            resolves(path, href);
+        } else if (!FOLLOWED.contains(scheme.get())) {
+            fault(path, "the link `" + href + "` is no address that a renter can follow");
         }
-        resolves(path, href);
     }
 
     private void loaded(String path, String address) {
-        if (outside(address)) {
-            fault(path, "`" + address + "` would be loaded from outside the site");
-        } else if (!address.startsWith("data:")) {
+        Optional<String> scheme = scheme(address);
+        if (scheme.isEmpty()) {
             resolves(path, address);
+        } else if (!scheme.get().equals("data:")) {
+            fault(path, "`" + address + "` would be loaded from outside the site");
         }
     }
 
-    private static boolean outside(String address) {
+    /** What an address begins with if it leads off the site: {@code tel:}, or {@code //}. */
+    private static Optional<String> scheme(String address) {
         String lower = address.strip().toLowerCase(Locale.ROOT);
-        return lower.startsWith("//")
-                || lower.matches("^[a-z][a-z0-9+.-]*:.*") && !lower.startsWith("data:");
+        Matcher scheme = SCHEME.matcher(lower);
+        if (scheme.find()) {
+            return Optional.of(scheme.group());
+        }
+        return lower.startsWith("//") ? Optional.of("//") : Optional.empty();
     }
 
     private void resolves(String path, String href) {
-        if (outside(href)) {
-            fault(
-                    path,
-                    "the link `" + href + "` has a scheme that no browser knows what to do with");
-            return;
-        }
         try {
             URI target = new URI("/" + path).resolve(new URI(href));
             String file = target.getPath().replaceFirst("^/", "");

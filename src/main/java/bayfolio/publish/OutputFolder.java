@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
@@ -38,32 +39,55 @@ final class OutputFolder {
      * @throws PublishException when a file is there that was not written here, or was changed since
      */
     Map<String, byte[]> published() throws IOException, PublishException {
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw noFolder(folder);
+        }
         recover();
         Map<String, String> written = written();
         Map<String, byte[]> files = new TreeMap<>();
         Path web = folder.resolve(WEB);
-        if (!Files.exists(web)) {
+        if (!there(web)) {
             return files;
         }
-        if (!Files.isDirectory(web)) {
-            throw new PublishException(
-                    "`" + web + "` is no folder; move it away or choose another with --out.");
+        // A link to a folder would be swapped away, and what it leads to would stay as it was.
+        if (!Files.isDirectory(web, LinkOption.NOFOLLOW_LINKS)) {
+            throw noFolder(web);
         }
         try (Stream<Path> paths = Files.walk(web)) {
-            for (Path path : paths.filter(it -> !Files.isDirectory(it)).toList()) {
+            for (Path path : paths.filter(OutputFolder::isNoFolder).toList()) {
                 String name = web.relativize(path).toString().replace('\\', '/');
+                if (!Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)) {
+                    throw foreign(path);
+                }
                 byte[] bytes = Files.readAllBytes(path);
                 if (!checksum(bytes).equals(written.get(name))) {
-                    throw new PublishException(
-                            "`"
-                                    + path
-                                    + "` was not written by this program, or was changed since; "
-                                    + "move it away, or choose another folder with --out.");
+                    throw foreign(path);
                 }
                 files.put(name, bytes);
             }
         }
         return files;
+    }
+
+    private static PublishException foreign(Path path) {
+        return new PublishException(
+                "`"
+                        + path
+                        + "` was not written by this program, or was changed since; "
+                        + "move it away, or choose another folder with --out.");
+    }
+
+    private static PublishException noFolder(Path path) {
+        return new PublishException(
+                "`" + path + "` is no folder; move it away or choose another with --out.");
+    }
+
+    private static boolean there(Path path) {
+        return Files.exists(path, LinkOption.NOFOLLOW_LINKS);
+    }
+
+    private static boolean isNoFolder(Path path) {
+        return !Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
     }
 
     /** Writes a whole site beside the last one, then swaps it in. */
@@ -101,14 +125,17 @@ final class OutputFolder {
         delete(last);
     }
 
-    /** A swap that was cut short leaves the last site beside; it goes back where it was. */
+    /**
+     * A swap that was cut short: without a site, the last one goes back where it was; with the next
+     * one no longer beside, that one is the site, and its list becomes the list.
+     */
     private void recover() throws IOException {
         Path last = folder.resolve(LAST);
         Path web = folder.resolve(WEB);
         Path listNext = folder.resolve(WRITTEN + "-next");
-        if (Files.exists(last) && !Files.exists(web)) {
+        if (there(last) && !there(web)) {
             Files.move(last, web, StandardCopyOption.ATOMIC_MOVE);
-        } else if (Files.exists(last) && Files.exists(listNext)) {
+        } else if (there(web) && there(listNext) && !there(folder.resolve(NEXT))) {
             Files.move(
                     listNext,
                     folder.resolve(WRITTEN),

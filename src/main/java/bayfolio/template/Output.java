@@ -66,11 +66,21 @@ public final class Output extends Writer {
         }
         int start = Math.min(Math.max(offset, piece.start), text.length());
         int end = Math.min(start + length, text.length());
+        int column = at.column() + text.codePointCount(piece.start, start);
         return Place.of(
-                at.file(),
-                at.line(),
-                at.column() + text.codePointCount(piece.start, start),
-                text.codePointCount(start, end));
+                at.file(), at.line(), column, Math.max(0, endColumn(at, start, end) - column));
+    }
+
+    /** A stretch that holds values is as long as it is written, not as long as it is printed. */
+    private int endColumn(Place at, int start, int end) {
+        Piece last = pieces.get(index(Math.max(start, end - 1)));
+        Place lastAt = last.mark.at();
+        if (lastAt.line() != at.line() || lastAt.column() < at.column()) {
+            return at.end().column();
+        }
+        return last.mark.verbatim()
+                ? lastAt.column() + text.codePointCount(last.start, Math.max(last.start, end))
+                : lastAt.end().column();
     }
 
     public boolean isEmpty() {

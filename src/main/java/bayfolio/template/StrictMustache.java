@@ -8,6 +8,7 @@ import com.github.mustachejava.Code;
 import com.github.mustachejava.DefaultMustacheFactory;
 import com.github.mustachejava.DefaultMustacheVisitor;
 import com.github.mustachejava.Iteration;
+import com.github.mustachejava.Mustache;
 import com.github.mustachejava.MustacheException;
 import com.github.mustachejava.MustacheVisitor;
 import com.github.mustachejava.ObjectHandler;
@@ -44,6 +45,11 @@ final class StrictMustache extends DefaultMustacheFactory {
     /** The outermost scope of one filling. */
     record Run(Names names, Consumer<Complaint> complaints) {}
 
+    private static final String OPEN_TAG = "Improperly closed variable";
+
+    /** In place of {@code .}, which the engine would print without asking us what it is. */
+    private static final String ITSELF = ". ";
+
     private final Template.Escape escape;
     private final Function<String, Optional<Part>> partials;
     private final Map<String, Part> parts = new HashMap<>();
@@ -55,9 +61,27 @@ final class StrictMustache extends DefaultMustacheFactory {
         setObjectHandler(new Strict());
     }
 
-    com.github.mustachejava.Mustache compile(Part part, String marked) {
+    Mustache compile(Part part, String marked) {
         parts.put(part.file.path(), part);
+        refuse(part, part.file.path());
         return compile(new StringReader(marked), part.file.path());
+    }
+
+    /**
+     * What the engine takes or counts wrongly: other delimiters, and tags over two lines, after
+     * which all its lines are off.
+     */
+    private static void refuse(Part part, String file) {
+        int line = 1;
+        for (String text : part.text.split("\n", -1)) {
+            TemplateContext here = new TemplateContext("{{", "}}", file, line++, false);
+            if (text.contains("{{=")) {
+                throw new MustacheException("delimiters cannot be changed", here);
+            }
+            if (text.replaceAll("\\{\\{.*?\\}\\}", "").contains("{{")) {
+                throw new MustacheException(OPEN_TAG, here);
+            }
+        }
     }
 
     Map<Code, Place> places() {
@@ -87,7 +111,7 @@ final class StrictMustache extends DefaultMustacheFactory {
                                     + "` is closed where `"
                                     + crossed.group(1)
                                     + "` is open";
-        } else if (message.startsWith("Improperly closed variable")) {
+        } else if (message.startsWith(OPEN_TAG)) {
             message = "a tag is not closed";
             mend = "Close it with `}}`.";
         } else {
@@ -109,12 +133,57 @@ final class StrictMustache extends DefaultMustacheFactory {
                     throw new MustacheException(
                             "printing without escaping is not allowed", context);
                 }
-                super.value(context, variable, encoded);
+                super.value(context, variable.equals(".") ? ITSELF : variable, encoded);
+            }
+
+            @Override
+            public void iterable(TemplateContext context, String variable, Mustache mustache) {
+                super.iterable(context, named(context, variable), mustache);
+            }
+
+            @Override
+            public void notIterable(TemplateContext context, String variable, Mustache mustache) {
+                super.notIterable(context, named(context, variable), mustache);
+            }
+
+            private String named(TemplateContext context, String variable) {
+                if (variable.isEmpty() || variable.equals(".")) {
+                    throw new MustacheException("a section needs a name", context);
+                }
+                return variable;
             }
 
             @Override
             public void pragma(TemplateContext context, String pragma, String args) {
                 throw new MustacheException("pragmas are not allowed", context);
+            }
+
+            @Override
+            public void partial(TemplateContext context, String variable, String indent) {
+                if (partials.apply(variable).isEmpty()) {
+                    throw new MustacheException("there is no partial `" + variable + "`", context);
+                }
+                super.partial(context, variable, indent);
+            }
+
+            @Override
+            public void dynamicPartial(TemplateContext context, String variable, String indent) {
+                throw new MustacheException("partials are called by their names only", context);
+            }
+
+            @Override
+            public void extend(TemplateContext context, String variable, Mustache mustache) {
+                throw new MustacheException("inheritance is not allowed", context);
+            }
+
+            @Override
+            public void name(TemplateContext context, String variable, Mustache mustache) {
+                throw new MustacheException("inheritance is not allowed", context);
+            }
+
+            @Override
+            public void checkName(TemplateContext context, String variable, Mustache mustache) {
+                throw new MustacheException("`?` is not allowed", context);
             }
         };
     }
@@ -127,7 +196,8 @@ final class StrictMustache extends DefaultMustacheFactory {
                         .orElseThrow(
                                 () -> new MustacheException("there is no partial `" + name + "`"));
         parts.put(path, part);
-        return new StringReader(part.text);
+        refuse(part, path);
+        return new StringReader(part.text.replace(Marks.START, '\uFFFD'));
     }
 
     @Override
@@ -136,14 +206,15 @@ final class StrictMustache extends DefaultMustacheFactory {
     }
 
     @Override
-    public void encode(String value, Writer writer) {
+    public void encode(String raw, Writer writer) {
+        String value = raw.replace(Marks.START, '\uFFFD');
         if (escape == Template.Escape.HTML) {
             HtmlEscaper.escape(value, writer);
             return;
         }
         try {
             for (char c : value.replaceAll("\\s*\\R\\s*", " ").toCharArray()) {
-                if (c < 128 && !Character.isLetterOrDigit(c) && c > ' ') {
+                if (c < 127 && !Character.isLetterOrDigit(c) && c > ' ') {
                     writer.write('\\');
                 }
                 writer.write(c);
@@ -184,7 +255,10 @@ final class StrictMustache extends DefaultMustacheFactory {
             if (name == null || context == null) {
                 return scopes -> null;
             }
-            Place at = place(context, name);
+            Place at = place(context, name.strip());
+            if (name.equals(ITSELF)) {
+                return scopes -> itself(scopes, at);
+            }
             places.put(code, at);
             boolean printed = code instanceof ValueCode;
             return scopes -> {
@@ -256,6 +330,22 @@ final class StrictMustache extends DefaultMustacheFactory {
                                             + "}}."
                                     : "Ask for it alone."));
             return new Value.Flag(false);
+        }
+
+        private Object itself(List<Object> scopes, Place at) {
+            if (scopes.get(scopes.size() - 1) instanceof Value.Text text) {
+                return text.text();
+            }
+            complain(
+                    scopes,
+                    new Complaint(
+                            Complaint.Kind.NOTHING_THERE,
+                            at,
+                            ".",
+                            "`.` is not a text to print",
+                            List.of(),
+                            "Ask for a name, or put it into a section that repeats texts."));
+            return "";
         }
 
         private Object chosen(String name, Value value, List<Object> scopes, Place at) {

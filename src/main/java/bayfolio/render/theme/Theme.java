@@ -18,8 +18,8 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * The files of a theme. A theme in the fleet folder may hold only what it changes: the rest comes
- * from the built-in one.
+ * The files of a theme. A theme in the fleet folder may hold only what it changes, of the screen
+ * words, too: the rest comes from the built-in one.
  */
 public final class Theme {
     /** The theme that the program carries. */
@@ -40,20 +40,37 @@ public final class Theme {
      * @throws UnknownThemeException when there is no such theme
      */
     public static Theme load(Path root, String name) throws IOException, UnknownThemeException {
+        // A name, not a way out of the folder of themes.
+        if (!name.matches("[A-Za-z0-9][A-Za-z0-9._-]*")) {
+            throw new UnknownThemeException(name);
+        }
         Map<String, byte[]> files = new TreeMap<>(builtIn());
         Path folder = root.resolve("themes").resolve(name);
         if (Files.isDirectory(folder)) {
             try (Stream<Path> paths = Files.walk(folder)) {
                 for (Path path : paths.filter(Files::isRegularFile).toList()) {
-                    files.put(
-                            folder.relativize(path).toString().replace('\\', '/'),
-                            Files.readAllBytes(path));
+                    String file = folder.relativize(path).toString().replace('\\', '/');
+                    byte[] own = Files.readAllBytes(path);
+                    if (file.endsWith(".properties")) {
+                        files.merge(file, own, Theme::after);
+                    } else {
+                        files.put(file, own);
+                    }
                 }
             }
         } else if (!name.equals(BUILT_IN)) {
             throw new UnknownThemeException(name);
         }
         return new Theme(name, files);
+    }
+
+    /** Of a word that both have, the later one holds. */
+    private static byte[] after(byte[] first, byte[] second) {
+        return (text(first) + "\n" + text(second)).getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String text(byte[] bytes) {
+        return new String(bytes, StandardCharsets.UTF_8).replace("\r\n", "\n");
     }
 
     private static Map<String, byte[]> builtIn() throws IOException {
@@ -83,12 +100,7 @@ public final class Theme {
 
     private Optional<SourceFile> text(String path) {
         return Optional.ofNullable(files.get(path))
-                .map(
-                        bytes ->
-                                new SourceFile(
-                                        "themes/" + name + "/" + path,
-                                        new String(bytes, StandardCharsets.UTF_8)
-                                                .replace("\r\n", "\n")));
+                .map(bytes -> new SourceFile("themes/" + name + "/" + path, text(bytes)));
     }
 
     /** Files that go to the site as they are: style, script, fonts. */
@@ -113,7 +125,11 @@ public final class Theme {
             Optional<SourceFile> file = text("words-" + each + ".properties");
             if (file.isPresent()) {
                 Properties properties = new Properties();
-                properties.load(new StringReader(file.get().text()));
+                try {
+                    properties.load(new StringReader(file.get().text()));
+                } catch (IllegalArgumentException e) {
+                    throw new IOException(file.get().path() + ": " + e.getMessage(), e);
+                }
                 properties.forEach((key, value) -> words.put(key.toString(), value.toString()));
             }
         }

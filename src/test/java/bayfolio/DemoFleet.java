@@ -1,0 +1,116 @@
+package bayfolio;
+
+import bayfolio.check.Check;
+import bayfolio.model.Fleet;
+import bayfolio.publish.Publisher;
+import bayfolio.read.FleetReader;
+import bayfolio.read.Folder;
+import bayfolio.render.theme.Theme;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** A fleet folder as the tests use it: read, checked, published; first of all the demo fleet. */
+public record DemoFleet(Path root, Fleet fleet, Check check) {
+    /** Small enough to be published once for each test. */
+    public static final Path SMALL = Path.of("src/test/resources/golden/small-clean/fleet");
+
+    private static final class Published {
+        static final Path FOLDER = published();
+
+        private static Path published() {
+            try {
+                Path folder = Files.createTempDirectory("bayfolio-demo");
+                Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
+                of(Path.of("")).publish(folder);
+                return folder;
+            } catch (Exception e) {
+                throw new IllegalStateException("the demo fleet cannot be published", e);
+            }
+        }
+    }
+
+    public static DemoFleet of(Path root) throws Exception {
+        FleetReader.Reading reading = FleetReader.read(new Folder(root));
+        return new DemoFleet(
+                root,
+                reading.fleet(),
+                Check.of(
+                        reading.fleet(),
+                        reading.library(),
+                        Theme.load(root, Theme.BUILT_IN).words("en-US"),
+                        reading.findings()));
+    }
+
+    /** Publishes some coaches of it, or all, in the built-in theme or what lies over that. */
+    public void publish(Path out, String... units) throws Exception {
+        Theme theme = Theme.load(root, Theme.BUILT_IN);
+        Publisher.publish(check, fleet, theme, theme.words("en-US"), List.of(units), out);
+    }
+
+    /** The public root of the demo fleet of this repository, published once for all tests. */
+    public static Path web() {
+        return Published.FOLDER.resolve("web");
+    }
+
+    /** The files below a folder by their paths, sorted. */
+    public static Map<String, byte[]> files(Path folder) {
+        Map<String, byte[]> files = new TreeMap<>();
+        try (Stream<Path> paths = Files.walk(folder)) {
+            for (Path path : paths.filter(Files::isRegularFile).toList()) {
+                files.put(
+                        folder.relativize(path).toString().replace('\\', '/'),
+                        Files.readAllBytes(path));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return files;
+    }
+
+    /** The same with texts that are equal exactly when the bytes are. */
+    public static Map<String, String> bytes(Path folder) {
+        return bytes(files(folder));
+    }
+
+    public static Map<String, String> bytes(Map<String, byte[]> files) {
+        Map<String, String> texts = new TreeMap<>();
+        files.forEach(
+                (path, bytes) -> texts.put(path, new String(bytes, StandardCharsets.ISO_8859_1)));
+        return texts;
+    }
+
+    /** Copies the descriptions of a fleet, and nothing else, into a folder. */
+    public static Path copy(Path root, Path to) throws IOException {
+        for (Map.Entry<String, byte[]> file : files(root.resolve("units")).entrySet()) {
+            write(to.resolve("units").resolve(file.getKey()), file.getValue());
+        }
+        return to;
+    }
+
+    public static void write(Path file, byte[] bytes) throws IOException {
+        Files.createDirectories(file.toAbsolutePath().getParent());
+        Files.write(file, bytes);
+    }
+
+    public static void write(Path file, String text) throws IOException {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void delete(Path folder) {
+        try (Stream<Path> paths = Files.walk(folder)) {
+            for (Path path : paths.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(path);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

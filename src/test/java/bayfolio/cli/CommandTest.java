@@ -1,0 +1,427 @@
+package bayfolio.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import bayfolio.DemoFleet;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonParser;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CommandTest {
+    @TempDir private Path folder;
+
+    /** What a run printed, and how it ended. */
+    private record Said(int exit, String out, String err) {}
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "check", "publish"})
+    void helpHoldsAnExampleThatWouldRun(String command) {
+        Said help = command.isEmpty() ? run("--help") : run(command, "--help");
+
+        assertThat(help.exit()).isZero();
+        assertThat(help.err()).isEmpty();
+        assertThat(help.out())
+                .contains("Usage: bayfolio")
+                .contains("\nExit codes:\n")
+                .containsPattern("\nExample: bayfolio (check|publish)")
+                .doesNotContain("${");
+    }
+
+    @Test
+    void theVersionIsTold() {
+        assertThat(run("--version")).isEqualTo(new Said(0, "bayfolio 0.1.0\n", ""));
+    }
+
+    @Test
+    void noCommandIsWrongUsage() {
+        Said said = run();
+
+        assertThat(said.exit()).isEqualTo(2);
+        assertThat(said.out()).isEmpty();
+        assertThat(said.err()).startsWith("Name a command.\n").contains("Usage:");
+    }
+
+    @Test
+    void anUnknownCommandIsWrongUsageAndANearOneIsNamed() {
+        Said said = run("chek");
+
+        assertThat(said.exit()).isEqualTo(2);
+        assertThat(said.out()).isEmpty();
+        assertThat(said.err()).contains("'chek'").contains("Did you mean: bayfolio check?");
+    }
+
+    @Test
+    void anUnknownOptionIsWrongUsageAndANearOneIsNamed() {
+        Said said = run("check", "--formt", "json");
+
+        assertThat(said.exit()).isEqualTo(2);
+        assertThat(said.out()).isEmpty();
+        assertThat(said.err()).contains("'--formt'").contains("--format");
+    }
+
+    @Test
+    void anUnknownFormatIsWrongUsageAndTheFormatsAreNamed() {
+        Said said = run("check", "--format", "xml");
+
+        assertThat(said.exit()).isEqualTo(2);
+        assertThat(said.err()).contains("'xml'").containsIgnoringCase("text").contains("JSON");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"check", "publish"})
+    void anUnknownCoachIsWrongUsageAndTheCoachesAreNamed(String command) throws Exception {
+        Said said = of(small(), command, "plovr");
+
+        assertThat(said.exit()).isEqualTo(2);
+        assertThat(said.out()).isEmpty();
+        assertThat(said.err())
+                .startsWith("There is no coach `plovr`; the fleet has plover.\n")
+                .contains("Usage:");
+        assertThat(folder.resolve("site-out")).doesNotExist();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"no-such", "..", "../units", "/etc", ""})
+    void anUnknownThemeIsToldInOneSentence(String theme) throws Exception {
+        Said said = of(small(), "check", "--theme", theme);
+
+        assertThat(said)
+                .isEqualTo(
+                        new Said(
+                                1,
+                                "",
+                                "There is no theme `"
+                                        + theme
+                                        + "`: no folder themes/"
+                                        + theme
+                                        + ".\n"));
+    }
+
+    @Test
+    void checkIsQuietWhenNothingIsWrong() throws Exception {
+        assertThat(of(small(), "check")).isEqualTo(new Said(0, "", ""));
+        assertThat(of(small(), "check", "plover")).isEqualTo(new Said(0, "", ""));
+    }
+
+    @Test
+    void checkTellsErrorsAndEndsWithOne() throws Exception {
+        Said said = of(wrong(), "check");
+
+        assertThat(said.exit()).isEqualTo(1);
+        assertThat(said.err()).isEmpty();
+        assertThat(said.out()).contains("`pumps`").endsWith("\n\n3 errors\n");
+    }
+
+    @Test
+    void jsonHoldsTheSameFindingsAsText() throws Exception {
+        String text = of(wrong(), "check").out();
+        Said json = of(folder, "check", "--format", "json");
+
+        assertThat(json.exit()).isEqualTo(1);
+        JsonArray findings =
+                JsonParser.parseString(json.out()).getAsJsonObject().getAsJsonArray("findings");
+        List<String> headings = new ArrayList<>();
+        findings.forEach(
+                element -> {
+                    var finding = element.getAsJsonObject();
+                    headings.add(
+                            "%s:%d:%d: %s: %s"
+                                    .formatted(
+                                            finding.get("file").getAsString(),
+                                            finding.get("line").getAsInt(),
+                                            finding.get("column").getAsInt(),
+                                            finding.get("severity").getAsString(),
+                                            finding.get("message").getAsString()));
+                });
+        assertThat(headings).hasSize(3).allSatisfy(heading -> assertThat(text).contains(heading));
+        assertThat(text.lines().filter(line -> line.matches(".+:[0-9]+:[0-9]+: [a-z]+: .+")))
+                .hasSameSizeAs(headings);
+    }
+
+    @Test
+    void jsonOfACleanFleetIsAnEmptyList() throws Exception {
+        Said json = of(small(), "check", "--format", "JSON");
+
+        assertThat(json.exit()).isZero();
+        assertThat(JsonParser.parseString(json.out()).toString()).isEqualTo("{\"findings\":[]}");
+    }
+
+    @Test
+    void publishSaysWhatItDid() throws Exception {
+        Said said = of(small(), "publish");
+
+        assertThat(said.exit()).isZero();
+        assertThat(said.err()).isEmpty();
+        assertThat(said.out())
+                .matches(
+                        "Published [0-9]+ pages into "
+                                + Pattern.quote(folder.resolve("site-out/web").toString())
+                                + "\\.\n");
+        assertThat(folder.resolve("site-out/web/plover/index.html")).isRegularFile();
+    }
+
+    @Test
+    void publishGoesWhereItIsTold() throws Exception {
+        of(small(), "publish", "plover", "--out", folder.resolve("elsewhere").toString());
+
+        assertThat(folder.resolve("elsewhere/web/plover/index.html")).isRegularFile();
+        assertThat(folder.resolve("site-out")).doesNotExist();
+    }
+
+    @Test
+    void publishWithErrorsTellsThemAndChangesNothing() throws Exception {
+        Said said = of(wrong(), "publish");
+
+        assertThat(said.exit()).isEqualTo(1);
+        assertThat(said.out()).isEmpty();
+        assertThat(said.err()).contains("`pumps`").endsWith("\n3 errors\nNothing was published.\n");
+        assertThat(folder.resolve("site-out")).doesNotExist();
+    }
+
+    @Test
+    void anEmptyFleetFolderIsToldWhatItLacks() {
+        assertThat(of(folder, "check"))
+                .isEqualTo(
+                        new Said(
+                                1,
+                                "units/fleet.yaml:1:1: error: the file is missing [unreadable-file]\n\n1 error\n",
+                                ""));
+        assertThat(of(folder, "publish").err())
+                .contains("units/fleet.yaml")
+                .endsWith("Nothing was published.\n");
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    @Test
+    void aFolderOfOnesOwnNeedsNeitherLibraryNorTheme() throws Exception {
+        small();
+        assertThat(DemoFleet.files(folder).keySet())
+                .containsExactly(
+                        "units/fleet.yaml",
+                        "units/plover/procedures/open-the-bed.md",
+                        "units/plover/unit.yaml");
+        Files.delete(folder.resolve("units/plover/procedures/open-the-bed.md"));
+
+        assertThat(of(folder, "check")).isEqualTo(new Said(0, "", ""));
+        assertThat(of(folder, "publish").exit()).isZero();
+        assertThat(folder.resolve("site-out/web/plover/do/use-water-pump.html")).isRegularFile();
+        assertThat(folder.resolve("site-out/web/assets/style.css")).isRegularFile();
+        assertThat(DemoFleet.files(folder.resolve("units"))).hasSize(2);
+    }
+
+    @Test
+    void aFleetWithoutCoachesIsPublishedAsSuch() throws Exception {
+        DemoFleet.write(
+                folder.resolve("units/fleet.yaml"),
+                Files.readString(DemoFleet.SMALL.resolve("units/fleet.yaml")));
+
+        assertThat(of(folder, "check")).isEqualTo(new Said(0, "", ""));
+        assertThat(of(folder, "check", "plover").err())
+                .startsWith("There is no coach `plover`; the fleet has none.\n");
+        assertThat(of(folder, "publish").out()).startsWith("Published 1 page into ");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "missing",
+                "file",
+                "units-is-a-file",
+                "fleet-is-a-folder",
+                "unit-is-a-folder",
+                "binary",
+                "empty-files",
+                "no-yaml",
+                "broken-link",
+                "link-loop",
+                "shared-is-a-file",
+                "procedures-is-a-file",
+                "deep-yaml"
+            })
+    void aBadFolderIsToldInSentences(String kind) throws Exception {
+        Path bad = bad(kind);
+
+        for (String command : List.of("check", "publish")) {
+            Said said = of(bad, command);
+
+            assertThat(said.exit()).isEqualTo(1);
+            assertThat(said.out() + said.err()).isNotBlank();
+            assertNoTrace(said);
+        }
+    }
+
+    private Path bad(String kind) throws Exception {
+        Path bad = Files.createDirectory(folder.resolve(kind));
+        Path units = bad.resolve("units");
+        Path fleet = units.resolve("fleet.yaml");
+        Path unit = units.resolve("plover/unit.yaml");
+        switch (kind) {
+            case "missing" -> Files.delete(bad);
+            case "file" -> {
+                Files.delete(bad);
+                Files.writeString(bad, "mine");
+            }
+            case "units-is-a-file" -> Files.writeString(units, "mine");
+            case "fleet-is-a-folder" -> Files.createDirectories(fleet);
+            case "unit-is-a-folder" -> Files.createDirectories(unit);
+            case "binary" -> {
+                DemoFleet.write(fleet, new byte[] {0, 1, 2, (byte) 0xff});
+                DemoFleet.write(unit, "id: plover\0");
+            }
+            case "empty-files" -> {
+                DemoFleet.write(fleet, "");
+                DemoFleet.write(unit, "\n\n");
+                DemoFleet.write(units.resolve("plover/procedures/a.md"), "");
+            }
+            case "no-yaml" -> {
+                DemoFleet.write(fleet, "name: [");
+                DemoFleet.write(unit, "- - : {");
+                DemoFleet.write(units.resolve("plover/procedures/a.md"), "---\n---\n");
+            }
+            case "broken-link" -> {
+                Files.createDirectories(unit.getParent());
+                Files.createSymbolicLink(fleet, bad.resolve("nowhere"));
+                Files.createSymbolicLink(unit, bad.resolve("nowhere"));
+            }
+            case "link-loop" -> {
+                Files.createDirectories(units.resolve("plover"));
+                Files.createSymbolicLink(units.resolve("plover/again"), units);
+                Files.createSymbolicLink(fleet, fleet);
+            }
+            case "shared-is-a-file" -> DemoFleet.write(units.resolve("shared"), "mine");
+            case "procedures-is-a-file" ->
+                    DemoFleet.write(units.resolve("shared/procedures"), "mine");
+            case "deep-yaml" -> {
+                DemoFleet.write(fleet, "[".repeat(5_000));
+                DemoFleet.write(unit, "a: ".repeat(5_000));
+            }
+            default -> throw new IllegalArgumentException(kind);
+        }
+        return bad;
+    }
+
+    @Test
+    void whatMayNotBeReadIsToldInSentences() throws Exception {
+        Path units = small().resolve("units");
+        assertThat(units.toFile().setReadable(false)).isTrue();
+        try {
+            assumeFalse(Files.isReadable(units), "whoever runs this may read everything");
+
+            for (String command : List.of("check", "publish")) {
+                Said said = of(folder, command);
+
+                assertThat(said.exit()).isEqualTo(1);
+                assertThat(said.err()).contains(units.toString());
+                assertNoTrace(said);
+            }
+        } finally {
+            units.toFile().setReadable(true);
+        }
+    }
+
+    @Test
+    void whatCannotBeReadToItsEndIsToldInSentences() throws Exception {
+        Path memory = Path.of("/proc/self/mem");
+        assumeTrue(Files.isRegularFile(memory), "a file that opens and cannot be read");
+        small();
+        Path unit = folder.resolve("units/plover/unit.yaml");
+        Files.delete(unit);
+        Files.createSymbolicLink(unit, memory);
+
+        Said said = of(folder, "publish");
+
+        assertThat(said.exit()).isEqualTo(1);
+        assertThat(said.err())
+                .contains("units/plover/unit.yaml:1:1: error: the file cannot be read")
+                .endsWith("Nothing was published.\n");
+        assertNoTrace(said);
+        Files.delete(unit);
+    }
+
+    @Test
+    void aPlaceThatCannotBePublishedIntoIsToldInSentences() throws Exception {
+        small();
+        Path file = Files.writeString(folder.resolve("file"), "mine");
+
+        for (Path out : List.of(file, file.resolve("below"))) {
+            Said said = of(folder, "publish", "--out", out.toString());
+
+            assertThat(said.exit()).as("%s", out).isEqualTo(1);
+            assertThat(said.out()).isEmpty();
+            assertThat(said.err()).contains(out.toString()).hasLineCount(1);
+            assertNoTrace(said);
+        }
+        assertThat(file).hasContent("mine");
+    }
+
+    @Test
+    void aBadThemeIsToldInSentences() throws Exception {
+        small();
+        Path theme = folder.resolve("themes/harbor");
+        DemoFleet.write(theme.resolve("page.mustache"), new byte[] {0, (byte) 0xff, '{', '{'});
+        DemoFleet.write(theme.resolve("words-en.properties"), "menu=\\u00zz\n");
+
+        for (String command : List.of("check", "publish")) {
+            Said said = of(folder, command);
+
+            assertThat(said.exit()).isEqualTo(1);
+            assertThat(said.err()).contains("themes/harbor/words-en.properties");
+            assertNoTrace(said);
+        }
+    }
+
+    private static void assertNoTrace(Said said) {
+        assertThat(said.out() + said.err())
+                .doesNotContain("at bayfolio")
+                .doesNotContain("Exception")
+                .doesNotContain("java.");
+    }
+
+    private Path small() throws Exception {
+        return DemoFleet.copy(DemoFleet.SMALL, folder);
+    }
+
+    /** Three faults: a note and two references of a procedure that lead nowhere. */
+    private Path wrong() throws Exception {
+        small();
+        for (String file : List.of("unit.yaml", "procedures/open-the-bed.md")) {
+            Path path = folder.resolve("units/plover").resolve(file);
+            Files.writeString(
+                    path,
+                    Files.readString(path)
+                            .replace("about: pump", "about: pumps")
+                            .replace("switch:pump", "switch:pumps")
+                            .replace("phone:hours", "phone:hour"));
+        }
+        return folder;
+    }
+
+    private static Said of(Path fleet, String command, String... words) {
+        List<String> all = new ArrayList<>(List.of(command, "--fleet", fleet.toString()));
+        all.addAll(List.of(words));
+        return run(all.toArray(String[]::new));
+    }
+
+    private static Said run(String... words) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int exit = Bayfolio.run(new PrintWriter(out), new PrintWriter(err), words);
+        return new Said(exit, lines(out), lines(err));
+    }
+
+    private static String lines(StringWriter said) {
+        return said.toString().replace(System.lineSeparator(), "\n");
+    }
+}

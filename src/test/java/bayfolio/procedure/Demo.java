@@ -1,0 +1,84 @@
+package bayfolio.procedure;
+
+import bayfolio.fact.Facts;
+import bayfolio.fact.Key;
+import bayfolio.finding.Finding;
+import bayfolio.model.Coach;
+import bayfolio.model.Fleet;
+import bayfolio.prose.ScreenWords;
+import bayfolio.read.FleetReader;
+import bayfolio.read.Folder;
+import bayfolio.source.Located;
+import bayfolio.source.Place;
+import bayfolio.source.SourceFile;
+import java.nio.file.Path;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The demo fleet, and scripts for it that a test writes. */
+final class Demo {
+    private static final FleetReader.Reading READING = FleetReader.read(new Folder(Path.of(".")));
+    private static final ScreenWords SCREEN =
+            new ScreenWords(
+                    "en-US",
+                    Stream.concat(
+                                    References.PAGES.stream().map(id -> "page." + id),
+                                    Stream.of(Stage.values()).map(stage -> "stage." + stage.word()))
+                            .collect(Collectors.toMap(key -> key, key -> "words of " + key)));
+
+    private Demo() {}
+
+    static Fleet fleet() {
+        return READING.fleet();
+    }
+
+    static Library library() {
+        return READING.library();
+    }
+
+    static Coach coach(String id) {
+        return new Coach(
+                fleet(),
+                fleet().units().stream()
+                        .filter(it -> it.id().equals(id))
+                        .findFirst()
+                        .orElseThrow());
+    }
+
+    static References references(Coach coach, boolean staff) {
+        return new References(coach, library(), SCREEN, staff);
+    }
+
+    /** A script whose body begins on line 8 of its file. */
+    static Script script(String body) {
+        return script("by-test", Who.RENTER, Stage.LIVING, new Condition.Always(), List.of(), body);
+    }
+
+    static Script script(
+            String id, Who who, Stage stage, Condition when, List<String> formerly, String body) {
+        SourceFile file =
+                new SourceFile("units/shared/procedures/" + id + ".md", "---\n".repeat(7) + body);
+        Place top = Place.of(file, 2, 1, 3);
+        Map<Key<?>, Located<?>> facts = new IdentityHashMap<>();
+        facts.put(Head.ID, new Located<>(id, top));
+        facts.put(Head.TITLE, new Located<>("Written by a test", top));
+        facts.put(Head.STAGE, new Located<>(stage, top));
+        facts.put(Head.WHO, new Located<>(who, top));
+        facts.put(Head.WHEN, new Located<>("every coach", top));
+        facts.put(
+                Head.FORMERLY,
+                new Located<>(formerly.stream().map(it -> new Located<>(it, top)).toList(), top));
+        Head head = new Head(new Facts(Head.SHAPE, top, facts));
+        return new Script(head, when, file, body, 8, Optional.empty());
+    }
+
+    static Procedure fill(String coachId, String body, Consumer<Finding> findings) {
+        Coach coach = coach(coachId);
+        return Filling.fill(script(body), coach, references(coach, false), findings);
+    }
+}

@@ -1,0 +1,321 @@
+package bayfolio.publish;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import bayfolio.DemoFleet;
+import bayfolio.cli.Bayfolio;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PublisherTest {
+    /** Planted in what is for staff, and shorter than what the audit looks for. */
+    private static final String PLANTED = "Qx7staffQx7";
+
+    @SuppressWarnings("NullAway.Init") // set before the first test
+    private static DemoFleet demo;
+
+    @SuppressWarnings("NullAway.Init")
+    private static DemoFleet small;
+
+    @BeforeAll
+    static void read(@TempDir Path copy) throws Exception {
+        demo = DemoFleet.of(DemoFleet.copy(Path.of(""), copy));
+        small = DemoFleet.of(DemoFleet.SMALL);
+    }
+
+    @Test
+    void theDemoFleetIsPublishedCoachByCoach(@TempDir Path out) throws Exception {
+        demo.publish(out);
+
+        Map<String, byte[]> site = DemoFleet.files(out.resolve("web"));
+        assertThat(site)
+                .containsKeys(
+                        "index.html",
+                        "assets/style.css",
+                        "dunlin/index.html",
+                        "turnstone/walk-round.html",
+                        "whimbrel/do/start-generator.html");
+        assertThat(site.keySet().stream().map(path -> path.replaceFirst("/.*", "")).distinct())
+                .containsExactlyInAnyOrder(
+                        "index.html", "assets", "dunlin", "turnstone", "whimbrel");
+        assertThat(text(site, "index.html"))
+                .contains("href=\"dunlin/index.html\"")
+                .contains("href=\"turnstone/index.html\"")
+                .contains("href=\"whimbrel/index.html\"");
+    }
+
+    @Test
+    void publishingAgainGivesTheSameBytes(@TempDir Path out) throws Exception {
+        demo.publish(out);
+        Map<String, String> first = DemoFleet.bytes(out);
+
+        demo.publish(out);
+
+        assertThat(DemoFleet.bytes(out)).isEqualTo(first);
+        assertThat(DemoFleet.bytes(DemoFleet.web())).isEqualTo(DemoFleet.bytes(out.resolve("web")));
+    }
+
+    @Test
+    void publishingOneCoachKeepsTheOthers(@TempDir Path folder) throws Exception {
+        Path out = folder.resolve("out");
+        demo.publish(out);
+        Map<String, String> before = DemoFleet.bytes(out.resolve("web"));
+        Path changed = DemoFleet.copy(Path.of(""), folder.resolve("fleet"));
+        replace(changed.resolve("units/dunlin/unit.yaml"), "\nname: Dunlin\n", "\nname: Godwit\n");
+        replace(
+                changed.resolve("units/whimbrel/unit.yaml"),
+                "\nname: Whimbrel\n",
+                "\nname: Ruff\n");
+
+        DemoFleet.of(changed).publish(out, "dunlin");
+
+        Map<String, String> after = DemoFleet.bytes(out.resolve("web"));
+        assertThat(after.keySet()).isEqualTo(before.keySet());
+        assertThat(after.get("dunlin/index.html")).contains("Godwit").doesNotContain("Dunlin");
+        assertThat(after.get("index.html")).contains("Godwit");
+        before.forEach(
+                (path, text) -> {
+                    if (path.startsWith("turnstone/") || path.startsWith("whimbrel/")) {
+                        assertThat(after.get(path)).as(path).isEqualTo(text);
+                    }
+                });
+    }
+
+    @Test
+    void aCoachThatWasNotPublishedYetIsNotLinked(@TempDir Path out) throws Exception {
+        demo.publish(out, "dunlin");
+
+        Map<String, String> site = DemoFleet.bytes(out.resolve("web"));
+        assertThat(site).containsKey("dunlin/index.html").doesNotContainKey("whimbrel/index.html");
+        assertThat(site.get("index.html")).contains("dunlin/").doesNotContain("whimbrel/");
+    }
+
+    @Test
+    void whatIsForStaffStandsInNoFile(@TempDir Path folder) throws Exception {
+        Path fleet = DemoFleet.copy(Path.of(""), folder.resolve("fleet"));
+        for (String unit : new String[] {"dunlin", "turnstone", "whimbrel"}) {
+            plant(fleet.resolve("units/" + unit + "/unit.yaml"));
+        }
+        Path procedure = fleet.resolve("units/shared/procedures/shut-down-coach.md");
+        String steps = Files.readString(procedure);
+        Files.writeString(
+                procedure,
+                steps.replaceAll("(?m)^(title: |1\\. |Start |\\[S)", "$1" + PLANTED + " ")
+                        .replaceAll("(?m)^sources: \\[", "sources: [" + PLANTED + ", "));
+
+        DemoFleet.of(fleet).publish(folder.resolve("out"));
+
+        DemoFleet.bytes(folder.resolve("out/web"))
+                .forEach((path, text) -> assertThat(text).as(path).doesNotContain(PLANTED));
+    }
+
+    /** Puts the planted word into every text of a coach that is for staff. */
+    private static void plant(Path file) throws Exception {
+        String text = Files.readString(file);
+        String planted =
+                text.replaceAll(
+                                "(?m)^( +(?:override|after-override|checked-by|measured-by): )",
+                                "$1" + PLANTED + " ")
+                        .replaceAll(
+                                "(?m)^(  - text: )((?:(?!^  - ).*\\R)*?    staff-only: yes)",
+                                "$1" + PLANTED + " $2")
+                        .replaceAll(
+                                "(?m)^(    name: )((?:(?!^  - ).*\\R)*?    for: staff)",
+                                "$1" + PLANTED + " $2");
+        assertThat(planted.split(PLANTED, -1).length)
+                .as("places for staff in " + file)
+                .isGreaterThan(10);
+        Files.writeString(file, planted);
+    }
+
+    @Test
+    void aTextForStaffThatARenterReadsIsStopped(@TempDir Path folder) throws Exception {
+        Path fleet = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
+        replace(
+                fleet.resolve("units/plover/unit.yaml"),
+                "The tap is shut by turning it left.",
+                "The lock of L1 was changed after the spring fair.");
+
+        assertRefused(
+                DemoFleet.of(fleet),
+                folder.resolve("out"),
+                "  plover/switches.html: a text for staff stands on it: `The lock of L1 was changed after the spring fair.`");
+    }
+
+    @Test
+    void aForeignFileIsNamedAndStays(@TempDir Path out) throws Exception {
+        Path foreign = out.resolve("web/photos/holiday.jpg");
+        DemoFleet.write(foreign, "mine");
+
+        assertThatThrownBy(() -> small.publish(out))
+                .isInstanceOf(PublishException.class)
+                .hasMessageContaining("`" + foreign + "`");
+        assertThat(DemoFleet.bytes(out)).containsOnlyKeys("web/photos/holiday.jpg");
+        assertThat(foreign).hasContent("mine");
+    }
+
+    @Test
+    void aFileInPlaceOfTheRootIsNamedAndStays(@TempDir Path out) throws Exception {
+        Files.writeString(out.resolve("web"), "mine");
+
+        assertThatThrownBy(() -> small.publish(out))
+                .isInstanceOf(PublishException.class)
+                .hasMessageContaining("`" + out.resolve("web") + "` is no folder");
+        assertThat(out.resolve("web")).hasContent("mine");
+    }
+
+    @Test
+    void aFolderThatIsNotThereIsMade(@TempDir Path folder) throws Exception {
+        small.publish(folder.resolve("a/b/c"));
+
+        assertThat(folder.resolve("a/b/c/web/plover/index.html")).isRegularFile();
+    }
+
+    @Test
+    void aSectionOfAThemeLeftOpenIsToldByFileAndLine(@TempDir Path folder) throws Exception {
+        DemoFleet themed =
+                themed(
+                        folder,
+                        "page.mustache",
+                        "{{#navigation}}\n<li>",
+                        "{{#navigation}}{{#here}}\n<li>");
+
+        assertRefused(themed, folder.resolve("out"), "  themes/harbor/page.mustache:");
+        assertThatThrownBy(() -> themed.publish(folder.resolve("out")))
+                .message()
+                .matches(
+                        "The theme is wrong, nothing was published:\n"
+                                + "  themes/harbor/page\\.mustache:[0-9]+:[0-9]+: [^\n]+");
+    }
+
+    @Test
+    void anUnknownNameInAThemeIsToldByFileAndLine(@TempDir Path folder) throws Exception {
+        DemoFleet themed = themed(folder, "page.mustache", "<h1>{{title}}", "<h1>{{titel}}");
+        String line =
+                Files.readAllLines(Path.of("themes/harbor/page.mustache"))
+                                .indexOf("<h1>{{title}}</h1>")
+                        + 1
+                        + ":5";
+
+        assertRefused(
+                themed,
+                folder.resolve("out"),
+                "  themes/harbor/page.mustache:" + line + ": there is no name `titel`");
+    }
+
+    @Test
+    void aBrokenLinkInAThemeIsStoppedByTheAudit(@TempDir Path folder) throws Exception {
+        DemoFleet themed =
+                themed(
+                        folder,
+                        "page.mustache",
+                        "</footer>",
+                        "<a href=\"imprint.html\">Us</a></footer>");
+
+        assertRefused(
+                themed,
+                folder.resolve("out"),
+                "  plover/index.html: the link `imprint.html` leads to no file of the site");
+    }
+
+    @Test
+    void aThemeWithoutALanguageIsStoppedByTheAudit(@TempDir Path folder) throws Exception {
+        DemoFleet themed =
+                themed(folder, "page.mustache", "<html lang=\"{{language}}\">", "<html>");
+
+        assertRefused(themed, folder.resolve("out"), "  plover/index.html: no language is set");
+    }
+
+    @Test
+    void aThemeThatLoadsFromOutsideIsStoppedByTheAudit(@TempDir Path folder) throws Exception {
+        DemoFleet themed =
+                themed(
+                        folder,
+                        "assets/style.css",
+                        "* { box-sizing",
+                        "@import url(https://elsewhere.example/font.css);\n* { box-sizing");
+
+        assertRefused(
+                themed,
+                folder.resolve("out"),
+                "  assets/style.css: `https://elsewhere.example/font.css` would be loaded from outside the site");
+    }
+
+    @Test
+    void aThemeMayChangeOneScreenWordAndKeepTheRest(@TempDir Path folder) throws Exception {
+        Path fleet = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
+        DemoFleet.write(
+                fleet.resolve("themes/harbor/words-en.properties"), "page.words=Our words\n");
+
+        DemoFleet.of(fleet).publish(folder.resolve("out"));
+
+        assertThat(folder.resolve("out/web/plover/words.html"))
+                .content()
+                .contains("<h1>Our words</h1>")
+                .contains(">Walk round the coach</a>");
+    }
+
+    @Test
+    void nothingIsWrittenWhenTheCheckFindsAnError(@TempDir Path folder) throws Exception {
+        Path fleet = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
+        Path out = folder.resolve("out");
+        small.publish(out);
+        Map<String, String> before = DemoFleet.bytes(out);
+        replace(fleet.resolve("units/plover/unit.yaml"), "about: pump", "about: pumps");
+
+        StringWriter err = new StringWriter();
+        int exit =
+                Bayfolio.run(
+                        new PrintWriter(new StringWriter()),
+                        new PrintWriter(err),
+                        "publish",
+                        "--fleet",
+                        fleet.toString(),
+                        "--out",
+                        out.toString());
+
+        assertThat(exit).isEqualTo(1);
+        assertThat(err.toString()).contains("pumps").endsWith("Nothing was published.\n");
+        assertThat(DemoFleet.bytes(out)).isEqualTo(before);
+    }
+
+    /** The small fleet with one file of the theme changed. */
+    private static DemoFleet themed(Path folder, String file, String before, String after)
+            throws Exception {
+        Path fleet = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
+        Path own = fleet.resolve("themes/harbor").resolve(file);
+        DemoFleet.write(own, Files.readAllBytes(Path.of("themes/harbor").resolve(file)));
+        replace(own, before, after);
+        return DemoFleet.of(fleet);
+    }
+
+    /** That a site published before stays, and what is said. */
+    private void assertRefused(DemoFleet wrong, Path out, String line) throws Exception {
+        small.publish(out);
+        Map<String, String> before = DemoFleet.bytes(out);
+
+        assertThatThrownBy(() -> wrong.publish(out))
+                .isInstanceOf(PublishException.class)
+                .hasMessageContaining("nothing was published:\n")
+                .hasMessageContaining("\n" + line);
+        assertThat(DemoFleet.bytes(out)).isEqualTo(before);
+    }
+
+    private static void replace(Path file, String before, String after) throws Exception {
+        String text = Files.readString(file);
+        assertThat(text).contains(before);
+        Files.writeString(file, text.replace(before, after));
+    }
+
+    private static String text(Map<String, byte[]> site, String path) {
+        return new String(site.getOrDefault(path, new byte[0]), StandardCharsets.UTF_8);
+    }
+}

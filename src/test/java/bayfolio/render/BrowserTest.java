@@ -1,0 +1,232 @@
+package bayfolio.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
+
+import bayfolio.DemoFleet;
+import java.io.File;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/** The demo fleet in a real browser, as narrow as the smallest phone. */
+class BrowserTest {
+    /** The width that WCAG 2.2, 1.4.10 Reflow, asks for. */
+    private static final int NARROW = 320;
+
+    /** The least target size of WCAG 2.2, 2.5.8. */
+    private static final int LEAST_TARGET = 24;
+
+    @SuppressWarnings("NullAway.Init") // set before the first test
+    private static SiteServer server;
+
+    @SuppressWarnings("NullAway.Init")
+    private static ChromeDriver browser;
+
+    @BeforeAll
+    static void open(@TempDir Path profile) throws Exception {
+        File chromium = onPath("chromium");
+        File chromedriver = onPath("chromedriver");
+        server = new SiteServer(DemoFleet.web());
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(chromium);
+        options.addArguments(
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-quic",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--user-data-dir=" + profile);
+        browser =
+                new ChromeDriver(
+                        new ChromeDriverService.Builder()
+                                .usingDriverExecutable(chromedriver)
+                                .usingAnyFreePort()
+                                .build(),
+                        options);
+        browser.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", NARROW, "height", 640, "deviceScaleFactor", 1, "mobile", false));
+    }
+
+    @AfterAll
+    static void close() {
+        if (browser != null) {
+            browser.quit();
+        }
+        if (server != null) {
+            server.close();
+        }
+    }
+
+    private static File onPath(String name) {
+        for (String folder :
+                System.getenv()
+                        .getOrDefault("PATH", "")
+                        .split(Pattern.quote(File.pathSeparator), -1)) {
+            File file = new File(folder, name);
+            if (file.canExecute()) {
+                return file;
+            }
+        }
+        return fail(
+                "The browser tests need `%s` on the path; src/test/all installs it."
+                        .formatted(name));
+    }
+
+    /** One page of each kind, those with the most on them. */
+    private static List<String> sample() {
+        return List.of(
+                "index.html",
+                "whimbrel/index.html",
+                "whimbrel/walk-round.html",
+                "whimbrel/switches.html",
+                "whimbrel/numbers.html",
+                "whimbrel/do/dump-tanks-gravity.html",
+                "whimbrel/do/start-generator.html",
+                "whimbrel/words.html",
+                "whimbrel/a-z.html",
+                "turnstone/index.html",
+                "dunlin/switches.html");
+    }
+
+    @Test
+    void noPageScrollsSidewaysOnANarrowPhone() {
+        for (String page : sample()) {
+            visit(page);
+
+            assertThat(number("return document.documentElement.scrollWidth"))
+                    .as("width of %s, which sticks out with %s", page, wide())
+                    .isLessThanOrEqualTo(NARROW);
+        }
+    }
+
+    /** What sticks out of the page, for the message. */
+    private static Object wide() {
+        return String.valueOf(
+                browser.executeScript(
+                        """
+                        return [...document.body.querySelectorAll('*')]
+                          .filter(it => it.getBoundingClientRect().right > window.innerWidth
+                                     && !it.closest('.wide'))
+                          .slice(0, 3).map(it => it.outerHTML.slice(0, 80));
+                        """));
+    }
+
+    /** Links within a sentence are excepted by 2.5.8; those that begin an entry are not. */
+    @Test
+    void everyLinkOfAListIsHighEnoughForAThumb() {
+        for (String page : sample()) {
+            visit(page);
+
+            assertThat(
+                            browser.executeScript(
+                                    """
+                                    document.querySelectorAll('details').forEach(it => it.open = true);
+                                    return [...document.querySelectorAll('ul > li > a:first-child')]
+                                      .filter(it => !it.previousSibling?.textContent.trim())
+                                      .filter(it => it.getBoundingClientRect().height < arguments[0])
+                                      .map(it => it.textContent
+                                          + ': ' + it.getBoundingClientRect().height);
+                                    """,
+                                    LEAST_TARGET))
+                    .as(page)
+                    .isEqualTo(List.of());
+        }
+    }
+
+    @Test
+    void nothingIsAskedOfAnotherServer() {
+        for (String page : sample()) {
+            visit(page);
+
+            List<String> asked =
+                    String.valueOf(
+                                    browser.executeScript(
+                                            """
+                                            return performance.getEntries()
+                                              .filter(it => ['navigation', 'resource']
+                                                .includes(it.entryType))
+                                              .map(it => it.name).join('\\n');
+                                            """))
+                            .lines()
+                            .toList();
+            assertThat(asked)
+                    .as(page)
+                    .contains(server.origin() + "assets/style.css")
+                    .allMatch(name -> name.startsWith(server.origin()));
+        }
+    }
+
+    @Test
+    void theStyleIsApplied() {
+        visit("whimbrel/do/start-generator.html");
+
+        assertThat(
+                        number(
+                                "return parseFloat(getComputedStyle(document.querySelector('.hazard')).borderTopWidth)"))
+                .isPositive();
+    }
+
+    @Test
+    void everyLinkOfACoachIsAnswered() throws Exception {
+        Map<String, Set<String>> askedBy = new TreeMap<>();
+        for (Map.Entry<String, byte[]> file : DemoFleet.files(DemoFleet.web()).entrySet()) {
+            if (file.getKey().startsWith("whimbrel/") && file.getKey().endsWith(".html")) {
+                String base = server.origin() + file.getKey();
+                String html = new String(file.getValue(), StandardCharsets.UTF_8);
+                for (Element link : Jsoup.parse(html, base).select("a[href], link[href]")) {
+                    String address = link.attr("abs:href").replaceFirst("#.*", "");
+                    if (!address.startsWith("tel:")) {
+                        askedBy.computeIfAbsent(address, it -> new TreeSet<>()).add(file.getKey());
+                    }
+                }
+            }
+        }
+        assertThat(askedBy).hasSizeGreaterThan(40);
+
+        HttpClient client = HttpClient.newHttpClient();
+        for (Map.Entry<String, Set<String>> asked : askedBy.entrySet()) {
+            HttpResponse<Void> answer =
+                    client.send(
+                            HttpRequest.newBuilder(URI.create(asked.getKey())).build(),
+                            HttpResponse.BodyHandlers.discarding());
+            assertThat(answer.statusCode())
+                    .as("%s, linked by %s", asked.getKey(), asked.getValue())
+                    .isEqualTo(200);
+        }
+    }
+
+    private static void visit(String page) {
+        assertThat(Files.exists(DemoFleet.web().resolve(page))).as(page).isTrue();
+        browser.get(server.origin() + page);
+    }
+
+    private static double number(String script) {
+        return browser.executeScript(script) instanceof Number number
+                ? number.doubleValue()
+                : Double.NaN;
+    }
+}
