@@ -16,8 +16,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The folders tell the pipeline: a package uses those above it and none below. */
 final class ArchitectureTest {
     private static final List<String> ORDER = List.of(
-            "source", "finding", "measure", "fact", "prose", "model", "template", "procedure", "read", "check",
-            "handbook", "compose", "render", "publish", "cli");
+            "source",
+            "finding",
+            "measure",
+            "fact",
+            "prose",
+            "model",
+            "template",
+            "procedure",
+            "read",
+            "check",
+            "handbook",
+            "compose",
+            "render",
+            "publish",
+            "cli");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

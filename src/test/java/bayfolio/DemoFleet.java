@@ -65,9 +65,7 @@ public record DemoFleet(Path root, Fleet fleet, Check check) {
         Map<String, byte[]> files = new TreeMap<>();
         try (Stream<Path> paths = Files.walk(folder)) {
             for (Path path : paths.filter(Files::isRegularFile).toList()) {
-                files.put(
-                        folder.relativize(path).toString().replace('\\', '/'),
-                        Files.readAllBytes(path));
+                files.put(folder.relativize(path).toString().replace('\\', '/'), Files.readAllBytes(path));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -82,8 +80,7 @@ public record DemoFleet(Path root, Fleet fleet, Check check) {
 
     public static Map<String, String> bytes(Map<String, byte[]> files) {
         Map<String, String> texts = new TreeMap<>();
-        files.forEach(
-                (path, bytes) -> texts.put(path, new String(bytes, StandardCharsets.ISO_8859_1)));
+        files.forEach((path, bytes) -> texts.put(path, new String(bytes, StandardCharsets.ISO_8859_1)));
         return texts;
     }
 

@@ -29,7 +29,8 @@ final class ReadmeTest {
     void ownFolderWithTheReadmesCoach() throws IOException {
         Files.createDirectories(fleet.resolve("units/sanderling"));
         Files.copy(Path.of("units/fleet.yaml"), fleet.resolve("units/fleet.yaml"));
-        Files.writeString(fleet.resolve("units/sanderling/unit.yaml"), blocks("yaml").get(1));
+        Files.writeString(
+                fleet.resolve("units/sanderling/unit.yaml"), blocks("yaml").get(1));
     }
 
     @Test

@@ -37,27 +37,23 @@ public record Check(List<Case> cases, Findings findings) {
             if (unit.facts().whole()) {
                 Case coach = filled(new Coach(fleet, unit), library, screen, findings);
                 Rules.OF_A_COACH.forEach(
-                        rule ->
-                                rule.check(coach)
-                                        .forEach(finding -> findings.add(finding.on(unit.id()))));
+                        rule -> rule.check(coach).forEach(finding -> findings.add(finding.on(unit.id()))));
                 cases.add(coach);
             }
         }
         return new Check(cases, Findings.of(findings));
     }
 
-    private static Case filled(
-            Coach coach, Library library, ScreenWords screen, List<Finding> findings) {
+    private static Case filled(Coach coach, Library library, ScreenWords screen, List<Finding> findings) {
         List<Procedure> procedures = new ArrayList<>();
         for (Script script : library.of(coach.unit())) {
             References references =
                     new References(coach, library, screen, !script.head().who().forRenters());
-            procedures.add(
-                    Filling.fill(
-                            script,
-                            coach,
-                            references,
-                            finding -> findings.add(finding.on(coach.unit().id()))));
+            procedures.add(Filling.fill(
+                    script,
+                    coach,
+                    references,
+                    finding -> findings.add(finding.on(coach.unit().id()))));
         }
         return new Case(coach, library, procedures);
     }

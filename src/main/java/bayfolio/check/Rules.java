@@ -16,17 +16,16 @@ import java.util.List;
 public final class Rules {
     public static final List<FleetRule> OF_A_FLEET = List.of(new DuplicateId());
 
-    public static final List<Rule> OF_A_COACH =
-            List.of(
-                    new FolderName(),
-                    new UnknownReference(),
-                    new UnknownRole(),
-                    new CompartmentsOverlap(),
-                    new OutsideTheCoach(),
-                    new StaffPlaceForRenter(),
-                    new OnCallWithoutPhone(),
-                    new OutOfReach(),
-                    new ProcedureWithoutRoles());
+    public static final List<Rule> OF_A_COACH = List.of(
+            new FolderName(),
+            new UnknownReference(),
+            new UnknownRole(),
+            new CompartmentsOverlap(),
+            new OutsideTheCoach(),
+            new StaffPlaceForRenter(),
+            new OnCallWithoutPhone(),
+            new OutOfReach(),
+            new ProcedureWithoutRoles());
 
     private Rules() {}
 }

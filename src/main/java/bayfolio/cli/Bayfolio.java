@@ -19,8 +19,7 @@ import picocli.CommandLine.Spec;
 /** The program. */
 @Command(
         name = "bayfolio",
-        description =
-                "Makes a cross-linked handbook for each coach of a fleet, and says what in it is untrue.",
+        description = "Makes a cross-linked handbook for each coach of a fleet, and says what in it is untrue.",
         subcommands = {CheckCommand.class, PublishCommand.class},
         mixinStandardHelpOptions = true,
         version = "bayfolio 0.1.0",
@@ -38,21 +37,18 @@ public final class Bayfolio implements Runnable {
 
     /** Runs a command and gives its exit code. */
     public static int run(String... words) {
-        PrintWriter out =
-                new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), true);
-        PrintWriter err =
-                new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
+        PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), true);
+        PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
         return run(out, err, words);
     }
 
     public static int run(PrintWriter out, PrintWriter err, String... words) {
         CommandLine line = new CommandLine(new Bayfolio());
         line.setOut(out).setErr(err).setCaseInsensitiveEnumValuesAllowed(true);
-        line.setExecutionExceptionHandler(
-                (exception, command, parsed) -> {
-                    err.println(sentence(exception));
-                    return 1;
-                });
+        line.setExecutionExceptionHandler((exception, command, parsed) -> {
+            err.println(sentence(exception));
+            return 1;
+        });
         int exit = line.execute(words);
         out.flush();
         err.flush();
@@ -62,8 +58,7 @@ public final class Bayfolio implements Runnable {
     /** One sentence and no stack trace: what failed is on disk, not in the program. */
     private static String sentence(Exception exception) {
         String message = exception.getMessage() == null ? "" : exception.getMessage();
-        if (exception instanceof UncheckedIOException
-                && exception.getCause() instanceof IOException cause) {
+        if (exception instanceof UncheckedIOException && exception.getCause() instanceof IOException cause) {
             return sentence(cause);
         }
         if (exception instanceof UnknownThemeException || exception instanceof PublishException) {

@@ -16,15 +16,10 @@ import picocli.CommandLine.Spec;
 /** Tells everything that is wrong with the fleet, in one run. */
 @Command(
         name = "check",
-        description =
-                "Tells everything that is untrue or missing, with file, line and column, in one run.",
+        description = "Tells everything that is untrue or missing, with file, line and column, in one run.",
         mixinStandardHelpOptions = true,
         exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {
-            "0:nothing is wrong",
-            "1:errors were found",
-            "2:the words of the call are wrong"
-        },
+        exitCodeList = {"0:nothing is wrong", "1:errors were found", "2:the words of the call are wrong"},
         footer = {"", "Example: bayfolio check whimbrel"})
 final class CheckCommand implements Callable<Integer> {
     /** How findings are printed. */
@@ -33,7 +28,8 @@ final class CheckCommand implements Callable<Integer> {
         JSON
     }
 
-    @Mixin private FleetOptions fleet = new FleetOptions();
+    @Mixin
+    private FleetOptions fleet = new FleetOptions();
 
     @Option(
             names = "--format",
@@ -71,10 +67,7 @@ final class CheckCommand implements Callable<Integer> {
 
     private boolean concerns(Finding finding) {
         String path = finding.at().file().path();
-        boolean shared =
-                !path.startsWith("units/")
-                        || path.startsWith("units/shared/")
-                        || path.indexOf('/', 6) < 0;
+        boolean shared = !path.startsWith("units/") || path.startsWith("units/shared/") || path.indexOf('/', 6) < 0;
         return finding.units().isEmpty() && shared
                 || finding.units().stream().anyMatch(fleet.units::contains)
                 || fleet.units.stream().anyMatch(unit -> path.startsWith("units/" + unit + "/"));

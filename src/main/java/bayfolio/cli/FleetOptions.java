@@ -54,10 +54,9 @@ final class FleetOptions {
     Checked check(Theme loaded) throws IOException {
         FleetReader.Reading reading = FleetReader.read(new Folder(root));
         ScreenWords screen = loaded.words("en-US");
-        List<String> known =
-                reading.fleet().units().stream()
-                        .flatMap(unit -> unit.facts().find(Unit.ID).stream())
-                        .toList();
+        List<String> known = reading.fleet().units().stream()
+                .flatMap(unit -> unit.facts().find(Unit.ID).stream())
+                .toList();
         for (String unit : units) {
             if (!known.contains(unit)) {
                 throw new ParameterException(
@@ -69,8 +68,6 @@ final class FleetOptions {
                                 + ".");
             }
         }
-        return new Checked(
-                reading.fleet(),
-                Check.of(reading.fleet(), reading.library(), screen, reading.findings()));
+        return new Checked(reading.fleet(), Check.of(reading.fleet(), reading.library(), screen, reading.findings()));
     }
 }

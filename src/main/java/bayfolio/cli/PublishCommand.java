@@ -19,8 +19,7 @@ import picocli.CommandLine.Spec;
 /** Publishes handbooks, when nothing in the fleet is wrong. */
 @Command(
         name = "publish",
-        description =
-                "Writes the handbooks as a web site, when the check finds no error; else leaves all as it was.",
+        description = "Writes the handbooks as a web site, when the check finds no error; else leaves all as it was.",
         mixinStandardHelpOptions = true,
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
@@ -30,7 +29,8 @@ import picocli.CommandLine.Spec;
         },
         footer = {"", "Example: bayfolio publish whimbrel --out /srv/handbooks"})
 final class PublishCommand implements Callable<Integer> {
-    @Mixin private FleetOptions fleet = new FleetOptions();
+    @Mixin
+    private FleetOptions fleet = new FleetOptions();
 
     @Option(
             names = "--out",
@@ -60,19 +60,16 @@ final class PublishCommand implements Callable<Integer> {
             return 1;
         }
         Path folder = out.orElse(fleet.root.resolve("site-out"));
-        Set<String> files =
-                Publisher.publish(
-                        check, checked.fleet(), theme, theme.words("en-US"), fleet.units, folder);
+        Set<String> files = Publisher.publish(check, checked.fleet(), theme, theme.words("en-US"), fleet.units, folder);
         long pages = files.stream().filter(file -> file.endsWith(".html")).count();
         spec.commandLine()
                 .getOut()
-                .println(
-                        "Published "
-                                + pages
-                                + (pages == 1 ? " page" : " pages")
-                                + " into "
-                                + folder.resolve("web")
-                                + ".");
+                .println("Published "
+                        + pages
+                        + (pages == 1 ? " page" : " pages")
+                        + " into "
+                        + folder.resolve("web")
+                        + ".");
         return 0;
     }
 }

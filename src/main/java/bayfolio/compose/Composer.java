@@ -31,13 +31,11 @@ public final class Composer {
     private static String language(Case coach) {
         return coach.unit().facts().all(Unit.LANGUAGES).stream()
                 .findFirst()
-                .orElseGet(
-                        () ->
-                                coach.coach()
-                                        .fleet()
-                                        .facts()
-                                        .facts()
-                                        .all(FleetFacts.LANGUAGES)
-                                        .get(0));
+                .orElseGet(() -> coach.coach()
+                        .fleet()
+                        .facts()
+                        .facts()
+                        .all(FleetFacts.LANGUAGES)
+                        .get(0));
     }
 }

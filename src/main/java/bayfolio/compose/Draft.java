@@ -33,37 +33,28 @@ final class Draft {
 
     Draft(Case checked, ScreenWords screen) {
         this.coach = checked.coach();
-        this.procedures =
-                checked.procedures().stream()
-                        .filter(procedure -> procedure.head().who().forRenters())
-                        .toList();
+        this.procedures = checked.procedures().stream()
+                .filter(procedure -> procedure.head().who().forRenters())
+                .toList();
         this.screen = screen;
         this.wording = new Wording(coach);
         for (Procedure procedure : procedures) {
             procedure
                     .links()
-                    .forEach(
-                            link ->
-                                    uses.computeIfAbsent(link.target(), it -> new LinkedHashSet<>())
-                                            .add(procedure));
+                    .forEach(link -> uses.computeIfAbsent(link.target(), it -> new LinkedHashSet<>())
+                            .add(procedure));
         }
         coach.things().filter(thing -> !thing.forStaff()).forEach(this::mention);
     }
 
     private void mention(Thing thing) {
-        Walkthrough.of(
-                thing.facts(),
-                (type, value) -> {
-                    if (type instanceof Type.Reference reference) {
-                        wording.referred(reference, value.value().toString())
-                                .ifPresent(
-                                        named ->
-                                                mentions.computeIfAbsent(
-                                                                target(named),
-                                                                it -> new LinkedHashSet<>())
-                                                        .add(thing));
-                    }
-                });
+        Walkthrough.of(thing.facts(), (type, value) -> {
+            if (type instanceof Type.Reference reference) {
+                wording.referred(reference, value.value().toString())
+                        .ifPresent(named -> mentions.computeIfAbsent(target(named), it -> new LinkedHashSet<>())
+                                .add(thing));
+            }
+        });
     }
 
     Coach coach() {
@@ -92,26 +83,19 @@ final class Draft {
 
     /** Things of a kind in walking order, those of the site last. */
     List<Thing> things(String kind) {
-        List<Thing> things =
-                new ArrayList<>(
-                        new Walk(unit())
-                                .order(
-                                        coach.unit()
-                                                .things()
-                                                .filter(thing -> thing.kind().equals(kind))
-                                                .toList()));
+        List<Thing> things = new ArrayList<>(new Walk(unit())
+                .order(coach.unit()
+                        .things()
+                        .filter(thing -> thing.kind().equals(kind))
+                        .toList()));
         coach.fleet().siteThings().filter(thing -> thing.kind().equals(kind)).forEach(things::add);
         return things.stream().filter(thing -> !thing.forStaff()).toList();
     }
 
     List<Note> notes(Thing about) {
         return unit().facts().all(Unit.NOTES).stream()
-                .filter(
-                        note ->
-                                note.facts()
-                                        .find(Note.ABOUT)
-                                        .filter(about.id()::equals)
-                                        .isPresent())
+                .filter(note ->
+                        note.facts().find(Note.ABOUT).filter(about.id()::equals).isPresent())
                 .filter(note -> !note.facts().find(Note.STAFF_ONLY).orElse(false))
                 .toList();
     }

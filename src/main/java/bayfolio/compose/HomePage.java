@@ -34,12 +34,7 @@ final class HomePage {
         sections.add(Section.of("trip", draft.word("home.trip"), List.of(stages())));
         sections.add(Section.of("coach", draft.word("home.coach"), List.of(pages())));
         sections.add(Section.of("call", draft.word("home.call"), List.of(phones())));
-        return new Page(
-                new Target.OfPage("home"),
-                "index.html",
-                draft.unit().name(),
-                List.of(measures()),
-                sections);
+        return new Page(new Target.OfPage("home"), "index.html", draft.unit().name(), List.of(measures()), sections);
     }
 
     /** The three measures that a driver must know before the first bridge. */
@@ -49,50 +44,30 @@ final class HomePage {
         List<Content.FactTable.Row> all = new ArrayList<>();
         unit.facts()
                 .find(Unit.NUMBER)
-                .ifPresent(
-                        number ->
-                                all.add(
-                                        Content.FactTable.Row.of(rows.label(Unit.SHAPE, Unit.NUMBER), number)));
+                .ifPresent(number -> all.add(Content.FactTable.Row.of(rows.label(Unit.SHAPE, Unit.NUMBER), number)));
         rows.of(unit.size().facts(), java.util.Set.of()).stream()
-                .filter(
-                        row ->
-                                Stream.of(Size.LENGTH, Size.HEIGHT, Size.WIDTH_MIRRORS)
-                                        .anyMatch(
-                                                key ->
-                                                        rows.label(Size.SHAPE, key)
-                                                                .equals(row.label())))
+                .filter(row -> Stream.of(Size.LENGTH, Size.HEIGHT, Size.WIDTH_MIRRORS)
+                        .anyMatch(key -> rows.label(Size.SHAPE, key).equals(row.label())))
                 .forEach(all::add);
         unit.facts()
                 .find(Unit.WEIGHTS)
-                .ifPresent(
-                        weights ->
-                                rows.of(weights.facts(), java.util.Set.of()).stream()
-                                        .filter(
-                                                row ->
-                                                        row.label()
-                                                                .equals(
-                                                                        rows.label(
-                                                                                Weights.SHAPE,
-                                                                                Weights.GROSS)))
-                                        .forEach(all::add));
+                .ifPresent(weights -> rows.of(weights.facts(), java.util.Set.of()).stream()
+                        .filter(row -> row.label().equals(rows.label(Weights.SHAPE, Weights.GROSS)))
+                        .forEach(all::add));
         return new Content.FactTable(all);
     }
 
     private Optional<Section> emergency() {
-        List<Content.LinkList.Entry> entries =
-                draft.procedures().stream()
-                        .filter(procedure -> procedure.head().stage() == Stage.EMERGENCY)
-                        .map(
-                                (Procedure procedure) ->
-                                        new Content.LinkList.Entry(Draft.link(procedure), ""))
-                        .toList();
+        List<Content.LinkList.Entry> entries = draft.procedures().stream()
+                .filter(procedure -> procedure.head().stage() == Stage.EMERGENCY)
+                .map((Procedure procedure) -> new Content.LinkList.Entry(Draft.link(procedure), ""))
+                .toList();
         return entries.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        Section.of(
-                                "emergency",
-                                draft.word("stage.emergency"),
-                                List.of(new Content.LinkList(Optional.empty(), entries))));
+                : Optional.of(Section.of(
+                        "emergency",
+                        draft.word("stage.emergency"),
+                        List.of(new Content.LinkList(Optional.empty(), entries))));
     }
 
     private Content stages() {
@@ -100,13 +75,8 @@ final class HomePage {
                 Optional.empty(),
                 StagePage.used(draft).stream()
                         .filter(stage -> stage != Stage.EMERGENCY)
-                        .map(
-                                stage ->
-                                        new Content.LinkList.Entry(
-                                                draft.link(
-                                                        new Target.OfStage(stage.word()),
-                                                        draft.word("stage." + stage.word())),
-                                                ""))
+                        .map(stage -> new Content.LinkList.Entry(
+                                draft.link(new Target.OfStage(stage.word()), draft.word("stage." + stage.word())), ""))
                         .toList());
     }
 
@@ -115,13 +85,9 @@ final class HomePage {
                 Optional.empty(),
                 bayfolio.procedure.References.PAGES.stream()
                         .filter(id -> !id.equals("home"))
-                        .map(
-                                id ->
-                                        new Content.LinkList.Entry(
-                                                draft.link(
-                                                        new Target.OfPage(id),
-                                                        draft.word("page." + id)),
-                                                draft.word("page." + id + ".note")))
+                        .map(id -> new Content.LinkList.Entry(
+                                draft.link(new Target.OfPage(id), draft.word("page." + id)),
+                                draft.word("page." + id + ".note")))
                         .toList());
     }
 
@@ -130,11 +96,10 @@ final class HomePage {
         for (Phone phone : draft.coach().fleet().phones()) {
             String number = phone.facts().get(Phone.NUMBER);
             List<Inline> line = new ArrayList<>();
-            line.add(
-                    new Inline.Link(
-                            new Target.OfPhone(phone.facts().get(Phone.ID), number),
-                            List.of(new Inline.Text(number)),
-                            phone.facts().at()));
+            line.add(new Inline.Link(
+                    new Target.OfPhone(phone.facts().get(Phone.ID), number),
+                    List.of(new Inline.Text(number)),
+                    phone.facts().at()));
             phone.facts().find(Phone.WHEN).ifPresent(when -> line.add(new Inline.Text(" " + when)));
             numbers.add(line);
         }

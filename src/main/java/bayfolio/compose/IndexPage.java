@@ -27,31 +27,19 @@ final class IndexPage {
     Page page() {
         Map<String, List<Content.LinkList.Entry>> letters = new TreeMap<>();
         entries()
-                .sorted(
-                        Comparator.comparing(
-                                entry -> entry.link().plain().toLowerCase(Locale.ROOT)))
-                .forEach(
-                        entry ->
-                                letters.computeIfAbsent(letter(entry), it -> new ArrayList<>())
-                                        .add(entry));
+                .sorted(Comparator.comparing(entry -> entry.link().plain().toLowerCase(Locale.ROOT)))
+                .forEach(entry -> letters.computeIfAbsent(letter(entry), it -> new ArrayList<>())
+                        .add(entry));
         return new Page(
                 new Target.OfPage("index"),
                 "a-z.html",
                 draft.word("page.index"),
                 List.of(),
                 letters.entrySet().stream()
-                        .map(
-                                letter ->
-                                        Section.of(
-                                                "letter-"
-                                                        + letter.getKey().toLowerCase(Locale.ROOT),
-                                                letter.getKey().equals("0")
-                                                        ? "0–9"
-                                                        : letter.getKey(),
-                                                List.of(
-                                                        new Content.LinkList(
-                                                                java.util.Optional.empty(),
-                                                                letter.getValue()))))
+                        .map(letter -> Section.of(
+                                "letter-" + letter.getKey().toLowerCase(Locale.ROOT),
+                                letter.getKey().equals("0") ? "0–9" : letter.getKey(),
+                                List.of(new Content.LinkList(java.util.Optional.empty(), letter.getValue()))))
                         .toList());
     }
 
@@ -59,26 +47,18 @@ final class IndexPage {
         return Stream.of(
                         Kinds.names().stream()
                                 .flatMap(kind -> draft.things(kind).stream())
-                                .map(
-                                        (Thing thing) ->
-                                                new Content.LinkList.Entry(
-                                                        Draft.link(thing),
-                                                        draft.word("one." + thing.kind()))),
+                                .map((Thing thing) -> new Content.LinkList.Entry(
+                                        Draft.link(thing), draft.word("one." + thing.kind()))),
                         draft.procedures().stream()
-                                .map(
-                                        (Procedure procedure) ->
-                                                new Content.LinkList.Entry(
-                                                        Draft.link(procedure),
-                                                        draft.word("one.procedure"))),
+                                .map((Procedure procedure) ->
+                                        new Content.LinkList.Entry(Draft.link(procedure), draft.word("one.procedure"))),
                         draft.coach().fleet().words().stream()
-                                .map(
-                                        (Word word) ->
-                                                new Content.LinkList.Entry(
-                                                        Draft.link(
-                                                                new Target.OfWord(word.id()),
-                                                                word.word(),
-                                                                word.facts().at()),
-                                                        draft.word("one.word"))))
+                                .map((Word word) -> new Content.LinkList.Entry(
+                                        Draft.link(
+                                                new Target.OfWord(word.id()),
+                                                word.word(),
+                                                word.facts().at()),
+                                        draft.word("one.word"))))
                 .flatMap(entries -> entries);
     }
 

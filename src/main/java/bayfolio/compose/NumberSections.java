@@ -25,41 +25,23 @@ final class NumberSections {
         FactRows rows = new FactRows(draft);
         List<Section> sections = new ArrayList<>();
         Facts unit = draft.unit().facts();
-        Set<String> records =
-                Set.copyOf(
-                        Unit.SHAPE.keyNames().stream()
-                                .filter(name -> !SIMPLE.contains(name))
-                                .toList());
-        sections.add(
-                Section.of(
-                        "coach",
-                        draft.word("section.coach"),
-                        List.of(new Content.FactTable(rows.of(unit, records)))));
+        Set<String> records = Set.copyOf(Unit.SHAPE.keyNames().stream()
+                .filter(name -> !SIMPLE.contains(name))
+                .toList());
+        sections.add(Section.of(
+                "coach", draft.word("section.coach"), List.of(new Content.FactTable(rows.of(unit, records)))));
         for (Key<?> key : Unit.SHAPE.keys()) {
-            unit.find(key.name(), Described.class)
-                    .ifPresent(
-                            record -> {
-                                List<Content.FactTable.Row> facts =
-                                        rows.of(record.facts(), Set.of());
-                                if (!facts.isEmpty()) {
-                                    sections.add(
-                                            Section.of(
-                                                    key.name(),
-                                                    rows.label(Unit.SHAPE, key),
-                                                    List.of(new Content.FactTable(facts))));
-                                }
-                            });
+            unit.find(key.name(), Described.class).ifPresent(record -> {
+                List<Content.FactTable.Row> facts = rows.of(record.facts(), Set.of());
+                if (!facts.isEmpty()) {
+                    sections.add(
+                            Section.of(key.name(), rows.label(Unit.SHAPE, key), List.of(new Content.FactTable(facts))));
+                }
+            });
         }
         return sections;
     }
 
     private static final Set<String> SIMPLE =
-            Set.of(
-                    "name",
-                    "number",
-                    "body",
-                    "model-year",
-                    "drive-side",
-                    "surge-protection",
-                    "load-management");
+            Set.of("name", "number", "body", "model-year", "drive-side", "surge-protection", "load-management");
 }

@@ -33,11 +33,7 @@ final class ProcedurePage {
         opening.add(new Content.Mark("who-" + who, draft.word("who." + who)));
         procedure.opening().forEach(block -> opening.add(new Content.Text(block)));
         List<Section> sections = new ArrayList<>();
-        sections.add(
-                Section.of(
-                        "steps",
-                        draft.word("steps"),
-                        List.of(new Content.Steps(procedure.parts()))));
+        sections.add(Section.of("steps", draft.word("steps"), List.of(new Content.Steps(procedure.parts()))));
         sections.add(Section.of("done-when", draft.word("done-when"), texts(procedure.doneWhen())));
         sections.add(Section.of("if-not", draft.word("if-not"), texts(procedure.ifNot())));
         things(procedure).ifPresent(sections::add);
@@ -54,25 +50,19 @@ final class ProcedurePage {
     }
 
     private Optional<Section> things(Procedure procedure) {
-        List<Content.LinkList.Entry> entries =
-                procedure
-                        .links()
-                        .map(link -> link.target())
-                        .filter(Target.OfThing.class::isInstance)
-                        .map(Target.OfThing.class::cast)
-                        .distinct()
-                        .flatMap(target -> draft.coach().thing(target.kind(), target.id()).stream())
-                        .map(
-                                (Thing thing) ->
-                                        new Content.LinkList.Entry(
-                                                Draft.link(thing), draft.wording().place(thing)))
-                        .toList();
+        List<Content.LinkList.Entry> entries = procedure
+                .links()
+                .map(link -> link.target())
+                .filter(Target.OfThing.class::isInstance)
+                .map(Target.OfThing.class::cast)
+                .distinct()
+                .flatMap(target -> draft.coach().thing(target.kind(), target.id()).stream())
+                .map((Thing thing) -> new Content.LinkList.Entry(
+                        Draft.link(thing), draft.wording().place(thing)))
+                .toList();
         return entries.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        Section.of(
-                                "things",
-                                draft.word("things"),
-                                List.of(new Content.LinkList(Optional.empty(), entries))));
+                : Optional.of(Section.of(
+                        "things", draft.word("things"), List.of(new Content.LinkList(Optional.empty(), entries))));
     }
 }

@@ -33,14 +33,12 @@ final class StagePage {
 
     Stream<Page> pages() {
         return used(draft).stream()
-                .map(
-                        stage ->
-                                new Page(
-                                        new Target.OfStage(stage.word()),
-                                        "stage/" + stage.word() + ".html",
-                                        draft.word("stage." + stage.word()),
-                                        List.of(procedures(stage)),
-                                        List.of()));
+                .map(stage -> new Page(
+                        new Target.OfStage(stage.word()),
+                        "stage/" + stage.word() + ".html",
+                        draft.word("stage." + stage.word()),
+                        List.of(procedures(stage)),
+                        List.of()));
     }
 
     /** All procedures of the coach, stage by stage. */
@@ -51,12 +49,10 @@ final class StagePage {
                 draft.word("page.procedures"),
                 List.of(),
                 used(draft).stream()
-                        .map(
-                                stage ->
-                                        Section.of(
-                                                "stage-" + stage.word(),
-                                                draft.word("stage." + stage.word()),
-                                                List.of(procedures(stage))))
+                        .map(stage -> Section.of(
+                                "stage-" + stage.word(),
+                                draft.word("stage." + stage.word()),
+                                List.of(procedures(stage))))
                         .toList());
     }
 
@@ -64,10 +60,7 @@ final class StagePage {
         return new Content.LinkList(
                 java.util.Optional.empty(),
                 of(draft, stage)
-                        .map(
-                                procedure ->
-                                        new Content.LinkList.Entry(
-                                                Draft.link(procedure), opening(procedure)))
+                        .map(procedure -> new Content.LinkList.Entry(Draft.link(procedure), opening(procedure)))
                         .toList());
     }
 

@@ -34,12 +34,8 @@ final class ThingSection {
         List<Content> contents = new ArrayList<>();
         thing.facts()
                 .find("access", Access.class)
-                .ifPresent(
-                        access ->
-                                contents.add(
-                                        new Content.Mark(
-                                                "access-" + Type.word(access),
-                                                draft.word("access." + Type.word(access)))));
+                .ifPresent(access -> contents.add(
+                        new Content.Mark("access-" + Type.word(access), draft.word("access." + Type.word(access)))));
         if (thing.facts().find("emergency", Boolean.class).orElse(false)) {
             contents.add(new Content.Mark("emergency", draft.word("access.emergency")));
         }
@@ -53,8 +49,7 @@ final class ThingSection {
         }
         contents.addAll(around(thing));
         uses(thing).ifPresent(contents::add);
-        return new Section(
-                anchor(thing), Optional.of(Draft.target(thing)), thing.name(), 2, contents);
+        return new Section(anchor(thing), Optional.of(Draft.target(thing)), thing.name(), 2, contents);
     }
 
     static String anchor(Thing thing) {
@@ -69,13 +64,10 @@ final class ThingSection {
         List<Inline> words = new ArrayList<>();
         words.add(new Inline.Strong(List.of(new Inline.Text(draft.word("where")))));
         words.add(new Inline.Text(" " + place));
-        draft.coach()
-                .around(thing)
-                .ifPresent(
-                        around -> {
-                            words.add(new Inline.Text(". "));
-                            words.add(Draft.link(around));
-                        });
+        draft.coach().around(thing).ifPresent(around -> {
+            words.add(new Inline.Text(". "));
+            words.add(Draft.link(around));
+        });
         return Optional.of(text(words));
     }
 
@@ -85,24 +77,17 @@ final class ThingSection {
     private List<Content> around(Thing thing) {
         Map<String, List<Content.LinkList.Entry>> byKind = new LinkedHashMap<>();
         for (Thing other : draft.mentions(thing)) {
-            boolean inside =
-                    draft.coach()
-                            .around(other)
-                            .filter(it -> it.id().equals(thing.id()))
-                            .isPresent();
+            boolean inside = draft.coach()
+                    .around(other)
+                    .filter(it -> it.id().equals(thing.id()))
+                    .isPresent();
             String heading = inside ? "inside." + other.kind() : "named-by";
             byKind.computeIfAbsent(heading, it -> new ArrayList<>())
                     .add(new Content.LinkList.Entry(Draft.link(other), inside ? where(other) : ""));
         }
         List<Content> lists = new ArrayList<>();
-        byKind.forEach(
-                (heading, entries) ->
-                        lists.add(
-                                new Content.LinkList(
-                                        Optional.of(
-                                                draft.maybeWord(heading)
-                                                        .orElseGet(() -> draft.word("inside"))),
-                                        entries)));
+        byKind.forEach((heading, entries) -> lists.add(new Content.LinkList(
+                Optional.of(draft.maybeWord(heading).orElseGet(() -> draft.word("inside"))), entries)));
         return lists;
     }
 
@@ -111,12 +96,9 @@ final class ThingSection {
     }
 
     private Optional<Content> uses(Thing thing) {
-        List<Content.LinkList.Entry> entries =
-                draft.uses(Draft.target(thing)).stream()
-                        .map(
-                                (Procedure procedure) ->
-                                        new Content.LinkList.Entry(Draft.link(procedure), ""))
-                        .toList();
+        List<Content.LinkList.Entry> entries = draft.uses(Draft.target(thing)).stream()
+                .map((Procedure procedure) -> new Content.LinkList.Entry(Draft.link(procedure), ""))
+                .toList();
         return entries.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Content.LinkList(Optional.of(draft.word("used-in")), entries));

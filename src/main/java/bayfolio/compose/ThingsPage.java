@@ -48,13 +48,12 @@ final class ThingsPage {
                 .forEach(sections::add);
         List<Note> notes = draft.notesAboutNothing();
         if (!notes.isEmpty()) {
-            sections.add(
-                    Section.of(
-                            "notes",
-                            draft.word("notes"),
-                            notes.stream()
-                                    .map(note -> text(note.facts().get(Note.TEXT)))
-                                    .toList()));
+            sections.add(Section.of(
+                    "notes",
+                    draft.word("notes"),
+                    notes.stream()
+                            .map(note -> text(note.facts().get(Note.TEXT)))
+                            .toList()));
         }
         return new Page(
                 new Target.OfPage("numbers"),
@@ -73,15 +72,13 @@ final class ThingsPage {
         Stream<Section> each = things.stream().map(section::of);
         return heading
                 ? Stream.concat(
-                        Stream.of(
-                                Section.of("kind-" + kind, draft.word("kind." + kind), List.of())),
+                        Stream.of(Section.of("kind-" + kind, draft.word("kind." + kind), List.of())),
                         each.map(ThingsPage::deeper))
                 : each;
     }
 
     private static Section deeper(Section section) {
-        return new Section(
-                section.anchor(), section.home(), section.title(), 3, section.contents());
+        return new Section(section.anchor(), section.home(), section.title(), 3, section.contents());
     }
 
     private Content opening(String id) {
@@ -94,13 +91,8 @@ final class ThingsPage {
                 java.util.Optional.of(draft.word("on-this-page")),
                 sections.stream()
                         .filter(section -> section.home().isPresent())
-                        .map(
-                                section ->
-                                        new Content.LinkList.Entry(
-                                                draft.link(
-                                                        section.home().orElseThrow(),
-                                                        section.title()),
-                                                ""))
+                        .map(section -> new Content.LinkList.Entry(
+                                draft.link(section.home().orElseThrow(), section.title()), ""))
                         .toList());
     }
 

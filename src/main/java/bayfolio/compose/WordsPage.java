@@ -27,10 +27,7 @@ final class WordsPage {
                 new Target.OfPage("words"),
                 "words.html",
                 draft.word("page.words"),
-                List.of(
-                        new Content.Text(
-                                new Block.Paragraph(
-                                        List.of(new Inline.Text(draft.word("page.words.note")))))),
+                List.of(new Content.Text(new Block.Paragraph(List.of(new Inline.Text(draft.word("page.words.note")))))),
                 draft.coach().fleet().words().stream()
                         .sorted(Comparator.comparing(word -> word.word().toLowerCase(Locale.ROOT)))
                         .map(this::section)
@@ -40,19 +37,15 @@ final class WordsPage {
     private Section section(Word word) {
         Target home = new Target.OfWord(word.id());
         List<Content> contents = new ArrayList<>();
-        contents.add(
-                new Content.Text(new Block.Paragraph(List.of(new Inline.Text(word.meaning())))));
+        contents.add(new Content.Text(new Block.Paragraph(List.of(new Inline.Text(word.meaning())))));
         List<Content.FactTable.Row> rows =
                 new FactRows(draft).of(word.facts(), java.util.Set.of("id", "word", "meaning"));
         if (!rows.isEmpty()) {
             contents.add(new Content.FactTable(rows));
         }
-        List<Content.LinkList.Entry> uses =
-                draft.uses(home).stream()
-                        .map(
-                                (Procedure procedure) ->
-                                        new Content.LinkList.Entry(Draft.link(procedure), ""))
-                        .toList();
+        List<Content.LinkList.Entry> uses = draft.uses(home).stream()
+                .map((Procedure procedure) -> new Content.LinkList.Entry(Draft.link(procedure), ""))
+                .toList();
         if (!uses.isEmpty()) {
             contents.add(new Content.LinkList(Optional.of(draft.word("used-in")), uses));
         }

@@ -47,8 +47,7 @@ public final class Facts {
         return located(key).map(Located::value);
     }
 
-    @SuppressWarnings(
-            "unchecked") // the only way in is through readers that decode by the key's own type
+    @SuppressWarnings("unchecked") // the only way in is through readers that decode by the key's own type
     public <T> Optional<Located<T>> located(Key<T> key) {
         @Nullable Located<?> value = values.get(key);
         return Optional.ofNullable((Located<T>) value);
@@ -75,10 +74,7 @@ public final class Facts {
      */
     public <T> T get(Key<T> key) {
         return find(key)
-                .orElseThrow(
-                        () ->
-                                new NoSuchElementException(
-                                        shape.name() + " at " + at + " has no " + key.name()));
+                .orElseThrow(() -> new NoSuchElementException(shape.name() + " at " + at + " has no " + key.name()));
     }
 
     /** Where a fact stands, or where its record begins. */

@@ -49,28 +49,15 @@ public sealed interface Type<T> {
     <R> R accept(Visitor<R> visitor);
 
     Type<String> TEXT = new Text("text", "\\S", "words");
-    Type<String> ID =
-            new Text(
-                    "id",
-                    "^[a-z0-9]+(-[a-z0-9]+)*$",
-                    "small letters, digits and single hyphens, such as `gray-valve`");
-    Type<String> LANGUAGE =
-            new Text("language", "^[a-z]{2}(-[A-Z]{2})?$", "a language such as `en-US`");
+    Type<String> ID = new Text(
+            "id", "^[a-z0-9]+(-[a-z0-9]+)*$", "small letters, digits and single hyphens, such as `gray-valve`");
+    Type<String> LANGUAGE = new Text("language", "^[a-z]{2}(-[A-Z]{2})?$", "a language such as `en-US`");
     Type<String> PHONE =
-            new Text(
-                    "phone number",
-                    "^[+(]?[0-9][0-9 ()+-]{2,24}$",
-                    "a phone number such as `+1 555-0100`");
-    Type<String> WEB_ADDRESS =
-            new Text(
-                    "web address",
-                    "^https://[a-z0-9.-]+(/[A-Za-z0-9._~/-]*)?$",
-                    "an address that begins with `https://`");
+            new Text("phone number", "^[+(]?[0-9][0-9 ()+-]{2,24}$", "a phone number such as `+1 555-0100`");
+    Type<String> WEB_ADDRESS = new Text(
+            "web address", "^https://[a-z0-9.-]+(/[A-Za-z0-9._~/-]*)?$", "an address that begins with `https://`");
     Type<String> FILE_NAME =
-            new Text(
-                    "file name",
-                    "^[A-Za-z0-9][A-Za-z0-9_-]*(\\.[A-Za-z0-9]+)+$",
-                    "a file name without folders");
+            new Text("file name", "^[A-Za-z0-9][A-Za-z0-9_-]*(\\.[A-Za-z0-9]+)+$", "a file name without folders");
     Type<Boolean> YES_NO = new YesNo();
     Type<LocalDate> DAY = new Day();
 
@@ -89,14 +76,8 @@ public sealed interface Type<T> {
 
     /** The words of an enum, as written: {@code NORTH_AMERICA} is {@code north-america}. */
     static <E extends Enum<E>> Type<E> choice(Class<E> words) {
-        return new Choice<>(
-                Stream.of(words.getEnumConstants())
-                        .collect(
-                                Collectors.toMap(
-                                        Type::word,
-                                        Function.identity(),
-                                        (a, b) -> a,
-                                        java.util.LinkedHashMap::new)));
+        return new Choice<>(Stream.of(words.getEnumConstants())
+                .collect(Collectors.toMap(Type::word, Function.identity(), (a, b) -> a, java.util.LinkedHashMap::new)));
     }
 
     static String word(Enum<?> constant) {

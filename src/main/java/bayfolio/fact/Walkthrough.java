@@ -17,13 +17,11 @@ public final class Walkthrough {
         }
     }
 
-    private static void visit(
-            Type<?> type, Located<?> value, BiConsumer<Type<?>, Located<?>> visitor) {
+    private static void visit(Type<?> type, Located<?> value, BiConsumer<Type<?>, Located<?>> visitor) {
         if (value.value() instanceof Described record) {
             of(record.facts(), visitor);
         } else if (type instanceof Type.ListOf<?> list) {
-            ((List<?>) value.value())
-                    .forEach(each -> visit(list.element(), (Located<?>) each, visitor));
+            ((List<?>) value.value()).forEach(each -> visit(list.element(), (Located<?>) each, visitor));
         } else {
             visitor.accept(type, value);
         }

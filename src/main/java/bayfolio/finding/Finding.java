@@ -29,9 +29,7 @@ public record Finding(
 
     /** File order, then code and message, so that a report never flickers. */
     public static final Comparator<Finding> ORDER =
-            Comparator.comparing(Finding::at)
-                    .thenComparing(Finding::code)
-                    .thenComparing(Finding::message);
+            Comparator.comparing(Finding::at).thenComparing(Finding::code).thenComparing(Finding::message);
 
     public Finding {
         near = List.copyOf(near);
@@ -39,13 +37,11 @@ public record Finding(
     }
 
     public static Finding error(String code, Place at, String message) {
-        return new Finding(
-                code, Severity.ERROR, at, message, List.of(), Optional.empty(), List.of());
+        return new Finding(code, Severity.ERROR, at, message, List.of(), Optional.empty(), List.of());
     }
 
     public static Finding warning(String code, Place at, String message) {
-        return new Finding(
-                code, Severity.WARNING, at, message, List.of(), Optional.empty(), List.of());
+        return new Finding(code, Severity.WARNING, at, message, List.of(), Optional.empty(), List.of());
     }
 
     public Finding near(List<String> names) {

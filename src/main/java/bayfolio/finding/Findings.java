@@ -11,10 +11,7 @@ public record Findings(List<Finding> all) {
     public Findings {
         Map<List<Object>, Finding> merged = new LinkedHashMap<>();
         for (Finding finding : all) {
-            merged.merge(
-                    List.of(finding.code(), finding.at(), finding.message()),
-                    finding,
-                    Finding::with);
+            merged.merge(List.of(finding.code(), finding.at(), finding.message()), finding, Finding::with);
         }
         List<Finding> sorted = new ArrayList<>(merged.values());
         sorted.sort(Finding.ORDER);

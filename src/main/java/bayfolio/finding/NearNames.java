@@ -37,10 +37,10 @@ public final class NearNames {
     }
 
     /** Names that only have words added first, which is how things are mostly renamed; then by how many slips. */
-    private static final Comparator<Candidate> NEAREST =
-            Comparator.comparing((Candidate candidate) -> !candidate.longer)
-                    .thenComparingInt(Candidate::distance)
-                    .thenComparing(Candidate::name);
+    private static final Comparator<Candidate> NEAREST = Comparator.comparing(
+                    (Candidate candidate) -> !candidate.longer)
+            .thenComparingInt(Candidate::distance)
+            .thenComparing(Candidate::name);
 
     private record Candidate(String name, boolean longer, int distance) {}
 
@@ -75,10 +75,7 @@ public final class NearNames {
             for (int j = 1; j <= b.length(); j++) {
                 int replace = cost[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
                 cost[i][j] = Math.min(replace, 1 + Math.min(cost[i - 1][j], cost[i][j - 1]));
-                if (i > 1
-                        && j > 1
-                        && a.charAt(i - 1) == b.charAt(j - 2)
-                        && a.charAt(i - 2) == b.charAt(j - 1)) {
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
                     cost[i][j] = Math.min(cost[i][j], 1 + cost[i - 2][j - 2]);
                 }
             }

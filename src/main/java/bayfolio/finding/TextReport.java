@@ -22,12 +22,8 @@ public final class TextReport {
     public static String summary(Findings findings) {
         return java.util.Arrays.stream(Severity.values())
                 .filter(severity -> findings.count(severity) > 0)
-                .map(
-                        severity ->
-                                findings.count(severity)
-                                        + " "
-                                        + severity.word()
-                                        + (findings.count(severity) == 1 ? "" : "s"))
+                .map(severity ->
+                        findings.count(severity) + " " + severity.word() + (findings.count(severity) == 1 ? "" : "s"))
                 .collect(Collectors.joining(", "));
     }
 
@@ -37,10 +33,9 @@ public final class TextReport {
      */
     static String heading(Finding finding) {
         String file = finding.at().file().path();
-        String coaches =
-                finding.units().stream()
-                        .filter(unit -> !file.startsWith("units/" + unit + "/"))
-                        .collect(Collectors.joining(", "));
+        String coaches = finding.units().stream()
+                .filter(unit -> !file.startsWith("units/" + unit + "/"))
+                .collect(Collectors.joining(", "));
         return finding.at()
                 + ": "
                 + finding.severity().word()
@@ -94,25 +89,21 @@ public final class TextReport {
         if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK) {
             return 0;
         }
-        boolean wide =
-                Character.isIdeographic(point)
-                        || point >= 0x1100 && point <= 0x115F
-                        || point >= 0x3000 && point <= 0x30FF
-                        || point >= 0xAC00 && point <= 0xD7A3
-                        || point >= 0xFF01 && point <= 0xFF60
-                        || point >= 0x1F300 && point <= 0x1FAFF;
+        boolean wide = Character.isIdeographic(point)
+                || point >= 0x1100 && point <= 0x115F
+                || point >= 0x3000 && point <= 0x30FF
+                || point >= 0xAC00 && point <= 0xD7A3
+                || point >= 0xFF01 && point <= 0xFF60
+                || point >= 0x1F300 && point <= 0x1FAFF;
         return wide ? 2 : 1;
     }
 
     static String help(Finding finding) {
-        String near =
-                finding.near().isEmpty()
-                        ? ""
-                        : "help: did you mean "
-                                + finding.near().stream()
-                                        .map(name -> "`" + name + "`")
-                                        .collect(Collectors.joining(" or "))
-                                + "?\n";
+        String near = finding.near().isEmpty()
+                ? ""
+                : "help: did you mean "
+                        + finding.near().stream().map(name -> "`" + name + "`").collect(Collectors.joining(" or "))
+                        + "?\n";
         return near + finding.mend().map(mend -> "help: " + mend + "\n").orElse("");
     }
 }

@@ -20,8 +20,7 @@ public final class AddressBook {
         for (Page page : pages) {
             add(page.home(), new Address(page.path(), ""));
             for (Section section : page.sections()) {
-                section.home()
-                        .ifPresent(home -> add(home, new Address(page.path(), section.anchor())));
+                section.home().ifPresent(home -> add(home, new Address(page.path(), section.anchor())));
             }
         }
     }
@@ -29,8 +28,7 @@ public final class AddressBook {
     private void add(Target target, Address address) {
         Address before = addresses.putIfAbsent(target, address);
         if (before != null) {
-            throw new IllegalArgumentException(
-                    target + " has two homes: " + before + " and " + address);
+            throw new IllegalArgumentException(target + " has two homes: " + before + " and " + address);
         }
     }
 

@@ -126,12 +126,8 @@ public sealed interface Content {
         public Stream<Inline.Link> linked() {
             return parts.stream()
                     .flatMap(part -> part.steps().stream())
-                    .flatMap(
-                            step ->
-                                    Stream.concat(
-                                            step.hazards().stream()
-                                                    .flatMap(hazard -> hazard.text().stream()),
-                                            step.text().stream()))
+                    .flatMap(step -> Stream.concat(
+                            step.hazards().stream().flatMap(hazard -> hazard.text().stream()), step.text().stream()))
                     .flatMap(Block::links);
         }
     }

@@ -29,21 +29,13 @@ public final class Handbook {
         for (Page page : pages) {
             links(page)
                     .map(Inline.Link::target)
-                    .filter(
-                            target ->
-                                    !(target instanceof Target.OfPhone)
-                                            && addresses.of(target).isEmpty())
+                    .filter(target -> !(target instanceof Target.OfPhone)
+                            && addresses.of(target).isEmpty())
                     .findFirst()
-                    .ifPresent(
-                            target -> {
-                                throw new IllegalArgumentException(
-                                        page.path()
-                                                + " of "
-                                                + unit
-                                                + " links to "
-                                                + target
-                                                + ", which has no home");
-                            });
+                    .ifPresent(target -> {
+                        throw new IllegalArgumentException(
+                                page.path() + " of " + unit + " links to " + target + ", which has no home");
+                    });
         }
     }
 

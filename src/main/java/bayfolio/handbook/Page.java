@@ -10,8 +10,7 @@ import java.util.List;
  * @param path within the folder of the coach, made of ids and never of titles
  * @param opening what stands before the first section
  */
-public record Page(
-        Target home, String path, String title, List<Content> opening, List<Section> sections) {
+public record Page(Target home, String path, String title, List<Content> opening, List<Section> sections) {
     public Page {
         opening = List.copyOf(opening);
         sections = List.copyOf(sections);

@@ -10,8 +10,7 @@ import java.util.Optional;
  * @param home what links to this target lead to here
  * @param level of its heading: 2, or 3 within the section before it
  */
-public record Section(
-        String anchor, Optional<Target> home, String title, int level, List<Content> contents) {
+public record Section(String anchor, Optional<Target> home, String title, int level, List<Content> contents) {
     public Section {
         contents = List.copyOf(contents);
     }

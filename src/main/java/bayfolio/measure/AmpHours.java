@@ -8,11 +8,7 @@ package bayfolio.measure;
 public record AmpHours(double value) implements Quantity {
     /** Ampere-hours. */
     public static final Scale<AmpHours> SCALE =
-            Scale.of(
-                    "battery capacity",
-                    "100 Ah",
-                    AmpHours::new,
-                    WrittenUnit.of("Ah", 1, "amp-hour"));
+            Scale.of("battery capacity", "100 Ah", AmpHours::new, WrittenUnit.of("Ah", 1, "amp-hour"));
 
     public AmpHours {
         Figure.requireFinite(value);

@@ -7,15 +7,14 @@ package bayfolio.measure;
  */
 public record Celsius(double value) implements Quantity {
     /** Degrees Fahrenheit and Celsius. */
-    public static final Scale<Celsius> SCALE =
-            Scale.of(
-                    "temperature",
-                    "20 °F",
-                    Celsius::new,
-                    fahrenheit("°F"),
-                    celsius("°C"),
-                    fahrenheit("°F").alsoSpelled("F"),
-                    celsius("°C").alsoSpelled("C"));
+    public static final Scale<Celsius> SCALE = Scale.of(
+            "temperature",
+            "20 °F",
+            Celsius::new,
+            fahrenheit("°F"),
+            celsius("°C"),
+            fahrenheit("°F").alsoSpelled("F"),
+            celsius("°C").alsoSpelled("C"));
 
     public Celsius {
         Figure.requireFinite(value);
@@ -37,8 +36,7 @@ public record Celsius(double value) implements Quantity {
 
     private static WrittenUnit fahrenheit(String spelling) {
         // t/°C = (t/°F - 32) / 1.8, NIST SP 811 Appendix B.8
-        return WrittenUnit.of(
-                spelling, Numeral.SIGNED, degrees -> (degrees - 32) * 5 / 9, "fahrenheit");
+        return WrittenUnit.of(spelling, Numeral.SIGNED, degrees -> (degrees - 32) * 5 / 9, "fahrenheit");
     }
 
     private static WrittenUnit celsius(String spelling) {

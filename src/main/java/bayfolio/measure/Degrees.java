@@ -8,13 +8,12 @@ package bayfolio.measure;
  */
 public record Degrees(double value) implements Quantity {
     /** Degrees. */
-    public static final Scale<Degrees> SCALE =
-            Scale.of(
-                    "angle",
-                    "3°",
-                    Degrees::new,
-                    WrittenUnit.of("°", 1, "degree"),
-                    WrittenUnit.of("°", 1).alsoSpelled("deg"));
+    public static final Scale<Degrees> SCALE = Scale.of(
+            "angle",
+            "3°",
+            Degrees::new,
+            WrittenUnit.of("°", 1, "degree"),
+            WrittenUnit.of("°", 1).alsoSpelled("deg"));
 
     public Degrees {
         Figure.requireFinite(value);

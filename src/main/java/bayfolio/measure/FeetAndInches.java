@@ -9,11 +9,10 @@ record FeetAndInches(long inches) {
     /** Meters; exact by definition, NIST SP 811 Appendix B.8. */
     static final double INCH = 0.0254;
 
-    static final Numeral BEFORE_INCHES =
-            new Numeral(
-                    Numeral.WHOLE + " ?ft (?:[0-9]|1[01])(?:\\.[0-9]{1,3})?",
-                    "whole feet and inches under 12, such as 12 ft 11",
-                    FeetAndInches::inches);
+    static final Numeral BEFORE_INCHES = new Numeral(
+            Numeral.WHOLE + " ?ft (?:[0-9]|1[01])(?:\\.[0-9]{1,3})?",
+            "whole feet and inches under 12, such as 12 ft 11",
+            FeetAndInches::inches);
 
     static FeetAndInches nearest(double meters) {
         double inches = Figure.rounded(meters / INCH, 0);

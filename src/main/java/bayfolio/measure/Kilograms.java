@@ -11,15 +11,14 @@ public record Kilograms(double value) implements Quantity {
     private static final double POUND = 0.45359237;
 
     /** Pounds, kilograms, metric tons, grams; no short tons, which are written as pounds. */
-    public static final Scale<Kilograms> SCALE =
-            Scale.of(
-                    "weight",
-                    "44,600 lb",
-                    Kilograms::new,
-                    WrittenUnit.of("lb", POUND, "lbs", "pound"),
-                    WrittenUnit.of("kg", 1, "kgs", "kilogram", "kilo"),
-                    WrittenUnit.of("t", 1000, "tonne"),
-                    WrittenUnit.of("g", 0.001, "gram"));
+    public static final Scale<Kilograms> SCALE = Scale.of(
+            "weight",
+            "44,600 lb",
+            Kilograms::new,
+            WrittenUnit.of("lb", POUND, "lbs", "pound"),
+            WrittenUnit.of("kg", 1, "kgs", "kilogram", "kilo"),
+            WrittenUnit.of("t", 1000, "tonne"),
+            WrittenUnit.of("g", 0.001, "gram"));
 
     public Kilograms {
         Figure.requireFinite(value);
@@ -37,9 +36,7 @@ public record Kilograms(double value) implements Quantity {
             case US -> Figure.coarse(value / POUND) + " lb";
             case METRIC -> {
                 double grams = Math.abs(Figure.rounded(1000 * value, 0));
-                yield 0 < grams && grams < 1000
-                        ? Figure.of(1000 * value, 0) + " g"
-                        : Figure.coarse(value) + " kg";
+                yield 0 < grams && grams < 1000 ? Figure.of(1000 * value, 0) + " g" : Figure.coarse(value) + " kg";
             }
         };
     }

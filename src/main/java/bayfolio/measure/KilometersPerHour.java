@@ -10,13 +10,12 @@ public record KilometersPerHour(double value) implements Quantity {
     static final double MILE = 1.609344;
 
     /** Miles an hour, kilometers an hour. */
-    public static final Scale<KilometersPerHour> SCALE =
-            Scale.of(
-                    "speed",
-                    "65 mph",
-                    KilometersPerHour::new,
-                    WrittenUnit.of("mph", MILE, "mi/h"),
-                    WrittenUnit.of("km/h", 1, "kph", "kmh"));
+    public static final Scale<KilometersPerHour> SCALE = Scale.of(
+            "speed",
+            "65 mph",
+            KilometersPerHour::new,
+            WrittenUnit.of("mph", MILE, "mi/h"),
+            WrittenUnit.of("km/h", 1, "kph", "kmh"));
 
     public KilometersPerHour {
         Figure.requireFinite(value);

@@ -11,15 +11,14 @@ public record Kilopascals(double value) implements Quantity {
     private static final double PSI = 0.45359237 * 9.80665 / (0.0254 * 0.0254) / 1000;
 
     /** Psi, bar, kilopascals, millibar. */
-    public static final Scale<Kilopascals> SCALE =
-            Scale.of(
-                    "pressure",
-                    "80 psi",
-                    Kilopascals::new,
-                    WrittenUnit.of("psi", PSI),
-                    WrittenUnit.of("bar", 100),
-                    WrittenUnit.of("kPa", 1, "kilopascal"),
-                    WrittenUnit.of("mbar", 0.1, "millibar"));
+    public static final Scale<Kilopascals> SCALE = Scale.of(
+            "pressure",
+            "80 psi",
+            Kilopascals::new,
+            WrittenUnit.of("psi", PSI),
+            WrittenUnit.of("bar", 100),
+            WrittenUnit.of("kPa", 1, "kilopascal"),
+            WrittenUnit.of("mbar", 0.1, "millibar"));
 
     public Kilopascals {
         Figure.requireFinite(value);

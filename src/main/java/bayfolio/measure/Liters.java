@@ -14,18 +14,17 @@ public record Liters(double value) implements Quantity {
     private static final double CUP = GALLON / 16;
 
     /** US gallons and their parts, liters, milliliters. */
-    public static final Scale<Liters> SCALE =
-            Scale.of(
-                    "volume",
-                    "100 gal",
-                    Liters::new,
-                    WrittenUnit.of("gal", GALLON, "gallon"),
-                    WrittenUnit.of("L", 1, "liter", "litre"),
-                    WrittenUnit.of("L", 1).alsoSpelled("l"),
-                    WrittenUnit.of("qt", QUART, "qts", "quart"),
-                    WrittenUnit.of("mL", 0.001, "milliliter", "millilitre"),
-                    WrittenUnit.of("cup", CUP),
-                    WrittenUnit.of("cup", CUP).alsoSpelled("cups"));
+    public static final Scale<Liters> SCALE = Scale.of(
+            "volume",
+            "100 gal",
+            Liters::new,
+            WrittenUnit.of("gal", GALLON, "gallon"),
+            WrittenUnit.of("L", 1, "liter", "litre"),
+            WrittenUnit.of("L", 1).alsoSpelled("l"),
+            WrittenUnit.of("qt", QUART, "qts", "quart"),
+            WrittenUnit.of("mL", 0.001, "milliliter", "millilitre"),
+            WrittenUnit.of("cup", CUP),
+            WrittenUnit.of("cup", CUP).alsoSpelled("cups"));
 
     public Liters {
         Figure.requireFinite(value);
@@ -43,15 +42,13 @@ public record Liters(double value) implements Quantity {
         double size = Math.abs(Figure.rounded(value, 6));
         return switch (system) {
             case US ->
-                    size == 0 || size >= Figure.rounded(GALLON / 2, 6)
-                            ? Figure.coarse(value / GALLON) + " gal"
-                            : size >= Figure.rounded(QUART, 6)
-                                    ? Figure.coarse(value / QUART) + " qt"
-                                    : cups(Figure.fine(value / CUP));
+                size == 0 || size >= Figure.rounded(GALLON / 2, 6)
+                        ? Figure.coarse(value / GALLON) + " gal"
+                        : size >= Figure.rounded(QUART, 6)
+                                ? Figure.coarse(value / QUART) + " qt"
+                                : cups(Figure.fine(value / CUP));
             case METRIC ->
-                    size == 0 || size >= 0.9995
-                            ? Figure.coarse(value) + " L"
-                            : Figure.coarse(1000 * value) + " mL";
+                size == 0 || size >= 0.9995 ? Figure.coarse(value) + " L" : Figure.coarse(1000 * value) + " mL";
         };
     }
 

@@ -11,15 +11,13 @@ public record LitersPer100Kilometers(double value) implements Quantity {
     private static final double MILES_PER_GALLON = 100 * Liters.GALLON / KilometersPerHour.MILE;
 
     /** Miles to the US gallon, liters for 100 km; from 1 to 999 of either. */
-    public static final Scale<LitersPer100Kilometers> SCALE =
-            Scale.of(
-                    "fuel consumption",
-                    "8 mpg",
-                    LitersPer100Kilometers::new,
-                    WrittenUnit.of("mpg", Numeral.FROM_ONE, miles -> MILES_PER_GALLON / miles),
-                    WrittenUnit.of("L/100 km", Numeral.FROM_ONE, liters -> liters, "L/100km"),
-                    WrittenUnit.of("L/100 km", Numeral.FROM_ONE, liters -> liters)
-                            .alsoSpelled("l/100 km"));
+    public static final Scale<LitersPer100Kilometers> SCALE = Scale.of(
+            "fuel consumption",
+            "8 mpg",
+            LitersPer100Kilometers::new,
+            WrittenUnit.of("mpg", Numeral.FROM_ONE, miles -> MILES_PER_GALLON / miles),
+            WrittenUnit.of("L/100 km", Numeral.FROM_ONE, liters -> liters, "L/100km"),
+            WrittenUnit.of("L/100 km", Numeral.FROM_ONE, liters -> liters).alsoSpelled("l/100 km"));
 
     public LitersPer100Kilometers {
         Figure.requireFinite(value);

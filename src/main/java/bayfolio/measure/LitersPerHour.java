@@ -7,14 +7,13 @@ package bayfolio.measure;
  */
 public record LitersPerHour(double value) implements Quantity {
     /** US gallons an hour, liters an hour. */
-    public static final Scale<LitersPerHour> SCALE =
-            Scale.of(
-                    "flow",
-                    "0.5 gal/h",
-                    LitersPerHour::new,
-                    WrittenUnit.of("gal/h", Liters.GALLON),
-                    WrittenUnit.of("L/h", 1),
-                    WrittenUnit.of("L/h", 1).alsoSpelled("l/h"));
+    public static final Scale<LitersPerHour> SCALE = Scale.of(
+            "flow",
+            "0.5 gal/h",
+            LitersPerHour::new,
+            WrittenUnit.of("gal/h", Liters.GALLON),
+            WrittenUnit.of("L/h", 1),
+            WrittenUnit.of("L/h", 1).alsoSpelled("l/h"));
 
     public LitersPerHour {
         Figure.requireFinite(value);

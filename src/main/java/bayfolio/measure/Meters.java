@@ -14,22 +14,18 @@ public record Meters(double value) implements Quantity {
     private static final double SLIP = 1e-9;
 
     /** Feet and inches, meters, miles, and their parts. */
-    public static final Scale<Meters> SCALE =
-            Scale.of(
-                    "length",
-                    "12 ft 11 in",
-                    Meters::new,
-                    WrittenUnit.of("ft", FOOT, "foot", "feet"),
-                    WrittenUnit.of("in", FeetAndInches.INCH, "inch", "inches"),
-                    WrittenUnit.of("m", 1, "meter", "metre"),
-                    WrittenUnit.of("cm", 0.01, "centimeter", "centimetre"),
-                    WrittenUnit.of("mm", 0.001, "millimeter", "millimetre"),
-                    WrittenUnit.of("mi", MILE, "mile"),
-                    WrittenUnit.of("km", 1000, "kilometer", "kilometre"),
-                    WrittenUnit.of(
-                            "in",
-                            FeetAndInches.BEFORE_INCHES,
-                            inches -> inches * FeetAndInches.INCH));
+    public static final Scale<Meters> SCALE = Scale.of(
+            "length",
+            "12 ft 11 in",
+            Meters::new,
+            WrittenUnit.of("ft", FOOT, "foot", "feet"),
+            WrittenUnit.of("in", FeetAndInches.INCH, "inch", "inches"),
+            WrittenUnit.of("m", 1, "meter", "metre"),
+            WrittenUnit.of("cm", 0.01, "centimeter", "centimetre"),
+            WrittenUnit.of("mm", 0.001, "millimeter", "millimetre"),
+            WrittenUnit.of("mi", MILE, "mile"),
+            WrittenUnit.of("km", 1000, "kilometer", "kilometre"),
+            WrittenUnit.of("in", FeetAndInches.BEFORE_INCHES, inches -> inches * FeetAndInches.INCH));
 
     public Meters {
         Figure.requireFinite(value);
@@ -48,18 +44,13 @@ public record Meters(double value) implements Quantity {
     public String in(MeasureSystem system) {
         double size = Math.abs(value);
         return switch (system) {
-            case US ->
-                    size < MILE
-                            ? FeetAndInches.nearest(value).print()
-                            : Figure.fine(value / MILE) + " mi";
+            case US -> size < MILE ? FeetAndInches.nearest(value).print() : Figure.fine(value / MILE) + " mi";
             case METRIC ->
-                    size < 0.1
-                            ? Figure.of(100 * value, 1) + " cm"
-                            : size < 100
-                                    ? centimeters(Figure.rounded(100 * value, 0))
-                                    : size < 1000
-                                            ? Figure.of(value, 0) + " m"
-                                            : Figure.fine(value / 1000) + " km";
+                size < 0.1
+                        ? Figure.of(100 * value, 1) + " cm"
+                        : size < 100
+                                ? centimeters(Figure.rounded(100 * value, 0))
+                                : size < 1000 ? Figure.of(value, 0) + " m" : Figure.fine(value / 1000) + " km";
         };
     }
 
@@ -68,9 +59,7 @@ public record Meters(double value) implements Quantity {
      */
     public String roundedUp(MeasureSystem system) {
         return switch (system) {
-            case US ->
-                    new FeetAndInches((long) Math.ceil((value - SLIP) / FeetAndInches.INCH))
-                            .print();
+            case US -> new FeetAndInches((long) Math.ceil((value - SLIP) / FeetAndInches.INCH)).print();
             case METRIC -> centimeters(Math.ceil(100 * (value - SLIP)));
         };
     }
@@ -78,9 +67,7 @@ public record Meters(double value) implements Quantity {
     /** Printed so that a gap never looks bigger than it is: to the inch or centimeter below. */
     public String roundedDown(MeasureSystem system) {
         return switch (system) {
-            case US ->
-                    new FeetAndInches((long) Math.floor((value + SLIP) / FeetAndInches.INCH))
-                            .print();
+            case US -> new FeetAndInches((long) Math.floor((value + SLIP) / FeetAndInches.INCH)).print();
             case METRIC -> centimeters(Math.floor(100 * (value + SLIP)));
         };
     }
@@ -98,8 +85,6 @@ public record Meters(double value) implements Quantity {
     }
 
     private static String centimeters(double whole) {
-        return Math.abs(whole) < 100
-                ? Figure.of(whole, 0) + " cm"
-                : Figure.of(whole / 100, 2) + " m";
+        return Math.abs(whole) < 100 ? Figure.of(whole, 0) + " cm" : Figure.of(whole / 100, 2) + " m";
     }
 }

@@ -16,33 +16,22 @@ record Numeral(String pattern, String inWords, ToDoubleFunction<String> reading)
     static final String WHOLE = "(?:0|[1-9][0-9]{0,2}|[1-9][0-9]{0,2},?[0-9]{3})";
 
     // A group before a comma never starts with 0: `0,500` was meant as a decimal comma.
-    private static final String UNSIGNED =
-            "(?:(?:0|[1-9][0-9]{0,2})(?:\\.[0-9]{1,6})?"
-                    + "|[1-9][0-9]{0,2},?[0-9]{3}(?:\\.[0-9]{1,3})?"
-                    + "|[1-9][0-9]{6,8}|[1-9][0-9]{0,2}(?:,[0-9]{3}){2})";
+    private static final String UNSIGNED = "(?:(?:0|[1-9][0-9]{0,2})(?:\\.[0-9]{1,6})?"
+            + "|[1-9][0-9]{0,2},?[0-9]{3}(?:\\.[0-9]{1,3})?"
+            + "|[1-9][0-9]{6,8}|[1-9][0-9]{0,2}(?:,[0-9]{3}){2})";
 
-    static final Numeral PLAIN =
-            new Numeral(
-                    UNSIGNED,
-                    "a number such as 12.5 or 1,250, not negative and of nine digits at most",
-                    Numeral::number);
+    static final Numeral PLAIN = new Numeral(
+            UNSIGNED, "a number such as 12.5 or 1,250, not negative and of nine digits at most", Numeral::number);
 
     static final Numeral SIGNED =
-            new Numeral(
-                    "-?" + UNSIGNED,
-                    "a number such as 12.5 or -7, of nine digits at most",
-                    Numeral::number);
+            new Numeral("-?" + UNSIGNED, "a number such as 12.5 or -7, of nine digits at most", Numeral::number);
 
     /** One to 999, for figures whose reciprocal is taken. */
     static final Numeral FROM_ONE =
-            new Numeral(
-                    "[1-9][0-9]{0,2}(?:\\.[0-9]{1,6})?", "a number from 1 to 999", Numeral::number);
+            new Numeral("[1-9][0-9]{0,2}(?:\\.[0-9]{1,6})?", "a number from 1 to 999", Numeral::number);
 
-    static final Numeral PERCENT =
-            new Numeral(
-                    "(?:100(?:\\.0{1,6})?|[1-9]?[0-9](?:\\.[0-9]{1,6})?)",
-                    "a number from 0 to 100",
-                    Numeral::number);
+    static final Numeral PERCENT = new Numeral(
+            "(?:100(?:\\.0{1,6})?|[1-9]?[0-9](?:\\.[0-9]{1,6})?)", "a number from 0 to 100", Numeral::number);
 
     boolean takes(String text) {
         return Pattern.matches(pattern, text);

@@ -7,12 +7,10 @@ import java.util.regex.Pattern;
 
 /** Why a text is not a quantity of the scale asked for, in one sentence for its writer. */
 final class Refusal {
-    private static final Pattern NUMBER_AND_REST =
-            Pattern.compile("(-?[0-9][0-9.,]*)\\s*(.*)", Pattern.DOTALL);
+    private static final Pattern NUMBER_AND_REST = Pattern.compile("(-?[0-9][0-9.,]*)\\s*(.*)", Pattern.DOTALL);
 
     /** Three digits behind a comma might be thousands, but not behind a leading zero. */
-    private static final Pattern DECIMAL_COMMA =
-            Pattern.compile("-?(?:[0-9]+,[0-9]{1,2}|0,[0-9]+)(?![0-9,.]).*");
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("-?(?:[0-9]+,[0-9]{1,2}|0,[0-9]+)(?![0-9,.]).*");
 
     private Refusal() {}
 
@@ -43,11 +41,7 @@ final class Refusal {
 
     private static String meant(String text, String mended, WrittenUnit unit, Scale<?> wanted) {
         return wanted.accepts(mended)
-                ? isNot(text, wanted)
-                        + "; did you mean "
-                        + quoted(mended)
-                        + "? units taken: "
-                        + offered(wanted)
+                ? isNot(text, wanted) + "; did you mean " + quoted(mended) + "? units taken: " + offered(wanted)
                 : notOneSuchAs(text, wanted)
                         + "; before "
                         + quoted(unit.spelling())

@@ -125,18 +125,11 @@ public final class Scale<Q extends Quantity> {
 
     private static String anchored(List<WrittenUnit> ways) {
         Map<String, List<WrittenUnit>> byNumeral =
-                ways.stream()
-                        .collect(
-                                groupingBy(
-                                        way -> way.numeral().pattern(),
-                                        LinkedHashMap::new,
-                                        toList()));
+                ways.stream().collect(groupingBy(way -> way.numeral().pattern(), LinkedHashMap::new, toList()));
         return byNumeral.entrySet().stream()
-                .map(
-                        entry ->
-                                entry.getValue().stream()
-                                        .map(WrittenUnit::spelling)
-                                        .collect(joining("|", entry.getKey() + " ?(?:", ")")))
+                .map(entry -> entry.getValue().stream()
+                        .map(WrittenUnit::spelling)
+                        .collect(joining("|", entry.getKey() + " ?(?:", ")")))
                 .collect(joining("|", "^(?:", ")$"));
     }
 }

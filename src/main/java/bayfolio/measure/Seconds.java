@@ -14,16 +14,15 @@ public record Seconds(double value) implements Quantity {
     private static final double DAY = 86_400;
 
     /** Seconds, minutes, hours, days. */
-    public static final Scale<Seconds> SCALE =
-            Scale.of(
-                    "duration",
-                    "5 min",
-                    Seconds::new,
-                    WrittenUnit.of("s", 1, "sec", "second"),
-                    WrittenUnit.of("min", MINUTE, "minute"),
-                    WrittenUnit.of("h", HOUR, "hr", "hrs", "hour"),
-                    WrittenUnit.of("days", DAY),
-                    WrittenUnit.of("days", DAY).alsoSpelled("day"));
+    public static final Scale<Seconds> SCALE = Scale.of(
+            "duration",
+            "5 min",
+            Seconds::new,
+            WrittenUnit.of("s", 1, "sec", "second"),
+            WrittenUnit.of("min", MINUTE, "minute"),
+            WrittenUnit.of("h", HOUR, "hr", "hrs", "hour"),
+            WrittenUnit.of("days", DAY),
+            WrittenUnit.of("days", DAY).alsoSpelled("day"));
 
     private static final List<Step> LONGEST_FIRST =
             List.of(new Step(DAY, "days"), new Step(HOUR, "h"), new Step(MINUTE, "min"));

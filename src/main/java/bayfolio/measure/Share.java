@@ -7,12 +7,8 @@ package bayfolio.measure;
  */
 public record Share(double value) implements Quantity {
     /** Percent, from 0 to 100. */
-    public static final Scale<Share> SCALE =
-            Scale.of(
-                    "share",
-                    "80 %",
-                    Share::new,
-                    WrittenUnit.of("%", Numeral.PERCENT, percent -> percent / 100, "percent"));
+    public static final Scale<Share> SCALE = Scale.of(
+            "share", "80 %", Share::new, WrittenUnit.of("%", Numeral.PERCENT, percent -> percent / 100, "percent"));
 
     public Share {
         Figure.requireFinite(value);

@@ -8,17 +8,13 @@ package bayfolio.measure;
  */
 public record SquareMillimeters(double value) implements Quantity {
     /** American Wire Gauge from 36 to 4/0, square millimeters. */
-    public static final Scale<SquareMillimeters> SCALE =
-            Scale.of(
-                    "conductor size",
-                    "6 AWG",
-                    SquareMillimeters::new,
-                    WrittenUnit.of(
-                            "AWG",
-                            WireGauge.NUMERAL,
-                            number -> new WireGauge((int) number).squareMillimeters()),
-                    WrittenUnit.of("mm²", 1),
-                    WrittenUnit.of("mm²", 1).alsoSpelled("mm2"));
+    public static final Scale<SquareMillimeters> SCALE = Scale.of(
+            "conductor size",
+            "6 AWG",
+            SquareMillimeters::new,
+            WrittenUnit.of("AWG", WireGauge.NUMERAL, number -> new WireGauge((int) number).squareMillimeters()),
+            WrittenUnit.of("mm²", 1),
+            WrittenUnit.of("mm²", 1).alsoSpelled("mm2"));
 
     public SquareMillimeters {
         Figure.requireFinite(value);

@@ -7,8 +7,7 @@ package bayfolio.measure;
  */
 public record Volts(double value) implements Quantity {
     /** Volts. */
-    public static final Scale<Volts> SCALE =
-            Scale.of("voltage", "120 V", Volts::new, WrittenUnit.of("V", 1, "volt"));
+    public static final Scale<Volts> SCALE = Scale.of("voltage", "120 V", Volts::new, WrittenUnit.of("V", 1, "volt"));
 
     public Volts {
         Figure.requireFinite(value);

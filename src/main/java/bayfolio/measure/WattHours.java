@@ -7,13 +7,12 @@ package bayfolio.measure;
  */
 public record WattHours(double value) implements Quantity {
     /** Watt-hours and kilowatt-hours. */
-    public static final Scale<WattHours> SCALE =
-            Scale.of(
-                    "energy",
-                    "1,200 Wh",
-                    WattHours::new,
-                    WrittenUnit.of("Wh", 1, "watt-hour"),
-                    WrittenUnit.of("kWh", 1000, "kilowatt-hour"));
+    public static final Scale<WattHours> SCALE = Scale.of(
+            "energy",
+            "1,200 Wh",
+            WattHours::new,
+            WrittenUnit.of("Wh", 1, "watt-hour"),
+            WrittenUnit.of("kWh", 1000, "kilowatt-hour"));
 
     public WattHours {
         Figure.requireFinite(value);

@@ -7,13 +7,8 @@ package bayfolio.measure;
  */
 public record Watts(double value) implements Quantity {
     /** Watts and kilowatts. */
-    public static final Scale<Watts> SCALE =
-            Scale.of(
-                    "power",
-                    "1,500 W",
-                    Watts::new,
-                    WrittenUnit.of("W", 1, "watt"),
-                    WrittenUnit.of("kW", 1000, "kilowatt"));
+    public static final Scale<Watts> SCALE = Scale.of(
+            "power", "1,500 W", Watts::new, WrittenUnit.of("W", 1, "watt"), WrittenUnit.of("kW", 1000, "kilowatt"));
 
     public Watts {
         Figure.requireFinite(value);

@@ -12,23 +12,16 @@ record WireGauge(int number) {
     private static final int THINNEST = 36;
     private static final int THICKEST = -3;
 
-    static final Numeral NUMERAL =
-            new Numeral(
-                    "(?:[1-4]/0|[1-9]|[12][0-9]|3[0-6])",
-                    "a size from 36 to 1 or from 1/0 to 4/0",
-                    text ->
-                            text.endsWith("/0")
-                                    ? 1 - Numeral.number(text.substring(0, 1))
-                                    : Numeral.number(text));
+    static final Numeral NUMERAL = new Numeral(
+            "(?:[1-4]/0|[1-9]|[12][0-9]|3[0-6])",
+            "a size from 36 to 1 or from 1/0 to 4/0",
+            text -> text.endsWith("/0") ? 1 - Numeral.number(text.substring(0, 1)) : Numeral.number(text));
 
     /** The size nearest to a cross-section, if AWG has one within half a step of it. */
     static Optional<WireGauge> nearest(double squareMillimeters) {
         double diameter = Math.sqrt(4 / Math.PI * squareMillimeters) / millimeters(0.005);
-        double number =
-                Figure.rounded(36 - 39 * Math.log(Math.max(diameter, 1e-9)) / Math.log(92), 0);
-        return THICKEST <= number && number <= THINNEST
-                ? Optional.of(new WireGauge((int) number))
-                : Optional.empty();
+        double number = Figure.rounded(36 - 39 * Math.log(Math.max(diameter, 1e-9)) / Math.log(92), 0);
+        return THICKEST <= number && number <= THINNEST ? Optional.of(new WireGauge((int) number)) : Optional.empty();
     }
 
     double squareMillimeters() {

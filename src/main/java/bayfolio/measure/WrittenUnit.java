@@ -13,12 +13,7 @@ import java.util.stream.Stream;
  * @param listed whether messages offer it; a second spelling of a unit is taken but not offered
  * @param words what people write for it instead, to know what they meant
  */
-record WrittenUnit(
-        String spelling,
-        Numeral numeral,
-        DoubleUnaryOperator toKept,
-        boolean listed,
-        List<String> words) {
+record WrittenUnit(String spelling, Numeral numeral, DoubleUnaryOperator toKept, boolean listed, List<String> words) {
 
     WrittenUnit {
         words = List.copyOf(words);
@@ -28,8 +23,7 @@ record WrittenUnit(
         return of(spelling, Numeral.PLAIN, number -> number * factor, words);
     }
 
-    static WrittenUnit of(
-            String spelling, Numeral numeral, DoubleUnaryOperator toKept, String... words) {
+    static WrittenUnit of(String spelling, Numeral numeral, DoubleUnaryOperator toKept, String... words) {
         return new WrittenUnit(spelling, numeral, toKept, true, List.of(words));
     }
 

@@ -10,29 +10,19 @@ import bayfolio.measure.Volts;
 /** A lead that fits the coach's cord to another outlet; it adds no power. */
 public record Adapter(Facts facts) implements Thing {
     private static final Shape.Draft<Adapter> DRAFT =
-            Shape.draft(
-                    "adapter",
-                    "A lead that fits the coach's cord to another outlet; it adds no power.");
+            Shape.draft("adapter", "A lead that fits the coach's cord to another outlet; it adds no power.");
     private static final Identity IDENTITY =
-            Identity.declare(
-                    DRAFT, "adapter", "What the handbook calls it: `50 A to 30 A adapter`.");
+            Identity.declare(DRAFT, "adapter", "What the handbook calls it: `50 A to 30 A adapter`.");
     public static final Key<Amps> FROM =
             DRAFT.required("from", Type.measured(Amps.SCALE), "The outlet that it plugs into.");
     public static final Key<Amps> TO =
-            DRAFT.required(
-                    "to", Type.measured(Amps.SCALE), "The plug of the coach's cord that fits it.");
+            DRAFT.required("to", Type.measured(Amps.SCALE), "The plug of the coach's cord that fits it.");
     public static final Key<Volts> VOLTS =
             DRAFT.optional("volts", Type.measured(Volts.SCALE), "Voltage of the outlet.");
-    public static final Key<Boolean> JOINS_LEGS =
-            DRAFT.optional(
-                    "joins-legs",
-                    Type.YES_NO,
-                    "Whether it joins both legs of the coach to the one leg of the outlet.");
-    public static final Key<String> ONTO =
-            DRAFT.optional(
-                    "onto",
-                    Type.reference("adapter"),
-                    "The adapter that it plugs onto, if it does not fit the cord itself.");
+    public static final Key<Boolean> JOINS_LEGS = DRAFT.optional(
+            "joins-legs", Type.YES_NO, "Whether it joins both legs of the coach to the one leg of the outlet.");
+    public static final Key<String> ONTO = DRAFT.optional(
+            "onto", Type.reference("adapter"), "The adapter that it plugs onto, if it does not fit the cord itself.");
     public static final Key<String> ITEM =
             DRAFT.optional("item", Type.reference("item"), "The item on board that it is.");
     public static final Shape<Adapter> SHAPE = DRAFT.done(Adapter::new);

@@ -53,49 +53,30 @@ public record Appliance(Facts facts) implements Thing {
     }
 
     private static final Shape.Draft<Appliance> DRAFT =
-            Shape.draft(
-                    "appliance",
-                    "A built-in device: heater, water heater, fridge, cooker, air conditioner, fan.");
+            Shape.draft("appliance", "A built-in device: heater, water heater, fridge, cooker, air conditioner, fan.");
     private static final Identity IDENTITY =
-            Identity.declare(
-                    DRAFT, "appliance", "What the handbook calls it: `Front air conditioner`.");
-    public static final Key<What> WHAT =
-            DRAFT.required("what", Type.choice(What.class), "What kind of device.");
+            Identity.declare(DRAFT, "appliance", "What the handbook calls it: `Front air conditioner`.");
+    public static final Key<What> WHAT = DRAFT.required("what", Type.choice(What.class), "What kind of device.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
     public static final Key<List<Located<Energy>>> ENERGY =
             DRAFT.optional("energy", Type.list(Type.choice(Energy.class)), "What it runs on.");
     public static final Key<List<Located<String>>> CONTROLS =
-            DRAFT.optional(
-                    "controls", Type.list(Type.reference("switch")), "Switches that work it.");
+            DRAFT.optional("controls", Type.list(Type.reference("switch")), "Switches that work it.");
     public static final Key<Liters> CAPACITY =
-            DRAFT.optional(
-                    "capacity", Type.measured(Liters.SCALE), "What it holds: water, cold space.");
+            DRAFT.optional("capacity", Type.measured(Liters.SCALE), "What it holds: water, cold space.");
     public static final Key<Seconds> HEAT_UP =
-            DRAFT.optional(
-                    "heat-up",
-                    Type.measured(Seconds.SCALE),
-                    "How long from switching on until it serves.");
+            DRAFT.optional("heat-up", Type.measured(Seconds.SCALE), "How long from switching on until it serves.");
     public static final Key<String> COMES_ON =
             DRAFT.optional("comes-on", Type.TEXT, "What is seen and heard when it starts.");
     public static final Key<String> STOPS_WITH =
-            DRAFT.optional(
-                    "stops-with",
-                    Type.TEXT,
-                    "What must be done after switching off, such as purge minutes.");
+            DRAFT.optional("stops-with", Type.TEXT, "What must be done after switching off, such as purge minutes.");
     public static final Key<String> WHILE_DRIVING =
             DRAFT.optional("while-driving", Type.TEXT, "Whether it may run on the road.");
-    public static final Key<Celsius> LOWEST_OUTSIDE =
-            DRAFT.optional(
-                    "lowest-outside",
-                    Type.measured(Celsius.SCALE),
-                    "The outside temperature below which it does not serve.");
+    public static final Key<Celsius> LOWEST_OUTSIDE = DRAFT.optional(
+            "lowest-outside", Type.measured(Celsius.SCALE), "The outside temperature below which it does not serve.");
     public static final Key<String> FROST =
-            DRAFT.optional(
-                    "frost",
-                    Type.TEXT,
-                    "Its frost valve: when it opens, when it can be shut again.");
-    public static final Key<String> NOTE =
-            DRAFT.optional("note", Type.TEXT, "What a renter must know of it.");
+            DRAFT.optional("frost", Type.TEXT, "Its frost valve: when it opens, when it can be shut again.");
+    public static final Key<String> NOTE = DRAFT.optional("note", Type.TEXT, "What a renter must know of it.");
     public static final Key<List<Located<String>>> PHOTOS =
             DRAFT.optional("photos", Type.list(Type.reference("photo")), "Pictures of it.");
     public static final Shape<Appliance> SHAPE = DRAFT.done(Appliance::new);

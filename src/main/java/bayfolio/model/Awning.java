@@ -18,32 +18,21 @@ public record Awning(Facts facts) implements Thing {
         MANUAL
     }
 
-    private static final Shape.Draft<Awning> DRAFT =
-            Shape.draft("awning", "A cloth roof at the side.");
+    private static final Shape.Draft<Awning> DRAFT = Shape.draft("awning", "A cloth roof at the side.");
     private static final Identity IDENTITY =
             Identity.declare(DRAFT, "awning", "What the handbook calls it: `Patio awning`.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
-    public static final Key<Kind> KIND =
-            DRAFT.required("kind", Type.choice(Kind.class), "What moves it.");
+    public static final Key<Kind> KIND = DRAFT.required("kind", Type.choice(Kind.class), "What moves it.");
     public static final Key<Meters> REACH =
             DRAFT.optional("reach", Type.measured(Meters.SCALE), "How far it comes out.");
     public static final Key<KilometersPerHour> WIND_LIMIT =
-            DRAFT.optional(
-                    "wind-limit",
-                    Type.measured(KilometersPerHour.SCALE),
-                    "The wind above which it must be in.");
+            DRAFT.optional("wind-limit", Type.measured(KilometersPerHour.SCALE), "The wind above which it must be in.");
     public static final Key<String> IN_SIGN =
             DRAFT.optional("in-sign", Type.TEXT, "How to see that it is in and latched.");
-    public static final Key<List<Located<String>>> CONTROLS =
-            DRAFT.optional(
-                    "controls",
-                    Type.list(Type.reference("switch", "item")),
-                    "What moves it: a switch, a crank.");
+    public static final Key<List<Located<String>>> CONTROLS = DRAFT.optional(
+            "controls", Type.list(Type.reference("switch", "item")), "What moves it: a switch, a crank.");
     public static final Key<String> OVERRIDE =
-            DRAFT.forStaff(
-                    "override",
-                    Type.TEXT,
-                    "How it is brought in by hand, as staff may tell it on the phone.");
+            DRAFT.forStaff("override", Type.TEXT, "How it is brought in by hand, as staff may tell it on the phone.");
     public static final Shape<Awning> SHAPE = DRAFT.done(Awning::new);
 
     @Override

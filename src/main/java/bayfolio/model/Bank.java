@@ -27,29 +27,20 @@ public record Bank(Facts facts) implements Thing {
             Identity.declare(DRAFT, "bank", "What the handbook calls it: `House batteries`.");
     public static final Key<Chemistry> CHEMISTRY =
             DRAFT.required("chemistry", Type.choice(Chemistry.class), "What kind of battery.");
-    public static final Key<Volts> VOLTS =
-            DRAFT.required("volts", Type.measured(Volts.SCALE), "Nominal voltage.");
+    public static final Key<Volts> VOLTS = DRAFT.required("volts", Type.measured(Volts.SCALE), "Nominal voltage.");
     public static final Key<AmpHours> AMP_HOURS =
-            DRAFT.required(
-                    "amp-hours", Type.measured(AmpHours.SCALE), "Capacity of the whole bank.");
-    public static final Key<Integer> COUNT =
-            DRAFT.optional("count", Type.whole(1, 24), "How many batteries.");
+            DRAFT.required("amp-hours", Type.measured(AmpHours.SCALE), "Capacity of the whole bank.");
+    public static final Key<Integer> COUNT = DRAFT.optional("count", Type.whole(1, 24), "How many batteries.");
     public static final Key<Share> USABLE =
             DRAFT.optional("usable", Type.measured(Share.SCALE), "The share that may be used.");
     public static final Key<String> GOOD_FIGURE =
             DRAFT.optional("good-figure", Type.TEXT, "What the monitor shows when all is well.");
     public static final Key<String> LOW_FIGURE =
             DRAFT.optional("low-figure", Type.TEXT, "The reading below which it must be charged.");
-    public static final Key<Celsius> FROST_LIMIT =
-            DRAFT.optional(
-                    "frost-limit",
-                    Type.measured(Celsius.SCALE),
-                    "The temperature below which it takes no charge.");
+    public static final Key<Celsius> FROST_LIMIT = DRAFT.optional(
+            "frost-limit", Type.measured(Celsius.SCALE), "The temperature below which it takes no charge.");
     public static final Key<List<Located<String>>> CHARGED_BY =
-            DRAFT.optional(
-                    "charged-by",
-                    Type.list(Type.reference("supply", "appliance")),
-                    "What charges it.");
+            DRAFT.optional("charged-by", Type.list(Type.reference("supply", "appliance")), "What charges it.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
     public static final Shape<Bank> SHAPE = DRAFT.done(Bank::new);
 

@@ -18,25 +18,17 @@ public record Circuit(Facts facts) implements Thing {
     private static final Shape.Draft<Circuit> DRAFT =
             Shape.draft("circuit", "One line of wiring with its own breaker or fuse.");
     private static final Identity IDENTITY =
-            Identity.declare(
-                    DRAFT, "circuit", "What the handbook calls it: `Front air conditioner`.");
-    public static final Key<Current> CURRENT =
-            DRAFT.required("current", Type.choice(Current.class), "AC or DC.");
-    public static final Key<Volts> VOLTS =
-            DRAFT.required("volts", Type.measured(Volts.SCALE), "Its voltage.");
+            Identity.declare(DRAFT, "circuit", "What the handbook calls it: `Front air conditioner`.");
+    public static final Key<Current> CURRENT = DRAFT.required("current", Type.choice(Current.class), "AC or DC.");
+    public static final Key<Volts> VOLTS = DRAFT.required("volts", Type.measured(Volts.SCALE), "Its voltage.");
     public static final Key<Amps> BREAKER =
             DRAFT.required("breaker", Type.measured(Amps.SCALE), "Rating of its breaker or fuse.");
-    public static final Key<Integer> LEG =
-            DRAFT.optional("leg", Type.whole(1, 2), "The leg that it hangs on.");
+    public static final Key<Integer> LEG = DRAFT.optional("leg", Type.whole(1, 2), "The leg that it hangs on.");
     public static final Key<Boolean> BY_INVERTER =
             DRAFT.optional("by-inverter", Type.YES_NO, "Whether the inverter feeds it.");
-    public static final Key<String> SWITCH =
-            DRAFT.optional(
-                    "switch",
-                    Type.reference("switch"),
-                    "The breaker handle or fuse box that it is switched by.");
-    public static final Key<String> SERVES =
-            DRAFT.optional("serves", Type.TEXT, "What hangs on it, in words.");
+    public static final Key<String> SWITCH = DRAFT.optional(
+            "switch", Type.reference("switch"), "The breaker handle or fuse box that it is switched by.");
+    public static final Key<String> SERVES = DRAFT.optional("serves", Type.TEXT, "What hangs on it, in words.");
     public static final Shape<Circuit> SHAPE = DRAFT.done(Circuit::new);
 
     @Override

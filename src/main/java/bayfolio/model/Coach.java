@@ -30,7 +30,8 @@ public final class Coach {
         }
         for (Thing thing : new Walk(unit).order(things)) {
             for (String role : thing.roles()) {
-                byRole.computeIfAbsent(new Name(thing.kind(), role), it -> new ArrayList<>()).add(thing);
+                byRole.computeIfAbsent(new Name(thing.kind(), role), it -> new ArrayList<>())
+                        .add(thing);
             }
         }
     }

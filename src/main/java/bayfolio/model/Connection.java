@@ -16,29 +16,24 @@ public record Connection(Facts facts) implements Thing {
     private static final Shape.Draft<Connection> DRAFT =
             Shape.draft("connection", "Where something is connected, filled or drained.");
     private static final Identity IDENTITY =
-            Identity.declare(
-                    DRAFT, "connection", "What the handbook calls it: `City water inlet`.");
-    public static final Key<String> WHAT =
-            DRAFT.required("what", Type.TEXT, "What goes in or out here.");
+            Identity.declare(DRAFT, "connection", "What the handbook calls it: `City water inlet`.");
+    public static final Key<String> WHAT = DRAFT.required("what", Type.TEXT, "What goes in or out here.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
-    public static final Key<Access> ACCESS =
-            DRAFT.required("access", Type.choice(Access.class), "Who may use it.");
+    public static final Key<Access> ACCESS = DRAFT.required("access", Type.choice(Access.class), "Who may use it.");
     public static final Key<String> FITTING =
             DRAFT.optional("fitting", Type.TEXT, "Thread, plug or bayonet, with its size.");
     public static final Key<String> CAP =
             DRAFT.optional("cap", Type.TEXT, "Its cap or lid: color, words, how it opens.");
     public static final Key<String> LABEL =
             DRAFT.optional("label", Type.TEXT, "The words on the cap or beside it, word for word.");
-    public static final Key<List<Located<String>>> NOT_TO_CONFUSE =
-            DRAFT.optional(
-                    "not-to-confuse-with",
-                    Type.list(Type.reference("connection")),
-                    "Connections nearby that it must not be mixed up with.");
+    public static final Key<List<Located<String>>> NOT_TO_CONFUSE = DRAFT.optional(
+            "not-to-confuse-with",
+            Type.list(Type.reference("connection")),
+            "Connections nearby that it must not be mixed up with.");
     public static final Key<String> CONFUSION =
             DRAFT.optional("if-confused", Type.TEXT, "What happens if it is mixed up.");
     public static final Key<List<Located<String>>> FITS =
-            DRAFT.optional(
-                    "fits", Type.list(Type.reference("item")), "Items on board that fit it.");
+            DRAFT.optional("fits", Type.list(Type.reference("item")), "Items on board that fit it.");
     public static final Key<String> TANK =
             DRAFT.optional("tank", Type.reference("tank"), "The tank that it fills or empties.");
     public static final Key<String> REACH =

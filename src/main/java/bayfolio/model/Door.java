@@ -16,23 +16,19 @@ public record Door(Facts facts) implements Thing {
     private static final Identity IDENTITY =
             Identity.declare(DRAFT, "door", "What the handbook calls it: `Entry door`.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
-    public static final Key<Access> ACCESS =
-            DRAFT.required("access", Type.choice(Access.class), "Who may use it.");
+    public static final Key<Access> ACCESS = DRAFT.required("access", Type.choice(Access.class), "Who may use it.");
     public static final Key<Boolean> EMERGENCY =
             DRAFT.optional("emergency", Type.YES_NO, "Whether it is a way out in an emergency.");
     public static final Key<String> OPENS =
             DRAFT.optional("opens", Type.TEXT, "How it opens, from inside and in the dark.");
-    public static final Key<String> LOCKS =
-            DRAFT.optional("locks", Type.TEXT, "How it locks, and with which key.");
+    public static final Key<String> LOCKS = DRAFT.optional("locks", Type.TEXT, "How it locks, and with which key.");
     public static final Key<String> OPEN_LOOK =
             DRAFT.optional("open-look", Type.TEXT, "How to see that it is open or unlocked.");
     public static final Key<String> SHUT_LOOK =
             DRAFT.optional("shut-look", Type.TEXT, "How to see that it is shut for the road.");
     public static final Key<Meters> DROP =
-            DRAFT.optional(
-                    "drop", Type.measured(Meters.SCALE), "From its sill down to the ground.");
-    public static final Key<String> NEAR =
-            DRAFT.optional("near", Type.TEXT, "Which seats or beds it serves.");
+            DRAFT.optional("drop", Type.measured(Meters.SCALE), "From its sill down to the ground.");
+    public static final Key<String> NEAR = DRAFT.optional("near", Type.TEXT, "Which seats or beds it serves.");
     public static final Key<String> KEEP_CLEAR =
             DRAFT.optional("keep-clear", Type.TEXT, "What must stay free around it.");
     public static final Key<List<Located<String>>> PHOTOS =

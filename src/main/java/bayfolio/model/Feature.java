@@ -4,13 +4,13 @@ import bayfolio.fact.Key;
 import bayfolio.fact.Type;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -20,14 +20,9 @@ import java.util.stream.Stream;
 public enum Feature {
     SHORE_50A(unit -> shore(unit, 50)),
     SHORE_30A(unit -> shore(unit, 30)),
-    HOOKUP_230V(
-            unit ->
-                    unit.supplies().stream()
-                            .anyMatch(
-                                    supply ->
-                                            supply.source() == Supply.Source.SHORE
-                                                    && supply.facts().get(Supply.VOLTS).value()
-                                                            > 200)),
+    HOOKUP_230V(unit -> unit.supplies().stream()
+            .anyMatch(supply -> supply.source() == Supply.Source.SHORE
+                    && supply.facts().get(Supply.VOLTS).value() > 200)),
     CORD_DETACHABLE(unit -> cord(unit, Cord.Kind.DETACHABLE)),
     CORD_FIXED(unit -> cord(unit, Cord.Kind.FIXED)),
     CORD_REEL_HAND(unit -> cord(unit, Cord.Kind.REEL_HAND)),
@@ -38,17 +33,12 @@ public enum Feature {
     LOAD_MANAGEMENT(unit -> yes(unit, Unit.LOAD_MANAGEMENT)),
     SMALL_SUPPLY_ADAPTER(unit -> unit.holds("small-supply-adapter")),
     GENERATOR(unit -> unit.generator().isPresent()),
-    GENERATOR_AUTOSTART(
-            unit ->
-                    unit.generator()
-                            .flatMap(it -> it.facts().find(Generator.AUTOSTART))
-                            .orElse(false)),
-    GENERATOR_ON_LP(
-            unit ->
-                    unit.generator()
-                            .flatMap(it -> it.facts().find(Generator.FUEL))
-                            .filter(Generator.Fuel.LP_GAS::equals)
-                            .isPresent()),
+    GENERATOR_AUTOSTART(unit ->
+            unit.generator().flatMap(it -> it.facts().find(Generator.AUTOSTART)).orElse(false)),
+    GENERATOR_ON_LP(unit -> unit.generator()
+            .flatMap(it -> it.facts().find(Generator.FUEL))
+            .filter(Generator.Fuel.LP_GAS::equals)
+            .isPresent()),
     INVERTER(unit -> unit.facts().has(Unit.INVERTER)),
     SOLAR(unit -> unit.facts().has(Unit.SOLAR)),
     HOUSE_LEAD_ACID(unit -> house(unit, false)),
@@ -58,12 +48,10 @@ public enum Feature {
     BATTERY_SWITCH_MANUAL(unit -> batterySwitch(unit, false)),
     LP_TANK(unit -> gas(unit, Gas.Kind.TANK)),
     GAS_CYLINDERS(unit -> gas(unit, Gas.Kind.CYLINDERS)),
-    GAS_CRASH_SENSOR(
-            unit ->
-                    unit.facts()
-                            .find(Unit.GAS)
-                            .flatMap(gas -> gas.facts().find(Gas.CRASH_SENSOR))
-                            .orElse(false)),
+    GAS_CRASH_SENSOR(unit -> unit.facts()
+            .find(Unit.GAS)
+            .flatMap(gas -> gas.facts().find(Gas.CRASH_SENSOR))
+            .orElse(false)),
     CITY_WATER(unit -> unit.holds("city-water-inlet")),
     GRAVITY_FILL(unit -> unit.holds("fresh-fill-port")),
     FILL_VALVE(unit -> unit.holds("water-fill-valve")),
@@ -75,10 +63,7 @@ public enum Feature {
     HYDRONIC(unit -> appliance(unit, Appliance.What.HYDRONIC_HEATER)),
     BLOWN_AIR_HEATER(unit -> appliance(unit, Appliance.What.BLOWN_AIR_HEATER)),
     FROST_PROTECTION_VALVE(unit -> unit.holds("frost-valve")),
-    ROOF_AC(
-            unit ->
-                    appliance(unit, Appliance.What.AIR_CONDITIONER)
-                            || appliance(unit, Appliance.What.HEAT_PUMP)),
+    ROOF_AC(unit -> appliance(unit, Appliance.What.AIR_CONDITIONER) || appliance(unit, Appliance.What.HEAT_PUMP)),
     HEAT_PUMP(unit -> appliance(unit, Appliance.What.HEAT_PUMP)),
     TANK_HEATERS(unit -> appliance(unit, Appliance.What.TANK_HEATER)),
     BLACK_TANK(unit -> tank(unit, Tank.Contents.BLACK)),
@@ -96,19 +81,13 @@ public enum Feature {
     OVEN_GAS(unit -> appliance(unit, Appliance.What.OVEN_GAS)),
     MICROWAVE(unit -> appliance(unit, Appliance.What.MICROWAVE)),
     SLIDE_OUT(unit -> !unit.slides().isEmpty()),
-    SLIDE_LOCKS(
-            unit ->
-                    unit.slides().stream()
-                            .anyMatch(
-                                    slide -> slide.facts().find(Slide.TRAVEL_LOCKS).orElse(false))),
+    SLIDE_LOCKS(unit -> unit.slides().stream()
+            .anyMatch(slide -> slide.facts().find(Slide.TRAVEL_LOCKS).orElse(false))),
     JACKS(unit -> unit.facts().has(Unit.JACKS)),
     LEVELING_RAMPS(unit -> unit.holds("leveling-ramp")),
     AWNING_ELECTRIC(unit -> awning(unit, Awning.Kind.ELECTRIC)),
     AWNING_MANUAL(unit -> awning(unit, Awning.Kind.MANUAL)),
-    STEP_ELECTRIC(
-            unit ->
-                    unit.steps().stream()
-                            .anyMatch(step -> step.facts().get(Step.KIND) == Step.Kind.ELECTRIC)),
+    STEP_ELECTRIC(unit -> unit.steps().stream().anyMatch(step -> step.facts().get(Step.KIND) == Step.Kind.ELECTRIC)),
     KEYLESS_ENTRY(unit -> unit.holds("entry-keypad")),
     ANTENNA_RAISED(unit -> unit.holds("antenna-control")),
     DROP_DOWN_BED(unit -> appliance(unit, Appliance.What.DROP_DOWN_BED)),
@@ -118,10 +97,8 @@ public enum Feature {
     DEF(unit -> tank(unit, Tank.Contents.EXHAUST_FLUID)),
     AIR_BRAKES(unit -> engine(unit, Engine.AIR_BRAKES)),
     EXHAUST_BRAKE(unit -> engine(unit, Engine.EXHAUST_BRAKE)),
-    SECOND_FUEL_FILLER(
-            unit ->
-                    unit.things().filter(thing -> thing.roles().contains("fuel-filler")).count()
-                            > 1),
+    SECOND_FUEL_FILLER(unit ->
+            unit.things().filter(thing -> thing.roles().contains("fuel-filler")).count() > 1),
     REAR_CAMERA(unit -> engine(unit, Engine.REAR_CAMERA)),
     DUAL_REAR_WHEELS(unit -> tires(unit, Tires.DUAL_REAR)),
     SPARE_WHEEL(unit -> tires(unit, Tires.SPARE)),
@@ -165,10 +142,8 @@ public enum Feature {
     private static boolean shore(Unit unit, int amps) {
         return unit.supplies().stream()
                 .filter(supply -> supply.source() == Supply.Source.SHORE)
-                .anyMatch(
-                        supply ->
-                                supply.facts().get(Supply.VOLTS).value() < 200
-                                        && supply.facts().get(Supply.AMPS).value() == amps);
+                .anyMatch(supply -> supply.facts().get(Supply.VOLTS).value() < 200
+                        && supply.facts().get(Supply.AMPS).value() == amps);
     }
 
     private static boolean cord(Unit unit, Cord.Kind kind) {
@@ -198,10 +173,7 @@ public enum Feature {
     private static boolean house(Unit unit, boolean lithium) {
         return unit.banks().stream()
                 .filter(bank -> bank.roles().contains("house-bank"))
-                .anyMatch(
-                        bank ->
-                                (bank.facts().get(Bank.CHEMISTRY) == Bank.Chemistry.LITHIUM)
-                                        == lithium);
+                .anyMatch(bank -> (bank.facts().get(Bank.CHEMISTRY) == Bank.Chemistry.LITHIUM) == lithium);
     }
 
     private static boolean batterySwitch(Unit unit, boolean relay) {
@@ -211,12 +183,8 @@ public enum Feature {
     }
 
     /** Push buttons and rockers only steer a relay; the others break the line themselves. */
-    private static final Set<Switch.Make> RELAY_MAKES =
-            EnumSet.of(
-                    Switch.Make.MOMENTARY_BUTTON,
-                    Switch.Make.LATCHING_BUTTON,
-                    Switch.Make.ROCKER,
-                    Switch.Make.TOUCH_PANEL);
+    private static final Set<Switch.Make> RELAY_MAKES = EnumSet.of(
+            Switch.Make.MOMENTARY_BUTTON, Switch.Make.LATCHING_BUTTON, Switch.Make.ROCKER, Switch.Make.TOUCH_PANEL);
 
     private static boolean appliance(Unit unit, Appliance.What what) {
         return unit.appliances().stream().anyMatch(it -> it.facts().get(Appliance.WHAT) == what);
@@ -245,7 +213,10 @@ public enum Feature {
     }
 
     private static boolean engine(Unit unit, Key<Boolean> key) {
-        return unit.facts().find(Unit.ENGINE).flatMap(it -> it.facts().find(key)).orElse(false);
+        return unit.facts()
+                .find(Unit.ENGINE)
+                .flatMap(it -> it.facts().find(key))
+                .orElse(false);
     }
 
     private static boolean tires(Unit unit, Key<Boolean> key) {

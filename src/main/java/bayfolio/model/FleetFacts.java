@@ -10,26 +10,19 @@ import java.util.List;
 
 /** The fleet as {@code fleet.yaml} describes it. */
 public record FleetFacts(Facts facts) implements Described {
-    private static final Shape.Draft<FleetFacts> DRAFT =
-            Shape.draft("fleet", "The fleet and whom to call.");
+    private static final Shape.Draft<FleetFacts> DRAFT = Shape.draft("fleet", "The fleet and whom to call.");
     public static final Key<String> NAME = DRAFT.required("name", Type.TEXT, "Name of the fleet.");
     public static final Key<String> BASE_ADDRESS =
             DRAFT.required("base-address", Type.WEB_ADDRESS, "Where the handbooks are published.");
-    public static final Key<List<Located<Phone>>> PHONES =
-            DRAFT.required(
-                    "phones",
-                    Type.list(Type.nested(Phone.SHAPE)),
-                    "Numbers to call: `hours`, `after-hours`, `roadside`.");
+    public static final Key<List<Located<Phone>>> PHONES = DRAFT.required(
+            "phones", Type.list(Type.nested(Phone.SHAPE)), "Numbers to call: `hours`, `after-hours`, `roadside`.");
     public static final Key<String> ADDRESS = DRAFT.optional("address", Type.TEXT, "The depot.");
     public static final Key<String> OPENING_HOURS =
             DRAFT.optional("opening-hours", Type.TEXT, "When somebody is there.");
     public static final Key<String> TIME_ZONE =
             DRAFT.optional("time-zone", Type.TEXT, "Time zone of the depot: `America/New_York`.");
     public static final Key<List<Located<String>>> LANGUAGES =
-            DRAFT.required(
-                    "languages",
-                    Type.list(Type.LANGUAGE),
-                    "Languages of the handbooks, the default first.");
+            DRAFT.required("languages", Type.list(Type.LANGUAGE), "Languages of the handbooks, the default first.");
     public static final Key<String> FUEL_RULE =
             DRAFT.optional("fuel-rule", Type.TEXT, "How full the fuel tank comes back.");
     public static final Key<String> CLEANING_RULE =
@@ -40,15 +33,13 @@ public record FleetFacts(Facts facts) implements Described {
             DRAFT.optional("last-fuel-stop", Type.TEXT, "Where to fill up before the depot.");
     public static final Key<String> CALL_BACK_TIME =
             DRAFT.optional("call-back-time", Type.TEXT, "How long to wait for a call back.");
-    public static final Key<List<Located<Switch>>> SITE_SWITCHES =
-            DRAFT.optional(
-                    "site-switches",
-                    Type.list(Type.nested(Switch.SHAPE)),
-                    "What is operated off the coach: the breaker at the site.");
-    public static final Key<List<Located<Connection>>> SITE_CONNECTIONS =
-            DRAFT.optional(
-                    "site-connections",
-                    Type.list(Type.nested(Connection.SHAPE)),
-                    "What is connected to off the coach: the outlet at the site.");
+    public static final Key<List<Located<Switch>>> SITE_SWITCHES = DRAFT.optional(
+            "site-switches",
+            Type.list(Type.nested(Switch.SHAPE)),
+            "What is operated off the coach: the breaker at the site.");
+    public static final Key<List<Located<Connection>>> SITE_CONNECTIONS = DRAFT.optional(
+            "site-connections",
+            Type.list(Type.nested(Connection.SHAPE)),
+            "What is connected to off the coach: the outlet at the site.");
     public static final Shape<FleetFacts> SHAPE = DRAFT.done(FleetFacts::new);
 }

@@ -23,7 +23,6 @@ public record Gas(Facts facts) implements Described {
             DRAFT.optional("while-driving", Type.TEXT, "Whether gas may be on while driving.");
     public static final Key<String> REGULATOR =
             DRAFT.optional("regulator", Type.TEXT, "The regulator and its pressure.");
-    public static final Key<String> THREAD =
-            DRAFT.optional("thread", Type.TEXT, "Which way the connector turns.");
+    public static final Key<String> THREAD = DRAFT.optional("thread", Type.TEXT, "Which way the connector turns.");
     public static final Shape<Gas> SHAPE = DRAFT.done(Gas::new);
 }

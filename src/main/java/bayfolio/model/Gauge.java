@@ -19,24 +19,16 @@ public record Gauge(Facts facts) implements Thing {
     public static final Key<String> SHOWS = DRAFT.required("shows", Type.TEXT, "What it shows.");
     public static final Key<String> NORMAL =
             DRAFT.optional("normal", Type.TEXT, "What it shows or does when all is well.");
-    public static final Key<String> MEANS =
-            DRAFT.optional("means", Type.TEXT, "What other readings or sounds mean.");
+    public static final Key<String> MEANS = DRAFT.optional("means", Type.TEXT, "What other readings or sounds mean.");
     public static final Key<String> STEPS =
             DRAFT.optional("steps", Type.TEXT, "The steps it can show: quarters, percent, lamps.");
-    public static final Key<String> TRUTH =
-            DRAFT.optional("truth", Type.TEXT, "Where it is known to be wrong.");
+    public static final Key<String> TRUTH = DRAFT.optional("truth", Type.TEXT, "Where it is known to be wrong.");
     public static final Key<String> ALIVE_WITH_SWITCH_OFF =
-            DRAFT.optional(
-                    "with-battery-off",
-                    Type.TEXT,
-                    "Whether it works while the house battery switch is off.");
+            DRAFT.optional("with-battery-off", Type.TEXT, "Whether it works while the house battery switch is off.");
     public static final Key<LocalDate> REPLACE_BY =
             DRAFT.optional("replace-by", Type.DAY, "The replace-by date printed on it.");
-    public static final Key<List<Located<String>>> OF =
-            DRAFT.optional(
-                    "of",
-                    Type.list(Type.reference("tank", "bank", "supply", "circuit", "load")),
-                    "What it is the gauge of.");
+    public static final Key<List<Located<String>>> OF = DRAFT.optional(
+            "of", Type.list(Type.reference("tank", "bank", "supply", "circuit", "load")), "What it is the gauge of.");
     public static final Shape<Gauge> SHAPE = DRAFT.done(Gauge::new);
 
     @Override

@@ -11,31 +11,17 @@ import bayfolio.measure.Celsius;
 public record Hire(Facts facts) implements Described {
     private static final Shape.Draft<Hire> DRAFT = Shape.draft("hire", "What the hire allows.");
     public static final Key<Boolean> AFTER_HOURS_PICKUP =
-            DRAFT.optional(
-                    "after-hours-pickup",
-                    Type.YES_NO,
-                    "Whether it is handed over with nobody there.");
-    public static final Key<Boolean> TOWING =
-            DRAFT.optional("towing", Type.YES_NO, "Whether towing is allowed.");
+            DRAFT.optional("after-hours-pickup", Type.YES_NO, "Whether it is handed over with nobody there.");
+    public static final Key<Boolean> TOWING = DRAFT.optional("towing", Type.YES_NO, "Whether towing is allowed.");
     public static final Key<Boolean> WINTER =
             DRAFT.optional("winter", Type.YES_NO, "Whether it is hired out in winter.");
     public static final Key<Celsius> LOWEST_NIGHT =
-            DRAFT.optional(
-                    "lowest-night",
-                    Type.measured(Celsius.SCALE),
-                    "The coldest night that its water stands.");
+            DRAFT.optional("lowest-night", Type.measured(Celsius.SCALE), "The coldest night that its water stands.");
     public static final Key<String> RETURN_LEVELS =
-            DRAFT.optional(
-                    "return-levels", Type.TEXT, "What must be full and what empty at return.");
-    public static final Key<String> DAYS_BEFORE_CHASSIS_OFF =
-            DRAFT.optional(
-                    "days-before-chassis-off",
-                    Type.TEXT,
-                    "How long it may stand before the chassis battery is switched off.");
-    public static final Key<String> BATTERY_ON_SHORE =
-            DRAFT.optional(
-                    "shore-with-house-switch-off",
-                    Type.TEXT,
-                    "What happens on shore power with the house battery switch off.");
+            DRAFT.optional("return-levels", Type.TEXT, "What must be full and what empty at return.");
+    public static final Key<String> DAYS_BEFORE_CHASSIS_OFF = DRAFT.optional(
+            "days-before-chassis-off", Type.TEXT, "How long it may stand before the chassis battery is switched off.");
+    public static final Key<String> BATTERY_ON_SHORE = DRAFT.optional(
+            "shore-with-house-switch-off", Type.TEXT, "What happens on shore power with the house battery switch off.");
     public static final Shape<Hire> SHAPE = DRAFT.done(Hire::new);
 }

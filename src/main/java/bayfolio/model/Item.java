@@ -23,22 +23,17 @@ public record Item(Facts facts) implements Thing {
         DIRTY
     }
 
-    private static final Shape.Draft<Item> DRAFT =
-            Shape.draft("item", "Something carried on board.");
+    private static final Shape.Draft<Item> DRAFT = Shape.draft("item", "Something carried on board.");
     private static final Identity IDENTITY =
             Identity.declare(DRAFT, "item", "What the handbook calls it: `Drinking-water hose`.");
-    public static final Key<Integer> COUNT =
-            DRAFT.optional("count", Type.whole(1, 99), "How many.");
+    public static final Key<Integer> COUNT = DRAFT.optional("count", Type.whole(1, 99), "How many.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
-    public static final Key<For> FOR =
-            DRAFT.optional("for", Type.choice(For.class), "Who it is for.");
+    public static final Key<For> FOR = DRAFT.optional("for", Type.choice(For.class), "Who it is for.");
     public static final Key<Bag> BAG =
             DRAFT.optional("bag", Type.choice(Bag.class), "Clean or dirty: which bag it lives in.");
     public static final Key<List<Located<String>>> GOES_ON =
-            DRAFT.optional(
-                    "goes-on", Type.list(Type.reference("connection")), "What it is connected to.");
-    public static final Key<String> NOTE =
-            DRAFT.optional("note", Type.TEXT, "What a renter must know of it.");
+            DRAFT.optional("goes-on", Type.list(Type.reference("connection")), "What it is connected to.");
+    public static final Key<String> NOTE = DRAFT.optional("note", Type.TEXT, "What a renter must know of it.");
     public static final Key<List<Located<String>>> PHOTOS =
             DRAFT.optional("photos", Type.list(Type.reference("photo")), "Pictures of it.");
     public static final Shape<Item> SHAPE = DRAFT.done(Item::new);

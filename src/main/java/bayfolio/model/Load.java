@@ -17,30 +17,21 @@ public record Load(Facts facts) implements Thing {
             DRAFT.required("circuit", Type.reference("circuit"), "The circuit that it hangs on.");
     public static final Key<Watts> WATTS =
             DRAFT.optional("watts", Type.measured(Watts.SCALE), "What it draws while it runs.");
-    public static final Key<Volts> VOLTS =
-            DRAFT.optional("volts", Type.measured(Volts.SCALE), "Its voltage.");
+    public static final Key<Volts> VOLTS = DRAFT.optional("volts", Type.measured(Volts.SCALE), "Its voltage.");
     public static final Key<Amps> AMPS =
-            DRAFT.optional(
-                    "amps", Type.measured(Amps.SCALE), "The current it draws while it runs.");
+            DRAFT.optional("amps", Type.measured(Amps.SCALE), "The current it draws while it runs.");
     public static final Key<Boolean> CONTINUOUS =
             DRAFT.optional("continuous", Type.YES_NO, "Whether it may run three hours or longer.");
     public static final Key<Boolean> ALWAYS_ON =
-            DRAFT.optional(
-                    "always-on", Type.YES_NO, "Whether it runs without anybody switching it on.");
+            DRAFT.optional("always-on", Type.YES_NO, "Whether it runs without anybody switching it on.");
     public static final Key<Amps> START_AMPS =
-            DRAFT.optional(
-                    "start-amps", Type.measured(Amps.SCALE), "The current in the first moment.");
+            DRAFT.optional("start-amps", Type.measured(Amps.SCALE), "The current in the first moment.");
     public static final Key<Boolean> ON_INVERTER =
-            DRAFT.optional(
-                    "on-inverter", Type.YES_NO, "Whether it is meant to run from the inverter.");
+            DRAFT.optional("on-inverter", Type.YES_NO, "Whether it is meant to run from the inverter.");
     public static final Key<String> APPLIANCE =
-            DRAFT.optional(
-                    "appliance",
-                    Type.reference("appliance"),
-                    "The appliance that it is the load of.");
+            DRAFT.optional("appliance", Type.reference("appliance"), "The appliance that it is the load of.");
     public static final Key<String> SOURCE =
-            DRAFT.optional(
-                    "source", Type.TEXT, "Where the figure comes from: plate, meter, manual.");
+            DRAFT.optional("source", Type.TEXT, "Where the figure comes from: plate, meter, manual.");
     public static final Shape<Load> SHAPE = DRAFT.done(Load::new);
 
     @Override

@@ -12,8 +12,7 @@ import java.util.List;
 public record People(Facts facts) implements Described {
     private static final Shape.Draft<People> DRAFT = Shape.draft("people", "Seats and beds.");
     public static final Key<Integer> BELTED_SEATS =
-            DRAFT.required(
-                    "belted-seats", Type.whole(1, 20), "Seats with belts, the driver's too.");
+            DRAFT.required("belted-seats", Type.whole(1, 20), "Seats with belts, the driver's too.");
     public static final Key<Integer> CHILD_SEATS =
             DRAFT.optional("child-seats", Type.whole(0, 20), "Seats that take a child seat.");
     public static final Key<String> CHILD_SEAT_PLACES =

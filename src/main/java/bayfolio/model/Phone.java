@@ -10,11 +10,8 @@ import bayfolio.fact.Type;
 public record Phone(Facts facts) implements Described {
     private static final Shape.Draft<Phone> DRAFT = Shape.draft("phone", "A number to call.");
     public static final Key<String> ID =
-            DRAFT.required(
-                    "id", Type.ID, "`hours`, `after-hours`, `roadside`, or another of your own.");
-    public static final Key<String> NUMBER =
-            DRAFT.required("number", Type.PHONE, "The number as it is dialed.");
-    public static final Key<String> WHEN =
-            DRAFT.optional("when", Type.TEXT, "When to call it, and for what.");
+            DRAFT.required("id", Type.ID, "`hours`, `after-hours`, `roadside`, or another of your own.");
+    public static final Key<String> NUMBER = DRAFT.required("number", Type.PHONE, "The number as it is dialed.");
+    public static final Key<String> WHEN = DRAFT.optional("when", Type.TEXT, "When to call it, and for what.");
     public static final Shape<Phone> SHAPE = DRAFT.done(Phone::new);
 }

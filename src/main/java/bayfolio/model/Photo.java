@@ -8,19 +8,15 @@ import java.time.LocalDate;
 
 /** A picture of this coach. */
 public record Photo(Facts facts) implements Thing {
-    private static final Shape.Draft<Photo> DRAFT =
-            Shape.draft("photo", "A picture of this coach.");
-    private static final Identity IDENTITY =
-            Identity.declare(DRAFT, "photo", "What the picture is called.");
+    private static final Shape.Draft<Photo> DRAFT = Shape.draft("photo", "A picture of this coach.");
+    private static final Identity IDENTITY = Identity.declare(DRAFT, "photo", "What the picture is called.");
     public static final Key<String> FILE =
             DRAFT.required("file", Type.FILE_NAME, "Its file in the photos folder of the coach.");
     public static final Key<String> ALT =
             DRAFT.required("alt", Type.TEXT, "What it shows, for people who cannot see it.");
-    public static final Key<LocalDate> TAKEN_ON =
-            DRAFT.optional("taken-on", Type.DAY, "When it was taken.");
+    public static final Key<LocalDate> TAKEN_ON = DRAFT.optional("taken-on", Type.DAY, "When it was taken.");
     public static final Key<Boolean> STAFF_ONLY =
-            DRAFT.optional(
-                    "staff-only", Type.YES_NO, "Whether it is kept out of the renter's copy.");
+            DRAFT.optional("staff-only", Type.YES_NO, "Whether it is kept out of the renter's copy.");
     public static final Shape<Photo> SHAPE = DRAFT.done(Photo::new);
 
     @Override

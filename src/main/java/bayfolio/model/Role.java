@@ -16,24 +16,14 @@ public record Role(Facts facts) implements Described {
     }
 
     private static final Shape.Draft<Role> DRAFT = Shape.draft("role", "What a thing is for.");
-    public static final Key<String> ID =
-            DRAFT.required("id", Type.ID, "The word, in American spelling.");
-    public static final Key<String> KIND =
-            DRAFT.required("kind", Type.ID, "The kind of thing that can hold it.");
-    public static final Key<String> MEANING =
-            DRAFT.required("meaning", Type.TEXT, "What such a thing does.");
-    public static final Key<String> USUAL_PLACE =
-            DRAFT.optional("usual-place", Type.TEXT, "Where it usually is.");
+    public static final Key<String> ID = DRAFT.required("id", Type.ID, "The word, in American spelling.");
+    public static final Key<String> KIND = DRAFT.required("kind", Type.ID, "The kind of thing that can hold it.");
+    public static final Key<String> MEANING = DRAFT.required("meaning", Type.TEXT, "What such a thing does.");
+    public static final Key<String> USUAL_PLACE = DRAFT.optional("usual-place", Type.TEXT, "Where it usually is.");
     public static final Key<Several> SEVERAL =
-            DRAFT.optional(
-                    "several",
-                    Type.choice(Several.class),
-                    "Whether one coach may have more than one.");
-    public static final Key<Boolean> OFF_COACH =
-            DRAFT.optional(
-                    "off-coach",
-                    Type.YES_NO,
-                    "Whether it stands at the site and is described once for the fleet.");
+            DRAFT.optional("several", Type.choice(Several.class), "Whether one coach may have more than one.");
+    public static final Key<Boolean> OFF_COACH = DRAFT.optional(
+            "off-coach", Type.YES_NO, "Whether it stands at the site and is described once for the fleet.");
     public static final Shape<Role> SHAPE = DRAFT.done(Role::new);
 
     public String id() {

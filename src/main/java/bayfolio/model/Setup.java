@@ -8,13 +8,9 @@ import bayfolio.fact.Type;
 
 /** The order in which this coach is set up. */
 public record Setup(Facts facts) implements Described {
-    private static final Shape.Draft<Setup> DRAFT =
-            Shape.draft("setup", "The order in which this coach is set up.");
+    private static final Shape.Draft<Setup> DRAFT = Shape.draft("setup", "The order in which this coach is set up.");
     public static final Key<String> LEVEL_AND_SLIDES =
-            DRAFT.optional(
-                    "level-and-slides",
-                    Type.TEXT,
-                    "Which goes first, level or slide-outs, and why.");
+            DRAFT.optional("level-and-slides", Type.TEXT, "Which goes first, level or slide-outs, and why.");
     public static final Key<String> BREAKING_CAMP =
             DRAFT.optional("breaking-camp", Type.TEXT, "The order for going back.");
     public static final Shape<Setup> SHAPE = DRAFT.done(Setup::new);

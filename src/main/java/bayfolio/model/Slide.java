@@ -19,32 +19,22 @@ public record Slide(Facts facts) implements Thing {
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT, true);
     public static final Key<Meters> DEPTH =
             DRAFT.required("depth", Type.measured(Meters.SCALE), "How far it comes out.");
-    public static final Key<Integer> ORDER =
-            DRAFT.optional("order", Type.whole(1, 9), "Its turn when several go out.");
+    public static final Key<Integer> ORDER = DRAFT.optional("order", Type.whole(1, 9), "Its turn when several go out.");
     public static final Key<String> IGNITION =
             DRAFT.optional("ignition", Type.TEXT, "How the ignition must stand while it moves.");
     public static final Key<String> FULL_SIGN =
             DRAFT.optional("full-sign", Type.TEXT, "How to see that it is fully out.");
-    public static final Key<String> IN_SIGN =
-            DRAFT.optional("in-sign", Type.TEXT, "How to see that it is fully in.");
+    public static final Key<String> IN_SIGN = DRAFT.optional("in-sign", Type.TEXT, "How to see that it is fully in.");
     public static final Key<KilometersPerHour> WIND_LIMIT =
-            DRAFT.optional(
-                    "wind-limit",
-                    Type.measured(KilometersPerHour.SCALE),
-                    "The wind above which it must be in.");
+            DRAFT.optional("wind-limit", Type.measured(KilometersPerHour.SCALE), "The wind above which it must be in.");
     public static final Key<Boolean> TRAVEL_LOCKS =
-            DRAFT.optional(
-                    "travel-locks", Type.YES_NO, "Whether travel locks hold it on the road.");
+            DRAFT.optional("travel-locks", Type.YES_NO, "Whether travel locks hold it on the road.");
     public static final Key<String> CLEAR_INSIDE =
             DRAFT.optional("clear-inside", Type.TEXT, "What must be clear inside before it moves.");
     public static final Key<List<Located<String>>> CONTROLS =
-            DRAFT.optional(
-                    "controls", Type.list(Type.reference("switch")), "Switches that move it.");
+            DRAFT.optional("controls", Type.list(Type.reference("switch")), "Switches that move it.");
     public static final Key<String> OVERRIDE =
-            DRAFT.forStaff(
-                    "override",
-                    Type.TEXT,
-                    "How it is moved by hand, as staff may tell it on the phone.");
+            DRAFT.forStaff("override", Type.TEXT, "How it is moved by hand, as staff may tell it on the phone.");
     public static final Key<String> AFTER_OVERRIDE =
             DRAFT.forStaff("after-override", Type.TEXT, "How it is locked for travel after that.");
     public static final Shape<Slide> SHAPE = DRAFT.done(Slide::new);

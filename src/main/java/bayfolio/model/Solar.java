@@ -13,9 +13,6 @@ public record Solar(Facts facts) implements Described {
     public static final Key<Watts> RATING =
             DRAFT.required("rating", Type.measured(Watts.SCALE), "Rated power of all panels.");
     public static final Key<String> ALIVE_WITH_SWITCH_OFF =
-            DRAFT.optional(
-                    "with-battery-off",
-                    Type.TEXT,
-                    "Whether it charges while the house battery switch is off.");
+            DRAFT.optional("with-battery-off", Type.TEXT, "Whether it charges while the house battery switch is off.");
     public static final Shape<Solar> SHAPE = DRAFT.done(Solar::new);
 }

@@ -62,12 +62,8 @@ public record Spot(
                             : draft.optional("width", length, widthMeaning),
                     draft.optional("height", length, "From the ground up to its lower edge."),
                     draft.optional("tall", length, "Its size from bottom to top."),
-                    draft.optional(
-                            "in", Type.reference("compartment"), "The compartment that it is in."),
-                    draft.optional(
-                            "where",
-                            Type.TEXT,
-                            "Where exactly, with a landmark: `above the entry door`."));
+                    draft.optional("in", Type.reference("compartment"), "The compartment that it is in."),
+                    draft.optional("where", Type.TEXT, "Where exactly, with a landmark: `above the entry door`."));
         }
 
         Spot of(Facts facts) {

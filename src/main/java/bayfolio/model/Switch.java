@@ -37,91 +37,61 @@ public record Switch(Facts facts) implements Thing {
     }
 
     private static final Shape.Draft<Switch> DRAFT =
-            Shape.draft(
-                    "switch",
-                    "Anything operated: switch, breaker, valve, tap, button, panel, fuse box.");
+            Shape.draft("switch", "Anything operated: switch, breaker, valve, tap, button, panel, fuse box.");
     private static final Identity IDENTITY =
-            Identity.declare(
-                    DRAFT, "switch", "What the handbook calls it: `House battery switch`.");
-    public static final Key<Make> MAKE =
-            DRAFT.required("make", Type.choice(Make.class), "How it is made.");
+            Identity.declare(DRAFT, "switch", "What the handbook calls it: `House battery switch`.");
+    public static final Key<Make> MAKE = DRAFT.required("make", Type.choice(Make.class), "How it is made.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
-    public static final Key<Access> ACCESS =
-            DRAFT.required("access", Type.choice(Access.class), "Who may work it.");
+    public static final Key<Access> ACCESS = DRAFT.required("access", Type.choice(Access.class), "Who may work it.");
     public static final Key<String> ACCESS_REASON =
             DRAFT.optional("access-reason", Type.TEXT, "Why, in one sentence for the renter.");
     public static final Key<Boolean> EMERGENCY =
-            DRAFT.optional(
-                    "emergency",
-                    Type.YES_NO,
-                    "Whether everybody must be able to reach it in an emergency.");
+            DRAFT.optional("emergency", Type.YES_NO, "Whether everybody must be able to reach it in an emergency.");
     public static final Key<String> PLATE =
             DRAFT.optional("plate", Type.TEXT, "The words printed on or beside it, word for word.");
     public static final Key<String> WORK =
-            DRAFT.optional(
-                    "work",
-                    Type.TEXT,
-                    "How to work it: turn a quarter right, press one second, hold.");
+            DRAFT.optional("work", Type.TEXT, "How to work it: turn a quarter right, press one second, hold.");
     public static final Key<String> ON_LOOK =
-            DRAFT.optional(
-                    "on-look",
-                    Type.TEXT,
-                    "What ON (or open) looks like, in words and not by color alone.");
+            DRAFT.optional("on-look", Type.TEXT, "What ON (or open) looks like, in words and not by color alone.");
     public static final Key<String> OFF_LOOK =
-            DRAFT.optional(
-                    "off-look",
-                    Type.TEXT,
-                    "What OFF (or shut) looks like, in words and not by color alone.");
-    public static final Key<String> LAMP =
-            DRAFT.optional("lamp", Type.TEXT, "What its lamp means.");
+            DRAFT.optional("off-look", Type.TEXT, "What OFF (or shut) looks like, in words and not by color alone.");
+    public static final Key<String> LAMP = DRAFT.optional("lamp", Type.TEXT, "What its lamp means.");
     public static final Key<List<Located<String>>> TWINS =
-            DRAFT.optional(
-                    "twins",
-                    Type.list(Type.reference("switch")),
-                    "Switches elsewhere for the same thing.");
+            DRAFT.optional("twins", Type.list(Type.reference("switch")), "Switches elsewhere for the same thing.");
     public static final Key<String> TWIN_RULE =
-            DRAFT.optional(
-                    "twin-rule",
-                    Type.TEXT,
-                    "How twins act together: either toggles, or one overrides.");
+            DRAFT.optional("twin-rule", Type.TEXT, "How twins act together: either toggles, or one overrides.");
     public static final Key<String> AT_PICKUP =
             DRAFT.optional("at-pickup", Type.TEXT, "Its state when the renter takes over.");
     public static final Key<String> STORED =
             DRAFT.optional("stored", Type.TEXT, "Its state while the coach stands unused.");
     public static final Key<String> RETURNED =
             DRAFT.optional("returned", Type.TEXT, "How the renter leaves it at return.");
-    public static final Key<String> DRIVING =
-            DRAFT.optional("driving", Type.TEXT, "Its state on the road.");
-    public static final Key<List<Located<String>>> FEEDS =
-            DRAFT.optional(
-                    "feeds",
-                    Type.list(
-                            Type.reference(
-                                    "circuit",
-                                    "load",
-                                    "appliance",
-                                    "switch",
-                                    "tank",
-                                    "bank",
-                                    "supply",
-                                    "connection",
-                                    "step",
-                                    "slide",
-                                    "awning",
-                                    "gauge")),
-                    "What it feeds, lets through or protects.");
+    public static final Key<String> DRIVING = DRAFT.optional("driving", Type.TEXT, "Its state on the road.");
+    public static final Key<List<Located<String>>> FEEDS = DRAFT.optional(
+            "feeds",
+            Type.list(Type.reference(
+                    "circuit",
+                    "load",
+                    "appliance",
+                    "switch",
+                    "tank",
+                    "bank",
+                    "supply",
+                    "connection",
+                    "step",
+                    "slide",
+                    "awning",
+                    "gauge")),
+            "What it feeds, lets through or protects.");
     public static final Key<String> STOPS =
             DRAFT.optional("stops", Type.TEXT, "What stops when it is off, in the renter's words.");
     public static final Key<String> STAYS_ALIVE =
             DRAFT.optional("stays-alive", Type.TEXT, "What stays alive although it is off.");
     public static final Key<String> NEEDS =
-            DRAFT.optional(
-                    "needs", Type.TEXT, "What it needs to act: power, brake, key, another switch.");
-    public static final Key<String> WRONG_USE =
-            DRAFT.optional("wrong-use", Type.TEXT, "What wrong use does.");
+            DRAFT.optional("needs", Type.TEXT, "What it needs to act: power, brake, key, another switch.");
+    public static final Key<String> WRONG_USE = DRAFT.optional("wrong-use", Type.TEXT, "What wrong use does.");
     public static final Key<Seconds> DELAY =
-            DRAFT.optional(
-                    "delay", Type.measured(Seconds.SCALE), "How long until the effect is seen.");
+            DRAFT.optional("delay", Type.measured(Seconds.SCALE), "How long until the effect is seen.");
     public static final Key<Seconds> HOLD =
             DRAFT.optional("hold", Type.measured(Seconds.SCALE), "How long to hold it.");
     public static final Key<List<Located<String>>> PHOTOS =

@@ -58,26 +58,16 @@ public interface Thing extends Described {
      * @param formerly ids that it had before; a reference to one of them is told the new one
      */
     record Identity(
-            Key<String> id,
-            Key<String> name,
-            Key<List<Located<String>>> roles,
-            Key<List<Located<String>>> formerly) {
+            Key<String> id, Key<String> name, Key<List<Located<String>>> roles, Key<List<Located<String>>> formerly) {
 
         static Identity declare(Shape.Draft<?> draft, String kind, String meaningOfName) {
             return new Identity(
                     draft.required(
-                            "id",
-                            Type.ID,
-                            "Its name in references; addresses are made of it, so choose it to last."),
+                            "id", Type.ID, "Its name in references; addresses are made of it, so choose it to last."),
                     draft.required("name", Type.TEXT, meaningOfName),
+                    draft.optional("roles", Type.list(Type.role(kind)), "What it is for, in words all coaches share."),
                     draft.optional(
-                            "roles",
-                            Type.list(Type.role(kind)),
-                            "What it is for, in words all coaches share."),
-                    draft.optional(
-                            "formerly",
-                            Type.list(Type.ID),
-                            "Ids that it had before, so that old addresses lead on."));
+                            "formerly", Type.list(Type.ID), "Ids that it had before, so that old addresses lead on."));
         }
     }
 }

@@ -11,25 +11,17 @@ import bayfolio.measure.Meters;
 /** Tires of a coach. */
 public record Tires(Facts facts) implements Described {
     private static final Shape.Draft<Tires> DRAFT = Shape.draft("tires", "Tires and wheels.");
-    public static final Key<String> SIZE =
-            DRAFT.required("size", Type.TEXT, "Size on the tire wall.");
+    public static final Key<String> SIZE = DRAFT.required("size", Type.TEXT, "Size on the tire wall.");
     public static final Key<Kilopascals> FRONT_PRESSURE =
-            DRAFT.optional(
-                    "front-pressure", Type.measured(Kilopascals.SCALE), "Cold pressure, front.");
+            DRAFT.optional("front-pressure", Type.measured(Kilopascals.SCALE), "Cold pressure, front.");
     public static final Key<Kilopascals> REAR_PRESSURE =
-            DRAFT.optional(
-                    "rear-pressure", Type.measured(Kilopascals.SCALE), "Cold pressure, rear.");
+            DRAFT.optional("rear-pressure", Type.measured(Kilopascals.SCALE), "Cold pressure, rear.");
     public static final Key<String> AGE_CODE =
-            DRAFT.optional(
-                    "age-code", Type.TEXT, "Week and year of the oldest tire, from its wall.");
+            DRAFT.optional("age-code", Type.TEXT, "Week and year of the oldest tire, from its wall.");
     public static final Key<Boolean> DUAL_REAR =
             DRAFT.optional("dual-rear", Type.YES_NO, "Whether the rear wheels are twins.");
-    public static final Key<Boolean> SPARE =
-            DRAFT.optional("spare", Type.YES_NO, "Whether a spare wheel is on board.");
-    public static final Key<Meters> RETORQUE =
-            DRAFT.optional(
-                    "retorque",
-                    Type.measured(Meters.SCALE),
-                    "Distance after which wheel nuts are checked again.");
+    public static final Key<Boolean> SPARE = DRAFT.optional("spare", Type.YES_NO, "Whether a spare wheel is on board.");
+    public static final Key<Meters> RETORQUE = DRAFT.optional(
+            "retorque", Type.measured(Meters.SCALE), "Distance after which wheel nuts are checked again.");
     public static final Shape<Tires> SHAPE = DRAFT.done(Tires::new);
 }

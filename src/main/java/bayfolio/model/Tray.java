@@ -9,20 +9,16 @@ import java.util.Optional;
 
 /** A sliding floor in a compartment. */
 public record Tray(Facts facts) implements Thing {
-    private static final Shape.Draft<Tray> DRAFT =
-            Shape.draft("tray", "A sliding floor in a compartment.");
-    private static final Identity IDENTITY =
-            Identity.declare(DRAFT, "tray", "What the handbook calls it.");
+    private static final Shape.Draft<Tray> DRAFT = Shape.draft("tray", "A sliding floor in a compartment.");
+    private static final Identity IDENTITY = Identity.declare(DRAFT, "tray", "What the handbook calls it.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
     public static final Key<String> PULLS_TO =
             DRAFT.required("pulls-to", Type.TEXT, "The side or sides that it pulls out to.");
-    public static final Key<String> LATCH =
-            DRAFT.optional("latch", Type.TEXT, "How it is unlatched and latched.");
+    public static final Key<String> LATCH = DRAFT.optional("latch", Type.TEXT, "How it is unlatched and latched.");
     public static final Key<String> LOCKED_LOOK =
             DRAFT.optional("locked-look", Type.TEXT, "How to see that it is locked for the road.");
     public static final Key<Kilograms> LOAD_LIMIT =
-            DRAFT.optional(
-                    "load-limit", Type.measured(Kilograms.SCALE), "The most that it may carry.");
+            DRAFT.optional("load-limit", Type.measured(Kilograms.SCALE), "The most that it may carry.");
     public static final Shape<Tray> SHAPE = DRAFT.done(Tray::new);
 
     @Override

@@ -28,166 +28,115 @@ public record Unit(Facts facts) implements Described {
     private static final Shape.Draft<Unit> DRAFT = Shape.draft("unit", "One coach of the fleet.");
     public static final Key<String> ID =
             DRAFT.required("id", Type.ID, "Its name in addresses; the name of its folder, too.");
-    public static final Key<String> NAME =
-            DRAFT.required("name", Type.TEXT, "What the fleet calls it.");
+    public static final Key<String> NAME = DRAFT.required("name", Type.TEXT, "What the fleet calls it.");
     public static final Key<String> NUMBER =
-            DRAFT.optional(
-                    "number",
-                    Type.TEXT,
-                    "The coach number painted on it, to be told on the phone.");
-    public static final Key<Body> BODY =
-            DRAFT.required("body", Type.choice(Body.class), "How it is built.");
-    public static final Key<Region> REGION =
-            DRAFT.required(
-                    "region",
-                    Type.choice(Region.class),
-                    "Where it was built for: decides words, supplies and which measures come first.");
-    public static final Key<DriveSide> DRIVE_SIDE = DRAFT.required("drive-side", Type.choice(DriveSide.class), "The side that the driver sits on.");
+            DRAFT.optional("number", Type.TEXT, "The coach number painted on it, to be told on the phone.");
+    public static final Key<Body> BODY = DRAFT.required("body", Type.choice(Body.class), "How it is built.");
+    public static final Key<Region> REGION = DRAFT.required(
+            "region",
+            Type.choice(Region.class),
+            "Where it was built for: decides words, supplies and which measures come first.");
+    public static final Key<DriveSide> DRIVE_SIDE =
+            DRAFT.required("drive-side", Type.choice(DriveSide.class), "The side that the driver sits on.");
     public static final Key<Integer> MODEL_YEAR =
             DRAFT.optional("model-year", Type.whole(1950, 2100), "Model year of the coach.");
-    public static final Key<List<Located<String>>> LANGUAGES =
-            DRAFT.optional(
-                    "languages",
-                    Type.list(Type.LANGUAGE),
-                    "Languages of its handbook; the fleet's where left out.");
+    public static final Key<List<Located<String>>> LANGUAGES = DRAFT.optional(
+            "languages", Type.list(Type.LANGUAGE), "Languages of its handbook; the fleet's where left out.");
     public static final Key<List<Located<String>>> FORMERLY =
-            DRAFT.optional(
-                    "formerly",
-                    Type.list(Type.ID),
-                    "Ids that it had before, so that old addresses lead on.");
-    public static final Key<Size> SIZE =
-            DRAFT.required("size", Type.nested(Size.SHAPE), "Outer measures.");
+            DRAFT.optional("formerly", Type.list(Type.ID), "Ids that it had before, so that old addresses lead on.");
+    public static final Key<Size> SIZE = DRAFT.required("size", Type.nested(Size.SHAPE), "Outer measures.");
     public static final Key<Weights> WEIGHTS =
             DRAFT.optional("weights", Type.nested(Weights.SHAPE), "Limits and weighing.");
-    public static final Key<People> PEOPLE =
-            DRAFT.optional("people", Type.nested(People.SHAPE), "Seats and beds.");
-    public static final Key<Tires> TIRES =
-            DRAFT.optional("tires", Type.nested(Tires.SHAPE), "Tires and wheels.");
+    public static final Key<People> PEOPLE = DRAFT.optional("people", Type.nested(People.SHAPE), "Seats and beds.");
+    public static final Key<Tires> TIRES = DRAFT.optional("tires", Type.nested(Tires.SHAPE), "Tires and wheels.");
     public static final Key<Engine> ENGINE =
             DRAFT.optional("engine", Type.nested(Engine.SHAPE), "Engine, fuel and driving.");
-    public static final Key<Hire> HIRE =
-            DRAFT.optional("hire", Type.nested(Hire.SHAPE), "What the hire allows.");
+    public static final Key<Hire> HIRE = DRAFT.optional("hire", Type.nested(Hire.SHAPE), "What the hire allows.");
     public static final Key<Setup> SETUP =
             DRAFT.optional("setup", Type.nested(Setup.SHAPE), "The order in which it is set up.");
-    public static final Key<List<Located<Compartment>>> COMPARTMENTS =
-            DRAFT.optional(
-                    "compartments",
-                    Type.list(Type.nested(Compartment.SHAPE)),
-                    "Spaces with a door of their own.");
+    public static final Key<List<Located<Compartment>>> COMPARTMENTS = DRAFT.optional(
+            "compartments", Type.list(Type.nested(Compartment.SHAPE)), "Spaces with a door of their own.");
     public static final Key<List<Located<Tray>>> TRAYS =
-            DRAFT.optional(
-                    "trays", Type.list(Type.nested(Tray.SHAPE)), "Sliding floors in compartments.");
+            DRAFT.optional("trays", Type.list(Type.nested(Tray.SHAPE)), "Sliding floors in compartments.");
     public static final Key<List<Located<Door>>> DOORS =
             DRAFT.optional("doors", Type.list(Type.nested(Door.SHAPE)), "Ways in and out.");
     public static final Key<List<Located<Step>>> STEPS =
             DRAFT.optional("steps", Type.list(Type.nested(Step.SHAPE)), "Entry steps.");
-    public static final Key<List<Located<Switch>>> SWITCHES =
-            DRAFT.optional(
-                    "switches",
-                    Type.list(Type.nested(Switch.SHAPE)),
-                    "All that is operated: switches, breakers, valves, taps, buttons, panels.");
+    public static final Key<List<Located<Switch>>> SWITCHES = DRAFT.optional(
+            "switches",
+            Type.list(Type.nested(Switch.SHAPE)),
+            "All that is operated: switches, breakers, valves, taps, buttons, panels.");
     public static final Key<List<Located<Gauge>>> GAUGES =
-            DRAFT.optional(
-                    "gauges",
-                    Type.list(Type.nested(Gauge.SHAPE)),
-                    "All that is read: gauges, lamps, alarms.");
-    public static final Key<List<Located<Connection>>> CONNECTIONS =
-            DRAFT.optional(
-                    "connections",
-                    Type.list(Type.nested(Connection.SHAPE)),
-                    "Inlets, outlets, fills and drains.");
+            DRAFT.optional("gauges", Type.list(Type.nested(Gauge.SHAPE)), "All that is read: gauges, lamps, alarms.");
+    public static final Key<List<Located<Connection>>> CONNECTIONS = DRAFT.optional(
+            "connections", Type.list(Type.nested(Connection.SHAPE)), "Inlets, outlets, fills and drains.");
     public static final Key<List<Located<Tank>>> TANKS =
-            DRAFT.optional(
-                    "tanks",
-                    Type.list(Type.nested(Tank.SHAPE)),
-                    "Tanks for water, waste, fuel and gas.");
+            DRAFT.optional("tanks", Type.list(Type.nested(Tank.SHAPE)), "Tanks for water, waste, fuel and gas.");
     public static final Key<Water> WATER =
             DRAFT.optional("water", Type.nested(Water.SHAPE), "How the water system is worked.");
     public static final Key<Gas> GAS = DRAFT.optional("gas", Type.nested(Gas.SHAPE), "LP gas.");
-    public static final Key<List<Located<Supply>>> SUPPLIES =
-            DRAFT.optional(
-                    "supplies",
-                    Type.list(Type.nested(Supply.SHAPE)),
-                    "What gives power: shore power at the coach's own size, generator, inverter.");
+    public static final Key<List<Located<Supply>>> SUPPLIES = DRAFT.optional(
+            "supplies",
+            Type.list(Type.nested(Supply.SHAPE)),
+            "What gives power: shore power at the coach's own size, generator, inverter.");
     public static final Key<List<Located<Adapter>>> ADAPTERS =
-            DRAFT.optional(
-                    "adapters",
-                    Type.list(Type.nested(Adapter.SHAPE)),
-                    "Adapters on board for other outlets.");
-    public static final Key<Cord> CORD =
-            DRAFT.optional("cord", Type.nested(Cord.SHAPE), "The coach's own power cord.");
+            DRAFT.optional("adapters", Type.list(Type.nested(Adapter.SHAPE)), "Adapters on board for other outlets.");
+    public static final Key<Cord> CORD = DRAFT.optional("cord", Type.nested(Cord.SHAPE), "The coach's own power cord.");
     public static final Key<Transfer> TRANSFER =
-            DRAFT.optional(
-                    "transfer",
-                    Type.nested(Transfer.SHAPE),
-                    "The change between shore power and generator.");
+            DRAFT.optional("transfer", Type.nested(Transfer.SHAPE), "The change between shore power and generator.");
     public static final Key<Boolean> SURGE_PROTECTION =
-            DRAFT.optional(
-                    "surge-protection", Type.YES_NO, "Whether the supply is tested and guarded.");
+            DRAFT.optional("surge-protection", Type.YES_NO, "Whether the supply is tested and guarded.");
     public static final Key<Boolean> LOAD_MANAGEMENT =
-            DRAFT.optional(
-                    "load-management", Type.YES_NO, "Whether the coach sheds loads by itself.");
-    public static final Key<List<Located<Circuit>>> CIRCUITS =
-            DRAFT.optional(
-                    "circuits",
-                    Type.list(Type.nested(Circuit.SHAPE)),
-                    "Lines with a breaker or fuse of their own.");
+            DRAFT.optional("load-management", Type.YES_NO, "Whether the coach sheds loads by itself.");
+    public static final Key<List<Located<Circuit>>> CIRCUITS = DRAFT.optional(
+            "circuits", Type.list(Type.nested(Circuit.SHAPE)), "Lines with a breaker or fuse of their own.");
     public static final Key<List<Located<Load>>> LOADS =
             DRAFT.optional("loads", Type.list(Type.nested(Load.SHAPE)), "What draws power.");
     public static final Key<List<Located<Bank>>> BANKS =
             DRAFT.optional("banks", Type.list(Type.nested(Bank.SHAPE)), "Batteries.");
     public static final Key<Inverter> INVERTER =
             DRAFT.optional("inverter", Type.nested(Inverter.SHAPE), "The inverter.");
-    public static final Key<Charger> CHARGER =
-            DRAFT.optional("charger", Type.nested(Charger.SHAPE), "The charger.");
-    public static final Key<Solar> SOLAR =
-            DRAFT.optional("solar", Type.nested(Solar.SHAPE), "Solar charging.");
+    public static final Key<Charger> CHARGER = DRAFT.optional("charger", Type.nested(Charger.SHAPE), "The charger.");
+    public static final Key<Solar> SOLAR = DRAFT.optional("solar", Type.nested(Solar.SHAPE), "Solar charging.");
     public static final Key<Generator> GENERATOR =
             DRAFT.optional("generator", Type.nested(Generator.SHAPE), "The generator.");
-    public static final Key<List<Located<Appliance>>> APPLIANCES =
-            DRAFT.optional(
-                    "appliances",
-                    Type.list(Type.nested(Appliance.SHAPE)),
-                    "Heaters, fridge, cooker, air conditioners and other built-in devices.");
+    public static final Key<List<Located<Appliance>>> APPLIANCES = DRAFT.optional(
+            "appliances",
+            Type.list(Type.nested(Appliance.SHAPE)),
+            "Heaters, fridge, cooker, air conditioners and other built-in devices.");
     public static final Key<List<Located<Slide>>> SLIDES =
             DRAFT.optional("slides", Type.list(Type.nested(Slide.SHAPE)), "Slide-outs.");
-    public static final Key<Jacks> JACKS =
-            DRAFT.optional("jacks", Type.nested(Jacks.SHAPE), "Leveling jacks.");
+    public static final Key<Jacks> JACKS = DRAFT.optional("jacks", Type.nested(Jacks.SHAPE), "Leveling jacks.");
     public static final Key<List<Located<Awning>>> AWNINGS =
             DRAFT.optional("awnings", Type.list(Type.nested(Awning.SHAPE)), "Awnings.");
     public static final Key<List<Located<Item>>> ITEMS =
-            DRAFT.optional(
-                    "items", Type.list(Type.nested(Item.SHAPE)), "What is carried on board.");
+            DRAFT.optional("items", Type.list(Type.nested(Item.SHAPE)), "What is carried on board.");
     public static final Key<List<Located<Photo>>> PHOTOS =
-            DRAFT.optional(
-                    "photos",
-                    Type.list(Type.nested(Photo.SHAPE)),
-                    "Pictures in the photos folder.");
+            DRAFT.optional("photos", Type.list(Type.nested(Photo.SHAPE)), "Pictures in the photos folder.");
     public static final Key<List<Located<Note>>> NOTES =
             DRAFT.optional("notes", Type.list(Type.nested(Note.SHAPE)), "What no other key takes.");
     public static final Shape<Unit> SHAPE = DRAFT.done(Unit::new);
 
     /** Keys whose lists hold things that can be referred to, in the order of the declaration. */
-    private static final List<Key<?>> THINGS =
-            List.of(
-                    COMPARTMENTS,
-                    TRAYS,
-                    DOORS,
-                    STEPS,
-                    SWITCHES,
-                    GAUGES,
-                    CONNECTIONS,
-                    TANKS,
-                    SUPPLIES,
-                    ADAPTERS,
-                    CIRCUITS,
-                    LOADS,
-                    BANKS,
-                    APPLIANCES,
-                    SLIDES,
-                    AWNINGS,
-                    ITEMS,
-                    PHOTOS);
+    private static final List<Key<?>> THINGS = List.of(
+            COMPARTMENTS,
+            TRAYS,
+            DOORS,
+            STEPS,
+            SWITCHES,
+            GAUGES,
+            CONNECTIONS,
+            TANKS,
+            SUPPLIES,
+            ADAPTERS,
+            CIRCUITS,
+            LOADS,
+            BANKS,
+            APPLIANCES,
+            SLIDES,
+            AWNINGS,
+            ITEMS,
+            PHOTOS);
 
     public String id() {
         return facts.get(ID);
@@ -216,13 +165,7 @@ public record Unit(Facts facts) implements Described {
      */
     public Stream<Thing> mentioned() {
         return THINGS.stream()
-                .flatMap(
-                        key ->
-                                facts
-                                        .find(key)
-                                        .map(list -> (List<?>) list)
-                                        .orElse(List.of())
-                                        .stream())
+                .flatMap(key -> facts.find(key).map(list -> (List<?>) list).orElse(List.of()).stream())
                 .map(located -> (Thing) ((Located<?>) located).value())
                 .filter(thing -> thing.facts().has(thing.identity().id()));
     }

@@ -21,13 +21,13 @@ public final class Walk {
 
     public Walk(Unit unit) {
         this.unit = unit;
-        this.length = unit.size().facts().find(Size.LENGTH).map(it -> it.value()).orElse(0.0);
+        this.length =
+                unit.size().facts().find(Size.LENGTH).map(it -> it.value()).orElse(0.0);
         this.width = unit.size().facts().find(Size.WIDTH).map(it -> it.value()).orElse(0.0);
-        Optional<Spot> entry =
-                unit.doors().stream()
-                        .filter(it -> it.roles().contains("entry-door"))
-                        .findFirst()
-                        .flatMap(Thing::spot);
+        Optional<Spot> entry = unit.doors().stream()
+                .filter(it -> it.roles().contains("entry-door"))
+                .findFirst()
+                .flatMap(Thing::spot);
         this.doorSide =
                 entry.flatMap(Spot::side).filter(side -> side == Side.LEFT).orElse(Side.RIGHT);
         this.door = entry.flatMap(Spot::fromFront).map(it -> it.value()).orElse(0.0);
@@ -46,29 +46,23 @@ public final class Walk {
     }
 
     private double met(Spot spot) {
-        Optional<Spot> around =
-                spot.in()
-                        .flatMap(
-                                id ->
-                                        unit.compartments().stream()
-                                                .filter(compartment -> compartment.id().equals(id))
-                                                .findFirst()
-                                                .flatMap(Compartment::spot));
+        Optional<Spot> around = spot.in()
+                .flatMap(id -> unit.compartments().stream()
+                        .filter(compartment -> compartment.id().equals(id))
+                        .findFirst()
+                        .flatMap(Compartment::spot));
         Optional<Side> side = spot.side().or(() -> around.flatMap(Spot::side));
-        double fromFront =
-                spot.fromFront()
-                        .or(() -> around.flatMap(Spot::fromFront))
-                        .map(it -> it.value())
-                        .orElse(0.0);
+        double fromFront = spot.fromFront()
+                .or(() -> around.flatMap(Spot::fromFront))
+                .map(it -> it.value())
+                .orElse(0.0);
         double round = 2 * (length + width);
-        return side.map(
-                        it ->
-                                switch (it) {
-                                    case LEFT, RIGHT, FRONT, REAR -> along(it, fromFront);
-                                    case UNDERFLOOR -> round + fromFront;
-                                    case INSIDE -> round + length + fromFront;
-                                    case ROOF -> round + 2 * length + fromFront;
-                                })
+        return side.map(it -> switch (it) {
+                    case LEFT, RIGHT, FRONT, REAR -> along(it, fromFront);
+                    case UNDERFLOOR -> round + fromFront;
+                    case INSIDE -> round + length + fromFront;
+                    case ROOF -> round + 2 * length + fromFront;
+                })
                 .orElse(round + 3 * length);
     }
 

@@ -10,13 +10,9 @@ import java.util.List;
 
 /** How the water system is worked. */
 public record Water(Facts facts) implements Described {
-    private static final Shape.Draft<Water> DRAFT =
-            Shape.draft("water", "How the water system is worked.");
+    private static final Shape.Draft<Water> DRAFT = Shape.draft("water", "How the water system is worked.");
     public static final Key<String> TANK_FILL_POSITION =
-            DRAFT.optional(
-                    "tank-fill-position",
-                    Type.TEXT,
-                    "Valve position for filling the tank from the tap.");
+            DRAFT.optional("tank-fill-position", Type.TEXT, "Valve position for filling the tank from the tap.");
     public static final Key<String> CITY_POSITION =
             DRAFT.optional("city-position", Type.TEXT, "Valve position for living on the tap.");
     public static final Key<String> PUMP_POSITION =
@@ -28,19 +24,12 @@ public record Water(Facts facts) implements Described {
     public static final Key<String> START_LEVEL =
             DRAFT.optional("start-level", Type.TEXT, "How full the fresh tank is at pickup.");
     public static final Key<String> FLUSH_VALVE =
-            DRAFT.optional(
-                    "flush-valve",
-                    Type.TEXT,
-                    "How the black valve stands while the tank is flushed.");
+            DRAFT.optional("flush-valve", Type.TEXT, "How the black valve stands while the tank is flushed.");
     public static final Key<Boolean> GRAVITY_CAP =
-            DRAFT.optional(
-                    "gravity-cap",
-                    Type.YES_NO,
-                    "Whether a plain gravity cap is there as the second way.");
+            DRAFT.optional("gravity-cap", Type.YES_NO, "Whether a plain gravity cap is there as the second way.");
     public static final Key<String> FLUID_DOSE =
             DRAFT.optional("fluid-dose", Type.TEXT, "How much toilet fluid goes in.");
     public static final Key<List<Located<String>>> DRAINS =
-            DRAFT.optional(
-                    "drains", Type.list(Type.TEXT), "Every drain of the pipes and where it is.");
+            DRAFT.optional("drains", Type.list(Type.TEXT), "Every drain of the pipes and where it is.");
     public static final Shape<Water> SHAPE = DRAFT.done(Water::new);
 }

@@ -10,8 +10,7 @@ import java.time.LocalDate;
 
 /** What a coach weighed on a scale. */
 public record Weighing(Facts facts) implements Described {
-    private static final Shape.Draft<Weighing> DRAFT =
-            Shape.draft("weighing", "A weighing of the coach.");
+    private static final Shape.Draft<Weighing> DRAFT = Shape.draft("weighing", "A weighing of the coach.");
     public static final Key<LocalDate> ON = DRAFT.optional("on", Type.DAY, "When it was weighed.");
     public static final Key<Kilograms> TOTAL =
             DRAFT.required("total", Type.measured(Kilograms.SCALE), "All axles together.");

@@ -11,14 +11,11 @@ import java.util.Optional;
 
 /** A word of the trade in plain words. */
 public record Word(Facts facts) implements Described {
-    private static final Shape.Draft<Word> DRAFT =
-            Shape.draft("word", "A word of the trade in plain words.");
+    private static final Shape.Draft<Word> DRAFT = Shape.draft("word", "A word of the trade in plain words.");
     public static final Key<String> ID = DRAFT.required("id", Type.ID, "Its name in references.");
     public static final Key<String> WORD = DRAFT.required("word", Type.TEXT, "The word.");
-    public static final Key<String> MEANING =
-            DRAFT.required("meaning", Type.TEXT, "What it means, for a renter.");
-    public static final Key<String> BRITISH =
-            DRAFT.optional("british", Type.TEXT, "The British or European word.");
+    public static final Key<String> MEANING = DRAFT.required("meaning", Type.TEXT, "What it means, for a renter.");
+    public static final Key<String> BRITISH = DRAFT.optional("british", Type.TEXT, "The British or European word.");
     public static final Key<List<Located<String>>> ALSO =
             DRAFT.optional("also", Type.list(Type.TEXT), "Other names for it.");
     public static final Shape<Word> SHAPE = DRAFT.done(Word::new);

@@ -20,84 +20,70 @@ import java.util.stream.Stream;
  * and right.
  */
 public record Wording(Coach coach) {
-    private static final DateTimeFormatter AMERICAN =
-            DateTimeFormatter.ofPattern("MMMM d, uuuu", Locale.US);
-    private static final DateTimeFormatter EUROPEAN =
-            DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
+    private static final DateTimeFormatter AMERICAN = DateTimeFormatter.ofPattern("MMMM d, uuuu", Locale.US);
+    private static final DateTimeFormatter EUROPEAN = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
 
     /** One value as a reader reads it; a list is joined with commas. */
     public <T> String of(Type<T> type, Object value) {
-        return type.accept(
-                new Type.Visitor<String>() {
-                    @Override
-                    public String text(Type.Text text) {
-                        return value.toString().strip();
-                    }
+        return type.accept(new Type.Visitor<String>() {
+            @Override
+            public String text(Type.Text text) {
+                return value.toString().strip();
+            }
 
-                    @Override
-                    public <Q extends Quantity> String measured(Type.Measured<Q> measured) {
-                        return unbroken(measured.roundedUp() ? clearance((Meters) value) : ((Quantity) value).both(first()));
-                    }
+            @Override
+            public <Q extends Quantity> String measured(Type.Measured<Q> measured) {
+                return unbroken(measured.roundedUp() ? clearance((Meters) value) : ((Quantity) value).both(first()));
+            }
 
-                    @Override
-                    public <E> String choice(Type.Choice<E> choice) {
-                        return choice.words().entrySet().stream()
-                                .filter(entry -> entry.getValue().equals(value))
-                                .map(Map.Entry::getKey)
-                                .findFirst()
-                                .orElseThrow()
-                                .replace('-', ' ');
-                    }
+            @Override
+            public <E> String choice(Type.Choice<E> choice) {
+                return choice.words().entrySet().stream()
+                        .filter(entry -> entry.getValue().equals(value))
+                        .map(Map.Entry::getKey)
+                        .findFirst()
+                        .orElseThrow()
+                        .replace('-', ' ');
+            }
 
-                    @Override
-                    public String yesNo(Type.YesNo yesNo) {
-                        return value.equals(true) ? "yes" : "no";
-                    }
+            @Override
+            public String yesNo(Type.YesNo yesNo) {
+                return value.equals(true) ? "yes" : "no";
+            }
 
-                    @Override
-                    public String whole(Type.Whole whole) {
-                        return value.toString();
-                    }
+            @Override
+            public String whole(Type.Whole whole) {
+                return value.toString();
+            }
 
-                    @Override
-                    public String day(Type.Day day) {
-                        return ((LocalDate) value)
-                                .format(
-                                        coach.unit().region() == Region.EUROPE
-                                                ? EUROPEAN
-                                                : AMERICAN);
-                    }
+            @Override
+            public String day(Type.Day day) {
+                return ((LocalDate) value).format(coach.unit().region() == Region.EUROPE ? EUROPEAN : AMERICAN);
+            }
 
-                    @Override
-                    public String reference(Type.Reference reference) {
-                        return referred(reference, value.toString())
-                                .map(Thing::name)
-                                .orElse(value.toString());
-                    }
+            @Override
+            public String reference(Type.Reference reference) {
+                return referred(reference, value.toString()).map(Thing::name).orElse(value.toString());
+            }
 
-                    @Override
-                    public String role(Type.Role role) {
-                        return value.toString().replace('-', ' ');
-                    }
+            @Override
+            public String role(Type.Role role) {
+                return value.toString().replace('-', ' ');
+            }
 
-                    @Override
-                    public <E> String list(Type.ListOf<E> list) {
-                        return ((List<?>) value)
-                                .stream()
-                                        .map(
-                                                element ->
-                                                        of(
-                                                                list.element(),
-                                                                ((Located<?>) element).value()))
-                                        .collect(Collectors.joining(", "));
-                    }
+            @Override
+            public <E> String list(Type.ListOf<E> list) {
+                return ((List<?>) value)
+                        .stream()
+                                .map(element -> of(list.element(), ((Located<?>) element).value()))
+                                .collect(Collectors.joining(", "));
+            }
 
-                    @Override
-                    public <E extends Described> String record(Type.Nested<E> nested) {
-                        throw new IllegalArgumentException(
-                                "a " + nested.shape().name() + " is a table, not a word");
-                    }
-                });
+            @Override
+            public <E extends Described> String record(Type.Nested<E> nested) {
+                throw new IllegalArgumentException("a " + nested.shape().name() + " is a table, not a word");
+            }
+        });
     }
 
     private MeasureSystem first() {
@@ -126,25 +112,23 @@ public record Wording(Coach coach) {
      */
     public String place(Thing thing) {
         return thing.spot()
-                .map(
-                        spot ->
-                                Stream.of(
-                                                coach.around(thing).isPresent()
-                                                        ? Optional.<String>empty()
-                                                        : spot.side().map(Wording::side),
-                                                coach.around(thing)
-                                                        .map(
-                                                                around ->
-                                                                        sideOf(around)
-                                                                                + around.name()),
-                                                spot.where())
-                                        .flatMap(Optional::stream)
-                                        .collect(Collectors.joining(", ")))
+                .map(spot -> Stream.of(
+                                coach.around(thing).isPresent()
+                                        ? Optional.<String>empty()
+                                        : spot.side().map(Wording::side),
+                                coach.around(thing).map(around -> sideOf(around) + around.name()),
+                                spot.where())
+                        .flatMap(Optional::stream)
+                        .collect(Collectors.joining(", ")))
                 .orElse("");
     }
 
     private static String sideOf(Compartment compartment) {
-        return compartment.spot().flatMap(Spot::side).map(side -> side(side) + ", ").orElse("");
+        return compartment
+                .spot()
+                .flatMap(Spot::side)
+                .map(side -> side(side) + ", ")
+                .orElse("");
     }
 
     private static String side(Side side) {

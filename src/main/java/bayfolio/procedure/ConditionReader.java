@@ -48,15 +48,11 @@ public final class ConditionReader {
         }
         ConditionReader reader = new ConditionReader(written, findings);
         if (reader.tokens.size() > MOST_WORDS) {
-            reader.broken(
-                    new Token("", 0),
-                    "the condition has more than " + MOST_WORDS + " words and brackets");
+            reader.broken(new Token("", 0), "the condition has more than " + MOST_WORDS + " words and brackets");
             return new Condition.Never();
         }
         Condition condition = reader.or();
-        reader.peek()
-                .ifPresent(
-                        token -> reader.broken(token, "`" + token.text + "` is one word too many"));
+        reader.peek().ifPresent(token -> reader.broken(token, "`" + token.text + "` is one word too many"));
         return reader.broken ? new Condition.Never() : condition;
     }
 
@@ -106,13 +102,9 @@ public final class ConditionReader {
         if (feature.isEmpty()) {
             broken = true;
             findings.accept(
-                    Finding.error(
-                                    "unknown-feature",
-                                    place(token.get()),
-                                    "`" + word + "` is no feature of a coach")
+                    Finding.error("unknown-feature", place(token.get()), "`" + word + "` is no feature of a coach")
                             .near(NearNames.to(word, Feature.words()))
-                            .mend(
-                                    "Write `every coach`, or features joined by `and`, `or`, `not`."));
+                            .mend("Write `every coach`, or features joined by `and`, `or`, `not`."));
             return new Condition.Never();
         }
         return new Condition.Has(feature.get());
@@ -132,10 +124,8 @@ public final class ConditionReader {
 
     private void broken(Token token, String message) {
         if (!broken) {
-            findings.accept(
-                    Finding.error("malformed-condition", place(token), message)
-                            .mend(
-                                    "Write `every coach`, or features joined by `and`, `or`, `not`."));
+            findings.accept(Finding.error("malformed-condition", place(token), message)
+                    .mend("Write `every coach`, or features joined by `and`, `or`, `not`."));
         }
         broken = true;
     }

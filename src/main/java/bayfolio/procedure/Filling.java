@@ -33,11 +33,10 @@ import org.commonmark.parser.Parser;
 
 /** Fills a script in for one coach and reads the steps out of it. */
 public final class Filling {
-    private static final Parser PARSER =
-            Parser.builder()
-                    .extensions(List.of(TablesExtension.create()))
-                    .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
-                    .build();
+    private static final Parser PARSER = Parser.builder()
+            .extensions(List.of(TablesExtension.create()))
+            .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
+            .build();
 
     private static final String DONE_WHEN = "Done when";
     private static final String IF_NOT = "If not";
@@ -57,8 +56,7 @@ public final class Filling {
     private List<Step> steps = new ArrayList<>();
     private String ending = "";
 
-    private Filling(
-            Script script, Output output, References references, Consumer<Finding> findings) {
+    private Filling(Script script, Output output, References references, Consumer<Finding> findings) {
         this.script = script;
         this.output = output;
         this.findings = findings;
@@ -66,12 +64,9 @@ public final class Filling {
     }
 
     /** What cannot be filled in or read is told; the rest of the procedure is still there. */
-    public static Procedure fill(
-            Script script, Coach coach, References references, Consumer<Finding> findings) {
+    public static Procedure fill(Script script, Coach coach, References references, Consumer<Finding> findings) {
         Template template = template(script, findings);
-        Output output =
-                template.fill(
-                        new RootNames(coach), complaint -> findings.accept(finding(complaint)));
+        Output output = template.fill(new RootNames(coach), complaint -> findings.accept(finding(complaint)));
         if (template.malformed()) {
             // What is missing in it is nobody's mistake but that one.
             return new Procedure(script.head(), List.of(), List.of(), List.of(), List.of());
@@ -93,12 +88,11 @@ public final class Filling {
     }
 
     static Finding finding(Complaint complaint) {
-        String code =
-                switch (complaint.kind()) {
-                    case MALFORMED -> "malformed-template";
-                    case UNKNOWN_NAME -> "unknown-name";
-                    case NOTHING_THERE -> "nothing-to-fill-in";
-                };
+        String code = switch (complaint.kind()) {
+            case MALFORMED -> "malformed-template";
+            case UNKNOWN_NAME -> "unknown-name";
+            case NOTHING_THERE -> "nothing-to-fill-in";
+        };
         return Finding.error(code, complaint.at(), complaint.message())
                 .near(complaint.near())
                 .mend(complaint.mend());
@@ -110,10 +104,8 @@ public final class Filling {
                 heading(heading);
             } else if (!ending.isEmpty()) {
                 prose.block(node)
-                        .ifPresent(
-                                block ->
-                                        endings.computeIfAbsent(ending, it -> new ArrayList<>())
-                                                .add(block));
+                        .ifPresent(block -> endings.computeIfAbsent(ending, it -> new ArrayList<>())
+                                .add(block));
             } else if (node instanceof OrderedList list) {
                 for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
                     steps.add(step((ListItem) item));
@@ -123,14 +115,8 @@ public final class Filling {
             } else if (steps.isEmpty() && parts.isEmpty()) {
                 prose.block(node).ifPresent(opening::add);
             } else {
-                tell(
-                                "text-between-steps",
-                                node,
-                                "this text stands between steps and belongs to none")
-                        .map(
-                                finding ->
-                                        finding.mend(
-                                                "Make it a step, part of a step, or move it to the opening."))
+                tell("text-between-steps", node, "this text stands between steps and belongs to none")
+                        .map(finding -> finding.mend("Make it a step, part of a step, or move it to the opening."))
                         .ifPresent(findings);
             }
         }
@@ -146,10 +132,8 @@ public final class Filling {
             partTitle = Optional.of(title);
         } else {
             tell("unknown-section", heading, "a procedure has no section `" + title + "`")
-                    .map(
-                            finding ->
-                                    finding.mend(
-                                            "Sections are `## Done when` and `## If not`; `###` groups steps before them."))
+                    .map(finding -> finding.mend(
+                            "Sections are `## Done when` and `## If not`; `###` groups steps before them."))
                     .ifPresent(findings);
         }
     }
@@ -162,10 +146,7 @@ public final class Filling {
             if (node instanceof BlockQuote quote) {
                 Optional<Hazard> hazard = hazard(quote);
                 if (!text.isEmpty()) {
-                    tell(
-                                    "hazard-after-step",
-                                    quote,
-                                    "this hazard stands after the step that it guards")
+                    tell("hazard-after-step", quote, "this hazard stands after the step that it guards")
                             .map(finding -> finding.mend("Move it in front of the step."))
                             .ifPresent(findings);
                 }
@@ -184,14 +165,13 @@ public final class Filling {
      */
     private String stepId(Place at) {
         SourceFile file = at.file();
-        String written =
-                file.line(at.line())
-                        .replaceAll("\\{\\{.*?}}", " ")
-                        .replaceFirst("^\\s*\\d+[.)]\\s+", "")
-                        .replaceAll("\\[([^]]*)]\\((?:[a-z-]+:)?([^)]*)\\)", "$1 $2")
-                        .toLowerCase(Locale.ROOT)
-                        .replaceAll("[^a-z0-9]+", "-")
-                        .replaceAll("^-+|-+$", "");
+        String written = file.line(at.line())
+                .replaceAll("\\{\\{.*?}}", " ")
+                .replaceFirst("^\\s*\\d+[.)]\\s+", "")
+                .replaceAll("\\[([^]]*)]\\((?:[a-z-]+:)?([^)]*)\\)", "$1 $2")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-+|-+$", "");
         String[] words = written.split("-");
         String id = String.join("-", List.of(words).subList(0, Math.min(6, words.length)));
         String free = id.isEmpty() ? "step" : id;
@@ -208,19 +188,14 @@ public final class Filling {
         }
         Place at = place(quote).orElse(Place.whole(script.file()));
         // The word stands in one piece at the very start: `**WARN**ING` is none.
-        String plain =
-                quote.getFirstChild() instanceof Paragraph first
-                        ? prose.quietly(first).stream().findFirst().map(Inline::plain).orElse("")
-                        : "";
+        String plain = quote.getFirstChild() instanceof Paragraph first
+                ? prose.quietly(first).stream().findFirst().map(Inline::plain).orElse("")
+                : "";
         Matcher word = SIGNAL.matcher(plain);
         Optional<Signal> signal = word.find() ? Signal.named(word.group(1)) : Optional.empty();
         if (signal.isEmpty()) {
-            findings.accept(
-                    Finding.error(
-                                    "unknown-signal-word",
-                                    at,
-                                    "a hazard must begin with a signal word")
-                            .mend("Begin it with DANGER, WARNING, CAUTION or NOTICE."));
+            findings.accept(Finding.error("unknown-signal-word", at, "a hazard must begin with a signal word")
+                    .mend("Begin it with DANGER, WARNING, CAUTION or NOTICE."));
             return Optional.empty();
         }
         return Optional.of(new Hazard(signal.get(), withoutSignal(blocks, signal.get()), at));
@@ -249,28 +224,19 @@ public final class Filling {
         closePart();
         Place top = script.head().facts().at();
         if (!waiting.isEmpty()) {
-            findings.accept(
-                    Finding.error(
-                                    "hazard-after-step",
-                                    waiting.get(0).at(),
-                                    "this hazard guards no step: none follows it")
-                            .mend("Put it before the step that it guards."));
+            findings.accept(Finding.error(
+                            "hazard-after-step", waiting.get(0).at(), "this hazard guards no step: none follows it")
+                    .mend("Put it before the step that it guards."));
         }
         if (parts.isEmpty()) {
             findings.accept(
-                    Finding.error(
-                                    "no-steps",
-                                    top,
-                                    "procedure `" + script.id() + "` has no steps for this coach")
+                    Finding.error("no-steps", top, "procedure `" + script.id() + "` has no steps for this coach")
                             .mend("Write an ordered list, one action an item."));
         }
         for (String name : List.of(DONE_WHEN, IF_NOT)) {
             if (endings.getOrDefault(name, List.of()).isEmpty()) {
                 findings.accept(
-                        Finding.error(
-                                        "missing-section",
-                                        top,
-                                        "procedure `" + script.id() + "` has no `" + name + "`")
+                        Finding.error("missing-section", top, "procedure `" + script.id() + "` has no `" + name + "`")
                                 .mend("Add `## " + name + "` at the end."));
             }
         }
@@ -297,6 +263,7 @@ public final class Filling {
         List<SourceSpan> spans = node.getSourceSpans();
         return spans.isEmpty()
                 ? Optional.empty()
-                : Optional.of(output.place(spans.get(0).getInputIndex(), spans.get(0).getLength()));
+                : Optional.of(
+                        output.place(spans.get(0).getInputIndex(), spans.get(0).getLength()));
     }
 }

@@ -22,7 +22,10 @@ record KindNames(Coach coach, String kind) implements Names {
                             .<Value>map(thing -> new Value.Inner(new ThingNames(coach, thing)))
                             .toList());
         }
-        return coach.fleet().role(idOrRole).filter(role -> role.kind().equals(kind)).isPresent()
+        return coach.fleet()
+                        .role(idOrRole)
+                        .filter(role -> role.kind().equals(kind))
+                        .isPresent()
                 ? new Value.Absent(
                         "no " + kind + " of this coach has the role `" + idOrRole + "`",
                         "Give "
@@ -38,7 +41,9 @@ record KindNames(Coach coach, String kind) implements Names {
     @Override
     public Collection<String> known() {
         return Stream.concat(
-                        coach.things().filter(thing -> thing.kind().equals(kind)).map(Thing::id),
+                        coach.things()
+                                .filter(thing -> thing.kind().equals(kind))
+                                .map(Thing::id),
                         coach.fleet().roles().stream()
                                 .filter(role -> role.kind().equals(kind))
                                 .map(Role::id))

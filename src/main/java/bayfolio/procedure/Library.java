@@ -11,8 +11,9 @@ import java.util.stream.Collectors;
 
 /** All scripts of a fleet: shared ones and those of single coaches. */
 public final class Library {
-    private static final Comparator<Script> TRIP =
-            Comparator.comparing((Script script) -> script.head().stage()).thenComparing(script -> script.head().title());
+    private static final Comparator<Script> TRIP = Comparator.comparing(
+                    (Script script) -> script.head().stage())
+            .thenComparing(script -> script.head().title());
 
     private final List<Script> scripts;
     private final Set<String> ids;
@@ -30,10 +31,12 @@ public final class Library {
 
     /** Those that apply to a coach, in the order of the trip, then of their titles. */
     public List<Script> of(Unit unit) {
-        return applying.computeIfAbsent(unit, it -> scripts.stream()
-                .filter(script -> script.head().facts().whole() && script.appliesTo(it))
-                .sorted(TRIP)
-                .toList());
+        return applying.computeIfAbsent(
+                unit,
+                it -> scripts.stream()
+                        .filter(script -> script.head().facts().whole() && script.appliesTo(it))
+                        .sorted(TRIP)
+                        .toList());
     }
 
     public boolean knows(String id) {

@@ -12,8 +12,7 @@ import java.util.stream.Stream;
  * @param opening where to stand, and why
  * @param parts at least one; only the first may be without a title
  */
-public record Procedure(
-        Head head, List<Block> opening, List<Part> parts, List<Block> doneWhen, List<Block> ifNot) {
+public record Procedure(Head head, List<Block> opening, List<Part> parts, List<Block> doneWhen, List<Block> ifNot) {
     /** Steps under a heading of their own, such as inside and outside. */
     public record Part(Optional<String> title, List<Step> steps) {
         public Part {
@@ -40,16 +39,9 @@ public record Procedure(
     public Stream<Inline.Link> links() {
         return Stream.of(
                         opening.stream(),
-                        steps().flatMap(
-                                        step ->
-                                                Stream.concat(
-                                                        step.hazards().stream()
-                                                                .flatMap(
-                                                                        hazard ->
-                                                                                hazard
-                                                                                        .text()
-                                                                                        .stream()),
-                                                        step.text().stream())),
+                        steps().flatMap(step -> Stream.concat(
+                                step.hazards().stream().flatMap(hazard -> hazard.text().stream()),
+                                step.text().stream())),
                         doneWhen.stream(),
                         ifNot.stream())
                 .flatMap(blocks -> blocks)

@@ -80,9 +80,7 @@ final class Prose {
         for (Node part = table.getFirstChild(); part != null; part = part.getNext()) {
             for (Node row = part.getFirstChild(); row != null; row = row.getNext()) {
                 List<List<Inline>> cells = new ArrayList<>();
-                for (Node cell = row.getFirstChild();
-                        cell instanceof TableCell;
-                        cell = cell.getNext()) {
+                for (Node cell = row.getFirstChild(); cell instanceof TableCell; cell = cell.getNext()) {
                     cells.add(inlines(cell));
                 }
                 if (part instanceof TableHead) {
@@ -120,14 +118,8 @@ final class Prose {
             } else if (node instanceof Link link) {
                 List<Inline> given = inlines(link, told);
                 boolean empty =
-                        Inline.plain(given).isBlank()
-                                || Inline.plain(given).equals(link.getDestination());
-                all.addAll(
-                        references.resolve(
-                                link.getDestination(),
-                                empty ? List.of() : given,
-                                target(link),
-                                told));
+                        Inline.plain(given).isBlank() || Inline.plain(given).equals(link.getDestination());
+                all.addAll(references.resolve(link.getDestination(), empty ? List.of() : given, target(link), told));
             } else {
                 unknown(node);
             }
@@ -155,20 +147,17 @@ final class Prose {
     private void unknown(Node node) {
         List<SourceSpan> spans = node.getSourceSpans();
         if (!spans.isEmpty()) {
-            String what =
-                    node.getClass()
-                            .getSimpleName()
-                            .replaceAll("([a-z])([A-Z])", "$1 $2")
-                            .toLowerCase(java.util.Locale.ROOT)
-                            .replace("html", "HTML");
-            findings.accept(
-                    Finding.error(
-                                    "unexpected-markup",
-                                    output.place(
-                                            spans.get(0).getInputIndex(), spans.get(0).getLength()),
-                                    "a procedure has no use for this " + what)
-                            .mend(
-                                    "Use paragraphs, lists, tables, emphasis, `code` and references."));
+            String what = node.getClass()
+                    .getSimpleName()
+                    .replaceAll("([a-z])([A-Z])", "$1 $2")
+                    .toLowerCase(java.util.Locale.ROOT)
+                    .replace("html", "HTML");
+            findings.accept(Finding.error(
+                            "unexpected-markup",
+                            output.place(
+                                    spans.get(0).getInputIndex(), spans.get(0).getLength()),
+                            "a procedure has no use for this " + what)
+                    .mend("Use paragraphs, lists, tables, emphasis, `code` and references."));
         }
     }
 }

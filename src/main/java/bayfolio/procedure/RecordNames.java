@@ -41,76 +41,68 @@ record RecordNames(Coach coach, Facts facts, String what) implements Names {
     }
 
     private <T> Value value(Type<T> type, Object fact) {
-        return type.accept(
-                new Type.Visitor<Value>() {
-                    private Value words() {
-                        return new Value.Text(new Wording(coach).of(type, fact));
-                    }
+        return type.accept(new Type.Visitor<Value>() {
+            private Value words() {
+                return new Value.Text(new Wording(coach).of(type, fact));
+            }
 
-                    @Override
-                    public Value text(Type.Text text) {
-                        return words();
-                    }
+            @Override
+            public Value text(Type.Text text) {
+                return words();
+            }
 
-                    @Override
-                    public <Q extends Quantity> Value measured(Type.Measured<Q> measured) {
-                        return words();
-                    }
+            @Override
+            public <Q extends Quantity> Value measured(Type.Measured<Q> measured) {
+                return words();
+            }
 
-                    @Override
-                    public <E> Value choice(Type.Choice<E> choice) {
-                        return words();
-                    }
+            @Override
+            public <E> Value choice(Type.Choice<E> choice) {
+                return words();
+            }
 
-                    @Override
-                    public Value yesNo(Type.YesNo yesNo) {
-                        return new Value.Flag(fact.equals(true));
-                    }
+            @Override
+            public Value yesNo(Type.YesNo yesNo) {
+                return new Value.Flag(fact.equals(true));
+            }
 
-                    @Override
-                    public Value whole(Type.Whole whole) {
-                        return words();
-                    }
+            @Override
+            public Value whole(Type.Whole whole) {
+                return words();
+            }
 
-                    @Override
-                    public Value day(Type.Day day) {
-                        return words();
-                    }
+            @Override
+            public Value day(Type.Day day) {
+                return words();
+            }
 
-                    @Override
-                    public Value reference(Type.Reference reference) {
-                        Optional<Thing> thing =
-                                new Wording(coach).referred(reference, fact.toString());
-                        return thing.<Value>map(it -> new Value.Inner(new ThingNames(coach, it)))
-                                .orElse(words());
-                    }
+            @Override
+            public Value reference(Type.Reference reference) {
+                Optional<Thing> thing = new Wording(coach).referred(reference, fact.toString());
+                return thing.<Value>map(it -> new Value.Inner(new ThingNames(coach, it)))
+                        .orElse(words());
+            }
 
-                    @Override
-                    public Value role(Type.Role role) {
-                        return words();
-                    }
+            @Override
+            public Value role(Type.Role role) {
+                return words();
+            }
 
-                    @Override
-                    public <E> Value list(Type.ListOf<E> list) {
-                        return new Value.Many(
-                                what,
-                                ((List<?>) fact)
-                                        .stream()
-                                                .map(
-                                                        element ->
-                                                                value(
-                                                                        list.element(),
-                                                                        ((Located<?>) element)
-                                                                                .value()))
-                                                .toList());
-                    }
+            @Override
+            public <E> Value list(Type.ListOf<E> list) {
+                return new Value.Many(
+                        what,
+                        ((List<?>) fact)
+                                .stream()
+                                        .map(element -> value(list.element(), ((Located<?>) element).value()))
+                                        .toList());
+            }
 
-                    @Override
-                    public <E extends Described> Value record(Type.Nested<E> nested) {
-                        return new Value.Inner(
-                                new RecordNames(
-                                        coach, ((Described) fact).facts(), nested.shape().name()));
-                    }
-                });
+            @Override
+            public <E extends Described> Value record(Type.Nested<E> nested) {
+                return new Value.Inner(new RecordNames(
+                        coach, ((Described) fact).facts(), nested.shape().name()));
+            }
+        });
     }
 }

@@ -31,21 +31,19 @@ import java.util.stream.Stream;
  */
 public final class References {
     /** Pages that every handbook has. */
-    public static final List<String> PAGES =
-            List.of(
-                    "home",
-                    "walk-round",
-                    "switches",
-                    "connections",
-                    "doors-and-slides",
-                    "numbers",
-                    "on-board",
-                    "procedures",
-                    "words",
-                    "index");
+    public static final List<String> PAGES = List.of(
+            "home",
+            "walk-round",
+            "switches",
+            "connections",
+            "doors-and-slides",
+            "numbers",
+            "on-board",
+            "procedures",
+            "words",
+            "index");
 
-    private static final List<String> OTHER_SCHEMES =
-            List.of("procedure", "word", "page", "stage", "phone");
+    private static final List<String> OTHER_SCHEMES = List.of("procedure", "word", "page", "stage", "phone");
 
     private final Coach coach;
     private final Library library;
@@ -68,8 +66,7 @@ public final class References {
      *
      * @param given the writer's own words, empty where they are to be filled in
      */
-    public List<Inline> resolve(
-            String written, List<Inline> given, Place at, Consumer<Finding> findings) {
+    public List<Inline> resolve(String written, List<Inline> given, Place at, Consumer<Finding> findings) {
         int colon = written.indexOf(':');
         String scheme = colon < 0 ? "" : written.substring(0, colon);
         String name = written.substring(colon + 1);
@@ -89,23 +86,18 @@ public final class References {
         };
     }
 
-    private List<Inline> things(
-            String kind, String name, List<Inline> given, Place at, Consumer<Finding> findings) {
+    private List<Inline> things(String kind, String name, List<Inline> given, Place at, Consumer<Finding> findings) {
         List<Thing> named = coach.named(kind, name);
         if (named.isEmpty()) {
             findings.accept(nothing(kind, name, at));
             return given;
         }
         if (!staff && named.stream().anyMatch(Thing::forStaff)) {
-            findings.accept(
-                    Finding.error(
-                                    "staff-thing-for-renter",
-                                    at,
-                                    kind
-                                            + " `"
-                                            + name
-                                            + "` is for staff, and this text is for renters")
-                            .mend("Take the reference out; renters never see that " + kind + "."));
+            findings.accept(Finding.error(
+                            "staff-thing-for-renter",
+                            at,
+                            kind + " `" + name + "` is for staff, and this text is for renters")
+                    .mend("Take the reference out; renters never see that " + kind + "."));
             return given;
         }
         List<Inline> links = new ArrayList<>();
@@ -115,10 +107,7 @@ public final class References {
             }
             Thing thing = named.get(i);
             // Words given for several cannot tell them apart, so each says its own name then.
-            List<Inline> text =
-                    given.isEmpty() || named.size() > 1
-                            ? List.of(new Inline.Text(thing.name()))
-                            : given;
+            List<Inline> text = given.isEmpty() || named.size() > 1 ? List.of(new Inline.Text(thing.name())) : given;
             links.add(new Inline.Link(new Target.OfThing(kind, thing.id()), text, at));
             String place = new Wording(coach).place(thing);
             if (given.isEmpty() && !place.isEmpty()) {
@@ -131,52 +120,38 @@ public final class References {
     private Finding nothing(String kind, String name, Place at) {
         Optional<Role> role = coach.fleet().role(name);
         if (role.filter(it -> it.kind().equals(kind)).isPresent()) {
-            return Finding.error(
-                            "role-not-held",
-                            at,
-                            "no " + kind + " of this coach has the role `" + name + "`")
-                    .mend(
-                            "Give "
-                                    + Article.a(kind)
-                                    + " the role, or guard the text with {{#"
-                                    + kind
-                                    + "."
-                                    + name
-                                    + "}}.");
+            return Finding.error("role-not-held", at, "no " + kind + " of this coach has the role `" + name + "`")
+                    .mend("Give "
+                            + Article.a(kind)
+                            + " the role, or guard the text with {{#"
+                            + kind
+                            + "."
+                            + name
+                            + "}}.");
         }
-        Optional<String> otherKind =
-                coach.things()
-                        .filter(thing -> thing.id().equals(name))
-                        .map(Thing::kind)
-                        .findFirst()
-                        .or(() -> role.map(Role::kind));
+        Optional<String> otherKind = coach.things()
+                .filter(thing -> thing.id().equals(name))
+                .map(Thing::kind)
+                .findFirst()
+                .or(() -> role.map(Role::kind));
         if (otherKind.isPresent()) {
             return Finding.error(
                             "wrong-kind",
                             at,
-                            "`"
-                                    + name
-                                    + "` is "
-                                    + Article.a(otherKind.get())
-                                    + ", not "
-                                    + Article.a(kind))
+                            "`" + name + "` is " + Article.a(otherKind.get()) + ", not " + Article.a(kind))
                     .near(List.of(otherKind.get() + ":" + name));
         }
         return unknownThing(kind, name, at, coach.fleet(), Stream.of(coach.unit()));
     }
 
-    private List<Inline> procedure(
-            String id, List<Inline> given, Place at, Consumer<Finding> findings) {
+    private List<Inline> procedure(String id, List<Inline> given, Place at, Consumer<Finding> findings) {
         Optional<Script> script = library.named(coach.unit(), id);
         if (script.isPresent() && (staff || script.get().head().who().forRenters())) {
             return link(new Target.OfProcedure(id), given, script.get().head().title(), at);
         }
         findings.accept(
                 script.isPresent()
-                        ? Finding.error(
-                                        "staff-procedure-for-renter",
-                                        at,
-                                        "procedure `" + id + "` is for staff")
+                        ? Finding.error("staff-procedure-for-renter", at, "procedure `" + id + "` is for staff")
                                 .mend("Take the reference out; renters never see that page.")
                         : unknownProcedure(id, at, library));
         return given;
@@ -199,14 +174,10 @@ public final class References {
         return link(new Target.OfPage(id), given, screen.of("page." + id), at);
     }
 
-    private List<Inline> stage(
-            String id, List<Inline> given, Place at, Consumer<Finding> findings) {
-        boolean used =
-                library.of(coach.unit()).stream()
-                        .anyMatch(
-                                script ->
-                                        script.head().who().forRenters()
-                                                && script.head().stage().word().equals(id));
+    private List<Inline> stage(String id, List<Inline> given, Place at, Consumer<Finding> findings) {
+        boolean used = library.of(coach.unit()).stream()
+                .anyMatch(script -> script.head().who().forRenters()
+                        && script.head().stage().word().equals(id));
         if (!used) {
             List<String> stages = Arrays.stream(Stage.values()).map(Stage::word).toList();
             findings.accept(
@@ -214,9 +185,7 @@ public final class References {
                             ? Finding.error(
                                             "unknown-reference",
                                             at,
-                                            "no procedure for renters of this coach is of stage `"
-                                                    + id
-                                                    + "`")
+                                            "no procedure for renters of this coach is of stage `" + id + "`")
                                     .mend("Take the reference out.")
                             : unknown("stage", id, at, stages));
             return given;
@@ -224,21 +193,18 @@ public final class References {
         return link(new Target.OfStage(id), given, screen.of("stage." + id), at);
     }
 
-    private List<Inline> phone(
-            String id, List<Inline> given, Place at, Consumer<Finding> findings) {
-        Optional<Phone> phone =
-                coach.fleet().phones().stream()
-                        .filter(it -> it.facts().get(Phone.ID).equals(id))
-                        .findFirst();
+    private List<Inline> phone(String id, List<Inline> given, Place at, Consumer<Finding> findings) {
+        Optional<Phone> phone = coach.fleet().phones().stream()
+                .filter(it -> it.facts().get(Phone.ID).equals(id))
+                .findFirst();
         if (phone.isEmpty()) {
-            findings.accept(
-                    unknown(
-                            "phone",
-                            id,
-                            at,
-                            coach.fleet().phones().stream()
-                                    .map(it -> it.facts().get(Phone.ID))
-                                    .toList()));
+            findings.accept(unknown(
+                    "phone",
+                    id,
+                    at,
+                    coach.fleet().phones().stream()
+                            .map(it -> it.facts().get(Phone.ID))
+                            .toList()));
             return given;
         }
         String number = phone.get().facts().get(Phone.NUMBER);
@@ -246,48 +212,40 @@ public final class References {
     }
 
     private static List<Inline> link(Target target, List<Inline> given, String name, Place at) {
-        return List.of(
-                new Inline.Link(
-                        target, given.isEmpty() ? List.of(new Inline.Text(name)) : given, at));
+        return List.of(new Inline.Link(target, given.isEmpty() ? List.of(new Inline.Text(name)) : given, at));
     }
 
     // The findings below are also told of references that no coach's filling reaches; the words
     // must be the same.
 
     static Finding unknownScheme(String written, String scheme, Place at) {
-        String message =
-                scheme.isEmpty()
-                        ? "`" + written + "` is no reference; it has no kind"
-                        : "`" + scheme + "` is no kind of thing that a reference may name";
+        String message = scheme.isEmpty()
+                ? "`" + written + "` is no reference; it has no kind"
+                : "`" + scheme + "` is no kind of thing that a reference may name";
         return Finding.error("unknown-kind", at, message)
-                .near(
-                        NearNames.to(
-                                scheme,
-                                Stream.concat(Kinds.names().stream(), OTHER_SCHEMES.stream())
-                                        .toList()))
+                .near(NearNames.to(
+                        scheme,
+                        Stream.concat(Kinds.names().stream(), OTHER_SCHEMES.stream())
+                                .toList()))
                 .mend("Write the kind and the name: `switch:house-battery-switch`.");
     }
 
     /** Near names come from ids and roles of that kind, and a former id leads to the new one. */
-    static Finding unknownThing(
-            String kind, String name, Place at, Fleet fleet, Stream<Unit> units) {
-        List<Thing> things =
-                Stream.concat(units.flatMap(Unit::things), fleet.siteThings())
-                        .filter(thing -> thing.kind().equals(kind))
-                        .toList();
-        List<String> now =
-                things.stream()
-                        .filter(thing -> thing.formerly().contains(name))
-                        .map(Thing::id)
-                        .distinct()
-                        .toList();
-        List<String> known =
-                Stream.concat(
-                                things.stream().map(Thing::id),
-                                fleet.roles().stream()
-                                        .filter(role -> role.kind().equals(kind))
-                                        .map(Role::id))
-                        .toList();
+    static Finding unknownThing(String kind, String name, Place at, Fleet fleet, Stream<Unit> units) {
+        List<Thing> things = Stream.concat(units.flatMap(Unit::things), fleet.siteThings())
+                .filter(thing -> thing.kind().equals(kind))
+                .toList();
+        List<String> now = things.stream()
+                .filter(thing -> thing.formerly().contains(name))
+                .map(Thing::id)
+                .distinct()
+                .toList();
+        List<String> known = Stream.concat(
+                        things.stream().map(Thing::id),
+                        fleet.roles().stream()
+                                .filter(role -> role.kind().equals(kind))
+                                .map(Role::id))
+                .toList();
         return Finding.error("unknown-reference", at, "there is no " + kind + " `" + name + "`")
                 .near(now.isEmpty() ? NearNames.to(name, known) : now)
                 .mend("Name " + Article.a(kind) + " by its id, or by a role.");
@@ -295,19 +253,15 @@ public final class References {
 
     static Finding unknownProcedure(String id, Place at, Library library) {
         if (library.knows(id)) {
-            return Finding.error(
-                            "procedure-does-not-apply",
-                            at,
-                            "procedure `" + id + "` does not apply to this coach")
+            return Finding.error("procedure-does-not-apply", at, "procedure `" + id + "` does not apply to this coach")
                     .mend("Guard the reference with the features that the procedure asks for.");
         }
-        Finding unknown =
-                unknown("procedure", id, at, library.scripts().stream().map(Script::id).toList());
-        List<String> now =
-                library.scripts().stream()
-                        .filter(script -> script.head().facts().all(Head.FORMERLY).contains(id))
-                        .map(Script::id)
-                        .toList();
+        Finding unknown = unknown(
+                "procedure", id, at, library.scripts().stream().map(Script::id).toList());
+        List<String> now = library.scripts().stream()
+                .filter(script -> script.head().facts().all(Head.FORMERLY).contains(id))
+                .map(Script::id)
+                .toList();
         return now.isEmpty() ? unknown : unknown.near(now);
     }
 

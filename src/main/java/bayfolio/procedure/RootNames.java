@@ -21,28 +21,24 @@ import java.util.stream.Stream;
  * each kind with its ids and roles.
  */
 record RootNames(Coach coach) implements Names {
-    private static final List<String> ROOTS =
-            Stream.concat(
-                            Stream.of("unit", "fleet", "phone", "has", "count", "all"),
-                            Kinds.names().stream())
-                    .toList();
+    private static final List<String> ROOTS = Stream.concat(
+                    Stream.of("unit", "fleet", "phone", "has", "count", "all"), Kinds.names().stream())
+            .toList();
 
     @Override
     public Value find(String name) {
         return switch (name) {
-            case "unit" ->
-                    new Value.Inner(new RecordNames(coach, coach.unit().facts(), "this coach"));
+            case "unit" -> new Value.Inner(new RecordNames(coach, coach.unit().facts(), "this coach"));
             case "fleet" ->
-                    new Value.Inner(
-                            new RecordNames(coach, coach.fleet().facts().facts(), "the fleet"));
+                new Value.Inner(new RecordNames(coach, coach.fleet().facts().facts(), "the fleet"));
             case "phone" -> new Value.Inner(Names.of(phones()));
             case "has" -> new Value.Inner(new FeatureNames(coach));
             case "count" -> new Value.Inner(Names.of(doors()));
             case "all" -> new Value.Inner(Names.of(everything()));
             default ->
-                    Kinds.named(name)
-                            .<Value>map(kind -> new Value.Inner(new KindNames(coach, name)))
-                            .orElse(new Value.Unknown());
+                Kinds.named(name)
+                        .<Value>map(kind -> new Value.Inner(new KindNames(coach, name)))
+                        .orElse(new Value.Unknown());
         };
     }
 
@@ -54,8 +50,7 @@ record RootNames(Coach coach) implements Names {
     private Map<String, Value> phones() {
         Map<String, Value> values = new LinkedHashMap<>();
         for (Phone phone : coach.fleet().phones()) {
-            values.put(
-                    phone.facts().get(Phone.ID), new Value.Text(phone.facts().get(Phone.NUMBER)));
+            values.put(phone.facts().get(Phone.ID), new Value.Text(phone.facts().get(Phone.NUMBER)));
         }
         return values;
     }
@@ -67,18 +62,12 @@ record RootNames(Coach coach) implements Names {
     private Map<String, Value> doors() {
         Map<String, Value> values = new LinkedHashMap<>();
         for (Side side : Side.values()) {
-            long doors =
-                    coach.unit().compartments().stream()
-                            .flatMap(
-                                    compartment ->
-                                            Stream.concat(
-                                                    compartment.spot().flatMap(Spot::side).stream(),
-                                                    compartment
-                                                            .facts()
-                                                            .find(Compartment.SECOND_DOOR)
-                                                            .stream()))
-                            .filter(side::equals)
-                            .count();
+            long doors = coach.unit().compartments().stream()
+                    .flatMap(compartment -> Stream.concat(
+                            compartment.spot().flatMap(Spot::side).stream(),
+                            compartment.facts().find(Compartment.SECOND_DOOR).stream()))
+                    .filter(side::equals)
+                    .count();
             values.put("compartments-" + Type.word(side), new Value.Text(Long.toString(doors)));
         }
         return values;
@@ -87,11 +76,10 @@ record RootNames(Coach coach) implements Names {
     private Map<String, Value> everything() {
         Map<String, Value> values = new LinkedHashMap<>();
         for (String kind : Kinds.names()) {
-            List<Value> each =
-                    coach.things()
-                            .filter(thing -> thing.kind().equals(kind))
-                            .<Value>map(thing -> new Value.Inner(new ThingNames(coach, thing)))
-                            .toList();
+            List<Value> each = coach.things()
+                    .filter(thing -> thing.kind().equals(kind))
+                    .<Value>map(thing -> new Value.Inner(new ThingNames(coach, thing)))
+                    .toList();
             values.put(kind, new Value.Many(kind, each));
         }
         return values;

@@ -10,13 +10,7 @@ import java.util.Optional;
  * @param firstLine the line of the file that the body begins on
  * @param unit the coach whose folder it is in; empty for a shared one
  */
-public record Script(
-        Head head,
-        Condition when,
-        SourceFile file,
-        String body,
-        int firstLine,
-        Optional<String> unit) {
+public record Script(Head head, Condition when, SourceFile file, String body, int firstLine, Optional<String> unit) {
     public String id() {
         return head.id();
     }

@@ -16,6 +16,8 @@ public enum Signal {
     NOTICE;
 
     public static Optional<Signal> named(String word) {
-        return Arrays.stream(values()).filter(signal -> signal.name().equals(word)).findFirst();
+        return Arrays.stream(values())
+                .filter(signal -> signal.name().equals(word))
+                .findFirst();
     }
 }

@@ -30,8 +30,7 @@ record ThingNames(Coach coach, Thing thing) implements Names {
         String place = new Wording(coach).place(thing);
         return place.isEmpty()
                 ? new Value.Absent(
-                        "the description does not say where " + thing.name() + " is",
-                        "State `side` or `where`.")
+                        "the description does not say where " + thing.name() + " is", "State `side` or `where`.")
                 : new Value.Text(place);
     }
 

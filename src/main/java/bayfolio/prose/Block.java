@@ -56,7 +56,9 @@ public sealed interface Block {
     record Table(List<List<Inline>> head, List<List<List<Inline>>> rows) implements Block {
         public Table {
             head = head.stream().map(List::copyOf).toList();
-            rows = rows.stream().map(row -> row.stream().map(List::copyOf).toList()).toList();
+            rows = rows.stream()
+                    .map(row -> row.stream().map(List::copyOf).toList())
+                    .toList();
         }
 
         @Override
@@ -74,36 +76,31 @@ public sealed interface Block {
 
     static Stream<Inline.Link> linksOf(List<Inline> inlines) {
         return inlines.stream()
-                .flatMap(
-                        inline ->
-                                inline.accept(
-                                        new Inline.Visitor<Stream<Inline.Link>>() {
-                                            @Override
-                                            public Stream<Inline.Link> text(Inline.Text text) {
-                                                return Stream.of();
-                                            }
+                .flatMap(inline -> inline.accept(new Inline.Visitor<Stream<Inline.Link>>() {
+                    @Override
+                    public Stream<Inline.Link> text(Inline.Text text) {
+                        return Stream.of();
+                    }
 
-                                            @Override
-                                            public Stream<Inline.Link> strong(
-                                                    Inline.Strong strong) {
-                                                return linksOf(strong.inside());
-                                            }
+                    @Override
+                    public Stream<Inline.Link> strong(Inline.Strong strong) {
+                        return linksOf(strong.inside());
+                    }
 
-                                            @Override
-                                            public Stream<Inline.Link> emphasis(
-                                                    Inline.Emphasis emphasis) {
-                                                return linksOf(emphasis.inside());
-                                            }
+                    @Override
+                    public Stream<Inline.Link> emphasis(Inline.Emphasis emphasis) {
+                        return linksOf(emphasis.inside());
+                    }
 
-                                            @Override
-                                            public Stream<Inline.Link> code(Inline.Code code) {
-                                                return Stream.of();
-                                            }
+                    @Override
+                    public Stream<Inline.Link> code(Inline.Code code) {
+                        return Stream.of();
+                    }
 
-                                            @Override
-                                            public Stream<Inline.Link> link(Inline.Link link) {
-                                                return Stream.of(link);
-                                            }
-                                        }));
+                    @Override
+                    public Stream<Inline.Link> link(Inline.Link link) {
+                        return Stream.of(link);
+                    }
+                }));
     }
 }

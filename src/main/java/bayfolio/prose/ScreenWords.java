@@ -17,9 +17,7 @@ public record ScreenWords(String language, Map<String, String> words) {
      * @throws IllegalArgumentException when the theme has no such word
      */
     public String of(String key) {
-        return find(key)
-                .orElseThrow(
-                        () -> new IllegalArgumentException("the theme has no word `" + key + "`"));
+        return find(key).orElseThrow(() -> new IllegalArgumentException("the theme has no word `" + key + "`"));
     }
 
     public Optional<String> find(String key) {

@@ -25,24 +25,22 @@ import org.jsoup.nodes.Element;
  */
 public final class Audit {
     /** Attributes that make a browser load something, with the elements that have them. */
-    private static final List<String> LOADING =
-            List.of(
-                    "link href",
-                    "script src",
-                    "img src",
-                    "source src",
-                    "track src",
-                    "input src",
-                    "iframe src",
-                    "video src",
-                    "video poster",
-                    "audio src",
-                    "embed src",
-                    "object data");
+    private static final List<String> LOADING = List.of(
+            "link href",
+            "script src",
+            "img src",
+            "source src",
+            "track src",
+            "input src",
+            "iframe src",
+            "video src",
+            "video poster",
+            "audio src",
+            "embed src",
+            "object data");
 
     private static final Pattern CSS_ADDRESS =
-            Pattern.compile(
-                    "(?:url\\(\\s*['\"]?|@import\\s*['\"])([^'\")]+)", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("(?:url\\(\\s*['\"]?|@import\\s*['\"])([^'\")]+)", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern SCHEME = Pattern.compile("^[a-z][a-z0-9+.-]*:");
 
@@ -70,16 +68,15 @@ public final class Audit {
     }
 
     private List<String> run() {
-        files.forEach(
-                (path, bytes) -> {
-                    if (path.endsWith(".html")) {
-                        Document page = Jsoup.parse(new String(bytes, StandardCharsets.UTF_8));
-                        pages.put(path, page);
-                        ids.put(path, ids(path, page));
-                    } else if (path.endsWith(".css")) {
-                        style(path, new String(bytes, StandardCharsets.UTF_8));
-                    }
-                });
+        files.forEach((path, bytes) -> {
+            if (path.endsWith(".html")) {
+                Document page = Jsoup.parse(new String(bytes, StandardCharsets.UTF_8));
+                pages.put(path, page);
+                ids.put(path, ids(path, page));
+            } else if (path.endsWith(".css")) {
+                style(path, new String(bytes, StandardCharsets.UTF_8));
+            }
+        });
         pages.forEach(this::page);
         return List.copyOf(faults);
     }
@@ -108,11 +105,7 @@ public final class Audit {
         }
         for (Element picture : page.select("img")) {
             if (picture.attr("alt").isBlank()) {
-                fault(
-                        path,
-                        "the picture `"
-                                + picture.attr("src")
-                                + "` has no words for those who cannot see it");
+                fault(path, "the picture `" + picture.attr("src") + "` has no words for those who cannot see it");
             }
         }
         for (Element style : page.select("style")) {
@@ -123,8 +116,7 @@ public final class Audit {
         }
         for (String loading : LOADING) {
             String attribute = loading.substring(loading.indexOf(' ') + 1);
-            page.select(loading.replace(' ', '[') + "]")
-                    .forEach(element -> loaded(path, element.attr(attribute)));
+            page.select(loading.replace(' ', '[') + "]").forEach(element -> loaded(path, element.attr(attribute)));
         }
         for (Element picture : page.select("[srcset]")) {
             for (String candidate : picture.attr("srcset").strip().split("\\s*,\\s+", -1)) {

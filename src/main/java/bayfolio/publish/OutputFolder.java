@@ -70,16 +70,14 @@ final class OutputFolder {
     }
 
     private static PublishException foreign(Path path) {
-        return new PublishException(
-                "`"
-                        + path
-                        + "` was not written by this program, or was changed since; "
-                        + "move it away, or choose another folder with --out.");
+        return new PublishException("`"
+                + path
+                + "` was not written by this program, or was changed since; "
+                + "move it away, or choose another folder with --out.");
     }
 
     private static PublishException noFolder(Path path) {
-        return new PublishException(
-                "`" + path + "` is no folder; move it away or choose another with --out.");
+        return new PublishException("`" + path + "` is no folder; move it away or choose another with --out.");
     }
 
     private static boolean there(Path path) {
@@ -117,11 +115,7 @@ final class OutputFolder {
             Files.move(web, last, StandardCopyOption.ATOMIC_MOVE);
         }
         Files.move(next, web, StandardCopyOption.ATOMIC_MOVE);
-        Files.move(
-                listNext,
-                list,
-                StandardCopyOption.ATOMIC_MOVE,
-                StandardCopyOption.REPLACE_EXISTING);
+        Files.move(listNext, list, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         delete(last);
     }
 
@@ -173,23 +167,19 @@ final class OutputFolder {
             return;
         }
         try {
-            Files.walkFileTree(
-                    folder,
-                    new SimpleFileVisitor<>() {
-                        @Override
-                        public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
-                                throws IOException {
-                            Files.delete(file);
-                            return FileVisitResult.CONTINUE;
-                        }
+            Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+                @Override
+                public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
+                    Files.delete(file);
+                    return FileVisitResult.CONTINUE;
+                }
 
-                        @Override
-                        public FileVisitResult postVisitDirectory(
-                                Path each, java.io.IOException failure) throws IOException {
-                            Files.delete(each);
-                            return FileVisitResult.CONTINUE;
-                        }
-                    });
+                @Override
+                public FileVisitResult postVisitDirectory(Path each, java.io.IOException failure) throws IOException {
+                    Files.delete(each);
+                    return FileVisitResult.CONTINUE;
+                }
+            });
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }

@@ -35,10 +35,9 @@ public final class Publisher {
             throws IOException, PublishException {
         OutputFolder folder = new OutputFolder(out);
         Map<String, byte[]> before = folder.published();
-        List<Case> chosen =
-                check.cases().stream()
-                        .filter(coach -> units.isEmpty() || units.contains(coach.unit().id()))
-                        .toList();
+        List<Case> chosen = check.cases().stream()
+                .filter(coach -> units.isEmpty() || units.contains(coach.unit().id()))
+                .toList();
         WebSite site = new WebSite(theme, screen);
         Map<String, byte[]> files = new TreeMap<>();
         Set<String> staff = new HashSet<>();
@@ -48,31 +47,25 @@ public final class Publisher {
                 staff.addAll(StaffTexts.of(coach));
             }
         }
-        List<WebSite.Entry> coaches =
-                check.cases().stream()
-                        .filter(
-                                coach ->
-                                        chosen.contains(coach)
-                                                || before.containsKey(
-                                                        coach.unit().id() + "/index.html"))
-                        .map(coach -> new WebSite.Entry(coach.unit().id(), coach.unit().name()))
-                        .toList();
+        List<WebSite.Entry> coaches = check.cases().stream()
+                .filter(coach -> chosen.contains(coach)
+                        || before.containsKey(coach.unit().id() + "/index.html"))
+                .map(coach -> new WebSite.Entry(coach.unit().id(), coach.unit().name()))
+                .toList();
         for (WebSite.Entry coach : coaches) {
             if (chosen.stream().noneMatch(it -> it.unit().id().equals(coach.unit()))) {
-                before.forEach(
-                        (path, bytes) -> {
-                            if (path.startsWith(coach.unit() + "/")) {
-                                files.put(path, bytes);
-                            }
-                        });
+                before.forEach((path, bytes) -> {
+                    if (path.startsWith(coach.unit() + "/")) {
+                        files.put(path, bytes);
+                    }
+                });
             }
         }
-        files.putAll(
-                site.shared(
-                        fleet.name(),
-                        fleet.facts().facts().all(FleetFacts.LANGUAGES).get(0),
-                        coaches));
-        refuse("The theme is wrong", site.complaints().stream().map(Publisher::sentence).toList());
+        files.putAll(site.shared(
+                fleet.name(), fleet.facts().facts().all(FleetFacts.LANGUAGES).get(0), coaches));
+        refuse(
+                "The theme is wrong",
+                site.complaints().stream().map(Publisher::sentence).toList());
         refuse("The rendered site is wrong", Audit.of(files, staff));
         folder.swapIn(files);
         return files.keySet();
@@ -84,16 +77,10 @@ public final class Publisher {
 
     private static void refuse(String what, List<String> faults) throws PublishException {
         if (!faults.isEmpty()) {
-            throw new PublishException(
-                    what
-                            + ", nothing was published:\n"
-                            + faults.stream()
-                                    .limit(50)
-                                    .map(fault -> "  " + fault)
-                                    .collect(Collectors.joining("\n"))
-                            + (faults.size() > 50
-                                    ? "\n  and " + (faults.size() - 50) + " more"
-                                    : ""));
+            throw new PublishException(what
+                    + ", nothing was published:\n"
+                    + faults.stream().limit(50).map(fault -> "  " + fault).collect(Collectors.joining("\n"))
+                    + (faults.size() > 50 ? "\n  and " + (faults.size() - 50) + " more" : ""));
         }
     }
 }

@@ -53,15 +53,14 @@ final class Decoder {
     }
 
     /** ISO 8601 with a year of exactly four digits and no sign. */
-    private static final DateTimeFormatter DAY =
-            new DateTimeFormatterBuilder()
-                    .appendValue(ChronoField.YEAR, 4)
-                    .appendLiteral('-')
-                    .appendValue(ChronoField.MONTH_OF_YEAR, 2)
-                    .appendLiteral('-')
-                    .appendValue(ChronoField.DAY_OF_MONTH, 2)
-                    .toFormatter(Locale.ROOT)
-                    .withResolverStyle(ResolverStyle.STRICT);
+    private static final DateTimeFormatter DAY = new DateTimeFormatterBuilder()
+            .appendValue(ChronoField.YEAR, 4)
+            .appendLiteral('-')
+            .appendValue(ChronoField.MONTH_OF_YEAR, 2)
+            .appendLiteral('-')
+            .appendValue(ChronoField.DAY_OF_MONTH, 2)
+            .toFormatter(Locale.ROOT)
+            .withResolverStyle(ResolverStyle.STRICT);
 
     private final Function<Node, Place> places;
     private final Consumer<Finding> findings;
@@ -91,22 +90,17 @@ final class Decoder {
         }
         for (Key<?> key : shape.keys()) {
             if (key.required() && !seen.containsKey(key.name())) {
-                findings.accept(
-                        Finding.error(
-                                        "missing-key",
-                                        places.apply(node),
-                                        "this " + shape.name() + " has no `" + key.name() + "`")
-                                .mend("Add `" + key.name() + ":`. " + key.meaning()));
+                findings.accept(Finding.error(
+                                "missing-key",
+                                places.apply(node),
+                                "this " + shape.name() + " has no `" + key.name() + "`")
+                        .mend("Add `" + key.name() + ":`. " + key.meaning()));
             }
         }
         return Optional.of(shape.make(new Facts(shape, places.apply(node), values)));
     }
 
-    private void entry(
-            Shape<?> shape,
-            NodeTuple entry,
-            Map<String, Node> seen,
-            Map<Key<?>, Located<?>> values) {
+    private void entry(Shape<?> shape, NodeTuple entry, Map<String, Node> seen, Map<Key<?>, Located<?>> values) {
         Node keyNode = entry.getKeyNode();
         if (!(keyNode instanceof ScalarNode scalar)) {
             wrongType(keyNode, "a key");
@@ -115,39 +109,31 @@ final class Decoder {
         String name = scalar.getValue();
         Optional<Key<?>> key = shape.key(name);
         if (key.isEmpty()) {
-            findings.accept(
-                    Finding.error(
-                                    "unknown-key",
-                                    places.apply(keyNode),
-                                    Article.a(shape.name()) + " has no key `" + name + "`")
-                            .near(NearNames.to(name, shape.keyNames()))
-                            .mend(
-                                    "Keys of "
-                                            + Article.a(shape.name())
-                                            + ": "
-                                            + String.join(", ", shape.keyNames())
-                                            + "."));
+            findings.accept(Finding.error(
+                            "unknown-key",
+                            places.apply(keyNode),
+                            Article.a(shape.name()) + " has no key `" + name + "`")
+                    .near(NearNames.to(name, shape.keyNames()))
+                    .mend("Keys of " + Article.a(shape.name()) + ": " + String.join(", ", shape.keyNames()) + "."));
             return;
         }
         Node first = seen.putIfAbsent(name, keyNode);
         if (first != null) {
-            findings.accept(
-                    Finding.error(
-                                    "duplicate-key",
-                                    places.apply(keyNode),
-                                    "`"
-                                            + name
-                                            + "` is said twice, first at line "
-                                            + places.apply(first).line())
-                            .mend("Keep one of them."));
+            findings.accept(Finding.error(
+                            "duplicate-key",
+                            places.apply(keyNode),
+                            "`"
+                                    + name
+                                    + "` is said twice, first at line "
+                                    + places.apply(first).line())
+                    .mend("Keep one of them."));
             return;
         }
         value(key.get(), entry.getValueNode(), values);
     }
 
     private <V> void value(Key<V> key, Node node, Map<Key<?>, Located<?>> values) {
-        decode(key.type(), node)
-                .ifPresent(value -> values.put(key, new Located<>(value, places.apply(node))));
+        decode(key.type(), node).ifPresent(value -> values.put(key, new Located<>(value, places.apply(node))));
     }
 
     @SuppressWarnings("unchecked") // each branch makes the value of its own type
@@ -155,70 +141,61 @@ final class Decoder {
         if (!plain(node)) {
             return Optional.empty();
         }
-        return (Optional<V>)
-                type.accept(
-                        new Type.Visitor<Optional<?>>() {
-                            @Override
-                            public Optional<String> text(Type.Text text) {
-                                boolean any = text.equals(Type.TEXT);
-                                return scalar(node, any ? "text" : Article.a(text.what()), any)
-                                        .filter(value -> fits(node, value, text));
-                            }
+        return (Optional<V>) type.accept(new Type.Visitor<Optional<?>>() {
+            @Override
+            public Optional<String> text(Type.Text text) {
+                boolean any = text.equals(Type.TEXT);
+                return scalar(node, any ? "text" : Article.a(text.what()), any)
+                        .filter(value -> fits(node, value, text));
+            }
 
-                            @Override
-                            public <Q extends Quantity> Optional<Q> measured(
-                                    Type.Measured<Q> measured) {
-                                return quantity(node, measured);
-                            }
+            @Override
+            public <Q extends Quantity> Optional<Q> measured(Type.Measured<Q> measured) {
+                return quantity(node, measured);
+            }
 
-                            @Override
-                            public <E> Optional<E> choice(Type.Choice<E> choice) {
-                                return word(node, choice.words());
-                            }
+            @Override
+            public <E> Optional<E> choice(Type.Choice<E> choice) {
+                return word(node, choice.words());
+            }
 
-                            @Override
-                            public Optional<Boolean> yesNo(Type.YesNo yesNo) {
-                                return word(node, YES_NO);
-                            }
+            @Override
+            public Optional<Boolean> yesNo(Type.YesNo yesNo) {
+                return word(node, YES_NO);
+            }
 
-                            @Override
-                            public Optional<Integer> whole(Type.Whole whole) {
-                                return number(node, whole);
-                            }
+            @Override
+            public Optional<Integer> whole(Type.Whole whole) {
+                return number(node, whole);
+            }
 
-                            @Override
-                            public Optional<LocalDate> day(Type.Day day) {
-                                return date(node);
-                            }
+            @Override
+            public Optional<LocalDate> day(Type.Day day) {
+                return date(node);
+            }
 
-                            @Override
-                            public Optional<String> reference(Type.Reference reference) {
-                                return scalar(
-                                                node,
-                                                "the id of "
-                                                        + Article.a(
-                                                                String.join(
-                                                                        " or ", reference.kinds())),
-                                                false)
-                                        .filter(value -> fits(node, value, (Type.Text) Type.ID));
-                            }
+            @Override
+            public Optional<String> reference(Type.Reference reference) {
+                return scalar(node, "the id of " + Article.a(String.join(" or ", reference.kinds())), false)
+                        .filter(value -> fits(node, value, (Type.Text) Type.ID));
+            }
 
-                            @Override
-                            public Optional<String> role(Type.Role role) {
-                                return scalar(node, "a role of " + Article.a(role.kind()), false)
-                                        .filter(value -> fits(node, value, (Type.Text) Type.ID));
-                            }
+            @Override
+            public Optional<String> role(Type.Role role) {
+                return scalar(node, "a role of " + Article.a(role.kind()), false)
+                        .filter(value -> fits(node, value, (Type.Text) Type.ID));
+            }
 
-                            @Override
-                            public <E> Optional<List<Located<E>>> list(Type.ListOf<E> list) {
-                                return elements(node, list.element());
-                            }
+            @Override
+            public <E> Optional<List<Located<E>>> list(Type.ListOf<E> list) {
+                return elements(node, list.element());
+            }
 
-                            @Override
-                            public <E extends Described> Optional<E> record(Type.Nested<E> nested) {
-                                return Decoder.this.record(node, nested.shape());
-                            }
-                        });
+            @Override
+            public <E extends Described> Optional<E> record(Type.Nested<E> nested) {
+                return Decoder.this.record(node, nested.shape());
+            }
+        });
     }
 
     private <E> Optional<List<Located<E>>> elements(Node node, Type<E> element) {
@@ -228,8 +205,7 @@ final class Decoder {
         }
         List<Located<E>> elements = new ArrayList<>();
         for (Node each : sequence.getValue()) {
-            decode(element, each)
-                    .ifPresent(value -> elements.add(new Located<>(value, places.apply(each))));
+            decode(element, each).ifPresent(value -> elements.add(new Located<>(value, places.apply(each))));
         }
         return Optional.of(elements);
     }
@@ -245,10 +221,7 @@ final class Decoder {
             }
             if (!tag.equals(Tag.NULL)) {
                 findings.accept(
-                        Finding.error(
-                                        "wrong-type",
-                                        places.apply(node),
-                                        "`" + scalar.getValue() + "` is not " + wanted)
+                        Finding.error("wrong-type", places.apply(node), "`" + scalar.getValue() + "` is not " + wanted)
                                 .mend("Put it in quotes if it is meant as text."));
                 return Optional.empty();
             }
@@ -269,10 +242,7 @@ final class Decoder {
                     value.isBlank()
                             ? Finding.error("wrong-value", places.apply(node), "this text is empty")
                                     .mend("Write it, or leave the key out.")
-                            : Finding.error(
-                                            "wrong-value",
-                                            places.apply(node),
-                                            "`" + value + "` is no " + text.what())
+                            : Finding.error("wrong-value", places.apply(node), "`" + value + "` is no " + text.what())
                                     .mend("Write " + text.taken() + "."));
         }
         return fits;
@@ -295,12 +265,8 @@ final class Decoder {
         try {
             return Optional.of(measured.scale().parse(written.get()));
         } catch (NotAQuantityException refusal) {
-            findings.accept(
-                    Finding.error(
-                                    "wrong-measure",
-                                    places.apply(node),
-                                    String.valueOf(refusal.getMessage()))
-                            .mend("Write it like `" + measured.scale().example() + "`."));
+            findings.accept(Finding.error("wrong-measure", places.apply(node), String.valueOf(refusal.getMessage()))
+                    .mend("Write it like `" + measured.scale().example() + "`."));
             return Optional.empty();
         }
     }
@@ -314,12 +280,8 @@ final class Decoder {
         // Not only texts: `true` is no word of any list, and quotes would not mend it.
         String written = scalar.getValue();
         if (!words.containsKey(written)) {
-            findings.accept(
-                    Finding.error(
-                                    "wrong-value",
-                                    places.apply(node),
-                                    "`" + written + "` is not " + wanted)
-                            .near(NearNames.to(written, words.keySet())));
+            findings.accept(Finding.error("wrong-value", places.apply(node), "`" + written + "` is not " + wanted)
+                    .near(NearNames.to(written, words.keySet())));
         }
         return Optional.ofNullable(words.get(written));
     }
@@ -337,10 +299,7 @@ final class Decoder {
                 // told below, like every other number that does not fit
             }
             findings.accept(
-                    Finding.error(
-                            "wrong-value",
-                            places.apply(node),
-                            "`" + scalar.getValue() + "` is not " + wanted));
+                    Finding.error("wrong-value", places.apply(node), "`" + scalar.getValue() + "` is not " + wanted));
             return Optional.empty();
         }
         wrongType(node, wanted);
@@ -352,32 +311,22 @@ final class Decoder {
         try {
             return written.map(day -> LocalDate.parse(day, DAY));
         } catch (DateTimeException e) {
-            findings.accept(
-                    Finding.error(
-                                    "wrong-value",
-                                    places.apply(node),
-                                    "`" + written.orElse("") + "` is no day")
-                            .mend("Write year, month and day: 2026-04-18."));
+            findings.accept(Finding.error("wrong-value", places.apply(node), "`" + written.orElse("") + "` is no day")
+                    .mend("Write year, month and day: 2026-04-18."));
             return Optional.empty();
         }
     }
 
     private void wrongType(Node node, String wanted) {
-        String found =
-                node instanceof MappingNode
-                        ? "a record stands"
-                        : node instanceof SequenceNode
-                                ? "a list stands"
-                                : node instanceof ScalarNode scalar
-                                                && scalar.getTag().equals(Tag.NULL)
-                                        ? "nothing stands"
-                                        : "`" + ((ScalarNode) node).getValue() + "` stands";
-        findings.accept(
-                Finding.error(
-                                "wrong-type",
-                                places.apply(node),
-                                found + " here where " + wanted + " is meant")
-                        .mend("Write " + wanted + "."));
+        String found = node instanceof MappingNode
+                ? "a record stands"
+                : node instanceof SequenceNode
+                        ? "a list stands"
+                        : node instanceof ScalarNode scalar && scalar.getTag().equals(Tag.NULL)
+                                ? "nothing stands"
+                                : "`" + ((ScalarNode) node).getValue() + "` stands";
+        findings.accept(Finding.error("wrong-type", places.apply(node), found + " here where " + wanted + " is meant")
+                .mend("Write " + wanted + "."));
     }
 
     /**
@@ -385,22 +334,17 @@ final class Decoder {
      */
     private boolean plain(Node node) {
         if (node.getAnchor().isPresent()) {
-            findings.accept(
-                    Finding.error(
-                                    "yaml-alias",
-                                    places.apply(node),
-                                    "anchors and aliases are not taken")
-                            .mend("Write the value out where it belongs."));
+            findings.accept(Finding.error("yaml-alias", places.apply(node), "anchors and aliases are not taken")
+                    .mend("Write the value out where it belongs."));
             return false;
         }
         String tag = node.getTag().getValue();
         if (!tag.startsWith(Tag.PREFIX) && !isText(node.getTag())) {
-            findings.accept(
-                    Finding.error(
-                                    "yaml-alias",
-                                    places.apply(node),
-                                    "the tag `" + tag.toLowerCase(Locale.ROOT) + "` is not taken")
-                            .mend("Leave the tag out."));
+            findings.accept(Finding.error(
+                            "yaml-alias",
+                            places.apply(node),
+                            "the tag `" + tag.toLowerCase(Locale.ROOT) + "` is not taken")
+                    .mend("Leave the tag out."));
             return false;
         }
         return true;

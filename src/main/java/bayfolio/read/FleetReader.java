@@ -51,15 +51,9 @@ public final class FleetReader {
     }
 
     private Reading read() {
-        FleetFacts facts =
-                yaml(FLEET, FleetFacts.SHAPE)
-                        .orElseGet(
-                                () ->
-                                        new FleetFacts(
-                                                new Facts(
-                                                        FleetFacts.SHAPE,
-                                                        Place.whole(new SourceFile(FLEET, "")),
-                                                        Map.of())));
+        FleetFacts facts = yaml(FLEET, FleetFacts.SHAPE)
+                .orElseGet(() ->
+                        new FleetFacts(new Facts(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")), Map.of())));
         Optional<Roles> roles = yaml(SHARED + "/roles.yaml", Roles.SHAPE);
         Optional<Words> words = yaml(SHARED + "/words.yaml", Words.SHAPE);
         List<Unit> units = new ArrayList<>();
@@ -69,26 +63,19 @@ public final class FleetReader {
                 Optional<Unit> unit = yaml("units/" + name + "/unit.yaml", Unit.SHAPE);
                 unit.ifPresent(units::add);
                 unit.flatMap(it -> it.facts().find(Unit.ID))
-                        .ifPresent(
-                                id ->
-                                        scripts.addAll(
-                                                scripts(
-                                                        "units/" + name + "/procedures",
-                                                        Optional.of(id))));
-                unit.ifPresent(
-                        it -> Photos.check(folder, "units/" + name + "/photos", it, findings::add));
+                        .ifPresent(id -> scripts.addAll(scripts("units/" + name + "/procedures", Optional.of(id))));
+                unit.ifPresent(it -> Photos.check(folder, "units/" + name + "/photos", it, findings::add));
             }
         }
-        Fleet fleet =
-                new Fleet(
-                        facts,
-                        units,
-                        roles.map(it -> it.facts().all(Roles.ROLES)).orElse(List.of()).stream()
-                                .filter(role -> role.facts().whole())
-                                .toList(),
-                        words.map(it -> it.facts().all(Words.WORDS)).orElse(List.of()).stream()
-                                .filter(word -> word.facts().whole())
-                                .toList());
+        Fleet fleet = new Fleet(
+                facts,
+                units,
+                roles.map(it -> it.facts().all(Roles.ROLES)).orElse(List.of()).stream()
+                        .filter(role -> role.facts().whole())
+                        .toList(),
+                words.map(it -> it.facts().all(Words.WORDS)).orElse(List.of()).stream()
+                        .filter(word -> word.facts().whole())
+                        .toList());
         return new Reading(fleet, new Library(scripts), findings);
     }
 
@@ -96,8 +83,7 @@ public final class FleetReader {
         return folder.text(path, findings::add).flatMap(file -> yaml(file, shape, findings::add));
     }
 
-    static <T extends Described> Optional<T> yaml(
-            SourceFile file, Shape<T> shape, Consumer<Finding> findings) {
+    static <T extends Described> Optional<T> yaml(SourceFile file, Shape<T> shape, Consumer<Finding> findings) {
         return Yaml.compose(file, file.text(), 1, findings)
                 .flatMap(node -> new Decoder(file, 1, findings).record(node, shape));
     }
@@ -113,27 +99,21 @@ public final class FleetReader {
     }
 
     /** A procedure file: a head between two lines of three hyphens, then Markdown. */
-    static Optional<Script> script(
-            SourceFile file, Optional<String> unit, Consumer<Finding> findings) {
+    static Optional<Script> script(SourceFile file, Optional<String> unit, Consumer<Finding> findings) {
         List<String> lines = file.text().lines().toList();
         boolean begun = !lines.isEmpty() && lines.get(0).strip().equals("---");
-        int end =
-                !begun
-                        ? -1
-                        : lines.subList(1, lines.size()).stream()
-                                .map(String::strip)
-                                .toList()
-                                .indexOf("---");
+        int end = !begun
+                ? -1
+                : lines.subList(1, lines.size()).stream()
+                        .map(String::strip)
+                        .toList()
+                        .indexOf("---");
         if (end < 0) {
-            findings.accept(
-                    Finding.error(
-                                    "missing-head",
-                                    Place.whole(file),
-                                    begun
-                                            ? "the head has no end"
-                                            : "the file does not begin with a head")
-                            .mend(
-                                    "Begin with a line `---`, then id, title, stage, who and when, then a line `---`."));
+            findings.accept(Finding.error(
+                            "missing-head",
+                            Place.whole(file),
+                            begun ? "the head has no end" : "the file does not begin with a head")
+                    .mend("Begin with a line `---`, then id, title, stage, who and when, then a line `---`."));
             return Optional.empty();
         }
         String head = String.join("\n", lines.subList(1, end + 1));
@@ -141,17 +121,15 @@ public final class FleetReader {
         return Yaml.compose(file, head, 2, findings)
                 .flatMap(node -> new Decoder(file, 2, findings).record(node, Head.SHAPE))
                 .filter(it -> it.facts().has(Head.ID))
-                .map(
-                        it ->
-                                new Script(
-                                        it,
-                                        it.facts()
-                                                .located(Head.WHEN)
-                                                .map(when -> ConditionReader.read(when, findings))
-                                                .orElse(new Condition.Never()),
-                                        file,
-                                        body,
-                                        end + 3,
-                                        unit));
+                .map(it -> new Script(
+                        it,
+                        it.facts()
+                                .located(Head.WHEN)
+                                .map(when -> ConditionReader.read(when, findings))
+                                .orElse(new Condition.Never()),
+                        file,
+                        body,
+                        end + 3,
+                        unit));
     }
 }

@@ -65,12 +65,7 @@ public final class Folder {
             long bytes = Files.size(file);
             if (bytes > MOST_BYTES) {
                 findings.accept(
-                        unreadable(
-                                empty,
-                                "the file has "
-                                        + bytes
-                                        + " bytes; the most that is read is "
-                                        + MOST_BYTES));
+                        unreadable(empty, "the file has " + bytes + " bytes; the most that is read is " + MOST_BYTES));
                 return Optional.empty();
             }
             return decode(path, Files.readAllBytes(file), findings);
@@ -80,12 +75,14 @@ public final class Folder {
         }
     }
 
-    private static Optional<SourceFile> decode(
-            String path, byte[] bytes, Consumer<Finding> findings) {
+    private static Optional<SourceFile> decode(String path, byte[] bytes, Consumer<Finding> findings) {
         SourceFile empty = new SourceFile(path, "");
         String text;
         try {
-            text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException e) {
             findings.accept(unreadable(empty, "the file is not UTF-8 text"));
             return Optional.empty();
@@ -99,8 +96,7 @@ public final class Folder {
             return Optional.empty();
         }
         String unmarked = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        return Optional.of(
-                new SourceFile(path, unmarked.replace("\r\n", "\n").replace('\r', '\n')));
+        return Optional.of(new SourceFile(path, unmarked.replace("\r\n", "\n").replace('\r', '\n')));
     }
 
     private static Finding unreadable(SourceFile file, String message) {
@@ -118,10 +114,7 @@ public final class Folder {
         if ((path + "/").startsWith(SHARED)) {
             String inside = (path + "/").substring(SHARED.length());
             library().stream()
-                    .filter(
-                            name ->
-                                    name.startsWith(inside)
-                                            && name.indexOf('/', inside.length()) < 0)
+                    .filter(name -> name.startsWith(inside) && name.indexOf('/', inside.length()) < 0)
                     .map(name -> name.substring(inside.length()))
                     .forEach(names::add);
         }
@@ -148,8 +141,7 @@ public final class Folder {
         if (!path.startsWith(SHARED)) {
             return Optional.empty();
         }
-        try (InputStream in =
-                Folder.class.getResourceAsStream(LIBRARY + path.substring(SHARED.length()))) {
+        try (InputStream in = Folder.class.getResourceAsStream(LIBRARY + path.substring(SHARED.length()))) {
             return in == null ? Optional.empty() : Optional.of(in.readAllBytes());
         } catch (IOException e) {
             throw new java.io.UncheckedIOException("cannot read the built-in library", e);
@@ -158,8 +150,7 @@ public final class Folder {
 
     private static List<String> library() {
         String index = LIBRARY + "index.txt";
-        try (InputStream in =
-                Objects.requireNonNull(Folder.class.getResourceAsStream(index), index)) {
+        try (InputStream in = Objects.requireNonNull(Folder.class.getResourceAsStream(index), index)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .filter(line -> !line.isBlank())

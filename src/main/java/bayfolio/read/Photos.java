@@ -27,25 +27,18 @@ final class Photos {
         }
     }
 
-    private static void check(
-            Folder folder, String path, Located<String> file, Consumer<Finding> findings) {
+    private static void check(Folder folder, String path, Located<String> file, Consumer<Finding> findings) {
         Path picture = folder.root().resolve(path).resolve(file.value());
         if (!Files.isRegularFile(picture)) {
             List<String> there = folder.files(path, "");
             findings.accept(
-                    Finding.error(
-                                    "missing-photo",
-                                    file.at(),
-                                    "there is no file `" + path + "/" + file.value() + "`")
+                    Finding.error("missing-photo", file.at(), "there is no file `" + path + "/" + file.value() + "`")
                             .near(NearNames.to(file.value(), there))
                             .mend("Put the picture there, or take the photo out."));
         } else if (!isPicture(picture)) {
-            findings.accept(
-                    Finding.error(
-                                    "unreadable-photo",
-                                    file.at(),
-                                    "`" + file.value() + "` is no picture that can be read")
-                            .mend("Save it as JPEG or PNG."));
+            findings.accept(Finding.error(
+                            "unreadable-photo", file.at(), "`" + file.value() + "` is no picture that can be read")
+                    .mend("Save it as JPEG or PNG."));
         }
     }
 

@@ -40,16 +40,11 @@ public final class ReferencePage {
      */
     private record Chapter(String title, Shape<?> shape, String about, String example) {}
 
-    private static final List<Chapter> CHAPTERS =
-            List.of(
-                    new Chapter(
-                            "The coach: unit.yaml",
-                            Unit.SHAPE,
-                            """
+    private static final List<Chapter> CHAPTERS = List.of(
+            new Chapter("The coach: unit.yaml", Unit.SHAPE, """
                             One coach, in `units/<id>/unit.yaml`; its pictures are in `units/<id>/photos/`. Leave out what you
                             do not know: the handbook then says nothing of it, and nothing is made up in its place.
-                            """,
-                            """
+                            """, """
                             # yaml-language-server: $schema=../shared/unit.schema.json
                             id: heron
                             name: Heron
@@ -66,13 +61,9 @@ public final class ReferencePage {
                                 contents: gray
                                 capacity: 32 gal
                             """),
-                    new Chapter(
-                            "The fleet: fleet.yaml",
-                            FleetFacts.SHAPE,
-                            """
+            new Chapter("The fleet: fleet.yaml", FleetFacts.SHAPE, """
                             What all coaches share, in `units/fleet.yaml`.
-                            """,
-                            """
+                            """, """
                             # yaml-language-server: $schema=shared/fleet.schema.json
                             name: Reed Coaches
                             base-address: https://handbook.reedcoaches.example
@@ -81,15 +72,11 @@ public final class ReferencePage {
                               - id: hours
                                 number: +1 555-0100
                             """),
-                    new Chapter(
-                            "Roles: roles.yaml",
-                            Roles.SHAPE,
-                            """
+            new Chapter("Roles: roles.yaml", Roles.SHAPE, """
                             The closed list of roles, in `units/shared/roles.yaml`. A role says what a thing is for; shared
                             procedures speak of roles, so that one text serves every coach. A fleet without a list of its own
                             uses [the one that comes with the program](roles.yaml).
-                            """,
-                            """
+                            """, """
                             # yaml-language-server: $schema=roles.schema.json
                             roles:
                               - id: house-battery-switch
@@ -97,14 +84,10 @@ public final class ReferencePage {
                                 meaning: Connects the living-area battery to the living-area circuits
                                 several: sometimes
                             """),
-                    new Chapter(
-                            "Words: words.yaml",
-                            Words.SHAPE,
-                            """
+            new Chapter("Words: words.yaml", Words.SHAPE, """
                             The glossary, in `units/shared/words.yaml`. A fleet without one of its own uses
                             [the one that comes with the program](words.yaml).
-                            """,
-                            """
+                            """, """
                             # yaml-language-server: $schema=words.schema.json
                             words:
                               - id: shore-power
@@ -112,14 +95,10 @@ public final class ReferencePage {
                                 meaning: Electricity from a post at the site
                                 british: electric hook-up
                             """),
-                    new Chapter(
-                            "A procedure: its head",
-                            Head.SHAPE,
-                            """
+            new Chapter("A procedure: its head", Head.SHAPE, """
                             A procedure is a Markdown file in `units/shared/procedures/`, or in `units/<id>/procedures/` for what
                             only one coach needs. It begins with a head between two lines of three hyphens; the text follows below.
-                            """,
-                            """
+                            """, """
                             ---
                             id: use-water-pump
                             title: Get water from the tank
@@ -139,8 +118,7 @@ public final class ReferencePage {
     }
 
     private String whole() {
-        page.append(
-                """
+        page.append("""
                 # Reference for writers
 
                 <!-- Written by the program from its own declarations; what is changed here by hand is lost. -->
@@ -150,11 +128,11 @@ public final class ReferencePage {
                 editor completes and checks what you type.
 
                 """);
-        CHAPTERS.forEach(chapter -> page.append("- ").append(link(chapter.title)).append("\n"));
+        CHAPTERS.forEach(
+                chapter -> page.append("- ").append(link(chapter.title)).append("\n"));
         Stream.of("Names in procedures", "References", "Units of measure")
                 .forEach(title -> page.append("- ").append(link(title)).append("\n"));
-        page.append(
-                """
+        page.append("""
 
                 ## How to write values
 
@@ -189,12 +167,11 @@ public final class ReferencePage {
         table(chapter.shape);
         List<Shape<?>> within = new ArrayList<>();
         within(chapter.shape, within);
-        within.forEach(
-                shape -> {
-                    page.append("\n### ").append(capital(shape.name())).append("\n\n");
-                    page.append(shape.meaning()).append("\n\n");
-                    table(shape);
-                });
+        within.forEach(shape -> {
+            page.append("\n### ").append(capital(shape.name())).append("\n\n");
+            page.append(shape.meaning()).append("\n\n");
+            table(shape);
+        });
     }
 
     /** Records that are not told yet, each behind the one that first speaks of it. */
@@ -212,95 +189,82 @@ public final class ReferencePage {
         row("Key", "What is written", "Must", "Meaning");
         row("---", "---", "---", "---");
         for (Key<?> key : shape.keys()) {
-            row(
-                    code(key.name()),
-                    inWords(key.type()),
-                    key.required() ? "yes" : "no",
-                    key.meaning());
+            row(code(key.name()), inWords(key.type()), key.required() ? "yes" : "no", key.meaning());
         }
     }
 
     private void row(String... cells) {
-        page.append(
-                Arrays.stream(cells)
-                        .map(cell -> cell.replace("|", "\\|"))
-                        .collect(joining(" | ", "| ", " |\n")));
+        page.append(Arrays.stream(cells).map(cell -> cell.replace("|", "\\|")).collect(joining(" | ", "| ", " |\n")));
     }
 
     private static String inWords(Type<?> type) {
-        return type.accept(
-                new Type.Visitor<String>() {
-                    @Override
-                    public String text(Type.Text text) {
-                        if (text.equals(Type.TEXT)) {
-                            return "text";
-                        }
-                        return text.equals(Type.ID) ? "an id, such as `gray-valve`" : text.taken();
-                    }
+        return type.accept(new Type.Visitor<String>() {
+            @Override
+            public String text(Type.Text text) {
+                if (text.equals(Type.TEXT)) {
+                    return "text";
+                }
+                return text.equals(Type.ID) ? "an id, such as `gray-valve`" : text.taken();
+            }
 
-                    @Override
-                    public <Q extends Quantity> String measured(Type.Measured<Q> measured) {
-                        Scale<Q> scale = measured.scale();
-                        return "["
-                                + scale.name()
-                                + "](#units-of-measure), such as "
-                                + code(scale.example());
-                    }
+            @Override
+            public <Q extends Quantity> String measured(Type.Measured<Q> measured) {
+                Scale<Q> scale = measured.scale();
+                return "[" + scale.name() + "](#units-of-measure), such as " + code(scale.example());
+            }
 
-                    @Override
-                    public <E> String choice(Type.Choice<E> choice) {
-                        return "one of " + codes(choice.words().keySet(), "or");
-                    }
+            @Override
+            public <E> String choice(Type.Choice<E> choice) {
+                return "one of " + codes(choice.words().keySet(), "or");
+            }
 
-                    @Override
-                    public String yesNo(Type.YesNo yesNo) {
-                        return "`yes` or `no`";
-                    }
+            @Override
+            public String yesNo(Type.YesNo yesNo) {
+                return "`yes` or `no`";
+            }
 
-                    @Override
-                    public String whole(Type.Whole whole) {
-                        return "a whole number from " + whole.least() + " to " + whole.most();
-                    }
+            @Override
+            public String whole(Type.Whole whole) {
+                return "a whole number from " + whole.least() + " to " + whole.most();
+            }
 
-                    @Override
-                    public String day(Type.Day day) {
-                        return "a day, such as `2026-04-18`";
-                    }
+            @Override
+            public String day(Type.Day day) {
+                return "a day, such as `2026-04-18`";
+            }
 
-                    @Override
-                    public String reference(Type.Reference reference) {
-                        List<String> kinds = List.copyOf(reference.kinds());
-                        String first = kinds.get(0);
-                        String links =
-                                joined(
-                                        kinds.stream()
-                                                .map(kind -> "[" + kind + "](#" + kind + ")")
-                                                .toList(),
-                                        "or");
-                        return "the id of " + Article.a(first).replace(first, "") + links;
-                    }
+            @Override
+            public String reference(Type.Reference reference) {
+                List<String> kinds = List.copyOf(reference.kinds());
+                String first = kinds.get(0);
+                String links = joined(
+                        kinds.stream()
+                                .map(kind -> "[" + kind + "](#" + kind + ")")
+                                .toList(),
+                        "or");
+                return "the id of " + Article.a(first).replace(first, "") + links;
+            }
 
-                    @Override
-                    public String role(Type.Role role) {
-                        return "a [role](roles.yaml) of " + Article.a(role.kind());
-                    }
+            @Override
+            public String role(Type.Role role) {
+                return "a [role](roles.yaml) of " + Article.a(role.kind());
+            }
 
-                    @Override
-                    public <E> String list(Type.ListOf<E> list) {
-                        return "a list, each " + inWords(list.element());
-                    }
+            @Override
+            public <E> String list(Type.ListOf<E> list) {
+                return "a list, each " + inWords(list.element());
+            }
 
-                    @Override
-                    public <E extends Described> String record(Type.Nested<E> nested) {
-                        String name = nested.shape().name();
-                        return "a record: [" + name + "](#" + name + ")";
-                    }
-                });
+            @Override
+            public <E extends Described> String record(Type.Nested<E> nested) {
+                String name = nested.shape().name();
+                return "a record: [" + name + "](#" + name + ")";
+            }
+        });
     }
 
     private void namesInProcedures() {
-        page.append(
-                """
+        page.append("""
 
                 ## Names in procedures
 
@@ -328,8 +292,7 @@ public final class ReferencePage {
                 "How many doors of compartments there are on a side: "
                         + codes(Arrays.stream(Side.values()).map(Type::word).toList(), "or")
                         + ". A compartment that goes right through has two.");
-        page.append(
-                """
+        page.append("""
                 | `all.<kind>` | Every thing of [a kind](#kinds), for sections: `{{#all.switch}}…{{/all.switch}}`. |
                 | `<kind>.<id>` | The thing of that id, for a procedure of one coach: `{{tank.gray.capacity}}`. |
                 | `<kind>.<role>` | All that hold that [role](roles.yaml), in walking order from the entry door. If only one holds it, its keys may follow at once: `{{tank.fresh.capacity}}`. |
@@ -341,10 +304,8 @@ public final class ReferencePage {
                 """);
         row("Kind", "What it is");
         row("---", "---");
-        Kinds.ALL.forEach(
-                kind -> row("[" + code(kind.name()) + "](#" + kind.name() + ")", kind.meaning()));
-        page.append(
-                """
+        Kinds.ALL.forEach(kind -> row("[" + code(kind.name()) + "](#" + kind.name() + ")", kind.meaning()));
+        page.append("""
 
                 ### Features
 
@@ -361,8 +322,7 @@ public final class ReferencePage {
     }
 
     private void references() {
-        page.append(
-                """
+        page.append("""
 
                 ## References
 
@@ -388,8 +348,7 @@ public final class ReferencePage {
     }
 
     private void unitsOfMeasure() {
-        page.append(
-                """
+        page.append("""
 
                 ## Units of measure
 
@@ -403,8 +362,7 @@ public final class ReferencePage {
         for (Scale<?> scale : Scale.all()) {
             row(capital(scale.name()), code(scale.example()), codes(scale.units(), ""));
         }
-        page.append(
-                """
+        page.append("""
 
                 `gal`, `qt` and `cup` are those of the United States, and `mpg` counts such gallons; `t` is a tonne of 1,000 kg.
                 """);
@@ -420,8 +378,7 @@ public final class ReferencePage {
             case CORD_FIXED -> "the cord is `fixed`";
             case CORD_REEL_HAND -> "the cord is on a `reel-hand`";
             case CORD_REEL_POWERED -> "the cord is on a `reel-powered`";
-            case TRANSFER_AUTOMATIC ->
-                    "the change between shore power and generator is `automatic`";
+            case TRANSFER_AUTOMATIC -> "the change between shore power and generator is `automatic`";
             case TRANSFER_MANUAL -> "the change between shore power and generator is `manual`";
             case SURGE_PROTECTION -> "`surge-protection` of the coach is `yes`";
             case LOAD_MANAGEMENT -> "`load-management` of the coach is `yes`";
@@ -431,14 +388,13 @@ public final class ReferencePage {
             case GENERATOR_ON_LP -> "the generator burns `lp-gas`";
             case INVERTER -> "it has a record `inverter`";
             case SOLAR -> "it has a record `solar`";
-            case HOUSE_LEAD_ACID ->
-                    "a bank with the role `house-bank` is of any kind but `lithium`";
+            case HOUSE_LEAD_ACID -> "a bank with the role `house-bank` is of any kind but `lithium`";
             case HOUSE_LITHIUM -> "a bank with the role `house-bank` is of `lithium`";
             case BATTERY_BOOST -> role("battery-boost-switch");
             case BATTERY_SWITCH_RELAY ->
-                    "a switch with the role `house-battery-switch` is a button, a rocker or a touch panel, which only steers a relay";
+                "a switch with the role `house-battery-switch` is a button, a rocker or a touch panel, which only steers a relay";
             case BATTERY_SWITCH_MANUAL ->
-                    "a switch with the role `house-battery-switch` is of any other make and breaks the line itself";
+                "a switch with the role `house-battery-switch` is of any other make and breaks the line itself";
             case LP_TANK -> "the gas is in a `tank`";
             case GAS_CYLINDERS -> "the gas is in `cylinders`";
             case GAS_CRASH_SENSOR -> "`crash-sensor` of the gas is `yes`";
@@ -458,8 +414,7 @@ public final class ReferencePage {
             case TANK_HEATERS -> appliance("tank-heater");
             case BLACK_TANK -> tank("black");
             case CASSETTE_TOILET -> tank("cassette");
-            case GRAY_TANK_HOSE ->
-                    "it has a tank with contents `gray`, and a thing with the role `gray-dump-valve`";
+            case GRAY_TANK_HOSE -> "it has a tank with contents `gray`, and a thing with the role `gray-dump-valve`";
             case GRAY_DRAIN_FLOOR -> role("gray-drain-tap");
             case MACERATOR -> appliance("macerator");
             case TANK_FLUSH -> role("tank-flush-inlet");
@@ -532,10 +487,6 @@ public final class ReferencePage {
         if (last.isEmpty() || each.size() == 1) {
             return String.join(", ", each);
         }
-        return String.join(", ", each.subList(0, each.size() - 1))
-                + " "
-                + last
-                + " "
-                + each.get(each.size() - 1);
+        return String.join(", ", each.subList(0, each.size() - 1)) + " " + last + " " + each.get(each.size() - 1);
     }
 }

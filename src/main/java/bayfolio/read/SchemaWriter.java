@@ -36,12 +36,11 @@ public final class SchemaWriter {
      * them, February up to the 28th, and the 29th in years that can be divided by 4, of full
      * centuries by 400.
      */
-    static final String DAY =
-            "^(?:[0-9]{4}-(?:(?:0[13578]|1[02])-(?:0[1-9]|[12][0-9]|3[01])"
-                    + "|(?:0[469]|11)-(?:0[1-9]|[12][0-9]|30)"
-                    + "|02-(?:0[1-9]|1[0-9]|2[0-8]))"
-                    + "|(?:[0-9]{2}(?:0[48]|[2468][048]|[13579][26])"
-                    + "|(?:[02468][048]|[13579][26])00)-02-29)$";
+    static final String DAY = "^(?:[0-9]{4}-(?:(?:0[13578]|1[02])-(?:0[1-9]|[12][0-9]|3[01])"
+            + "|(?:0[469]|11)-(?:0[1-9]|[12][0-9]|30)"
+            + "|02-(?:0[1-9]|1[0-9]|2[0-8]))"
+            + "|(?:[0-9]{2}(?:0[48]|[2468][048]|[13579][26])"
+            + "|(?:[02468][048]|[13579][26])00)-02-29)$";
 
     private final Map<String, JsonObject> values = new TreeMap<>();
     private final Map<String, JsonObject> records = new LinkedHashMap<>();
@@ -79,9 +78,7 @@ public final class SchemaWriter {
         for (Key<?> key : shape.keys()) {
             JsonObject property = new JsonObject();
             property.addProperty("description", key.meaning());
-            value(key.type())
-                    .entrySet()
-                    .forEach(entry -> property.add(entry.getKey(), entry.getValue()));
+            value(key.type()).entrySet().forEach(entry -> property.add(entry.getKey(), entry.getValue()));
             properties.add(key.name(), property);
         }
         JsonObject record = new JsonObject();
@@ -91,75 +88,77 @@ public final class SchemaWriter {
         record.add("properties", properties);
         record.add(
                 "required",
-                strings(shape.keys().stream().filter(Key::required).map(Key::name).toList()));
+                strings(shape.keys().stream()
+                        .filter(Key::required)
+                        .map(Key::name)
+                        .toList()));
         record.addProperty("additionalProperties", false);
         return record;
     }
 
     private JsonObject value(Type<?> type) {
-        return type.accept(
-                new Type.Visitor<JsonObject>() {
-                    @Override
-                    public JsonObject text(Type.Text text) {
-                        return named(text.what(), () -> written(text));
-                    }
+        return type.accept(new Type.Visitor<JsonObject>() {
+            @Override
+            public JsonObject text(Type.Text text) {
+                return named(text.what(), () -> written(text));
+            }
 
-                    @Override
-                    public <Q extends Quantity> JsonObject measured(Type.Measured<Q> measured) {
-                        return named(measured.scale().name(), () -> written(measured));
-                    }
+            @Override
+            public <Q extends Quantity> JsonObject measured(Type.Measured<Q> measured) {
+                return named(measured.scale().name(), () -> written(measured));
+            }
 
-                    @Override
-                    public <E> JsonObject choice(Type.Choice<E> choice) {
-                        JsonObject words = new JsonObject();
-                        words.add("enum", strings(choice.words().keySet()));
-                        return words;
-                    }
+            @Override
+            public <E> JsonObject choice(Type.Choice<E> choice) {
+                JsonObject words = new JsonObject();
+                words.add("enum", strings(choice.words().keySet()));
+                return words;
+            }
 
-                    @Override
-                    public JsonObject yesNo(Type.YesNo yesNo) {
-                        JsonObject words = new JsonObject();
-                        words.add("enum", strings(List.of("yes", "no")));
-                        return words;
-                    }
+            @Override
+            public JsonObject yesNo(Type.YesNo yesNo) {
+                JsonObject words = new JsonObject();
+                words.add("enum", strings(List.of("yes", "no")));
+                return words;
+            }
 
-                    @Override
-                    public JsonObject whole(Type.Whole whole) {
-                        JsonObject number = new JsonObject();
-                        number.addProperty("type", "integer");
-                        number.addProperty("minimum", whole.least());
-                        number.addProperty("maximum", whole.most());
-                        return number;
-                    }
+            @Override
+            public JsonObject whole(Type.Whole whole) {
+                JsonObject number = new JsonObject();
+                number.addProperty("type", "integer");
+                number.addProperty("minimum", whole.least());
+                number.addProperty("maximum", whole.most());
+                return number;
+            }
 
-                    @Override
-                    public JsonObject day(Type.Day day) {
-                        return named("day", () -> pattern("A day, such as 2026-04-18.", DAY));
-                    }
+            @Override
+            public JsonObject day(Type.Day day) {
+                return named("day", () -> pattern("A day, such as 2026-04-18.", DAY));
+            }
 
-                    @Override
-                    public JsonObject reference(Type.Reference reference) {
-                        return id("id of " + Article.a(String.join(" or ", reference.kinds())));
-                    }
+            @Override
+            public JsonObject reference(Type.Reference reference) {
+                return id("id of " + Article.a(String.join(" or ", reference.kinds())));
+            }
 
-                    @Override
-                    public JsonObject role(Type.Role role) {
-                        return id("role of " + Article.a(role.kind()));
-                    }
+            @Override
+            public JsonObject role(Type.Role role) {
+                return id("role of " + Article.a(role.kind()));
+            }
 
-                    @Override
-                    public <E> JsonObject list(Type.ListOf<E> list) {
-                        JsonObject array = new JsonObject();
-                        array.addProperty("type", "array");
-                        array.add("items", value(list.element()));
-                        return array;
-                    }
+            @Override
+            public <E> JsonObject list(Type.ListOf<E> list) {
+                JsonObject array = new JsonObject();
+                array.addProperty("type", "array");
+                array.add("items", value(list.element()));
+                return array;
+            }
 
-                    @Override
-                    public <E extends Described> JsonObject record(Type.Nested<E> nested) {
-                        return nested(nested.shape());
-                    }
-                });
+            @Override
+            public <E extends Described> JsonObject record(Type.Nested<E> nested) {
+                return nested(nested.shape());
+            }
+        });
     }
 
     private static JsonObject written(Type.Text text) {
@@ -172,12 +171,9 @@ public final class SchemaWriter {
     }
 
     private static JsonObject written(Type.Measured<?> measured) {
-        JsonObject written =
-                pattern(
-                        "A number and its unit: "
-                                + String.join(", ", measured.scale().units())
-                                + ".",
-                        measured.scale().pattern());
+        JsonObject written = pattern(
+                "A number and its unit: " + String.join(", ", measured.scale().units()) + ".",
+                measured.scale().pattern());
         written.add("examples", strings(List.of(measured.scale().example())));
         return written;
     }

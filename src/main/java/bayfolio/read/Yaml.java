@@ -27,40 +27,31 @@ final class Yaml {
      */
     private static final int DEEPEST = 64;
 
-    private static final LoadSettings SETTINGS =
-            LoadSettings.builder()
-                    .setUseMarks(true)
-                    .setCodePointLimit(Folder.MOST_BYTES)
-                    .setMaxAliasesForCollections(20)
-                    .build();
+    private static final LoadSettings SETTINGS = LoadSettings.builder()
+            .setUseMarks(true)
+            .setCodePointLimit(Folder.MOST_BYTES)
+            .setMaxAliasesForCollections(20)
+            .build();
 
     private Yaml() {}
 
     /** One document; what is no YAML is told at its place. */
-    static Optional<Node> compose(
-            SourceFile file, String text, int firstLine, Consumer<Finding> findings) {
+    static Optional<Node> compose(SourceFile file, String text, int firstLine, Consumer<Finding> findings) {
         try {
-            Optional<Node> node =
-                    new Composer(
-                                    SETTINGS,
-                                    new Shallow(
-                                            new ParserImpl(
-                                                    SETTINGS, new StreamReader(SETTINGS, text))))
-                            .getSingleNode();
+            Optional<Node> node = new Composer(
+                            SETTINGS, new Shallow(new ParserImpl(SETTINGS, new StreamReader(SETTINGS, text))))
+                    .getSingleNode();
             if (node.isEmpty()) {
-                findings.accept(
-                        Finding.error(
-                                "unreadable-file", Place.whole(file), "the file says nothing"));
+                findings.accept(Finding.error("unreadable-file", Place.whole(file), "the file says nothing"));
             }
             return node;
         } catch (MarkedYamlEngineException e) {
             Problem problem = Problem.of(e.getContext(), e.getProblem());
-            Place at =
-                    (problem == Problem.OPEN_QUOTE || problem == Problem.OPEN_BRACKET
-                                    ? e.getContextMark()
-                                    : e.getProblemMark())
-                            .map(mark -> place(file, mark, firstLine))
-                            .orElse(Place.whole(file));
+            Place at = (problem == Problem.OPEN_QUOTE || problem == Problem.OPEN_BRACKET
+                            ? e.getContextMark()
+                            : e.getProblemMark())
+                    .map(mark -> place(file, mark, firstLine))
+                    .orElse(Place.whole(file));
             findings.accept(syntax(file, at, problem, e.getProblem()));
         } catch (YamlEngineException e) {
             String message = String.valueOf(e.getMessage());
@@ -77,9 +68,7 @@ final class Yaml {
                 "this line stands in another column than those it belongs to",
                 "Begin all keys of one record in one column."),
         TAB("a tab stands where only spaces may stand", "Indent with spaces."),
-        COLON(
-                "`:` stands where no key can end",
-                "Put a text that holds `: ` in quotes, or mend the indentation."),
+        COLON("`:` stands where no key can end", "Put a text that holds `: ` in quotes, or mend the indentation."),
         STAR("a text cannot begin with `*` or `&`", "Put it in quotes."),
         KEY("a list or a record stands where a key is meant", "Write a name before the `:`."),
         SECOND_DOCUMENT("a second document begins here", "Keep one document in a file."),
@@ -124,9 +113,7 @@ final class Yaml {
 
     private static Finding syntax(SourceFile file, Place at, Problem problem, String words) {
         String message =
-                problem == Problem.OTHER
-                        ? words.lines().findFirst().orElse("").strip()
-                        : problem.message;
+                problem == Problem.OTHER ? words.lines().findFirst().orElse("").strip() : problem.message;
         return Finding.error("yaml-syntax", at, "this is no YAML: " + message).mend(problem.mend);
     }
 
@@ -179,8 +166,7 @@ final class Yaml {
                 default -> {}
             }
             if (depth > DEEPEST) {
-                throw new ParserException(
-                        "nested deeper than " + DEEPEST + " levels", event.getStartMark());
+                throw new ParserException("nested deeper than " + DEEPEST + " levels", event.getStartMark());
             }
             return event;
         }

@@ -9,8 +9,7 @@ package bayfolio.source;
 public record Place(SourceFile file, Position start, Position end) implements Comparable<Place> {
     public Place {
         if (end.compareTo(start) < 0) {
-            throw new IllegalArgumentException(
-                    "a place ends at " + end + " before it starts at " + start);
+            throw new IllegalArgumentException("a place ends at " + end + " before it starts at " + start);
         }
     }
 

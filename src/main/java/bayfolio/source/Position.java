@@ -9,8 +9,7 @@ public record Position(int line, int column) implements Comparable<Position> {
 
     public Position {
         if (line < 1 || column < 1) {
-            throw new IllegalArgumentException(
-                    "line " + line + ", column " + column + " must be 1 or more");
+            throw new IllegalArgumentException("line " + line + ", column " + column + " must be 1 or more");
         }
     }
 

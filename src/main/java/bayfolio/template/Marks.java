@@ -71,8 +71,7 @@ final class Marks {
         words(file, line, text, from, text.length(), result);
     }
 
-    private void words(
-            SourceFile file, int line, String text, int from, int to, StringBuilder result) {
+    private void words(SourceFile file, int line, String text, int from, int to, StringBuilder result) {
         String words = text.substring(from, to);
         if (!words.isBlank()) {
             append(file, line, text, from, to, true, result);
@@ -81,22 +80,10 @@ final class Marks {
     }
 
     private void append(
-            SourceFile file,
-            int line,
-            String text,
-            int from,
-            int to,
-            boolean verbatim,
-            StringBuilder result) {
-        Place at =
-                Place.of(
-                        file,
-                        line,
-                        1 + text.codePointCount(0, from),
-                        text.codePointCount(from, to));
-        result.append(START)
-                .append((char) (DIGITS + marks.size() / BASE))
-                .append((char) (DIGITS + marks.size() % BASE));
+            SourceFile file, int line, String text, int from, int to, boolean verbatim, StringBuilder result) {
+        Place at = Place.of(file, line, 1 + text.codePointCount(0, from), text.codePointCount(from, to));
+        result.append(START).append((char) (DIGITS + marks.size() / BASE)).append((char)
+                (DIGITS + marks.size() % BASE));
         marks.add(new Mark(at, verbatim));
     }
 }

@@ -67,8 +67,7 @@ public final class Output extends Writer {
         int start = Math.min(Math.max(offset, piece.start), text.length());
         int end = Math.min(start + length, text.length());
         int column = at.column() + text.codePointCount(piece.start, start);
-        return Place.of(
-                at.file(), at.line(), column, Math.max(0, endColumn(at, start, end) - column));
+        return Place.of(at.file(), at.line(), column, Math.max(0, endColumn(at, start, end) - column));
     }
 
     /** A stretch that holds values is as long as it is written, not as long as it is printed. */

@@ -92,10 +92,7 @@ final class StrictMustache extends DefaultMustacheFactory {
         TemplateContext context = exception.getContext();
         Part where = context == null ? part : parts.getOrDefault(context.file(), part);
         int line = context == null ? 1 : Math.max(1, context.line());
-        String message =
-                exception.getMessage() == null
-                        ? "the template is malformed"
-                        : exception.getMessage();
+        String message = exception.getMessage() == null ? "the template is malformed" : exception.getMessage();
         String mend = "Each {{#name}} or {{^name}} needs its {{/name}}.";
         Matcher unclosed = Pattern.compile("Failed to close '(.*?)' tag").matcher(message);
         Matcher crossed =
@@ -103,25 +100,17 @@ final class StrictMustache extends DefaultMustacheFactory {
         if (unclosed.find()) {
             message = "the section `" + unclosed.group(1) + "` is never closed";
         } else if (crossed.find()) {
-            message =
-                    crossed.group(1).equals("null")
-                            ? "`" + crossed.group(2) + "` is closed and was never opened"
-                            : "`"
-                                    + crossed.group(2)
-                                    + "` is closed where `"
-                                    + crossed.group(1)
-                                    + "` is open";
+            message = crossed.group(1).equals("null")
+                    ? "`" + crossed.group(2) + "` is closed and was never opened"
+                    : "`" + crossed.group(2) + "` is closed where `" + crossed.group(1) + "` is open";
         } else if (message.startsWith(OPEN_TAG)) {
             message = "a tag is not closed";
             mend = "Close it with `}}`.";
         } else {
-            message =
-                    "the template is malformed: "
-                            + message.replaceAll(" in [^ ]*:\\d+.*| @\\[.*", "");
+            message = "the template is malformed: " + message.replaceAll(" in [^ ]*:\\d+.*| @\\[.*", "");
             mend = "Use {{name}}, {{#name}}, {{^name}} and {{/name}}.";
         }
-        return new Complaint(
-                Complaint.Kind.MALFORMED, place(where, line, ""), "", message, List.of(), mend);
+        return new Complaint(Complaint.Kind.MALFORMED, place(where, line, ""), "", message, List.of(), mend);
     }
 
     @Override
@@ -130,8 +119,7 @@ final class StrictMustache extends DefaultMustacheFactory {
             @Override
             public void value(TemplateContext context, String variable, boolean encoded) {
                 if (!encoded) {
-                    throw new MustacheException(
-                            "printing without escaping is not allowed", context);
+                    throw new MustacheException("printing without escaping is not allowed", context);
                 }
                 super.value(context, variable.equals(".") ? ITSELF : variable, encoded);
             }
@@ -191,10 +179,7 @@ final class StrictMustache extends DefaultMustacheFactory {
     @Override
     public Reader getReader(String path) {
         String name = path.replaceFirst("\\.mustache$", "");
-        Part part =
-                partials.apply(name)
-                        .orElseThrow(
-                                () -> new MustacheException("there is no partial `" + name + "`"));
+        Part part = partials.apply(name).orElseThrow(() -> new MustacheException("there is no partial `" + name + "`"));
         parts.put(path, part);
         refuse(part, path);
         return new StringReader(part.text.replace(Marks.START, '\uFFFD'));
@@ -236,9 +221,8 @@ final class StrictMustache extends DefaultMustacheFactory {
     private static Place place(Part part, int templateLine, String name) {
         int line = part.firstLine + templateLine - 1;
         String text = part.file.line(line);
-        Matcher tag =
-                Pattern.compile("\\{\\{[#^&{>]?\\s*" + Pattern.quote(name) + "\\s*\\}\\}")
-                        .matcher(text);
+        Matcher tag = Pattern.compile("\\{\\{[#^&{>]?\\s*" + Pattern.quote(name) + "\\s*\\}\\}")
+                .matcher(text);
         if (name.isEmpty() || !tag.find()) {
             return Place.of(part.file, Math.max(1, line), 1, text.codePointCount(0, text.length()));
         }
@@ -294,9 +278,7 @@ final class StrictMustache extends DefaultMustacheFactory {
                 String before = String.join(".", List.of(words).subList(0, i));
                 Optional<Names> inner = names(value);
                 if (inner.isEmpty()) {
-                    return value instanceof Value.Many
-                                    || value instanceof Value.Text
-                                    || value instanceof Value.Flag
+                    return value instanceof Value.Many || value instanceof Value.Text || value instanceof Value.Flag
                             ? told(scopes, at, before, value)
                             : value;
                 }
@@ -323,11 +305,7 @@ final class StrictMustache extends DefaultMustacheFactory {
                                     : "`" + before + "` has no names within it",
                             List.of(),
                             several
-                                    ? "Repeat the text with {{#"
-                                            + before
-                                            + "}} and {{/"
-                                            + before
-                                            + "}}."
+                                    ? "Repeat the text with {{#" + before + "}} and {{/" + before + "}}."
                                     : "Ask for it alone."));
             return new Value.Flag(false);
         }
@@ -356,22 +334,17 @@ final class StrictMustache extends DefaultMustacheFactory {
             if (value instanceof Value.Text text) {
                 return text.text();
             }
-            if (value instanceof Value.Many many
-                    && many.each().stream().allMatch(Value.Text.class::isInstance)) {
+            if (value instanceof Value.Many many && many.each().stream().allMatch(Value.Text.class::isInstance)) {
                 return String.join(
                         ", ",
-                        many.each().stream().map(each -> ((Value.Text) each).text()).toList());
+                        many.each().stream()
+                                .map(each -> ((Value.Text) each).text())
+                                .toList());
             }
             if (value instanceof Value.Absent absent) {
                 complain(
                         scopes,
-                        new Complaint(
-                                Complaint.Kind.NOTHING_THERE,
-                                at,
-                                name,
-                                absent.why(),
-                                List.of(),
-                                absent.mend()));
+                        new Complaint(Complaint.Kind.NOTHING_THERE, at, name, absent.why(), List.of(), absent.mend()));
             } else if (value instanceof Value.Inner || value instanceof Value.Many) {
                 complain(
                         scopes,
@@ -381,11 +354,7 @@ final class StrictMustache extends DefaultMustacheFactory {
                                 name,
                                 "`" + name + "` is not a text to print",
                                 List.of(),
-                                "Ask for one of its names, such as `"
-                                        + name
-                                        + "."
-                                        + one(value)
-                                        + "`."));
+                                "Ask for one of its names, such as `" + name + "." + one(value) + "`."));
             }
             // A false flag was told already where it came from; a true one reads as nothing.
             return "";
@@ -411,8 +380,7 @@ final class StrictMustache extends DefaultMustacheFactory {
         }
 
         @Override
-        public Writer iterate(
-                Iteration iteration, Writer writer, Object object, List<Object> scopes) {
+        public Writer iterate(Iteration iteration, Writer writer, Object object, List<Object> scopes) {
             if (object instanceof Value.Many many) {
                 Writer out = writer;
                 for (Value each : many.each()) {
@@ -430,13 +398,11 @@ final class StrictMustache extends DefaultMustacheFactory {
         }
 
         @Override
-        public Writer falsey(
-                Iteration iteration, Writer writer, Object object, List<Object> scopes) {
-            boolean something =
-                    object instanceof Value.Text
-                            || object instanceof Value.Inner
-                            || object instanceof Value.Flag flag && flag.yes()
-                            || object instanceof Value.Many many && !many.each().isEmpty();
+        public Writer falsey(Iteration iteration, Writer writer, Object object, List<Object> scopes) {
+            boolean something = object instanceof Value.Text
+                    || object instanceof Value.Inner
+                    || object instanceof Value.Flag flag && flag.yes()
+                    || object instanceof Value.Many many && !many.each().isEmpty();
             return something ? writer : iteration.next(writer, null, scopes);
         }
 
@@ -464,10 +430,7 @@ final class StrictMustache extends DefaultMustacheFactory {
                     Complaint.Kind.UNKNOWN_NAME,
                     at,
                     word,
-                    "there is no name `"
-                            + word
-                            + "`"
-                            + (within.isEmpty() ? "" : " in `" + within + "`"),
+                    "there is no name `" + word + "`" + (within.isEmpty() ? "" : " in `" + within + "`"),
                     NearNames.to(word, known),
                     "The reference for writers lists the names.");
         }

@@ -52,16 +52,8 @@ public final class Template {
      * @param firstLine the line of the file that the text begins on
      */
     public static Template compile(
-            SourceFile file,
-            String text,
-            int firstLine,
-            Escape escape,
-            Consumer<Complaint> complaints) {
-        return compile(
-                new StrictMustache.Part(file, text, firstLine),
-                escape,
-                name -> Optional.empty(),
-                complaints);
+            SourceFile file, String text, int firstLine, Escape escape, Consumer<Complaint> complaints) {
+        return compile(new StrictMustache.Part(file, text, firstLine), escape, name -> Optional.empty(), complaints);
     }
 
     /** A whole file that may call other files by their names without ending. */
@@ -73,9 +65,7 @@ public final class Template {
         return compile(
                 new StrictMustache.Part(file, file.text(), 1),
                 escape,
-                name ->
-                        partials.apply(name)
-                                .map(part -> new StrictMustache.Part(part, part.text(), 1)),
+                name -> partials.apply(name).map(part -> new StrictMustache.Part(part, part.text(), 1)),
                 complaints);
     }
 
@@ -87,14 +77,13 @@ public final class Template {
         StrictMustache factory = new StrictMustache(escape, partials);
         Marks marks = new Marks(part.file(), part.text(), part.firstLine());
         if (deepest(part.text()) > DEEPEST) {
-            complaints.accept(
-                    new Complaint(
-                            Complaint.Kind.MALFORMED,
-                            Place.of(part.file(), part.firstLine(), 1, 0),
-                            "",
-                            "sections are nested deeper than " + DEEPEST + " levels",
-                            List.of(),
-                            "Close each section where its text ends."));
+            complaints.accept(new Complaint(
+                    Complaint.Kind.MALFORMED,
+                    Place.of(part.file(), part.firstLine(), 1, 0),
+                    "",
+                    "sections are nested deeper than " + DEEPEST + " levels",
+                    List.of(),
+                    "Close each section where its text ends."));
             return new Template(marks, null, Map.of());
         }
         try {
@@ -175,10 +164,7 @@ public final class Template {
             boolean section = code.getCodes() != null;
             Asked here = new Asked(code.getName(), at, within, section);
             asked.add(here);
-            collect(
-                    code.getCodes(),
-                    section && !(code instanceof NotIterableCode) ? Optional.of(here) : within,
-                    asked);
+            collect(code.getCodes(), section && !(code instanceof NotIterableCode) ? Optional.of(here) : within, asked);
         }
     }
 }

@@ -71,13 +71,12 @@ record RulePage(Path path, List<String> lines, List<Example> examples) {
         List<Block> snippets =
                 blocks.stream().filter(it -> !it.language().equals("findings")).toList();
         if (!snippets.isEmpty()) {
-            examples.add(
-                    new Example(
-                            heading,
-                            snippets,
-                            blocks.stream()
-                                    .filter(it -> it.language().equals("findings"))
-                                    .findFirst()));
+            examples.add(new Example(
+                    heading,
+                    snippets,
+                    blocks.stream()
+                            .filter(it -> it.language().equals("findings"))
+                            .findFirst()));
         }
     }
 
@@ -117,10 +116,12 @@ record RulePage(Path path, List<String> lines, List<Example> examples) {
         for (int i = examples.size() - 1; i >= 0; i--) {
             Example example = examples.get(i);
             int end = example.blocks().get(example.blocks().size() - 1).last() + 1;
-            example.expected().ifPresent(it -> changed.subList(it.first(), it.last() + 1).clear());
+            example.expected()
+                    .ifPresent(it -> changed.subList(it.first(), it.last() + 1).clear());
             if (!told.get(i).isEmpty()) {
                 int at = example.expected().map(Block::first).orElse(end);
-                changed.addAll(at, ("```findings\n" + told.get(i) + "```").lines().toList());
+                changed.addAll(
+                        at, ("```findings\n" + told.get(i) + "```").lines().toList());
             }
         }
         return String.join("\n", changed) + "\n";

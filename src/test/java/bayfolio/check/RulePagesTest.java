@@ -61,11 +61,11 @@ class RulePagesTest {
     private static final String PROCEDURES = "units/shared/procedures/";
 
     private static final Pattern TOLD =
-            Pattern.compile(
-                    "(?:Finding\\s*\\.\\s*(?:error|warning)|\\btell)\\(\\s*\"([a-z-]+)\""
-                            + "|case [A-Z_]+ -> \"([a-z]+(?:-[a-z]+)+)\"");
+            Pattern.compile("(?:Finding\\s*\\.\\s*(?:error|warning)|\\btell)\\(\\s*\"([a-z-]+)\""
+                    + "|case [A-Z_]+ -> \"([a-z]+(?:-[a-z]+)+)\"");
 
-    @TempDir Path temp;
+    @TempDir
+    Path temp;
 
     @TestFactory
     Stream<DynamicNode> findingsOfTheExamples() throws IOException {
@@ -78,11 +78,7 @@ class RulePagesTest {
                 : dynamicContainer(
                         page.code(),
                         page.examples().stream()
-                                .map(
-                                        example ->
-                                                dynamicTest(
-                                                        example.heading(),
-                                                        () -> compare(example))));
+                                .map(example -> dynamicTest(example.heading(), () -> compare(example))));
     }
 
     private void compare(RulePage.Example example) throws Exception {
@@ -108,7 +104,8 @@ class RulePagesTest {
     void theTinyCoachIsClean() throws Exception {
         List<RulePage.Block> nothing = List.of();
 
-        assertThat(told(new RulePage.Example("nothing", nothing, Optional.empty()))).isEmpty();
+        assertThat(told(new RulePage.Example("nothing", nothing, Optional.empty())))
+                .isEmpty();
     }
 
     @Test
@@ -117,17 +114,14 @@ class RulePagesTest {
     }
 
     private static void checkForm(RulePage page) {
-        assertThat(page.text())
-                .startsWith("# " + page.code() + "\n**Checks** ")
-                .contains("**Why** ", "**Source** ");
+        assertThat(page.text()).startsWith("# " + page.code() + "\n**Checks** ").contains("**Why** ", "**Source** ");
         assertThat(page.examples())
                 .filteredOn(example -> !example.mended())
                 .extracting(RulePage.Example::expected)
                 .as("an example that the rule flags")
-                .anySatisfy(
-                        expected ->
-                                assertThat(expected.map(RulePage.Block::text).orElse(""))
-                                        .contains("[" + page.code() + "]"));
+                .anySatisfy(expected -> assertThat(
+                                expected.map(RulePage.Block::text).orElse(""))
+                        .contains("[" + page.code() + "]"));
         assertThat(page.examples())
                 .filteredOn(RulePage.Example::mended)
                 .as("`## " + RulePage.USE_INSTEAD + "`, without findings")
@@ -147,8 +141,7 @@ class RulePagesTest {
 
     @Test
     void everyRuleIsOnAPage() throws IOException {
-        Set<String> pages =
-                pages().stream().map(RulePage::code).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> pages = pages().stream().map(RulePage::code).collect(Collectors.toCollection(TreeSet::new));
 
         assertThat(Stream.concat(Rules.OF_A_FLEET.stream(), Rules.OF_A_COACH.stream()))
                 .allSatisfy(rule -> assertThat(codes(rule)).isNotEmpty().isSubsetOf(pages));
@@ -160,10 +153,7 @@ class RulePagesTest {
         String code = name.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
         return Files.exists(PAGES.resolve(code + ".md"))
                 ? Set.of(code)
-                : codes(
-                        Path.of(
-                                "src/main/java",
-                                rule.getClass().getName().replace('.', '/') + ".java"));
+                : codes(Path.of("src/main/java", rule.getClass().getName().replace('.', '/') + ".java"));
     }
 
     private static Set<String> codes(Path source) throws IOException {
@@ -189,7 +179,9 @@ class RulePagesTest {
 
     private static List<Path> files(Path folder, String ending) throws IOException {
         try (Stream<Path> paths = Files.walk(folder)) {
-            return paths.filter(path -> path.toString().endsWith(ending)).sorted().toList();
+            return paths.filter(path -> path.toString().endsWith(ending))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -199,9 +191,8 @@ class RulePagesTest {
         for (RulePage.Block block : example.blocks()) {
             lay(block, root);
         }
-        boolean asFiles =
-                example.blocks().stream()
-                        .anyMatch(it -> it.option("path").filter(path -> isRead(path)).isPresent());
+        boolean asFiles = example.blocks().stream()
+                .anyMatch(it -> it.option("path").filter(path -> isRead(path)).isPresent());
         return asFiles ? toldOfFiles(example, root) : toldOfSnippets(example, root);
     }
 
@@ -230,10 +221,9 @@ class RulePagesTest {
         if (!Files.exists(coach.resolve("unit.yaml"))) {
             Files.copy(TINY.resolve("unit.yaml"), coach.resolve("unit.yaml"));
         }
-        Set<String> paths =
-                example.blocks().stream()
-                        .flatMap(block -> block.option("path").stream())
-                        .collect(Collectors.toSet());
+        Set<String> paths = example.blocks().stream()
+                .flatMap(block -> block.option("path").stream())
+                .collect(Collectors.toSet());
         // The tiny coach has next to nothing of what the procedures of the program speak of.
         return findings(FleetReader.read(new Folder(root)))
                 .filter(finding -> paths.contains(finding.at().file().path()))
@@ -249,8 +239,7 @@ class RulePagesTest {
         boolean coach = false;
         for (RulePage.Block block : example.blocks()) {
             if (block.language().equals("markdown")) {
-                SourceFile file =
-                        block.file(PROCEDURES + "example-" + (1 + snippets.size()) + ".md");
+                SourceFile file = block.file(PROCEDURES + "example-" + (1 + snippets.size()) + ".md");
                 overlay.procedure(file);
                 snippets.add(file);
             } else if (block.language().equals("yaml") && block.option("fleet").isPresent()) {
@@ -279,10 +268,7 @@ class RulePagesTest {
 
     private static Stream<Finding> findings(FleetReader.Reading reading) throws Exception {
         ScreenWords screen = Theme.load(Path.of("."), Theme.BUILT_IN).words("en-US");
-        return Check.of(reading.fleet(), reading.library(), screen, reading.findings())
-                .findings()
-                .all()
-                .stream();
+        return Check.of(reading.fleet(), reading.library(), screen, reading.findings()).findings().all().stream();
     }
 
     /**
@@ -292,12 +278,7 @@ class RulePagesTest {
         Place at = finding.at();
         String place = snippet ? at.line() + ":" + at.column() : at.toString();
         String heading =
-                "%s: %s: %s [%s]\n"
-                        .formatted(
-                                place,
-                                finding.severity().word(),
-                                finding.message(),
-                                finding.code());
+                "%s: %s: %s [%s]\n".formatted(place, finding.severity().word(), finding.message(), finding.code());
         return heading
                 + TextReport.of(new Findings(List.of(finding)))
                         .lines()

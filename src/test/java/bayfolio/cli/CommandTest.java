@@ -20,7 +20,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CommandTest {
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     /** What a run printed, and how it ended. */
     private record Said(int exit, String out, String err) {}
@@ -98,15 +99,7 @@ class CommandTest {
         Said said = of(small(), "check", "--theme", theme);
 
         assertThat(said)
-                .isEqualTo(
-                        new Said(
-                                1,
-                                "",
-                                "There is no theme `"
-                                        + theme
-                                        + "`: no folder themes/"
-                                        + theme
-                                        + ".\n"));
+                .isEqualTo(new Said(1, "", "There is no theme `" + theme + "`: no folder themes/" + theme + ".\n"));
     }
 
     @Test
@@ -133,18 +126,16 @@ class CommandTest {
         JsonArray findings =
                 JsonParser.parseString(json.out()).getAsJsonObject().getAsJsonArray("findings");
         List<String> headings = new ArrayList<>();
-        findings.forEach(
-                element -> {
-                    var finding = element.getAsJsonObject();
-                    headings.add(
-                            "%s:%d:%d: %s: %s"
-                                    .formatted(
-                                            finding.get("file").getAsString(),
-                                            finding.get("line").getAsInt(),
-                                            finding.get("column").getAsInt(),
-                                            finding.get("severity").getAsString(),
-                                            finding.get("message").getAsString()));
-                });
+        findings.forEach(element -> {
+            var finding = element.getAsJsonObject();
+            headings.add("%s:%d:%d: %s: %s"
+                    .formatted(
+                            finding.get("file").getAsString(),
+                            finding.get("line").getAsInt(),
+                            finding.get("column").getAsInt(),
+                            finding.get("severity").getAsString(),
+                            finding.get("message").getAsString()));
+        });
         assertThat(headings).hasSize(3).allSatisfy(heading -> assertThat(text).contains(heading));
         assertThat(text.lines().filter(line -> line.matches(".+:[0-9]+:[0-9]+: [a-z]+: .+")))
                 .hasSameSizeAs(headings);
@@ -165,10 +156,9 @@ class CommandTest {
         assertThat(said.exit()).isZero();
         assertThat(said.err()).isEmpty();
         assertThat(said.out())
-                .matches(
-                        "Published [0-9]+ pages into "
-                                + Pattern.quote(folder.resolve("site-out/web").toString())
-                                + "\\.\n");
+                .matches("Published [0-9]+ pages into "
+                        + Pattern.quote(folder.resolve("site-out/web").toString())
+                        + "\\.\n");
         assertThat(folder.resolve("site-out/web/plover/index.html")).isRegularFile();
     }
 
@@ -193,14 +183,9 @@ class CommandTest {
     @Test
     void anEmptyFleetFolderIsToldWhatItLacks() {
         assertThat(of(folder, "check"))
-                .isEqualTo(
-                        new Said(
-                                1,
-                                "units/fleet.yaml:1:1: error: the file is missing [unreadable-file]\n\n1 error\n",
-                                ""));
-        assertThat(of(folder, "publish").err())
-                .contains("units/fleet.yaml")
-                .endsWith("Nothing was published.\n");
+                .isEqualTo(new Said(
+                        1, "units/fleet.yaml:1:1: error: the file is missing [unreadable-file]\n\n1 error\n", ""));
+        assertThat(of(folder, "publish").err()).contains("units/fleet.yaml").endsWith("Nothing was published.\n");
         assertThat(folder).isEmptyDirectory();
     }
 
@@ -209,9 +194,7 @@ class CommandTest {
         small();
         assertThat(DemoFleet.files(folder).keySet())
                 .containsExactly(
-                        "units/fleet.yaml",
-                        "units/plover/procedures/open-the-bed.md",
-                        "units/plover/unit.yaml");
+                        "units/fleet.yaml", "units/plover/procedures/open-the-bed.md", "units/plover/unit.yaml");
         Files.delete(folder.resolve("units/plover/procedures/open-the-bed.md"));
 
         assertThat(of(folder, "check")).isEqualTo(new Said(0, "", ""));
@@ -224,12 +207,10 @@ class CommandTest {
     @Test
     void aFleetWithoutCoachesIsPublishedAsSuch() throws Exception {
         DemoFleet.write(
-                folder.resolve("units/fleet.yaml"),
-                Files.readString(DemoFleet.SMALL.resolve("units/fleet.yaml")));
+                folder.resolve("units/fleet.yaml"), Files.readString(DemoFleet.SMALL.resolve("units/fleet.yaml")));
 
         assertThat(of(folder, "check")).isEqualTo(new Said(0, "", ""));
-        assertThat(of(folder, "check", "plover").err())
-                .startsWith("There is no coach `plover`; the fleet has none.\n");
+        assertThat(of(folder, "check", "plover").err()).startsWith("There is no coach `plover`; the fleet has none.\n");
         assertThat(of(folder, "publish").out()).startsWith("Published 1 page into ");
     }
 
@@ -301,8 +282,7 @@ class CommandTest {
                 Files.createSymbolicLink(fleet, fleet);
             }
             case "shared-is-a-file" -> DemoFleet.write(units.resolve("shared"), "mine");
-            case "procedures-is-a-file" ->
-                    DemoFleet.write(units.resolve("shared/procedures"), "mine");
+            case "procedures-is-a-file" -> DemoFleet.write(units.resolve("shared/procedures"), "mine");
             case "deep-yaml" -> {
                 DemoFleet.write(fleet, "[".repeat(5_000));
                 DemoFleet.write(unit, "a: ".repeat(5_000));

@@ -18,14 +18,10 @@ class JsonReportTest {
 
     @Test
     void everyPartOfAFindingIsReadBack() {
-        Finding finding =
-                Finding.error(
-                                "unknown-id",
-                                Place.of(FILE, 1, 7, 5),
-                                "`<wrong> & \"quoted\"` \u2014 no id")
-                        .near(List.of("right", "bright"))
-                        .mend("Write it.")
-                        .on("dunlin");
+        Finding finding = Finding.error("unknown-id", Place.of(FILE, 1, 7, 5), "`<wrong> & \"quoted\"` \u2014 no id")
+                .near(List.of("right", "bright"))
+                .mend("Write it.")
+                .on("dunlin");
 
         JsonObject json = read(finding).get(0).getAsJsonObject();
 
@@ -59,12 +55,11 @@ class JsonReportTest {
         JsonObject json = read(finding).get(0).getAsJsonObject();
 
         assertThat(TextReport.heading(finding))
-                .startsWith(
-                        "%s:%d:%d:"
-                                .formatted(
-                                        json.get("file").getAsString(),
-                                        json.get("line").getAsInt(),
-                                        json.get("column").getAsInt()));
+                .startsWith("%s:%d:%d:"
+                        .formatted(
+                                json.get("file").getAsString(),
+                                json.get("line").getAsInt(),
+                                json.get("column").getAsInt()));
         assertThat(json.get("endLine").getAsInt()).isEqualTo(2);
         assertThat(json.get("endColumn").getAsInt()).isEqualTo(5);
     }
@@ -101,8 +96,7 @@ class JsonReportTest {
 
         assertThat(all).hasSize(2);
         assertThat(all.get(0).getAsJsonObject().get("line").getAsInt()).isEqualTo(1);
-        assertThat(strings(all.get(1).getAsJsonObject().get("units")))
-                .containsExactly("dunlin", "whimbrel");
+        assertThat(strings(all.get(1).getAsJsonObject().get("units"))).containsExactly("dunlin", "whimbrel");
     }
 
     @Test
@@ -116,6 +110,8 @@ class JsonReportTest {
     }
 
     private static List<String> strings(JsonElement array) {
-        return array.getAsJsonArray().asList().stream().map(JsonElement::getAsString).toList();
+        return array.getAsJsonArray().asList().stream()
+                .map(JsonElement::getAsString)
+                .toList();
     }
 }

@@ -60,16 +60,13 @@ class NearNamesTest {
 
     @Test
     void shortNamesTakeOneSlipOnly() {
-        assertThat(NearNames.to("gas", List.of("gab", "god", "lp", "gasp")))
-                .containsExactly("gab", "gasp");
+        assertThat(NearNames.to("gas", List.of("gab", "god", "lp", "gasp"))).containsExactly("gab", "gasp");
     }
 
     @Test
     void namesThatShareMostWordsAreNearHoweverFarTheLettersAre() {
-        assertThat(
-                        NearNames.to(
-                                "house-battery-switch",
-                                List.of("house-battery-disconnect", "water-pump-switch", "fresh")))
+        assertThat(NearNames.to(
+                        "house-battery-switch", List.of("house-battery-disconnect", "water-pump-switch", "fresh")))
                 .containsExactly("house-battery-disconnect");
     }
 
@@ -82,18 +79,9 @@ class NearNamesTest {
 
     @Test
     void atMostFourNearestFirstThenByTheAlphabet() {
-        List<String> known =
-                List.of(
-                        "valve-f",
-                        "valve-e",
-                        "valve-dd",
-                        "valve-cc",
-                        "valve-b",
-                        "valve-b",
-                        "valve-aa");
+        List<String> known = List.of("valve-f", "valve-e", "valve-dd", "valve-cc", "valve-b", "valve-b", "valve-aa");
 
-        assertThat(NearNames.to("valve-a", known))
-                .containsExactly("valve-aa", "valve-b", "valve-e", "valve-f");
+        assertThat(NearNames.to("valve-a", known)).containsExactly("valve-aa", "valve-b", "valve-e", "valve-f");
     }
 
     @Test

@@ -9,10 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class TextReportTest {
-    private static final SourceFile UNIT =
-            new SourceFile(
-                    "units/dunlin/unit.yaml",
-                    """
+    private static final SourceFile UNIT = new SourceFile("units/dunlin/unit.yaml", """
                     id: dunlin
                     loads:
                       - id: roof-ac
@@ -21,17 +18,12 @@ class TextReportTest {
 
     @Test
     void aFindingShowsItsLineWithCaretsThenNearNamesThenMend() {
-        Finding finding =
-                Finding.error(
-                                "unknown-circuit",
-                                Place.of(UNIT, 4, 14, 6),
-                                "load `roof-ac` names circuit `ac-rar`")
-                        .near(List.of("ac-rear", "ac-roof"))
-                        .mend("Name a circuit of this coach.");
+        Finding finding = Finding.error(
+                        "unknown-circuit", Place.of(UNIT, 4, 14, 6), "load `roof-ac` names circuit `ac-rar`")
+                .near(List.of("ac-rear", "ac-roof"))
+                .mend("Name a circuit of this coach.");
 
-        assertThat(report(finding))
-                .isEqualTo(
-                        """
+        assertThat(report(finding)).isEqualTo("""
                         units/dunlin/unit.yaml:4:14: error: load `roof-ac` names circuit `ac-rar` [unknown-circuit]
                         4 |     circuit: ac-rar
                           |              ^^^^^^
@@ -42,12 +34,10 @@ class TextReportTest {
 
     @Test
     void findingsStandInFileOrderWithAnEmptyLineBetween() {
-        assertThat(
-                        report(
-                                Finding.warning("late", Place.of(UNIT, 3, 9, 7), "later"),
-                                Finding.error("soon", Place.of(UNIT, 1, 5, 6), "sooner")))
-                .isEqualTo(
-                        """
+        assertThat(report(
+                        Finding.warning("late", Place.of(UNIT, 3, 9, 7), "later"),
+                        Finding.error("soon", Place.of(UNIT, 1, 5, 6), "sooner")))
+                .isEqualTo("""
                         units/dunlin/unit.yaml:1:5: error: sooner [soon]
                         1 | id: dunlin
                           |     ^^^^^^
@@ -60,28 +50,21 @@ class TextReportTest {
 
     @Test
     void caretsStandUnderWideAndCombiningCharacters() {
-        SourceFile file =
-                new SourceFile(
-                        "units/x/unit.yaml", "name: \u5f0f\u6839 Cafe\u0301 \ud83d\ude80 wrong");
+        SourceFile file = new SourceFile("units/x/unit.yaml", "name: \u5f0f\u6839 Cafe\u0301 \ud83d\ude80 wrong");
 
-        assertThat(report(Finding.error("c", Place.of(file, 1, 18, 5), "m")))
-                .isEqualTo(
-                        """
+        assertThat(report(Finding.error("c", Place.of(file, 1, 18, 5), "m"))).isEqualTo("""
                         units/x/unit.yaml:1:18: error: m [c]
                         1 | name: \u5f0f\u6839 Cafe\u0301 \ud83d\ude80 wrong
                           |                    ^^^^^
                         """);
-        assertThat(report(Finding.error("c", Place.of(file, 1, 7, 2), "m")))
-                .endsWith("  |       ^^^^\n");
+        assertThat(report(Finding.error("c", Place.of(file, 1, 7, 2), "m"))).endsWith("  |       ^^^^\n");
     }
 
     @Test
     void tabsAreShownAsOneSpaceSoThatCaretsFit() {
         SourceFile file = new SourceFile("units/x/unit.yaml", "\tid:\twrong");
 
-        assertThat(report(Finding.error("c", Place.of(file, 1, 6, 5), "m")))
-                .isEqualTo(
-                        """
+        assertThat(report(Finding.error("c", Place.of(file, 1, 6, 5), "m"))).isEqualTo("""
                         units/x/unit.yaml:1:6: error: m [c]
                         1 |  id: wrong
                           |      ^^^^^
@@ -90,11 +73,11 @@ class TextReportTest {
 
     @Test
     void aLongLineIsShownAroundThePlace() {
-        SourceFile file =
-                new SourceFile("units/x/unit.yaml", "x".repeat(300) + "wrong" + "y".repeat(300));
+        SourceFile file = new SourceFile("units/x/unit.yaml", "x".repeat(300) + "wrong" + "y".repeat(300));
 
-        List<String> lines =
-                report(Finding.error("c", Place.of(file, 1, 301, 5), "m")).lines().toList();
+        List<String> lines = report(Finding.error("c", Place.of(file, 1, 301, 5), "m"))
+                .lines()
+                .toList();
 
         assertThat(lines.get(1)).hasSize("1 | ".length() + 160).contains("xxwrongyy");
         assertThat(lines.get(2)).hasSize(lines.get(1).indexOf("wrong") + 5).endsWith("  ^^^^^");
@@ -107,29 +90,21 @@ class TextReportTest {
 
         assertThat(report(Finding.error("c", Place.of(file, 1, 1, 500), "m")))
                 .endsWith("  | " + "^".repeat(160) + "\n");
-        assertThat(report(Finding.error("c", toNextLine, "m")))
-                .endsWith("  |   " + "^".repeat(158) + "\n");
+        assertThat(report(Finding.error("c", toNextLine, "m"))).endsWith("  |   " + "^".repeat(158) + "\n");
     }
 
     @Test
     void aPointGetsOneCaret() {
-        assertThat(report(Finding.error("c", Place.of(UNIT, 1, 5, 0), "m")))
-                .endsWith("  |     ^\n");
+        assertThat(report(Finding.error("c", Place.of(UNIT, 1, 5, 0), "m"))).endsWith("  |     ^\n");
     }
 
     @Test
     void whatIsWrongWithAFileThatIsNotThereHasNoExcerpt() {
         SourceFile missing = new SourceFile("units/fleet.yaml", "");
 
-        assertThat(
-                        report(
-                                Finding.error(
-                                                "unreadable-file",
-                                                Place.whole(missing),
-                                                "the file is missing")
-                                        .mend("Write it.")))
-                .isEqualTo(
-                        """
+        assertThat(report(Finding.error("unreadable-file", Place.whole(missing), "the file is missing")
+                        .mend("Write it.")))
+                .isEqualTo("""
                         units/fleet.yaml:1:1: error: the file is missing [unreadable-file]
                         help: Write it.
                         """);
@@ -140,13 +115,11 @@ class TextReportTest {
         SourceFile shared = new SourceFile("units/shared/procedures/x.md", "Go [](tank:gry).");
         Finding finding = Finding.error("unknown", Place.of(shared, 1, 7, 8), "there is no tank");
 
-        assertThat(
-                        report(
-                                finding.on("dunlin").near(List.of("gray")),
-                                finding.on("whimbrel").near(List.of("gray-tank")),
-                                finding.on("dunlin")))
-                .isEqualTo(
-                        """
+        assertThat(report(
+                        finding.on("dunlin").near(List.of("gray")),
+                        finding.on("whimbrel").near(List.of("gray-tank")),
+                        finding.on("dunlin")))
+                .isEqualTo("""
                         units/shared/procedures/x.md:1:7: error: there is no tank (dunlin, whimbrel) [unknown]
                         1 | Go [](tank:gry).
                           |       ^^^^^^^^
@@ -167,13 +140,8 @@ class TextReportTest {
 
         assertThat(TextReport.summary(Findings.of(List.of()))).isEmpty();
         assertThat(TextReport.summary(Findings.of(List.of(error)))).isEqualTo("1 error");
-        assertThat(
-                        TextReport.summary(
-                                Findings.of(
-                                        List.of(
-                                                warning,
-                                                error,
-                                                Finding.error("f", Place.of(UNIT, 2, 1, 2), "m")))))
+        assertThat(TextReport.summary(
+                        Findings.of(List.of(warning, error, Finding.error("f", Place.of(UNIT, 2, 1, 2), "m")))))
                 .isEqualTo("2 errors, 1 warning");
     }
 

@@ -54,11 +54,9 @@ class GoldenFleetTest {
         }
         Map<String, byte[]> wanted = DemoFleet.files(expected);
         assertThat(wanted).containsKey(FINDINGS);
-        wanted.forEach(
-                (path, bytes) ->
-                        assertThat(text(given, path))
-                                .as("%s, expected in %s", path, expected)
-                                .isEqualTo(new String(bytes, StandardCharsets.UTF_8)));
+        wanted.forEach((path, bytes) -> assertThat(text(given, path))
+                .as("%s, expected in %s", path, expected)
+                .isEqualTo(new String(bytes, StandardCharsets.UTF_8)));
     }
 
     @Test
@@ -85,11 +83,9 @@ class GoldenFleetTest {
         given.put(FINDINGS, findings.toString().getBytes(StandardCharsets.UTF_8));
         if (exit == 0) {
             StringWriter said = new StringWriter();
-            int published =
-                    run(said, "publish", "--fleet", fleet.toString(), "--out", out.toString());
+            int published = run(said, "publish", "--fleet", fleet.toString(), "--out", out.toString());
             assertThat(published).as(said.toString()).isZero();
-            DemoFleet.files(out.resolve("web"))
-                    .forEach((path, bytes) -> given.put("web/" + path, bytes));
+            DemoFleet.files(out.resolve("web")).forEach((path, bytes) -> given.put("web/" + path, bytes));
         }
         return given;
     }
@@ -101,8 +97,7 @@ class GoldenFleetTest {
 
     /** Writes the findings and those pages that are expected already, as far as they differ. */
     private static List<Path> write(Path expected, Map<String, byte[]> given) throws IOException {
-        Map<String, byte[]> before =
-                Files.exists(expected) ? DemoFleet.files(expected) : new TreeMap<>();
+        Map<String, byte[]> before = Files.exists(expected) ? DemoFleet.files(expected) : new TreeMap<>();
         List<Path> written = new ArrayList<>();
         for (Map.Entry<String, byte[]> file : given.entrySet()) {
             boolean chosen = file.getKey().equals(FINDINGS) || before.containsKey(file.getKey());

@@ -14,10 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class PrintingTest {
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     100 gal       | 100 gal        | 379 L
                     0.5 gal       | 0.5 gal        | 1.9 L
                     2.5 gal       | 2.5 gal        | 9.5 L
@@ -129,8 +126,7 @@ class PrintingTest {
         for (int figure = 1; figure <= most; figure++) {
             String back = anyParsed(figure + " " + unit).in(system);
 
-            assertThat(back.replace(",", "").replaceAll(" day$", " days"))
-                    .isEqualTo(figure + " " + unit);
+            assertThat(back.replace(",", "").replaceAll(" day$", " days")).isEqualTo(figure + " " + unit);
         }
     }
 
@@ -238,9 +234,7 @@ class PrintingTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Meters(Double.NEGATIVE_INFINITY))
                 .withMessageContaining("-Infinity");
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Share(1.01))
-                .withMessageContaining("1.01");
+        assertThatIllegalArgumentException().isThrownBy(() -> new Share(1.01)).withMessageContaining("1.01");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new LitersPer100Kilometers(0))
                 .withMessageContaining("0.0");

@@ -9,12 +9,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class PublishedFactorsTest {
     @ParameterizedTest(name = "{1} is {2} {3}")
-    @CsvFileSource(
-            resources = "nist-sp811-factors.csv",
-            useHeadersInDisplayName = true,
-            encoding = "UTF-8")
-    void unitsAreWorthWhatIsPublished(
-            String quantity, String written, double kept, String unit, double tolerance)
+    @CsvFileSource(resources = "nist-sp811-factors.csv", useHeadersInDisplayName = true, encoding = "UTF-8")
+    void unitsAreWorthWhatIsPublished(String quantity, String written, double kept, String unit, double tolerance)
             throws NotAQuantityException {
         Scale<?> scale = scale(quantity);
 

@@ -21,15 +21,11 @@ class RefusalTest {
     void aUnitNearlySpelledIsMended() {
         assertThat(refusal(Liters.SCALE, "100 galons"))
                 .isEqualTo(
-                        "`100 galons` is not a volume; did you mean `100 gal`?"
-                                + " units taken: gal, L, qt, mL, cup");
+                        "`100 galons` is not a volume; did you mean `100 gal`?" + " units taken: gal, L, qt, mL, cup");
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     100 gallons | 100 gal
                     100 GAL     | 100 gal
                     100  gal    | 100 gal
@@ -50,10 +46,7 @@ class RefusalTest {
         assertThat(Scale.all())
                 .filteredOn(scale -> scale.accepts(meant))
                 .hasSize(1)
-                .allSatisfy(
-                        scale ->
-                                assertThat(refusal(scale, written))
-                                        .contains("did you mean `" + meant + "`?"));
+                .allSatisfy(scale -> assertThat(refusal(scale, written)).contains("did you mean `" + meant + "`?"));
     }
 
     @Test
@@ -65,8 +58,7 @@ class RefusalTest {
 
     @Test
     void anotherQuantityIsCalledByItsName() {
-        assertThat(refusal(Liters.SCALE, "40 psi"))
-                .isEqualTo("`40 psi` is a pressure, not a volume");
+        assertThat(refusal(Liters.SCALE, "40 psi")).isEqualTo("`40 psi` is a pressure, not a volume");
         assertThat(refusal(Amps.SCALE, "3°")).isEqualTo("`3°` is an angle, not a current");
         assertThat(refusal(WattHours.SCALE, "5 kW")).isEqualTo("`5 kW` is a power, not an energy");
     }
@@ -74,24 +66,20 @@ class RefusalTest {
     @Test
     void anUnknownUnitIsToldTheKnownOnes() {
         assertThat(refusal(Meters.SCALE, "5 cubits"))
-                .isEqualTo(
-                        "`5 cubits` is not a length such as `12 ft 11 in`;"
-                                + " units taken: ft, in, m, cm, mm, mi, km");
-        assertThat(refusal(Liters.SCALE, "full"))
-                .startsWith("`full` is not a volume such as `100 gal`;");
+                .isEqualTo("`5 cubits` is not a length such as `12 ft 11 in`;"
+                        + " units taken: ft, in, m, cm, mm, mi, km");
+        assertThat(refusal(Liters.SCALE, "full")).startsWith("`full` is not a volume such as `100 gal`;");
         assertThat(refusal(Liters.SCALE, "")).startsWith("`` is not a volume such as `100 gal`;");
     }
 
     @Test
     void aNumberOutOfRangeIsToldTheRange() {
         assertThat(refusal(Share.SCALE, "101 %"))
-                .isEqualTo(
-                        "`101 %` is not a share such as `80 %`; before `%` goes a number from 0 to 100");
+                .isEqualTo("`101 %` is not a share such as `80 %`; before `%` goes a number from 0 to 100");
         assertThat(refusal(SquareMillimeters.SCALE, "5/0 AWG")).contains("units taken: AWG, mm²");
         assertThat(refusal(Liters.SCALE, "-5 gal"))
-                .isEqualTo(
-                        "`-5 gal` is not a volume such as `100 gal`; before `gal` goes a number such as"
-                                + " 12.5 or 1,250, not negative and of nine digits at most");
+                .isEqualTo("`-5 gal` is not a volume such as `100 gal`; before `gal` goes a number such as"
+                        + " 12.5 or 1,250, not negative and of nine digits at most");
     }
 
     @ParameterizedTest
@@ -107,12 +95,13 @@ class RefusalTest {
         Pattern suggestion = Pattern.compile("(?:did you mean|write) `([^`]*)`");
         for (Scale<?> scale : Scale.all()) {
             for (String unit : scale.units()) {
-                for (String number :
-                        new String[] {"1.2.3", "3,5", "1,2345", "007", "5", "-5", "500"}) {
+                for (String number : new String[] {"1.2.3", "3,5", "1,2345", "007", "5", "-5", "500"}) {
                     String written = number + "  " + unit;
                     Matcher matcher = suggestion.matcher(refusal(scale, written));
                     if (matcher.find()) {
-                        assertThat(scale.accepts(matcher.group(1))).as(matcher.group()).isTrue();
+                        assertThat(scale.accepts(matcher.group(1)))
+                                .as(matcher.group())
+                                .isTrue();
                     }
                 }
             }

@@ -19,46 +19,44 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ScaleTest {
-    private static final List<String> NUMBERS =
-            List.of(
-                    "0",
-                    "1",
-                    "7",
-                    "12.5",
-                    "0.5",
-                    "80",
-                    "100",
-                    "999",
-                    "1,250",
-                    "44600",
-                    "44,600.5",
-                    "123456789",
-                    "123,456,789",
-                    "100.5",
-                    "1250.125",
-                    "12.345678");
+    private static final List<String> NUMBERS = List.of(
+            "0",
+            "1",
+            "7",
+            "12.5",
+            "0.5",
+            "80",
+            "100",
+            "999",
+            "1,250",
+            "44600",
+            "44,600.5",
+            "123456789",
+            "123,456,789",
+            "100.5",
+            "1250.125",
+            "12.345678");
 
-    private static final List<String> NO_NUMBERS =
-            List.of(
-                    "",
-                    "-",
-                    ".5",
-                    "5.",
-                    "1.2.3",
-                    "1,25",
-                    "12,3456",
-                    "1234,567",
-                    "0,500",
-                    "007",
-                    "1234567890",
-                    "1234.5678",
-                    "1,,250",
-                    "+5",
-                    "1e3",
-                    "½",
-                    "٣",
-                    "5 0",
-                    "1 250");
+    private static final List<String> NO_NUMBERS = List.of(
+            "",
+            "-",
+            ".5",
+            "5.",
+            "1.2.3",
+            "1,25",
+            "12,3456",
+            "1234,567",
+            "0,500",
+            "007",
+            "1234567890",
+            "1234.5678",
+            "1,,250",
+            "+5",
+            "1e3",
+            "½",
+            "٣",
+            "5 0",
+            "1 250");
 
     static Stream<Scale<?>> scales() {
         return Scale.all().stream();
@@ -66,10 +64,8 @@ class ScaleTest {
 
     /** The scales whose units all take any number that is not negative. */
     static Stream<Scale<?>> ordinaryScales() {
-        return scales().filter(
-                        scale ->
-                                scale.ways().stream()
-                                        .allMatch(way -> way.numeral().equals(Numeral.PLAIN)));
+        return scales().filter(scale ->
+                scale.ways().stream().allMatch(way -> way.numeral().equals(Numeral.PLAIN)));
     }
 
     @Test
@@ -93,14 +89,14 @@ class ScaleTest {
         Set<String> seen = new HashSet<>();
 
         for (Scale<?> scale : Scale.all()) {
-            assertThat(scale.units()).allSatisfy(unit -> assertThat(seen.add(unit)).isTrue());
+            assertThat(scale.units())
+                    .allSatisfy(unit -> assertThat(seen.add(unit)).isTrue());
         }
     }
 
     @Test
     void offeredUnitsComeFirst() {
-        assertThat(Liters.SCALE.units())
-                .containsExactly("gal", "L", "qt", "mL", "cup", "l", "cups");
+        assertThat(Liters.SCALE.units()).containsExactly("gal", "L", "qt", "mL", "cup", "l", "cups");
         assertThat(Celsius.SCALE.units()).containsExactly("°F", "°C", "F", "C");
         assertThat(Meters.SCALE.units()).containsExactly("ft", "in", "m", "cm", "mm", "mi", "km");
     }
@@ -126,10 +122,7 @@ class ScaleTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     12 ft 11 in   | 3.937
                     12 ft 11.5 in | 3.9497
                     12ft 11in     | 3.937
@@ -223,8 +216,7 @@ class ScaleTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {"5 w", "5 KW", "5 KWH", "5 Gal", "5 M", "5 PSI", "5 kpa", "5 ºC", "5 ml"})
+    @ValueSource(strings = {"5 w", "5 KW", "5 KWH", "5 Gal", "5 M", "5 PSI", "5 kpa", "5 ºC", "5 ml"})
     void spellingsAreExact(String written) {
         for (Scale<?> scale : Scale.all()) {
             assertAgreed(scale, written, false);
@@ -275,7 +267,9 @@ class ScaleTest {
     }
 
     private static void assertAgreed(Scale<?> scale, String text, boolean taken) {
-        assertThat(matches(scale, text)).as("pattern of %s on `%s`", scale, text).isEqualTo(taken);
+        assertThat(matches(scale, text))
+                .as("pattern of %s on `%s`", scale, text)
+                .isEqualTo(taken);
         if (taken) {
             assertThatCode(() -> scale.parse(text)).doesNotThrowAnyException();
         } else {
@@ -305,10 +299,7 @@ class ScaleTest {
             for (String unit : scale.units()) {
                 if (text.endsWith(unit)) {
                     String before = text.substring(0, text.length() - unit.length());
-                    if (isNumber(
-                            before.endsWith(" ")
-                                    ? before.substring(0, before.length() - 1)
-                                    : before)) {
+                    if (isNumber(before.endsWith(" ") ? before.substring(0, before.length() - 1) : before)) {
                         return true;
                     }
                 }
@@ -321,9 +312,7 @@ class ScaleTest {
             String whole = point < 0 ? text : text.substring(0, point);
             String fraction = point < 0 ? "0" : text.substring(point + 1);
             String digits = whole.replace(",", "");
-            if (!isDigits(digits)
-                    || !isDigits(fraction)
-                    || (digits.startsWith("0") && !whole.equals("0"))) {
+            if (!isDigits(digits) || !isDigits(fraction) || (digits.startsWith("0") && !whole.equals("0"))) {
                 return false;
             }
             if (whole.contains(",") && !whole.equals(grouped(digits))) {
@@ -342,9 +331,7 @@ class ScaleTest {
         private static String grouped(String digits) {
             return digits.length() <= 3
                     ? digits
-                    : grouped(digits.substring(0, digits.length() - 3))
-                            + ","
-                            + digits.substring(digits.length() - 3);
+                    : grouped(digits.substring(0, digits.length() - 3)) + "," + digits.substring(digits.length() - 3);
         }
     }
 }

@@ -20,10 +20,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class FeatureTest {
     /** Read out of the three descriptions by a person, key by key. */
-    private static final Map<String, String> DEMO =
-            Map.of(
-                    "whimbrel",
-                    """
+    private static final Map<String, String> DEMO = Map.of("whimbrel", """
                     shore-50a cord-reel-powered transfer-automatic surge-protection small-supply-adapter
                     generator inverter house-lead-acid battery-boost battery-switch-relay
                     lp-tank city-water gravity-fill water-heater-gas water-heater-electric outside-shower
@@ -31,9 +28,7 @@ class FeatureTest {
                     fridge-two-way hob-gas oven-gas microwave
                     slide-out jacks awning-electric step-electric sliding-trays
                     gasoline rear-camera dual-rear-wheels hitch after-hours-pickup
-                    """,
-                    "dunlin",
-                    """
+                    """, "dunlin", """
                     shore-30a cord-fixed transfer-manual small-supply-adapter
                     generator house-lead-acid battery-switch-manual
                     lp-tank city-water gravity-fill water-heater-gas outside-shower
@@ -41,9 +36,7 @@ class FeatureTest {
                     fridge-two-way hob-gas oven-gas microwave
                     leveling-ramps awning-manual step-electric
                     gasoline rear-camera dual-rear-wheels spare-wheel after-hours-pickup
-                    """,
-                    "turnstone",
-                    """
+                    """, "turnstone", """
                     hookup-230v cord-detachable small-supply-adapter solar house-lithium battery-switch-manual
                     gas-cylinders gas-crash-sensor gravity-fill
                     blown-air-heater frost-protection-valve cassette-toilet gray-drain-floor
@@ -59,9 +52,7 @@ class FeatureTest {
         FACTS.put(Feature.LOAD_MANAGEMENT, "load-management: yes");
         FACTS.put(Feature.GENERATOR_AUTOSTART, "generator: {autostart: yes}");
         FACTS.put(Feature.GENERATOR_ON_LP, "generator: {fuel: lp-gas}");
-        FACTS.put(
-                Feature.FILL_VALVE,
-                role("switches", "water-fill-valve", "make: lever, access: free"));
+        FACTS.put(Feature.FILL_VALVE, role("switches", "water-fill-valve", "make: lever, access: free"));
         FACTS.put(Feature.WATER_FILTER_FITTED, appliance("water-filter"));
         FACTS.put(Feature.HYDRONIC, appliance("hydronic-heater"));
         FACTS.put(Feature.HEAT_PUMP, appliance("heat-pump"));
@@ -73,17 +64,11 @@ class FeatureTest {
         FACTS.put(
                 Feature.SLIDE_LOCKS,
                 "slides: [{id: a, name: A, side: left, from-front: 1 m, width: 1 m, depth: 1 m, travel-locks: yes}]");
-        FACTS.put(
-                Feature.KEYLESS_ENTRY,
-                role("switches", "entry-keypad", "make: keypad, access: free"));
-        FACTS.put(
-                Feature.ANTENNA_RAISED,
-                role("switches", "antenna-control", "make: crank, access: free"));
+        FACTS.put(Feature.KEYLESS_ENTRY, role("switches", "entry-keypad", "make: keypad, access: free"));
+        FACTS.put(Feature.ANTENNA_RAISED, role("switches", "antenna-control", "make: crank, access: free"));
         FACTS.put(Feature.AIR_BRAKES, "engine: {air-brakes: yes}");
         FACTS.put(Feature.EXHAUST_BRAKE, "engine: {exhaust-brake: yes}");
-        FACTS.put(
-                Feature.SECOND_FUEL_FILLER,
-                """
+        FACTS.put(Feature.SECOND_FUEL_FILLER, """
                 connections:
                   - {id: a, name: A, what: fuel fill, access: free, roles: [fuel-filler]}
                   - {id: b, name: B, what: fuel fill, access: free, roles: [fuel-filler]}
@@ -91,19 +76,16 @@ class FeatureTest {
         FACTS.put(Feature.TOWING_ALLOWED, "hire: {towing: yes}");
     }
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     @Test
     void demoCoachesHaveWhatTheirDescriptionsSay() {
         for (Unit unit : FleetReader.read(new Folder(Path.of("."))).fleet().units()) {
             assertThat(words(unit))
                     .as(unit.id())
-                    .isEqualTo(
-                            new TreeSet<>(
-                                    List.of(
-                                            DEMO.getOrDefault(unit.id(), "")
-                                                    .strip()
-                                                    .split("\\s+"))));
+                    .isEqualTo(new TreeSet<>(
+                            List.of(DEMO.getOrDefault(unit.id(), "").strip().split("\\s+"))));
         }
     }
 
@@ -125,7 +107,9 @@ class FeatureTest {
     @Test
     void oneFactGivesTheFeature() throws Exception {
         for (Map.Entry<Feature, String> fact : FACTS.entrySet()) {
-            assertThat(fact.getKey().of(unit(fact.getValue()))).as(fact.getValue()).isTrue();
+            assertThat(fact.getKey().of(unit(fact.getValue())))
+                    .as(fact.getValue())
+                    .isTrue();
         }
     }
 
@@ -133,22 +117,17 @@ class FeatureTest {
     void theOtherWayRoundItIsNotGiven() throws Exception {
         assertThat(words(unit("engine: {air-brakes: no, exhaust-brake: no, rear-camera: no}")))
                 .isEmpty();
-        assertThat(words(unit("hire: {towing: no, winter: no, after-hours-pickup: no}"))).isEmpty();
-        assertThat(words(unit("generator: {autostart: no, fuel: diesel}")))
-                .containsExactly("generator");
-        assertThat(
-                        words(
-                                unit(
-                                        "connections: [{id: a, name: A, what: fuel fill, access: free, roles: [fuel-filler]}]")))
+        assertThat(words(unit("hire: {towing: no, winter: no, after-hours-pickup: no}")))
+                .isEmpty();
+        assertThat(words(unit("generator: {autostart: no, fuel: diesel}"))).containsExactly("generator");
+        assertThat(words(unit("connections: [{id: a, name: A, what: fuel fill, access: free, roles: [fuel-filler]}]")))
                 .isEmpty();
     }
 
     @Test
     void wordsAreThoseOfTheTypeAndFindTheFeature() {
         for (Feature feature : Feature.values()) {
-            assertThat(feature.word())
-                    .isEqualTo(Type.word(feature))
-                    .matches("[a-z0-9]+(-[a-z0-9]+)*");
+            assertThat(feature.word()).isEqualTo(Type.word(feature)).matches("[a-z0-9]+(-[a-z0-9]+)*");
             assertThat(Feature.named(feature.word())).contains(feature);
         }
         assertThat(Feature.words()).doesNotHaveDuplicates().hasSize(Feature.values().length);
@@ -156,34 +135,28 @@ class FeatureTest {
     }
 
     private static TreeSet<String> words(Unit unit) {
-        return new TreeSet<>(
-                Arrays.stream(Feature.values())
-                        .filter(it -> it.of(unit))
-                        .map(Feature::word)
-                        .toList());
+        return new TreeSet<>(Arrays.stream(Feature.values())
+                .filter(it -> it.of(unit))
+                .map(Feature::word)
+                .toList());
     }
 
     private Unit unit(String facts) throws Exception {
         Path file = folder.resolve("units/test/unit.yaml");
         Files.createDirectories(file.getParent());
-        Files.writeString(
-                file,
-                """
+        Files.writeString(file, """
                 id: test
                 name: Test
                 body: van
                 region: europe
                 drive-side: left
                 size: {length: 6 m, width: 2 m, height: 3 m}
-                """
-                        + facts);
+                """ + facts);
         FleetReader.Reading reading = FleetReader.read(new Folder(folder));
         assertThat(new ArrayList<>(reading.findings()))
                 .as(facts)
-                .filteredOn(
-                        finding ->
-                                finding.code().startsWith("unknown")
-                                        || finding.code().startsWith("wrong"))
+                .filteredOn(finding ->
+                        finding.code().startsWith("unknown") || finding.code().startsWith("wrong"))
                 .isEmpty();
         return reading.fleet().units().get(0);
     }

@@ -14,13 +14,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class WalkTest {
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     @Test
     void theWayGoesRearwardFromTheDoorOnceRoundThenUnderThenInsideThenUp() throws Exception {
-        Unit unit =
-                unit(
-                        """
+        Unit unit = unit("""
                         doors:
                           - {id: entry-door, name: E, roles: [entry-door], side: right, from-front: 3 m, width: 0.6 m, access: free}
                         switches:
@@ -66,9 +65,7 @@ class WalkTest {
 
     @Test
     void withTheDoorOnTheLeftTheWayIsMirrored() throws Exception {
-        Unit unit =
-                unit(
-                        """
+        Unit unit = unit("""
                         doors:
                           - {id: entry-door, name: E, roles: [entry-door], side: left, from-front: 3 m, width: 0.6 m, access: free}
                         switches:
@@ -96,9 +93,7 @@ class WalkTest {
 
     @Test
     void withoutAnEntryDoorTheWayBeginsAtTheRightFrontCorner() throws Exception {
-        Unit unit =
-                unit(
-                        """
+        Unit unit = unit("""
                         switches:
                           - {id: left, name: N, make: tap, access: free, side: left, from-front: 1 m}
                           - {id: right, name: N, make: tap, access: free, side: right, from-front: 0 m}
@@ -109,9 +104,7 @@ class WalkTest {
 
     @Test
     void aThingInACompartmentIsMetAtItsCompartment() throws Exception {
-        Unit unit =
-                unit(
-                        """
+        Unit unit = unit("""
                         doors:
                           - {id: entry-door, name: E, roles: [entry-door], side: right, from-front: 3 m, width: 0.6 m, access: free}
                         compartments:
@@ -133,9 +126,7 @@ class WalkTest {
         Random random = new Random(5);
         for (int i = 0; i < 60; i++) {
             String side = List.of("left", "roof", "inside").get(random.nextInt(3));
-            facts.append(
-                    "  - {id: s%d, name: N, make: tap, access: free, side: %s}\n"
-                            .formatted(i, side));
+            facts.append("  - {id: s%d, name: N, make: tap, access: free, side: %s}\n".formatted(i, side));
         }
         Unit unit = unit(facts.toString());
 
@@ -143,19 +134,11 @@ class WalkTest {
 
         assertThat(ordered).hasSize(60);
         for (Side side : List.of(Side.LEFT, Side.INSIDE, Side.ROOF)) {
-            assertThat(
-                            ordered.stream()
-                                    .filter(
-                                            it ->
-                                                    it.spot().orElseThrow().side().orElseThrow()
-                                                            == side))
-                    .containsExactlyElementsOf(
-                            unit.switches().stream()
-                                    .filter(
-                                            it ->
-                                                    it.spot().orElseThrow().side().orElseThrow()
-                                                            == side)
-                                    .toList());
+            assertThat(ordered.stream()
+                            .filter(it -> it.spot().orElseThrow().side().orElseThrow() == side))
+                    .containsExactlyElementsOf(unit.switches().stream()
+                            .filter(it -> it.spot().orElseThrow().side().orElseThrow() == side)
+                            .toList());
         }
         assertThat(new Walk(unit).order(ordered)).isEqualTo(ordered);
     }
@@ -167,20 +150,17 @@ class WalkTest {
             List<Compartment> shuffled = new ArrayList<>(unit.compartments());
             Collections.shuffle(shuffled, new Random(3));
 
-            assertThat(walk.order(shuffled))
-                    .as(unit.id())
-                    .isEqualTo(walk.order(unit.compartments()));
+            assertThat(walk.order(shuffled)).as(unit.id()).isEqualTo(walk.order(unit.compartments()));
         }
     }
 
     /** The door is on the right, 12 ft from the front: behind R2 and ahead of R3. */
     @Test
     void dunlinIsWalkedFromItsWaterHeaterRoundToItsBatteryBox() {
-        Unit dunlin =
-                FleetReader.read(new Folder(Path.of("."))).fleet().units().stream()
-                        .filter(it -> it.id().equals("dunlin"))
-                        .findFirst()
-                        .orElseThrow();
+        Unit dunlin = FleetReader.read(new Folder(Path.of("."))).fleet().units().stream()
+                .filter(it -> it.id().equals("dunlin"))
+                .findFirst()
+                .orElseThrow();
 
         assertThat(order(dunlin, dunlin.compartments()))
                 .containsExactly(
@@ -211,17 +191,14 @@ class WalkTest {
     private Unit unit(String facts) throws Exception {
         Path file = folder.resolve("units/test/unit.yaml");
         Files.createDirectories(file.getParent());
-        Files.writeString(
-                file,
-                """
+        Files.writeString(file, """
                 id: test
                 name: Test
                 body: van
                 region: europe
                 drive-side: left
                 size: {length: 7 m, width: 2 m, height: 3 m}
-                """
-                        + facts);
+                """ + facts);
         FleetReader.Reading reading = FleetReader.read(new Folder(folder));
         assertThat(reading.findings())
                 .filteredOn(it -> it.at().file().path().contains("test"))

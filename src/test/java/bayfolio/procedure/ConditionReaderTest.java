@@ -48,8 +48,7 @@ class ConditionReaderTest {
     @Test
     void bracketsBindFirst() {
         assertThat(read("(solar or jacks) and def")).isEqualTo(new And(new Or(SOLAR, JACKS), DEF));
-        assertThat(read("not(solar and(jacks or def))"))
-                .isEqualTo(new Not(new And(SOLAR, new Or(JACKS, DEF))));
+        assertThat(read("not(solar and(jacks or def))")).isEqualTo(new Not(new And(SOLAR, new Or(JACKS, DEF))));
         assertThat(findings).isEmpty();
     }
 
@@ -63,8 +62,7 @@ class ConditionReaderTest {
         "generator and (slide-out or winter-hire), true, false, false",
         "every coach, true, true, true"
     })
-    void conditionsHoldByWhatTheCoachHas(
-            String written, boolean whimbrel, boolean dunlin, boolean turnstone) {
+    void conditionsHoldByWhatTheCoachHas(String written, boolean whimbrel, boolean dunlin, boolean turnstone) {
         Condition condition = read(written);
 
         assertThat(List.of("whimbrel", "dunlin", "turnstone"))
@@ -75,34 +73,24 @@ class ConditionReaderTest {
     @Test
     void anUnknownFeatureIsToldAtItsColumnWithNearNames() {
         assertThat(read("solar and not (jcks or def)")).isEqualTo(new Condition.Never());
-        assertThat(findings)
-                .singleElement()
-                .satisfies(
-                        finding -> {
-                            assertThat(finding.code()).isEqualTo("unknown-feature");
-                            assertThat(finding.at())
-                                    .hasToString("units/shared/procedures/x.md:6:22");
-                            assertThat(finding.at().end().column()).isEqualTo(26);
-                            assertThat(finding.message())
-                                    .isEqualTo("`jcks` is no feature of a coach");
-                            assertThat(finding.near()).contains("jacks");
-                        });
+        assertThat(findings).singleElement().satisfies(finding -> {
+            assertThat(finding.code()).isEqualTo("unknown-feature");
+            assertThat(finding.at()).hasToString("units/shared/procedures/x.md:6:22");
+            assertThat(finding.at().end().column()).isEqualTo(26);
+            assertThat(finding.message()).isEqualTo("`jcks` is no feature of a coach");
+            assertThat(finding.near()).contains("jacks");
+        });
     }
 
     @Test
     void everyUnknownFeatureIsTold() {
         read("slar or jaks or df");
 
-        assertThat(findings)
-                .extracting(finding -> finding.at().column())
-                .containsExactly(7, 15, 23);
+        assertThat(findings).extracting(finding -> finding.at().column()).containsExactly(7, 15, 23);
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     solar and              | 7  | a feature is missing at the end
                     not                    | 7  | a feature is missing at the end
                     solar and or jacks     | 17 | a feature is missing before `or`
@@ -118,11 +106,10 @@ class ConditionReaderTest {
         assertThat(findings)
                 .filteredOn(finding -> finding.code().equals("malformed-condition"))
                 .singleElement()
-                .satisfies(
-                        finding -> {
-                            assertThat(finding.message()).isEqualTo(message);
-                            assertThat(finding.at().column()).isEqualTo(column);
-                        });
+                .satisfies(finding -> {
+                    assertThat(finding.message()).isEqualTo(message);
+                    assertThat(finding.at().column()).isEqualTo(column);
+                });
     }
 
     @Test
@@ -136,8 +123,7 @@ class ConditionReaderTest {
     void columnsAreRightBehindAQuote() {
         SourceFile file = new SourceFile("x.md", "when: \"solar or jcks\"");
 
-        ConditionReader.read(
-                new Located<>("solar or jcks", Place.of(file, 1, 7, 15)), findings::add);
+        ConditionReader.read(new Located<>("solar or jcks", Place.of(file, 1, 7, 15)), findings::add);
 
         assertThat(findings).extracting(finding -> finding.at().column()).containsExactly(17);
     }
@@ -168,8 +154,7 @@ class ConditionReaderTest {
     /** As behind {@code when: } on line 6. */
     private Condition read(String written) {
         findings.clear();
-        SourceFile file =
-                new SourceFile("units/shared/procedures/x.md", "\n\n\n\n\nwhen: " + written);
+        SourceFile file = new SourceFile("units/shared/procedures/x.md", "\n\n\n\n\nwhen: " + written);
         Place at = Place.of(file, 6, 7, written.codePointCount(0, written.length()));
         return ConditionReader.read(new Located<>(written, at), findings::add);
     }

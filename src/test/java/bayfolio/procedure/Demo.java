@@ -23,13 +23,12 @@ import java.util.stream.Stream;
 /** The demo fleet, and scripts for it that a test writes. */
 final class Demo {
     private static final FleetReader.Reading READING = FleetReader.read(new Folder(Path.of(".")));
-    private static final ScreenWords SCREEN =
-            new ScreenWords(
-                    "en-US",
-                    Stream.concat(
-                                    References.PAGES.stream().map(id -> "page." + id),
-                                    Stream.of(Stage.values()).map(stage -> "stage." + stage.word()))
-                            .collect(Collectors.toMap(key -> key, key -> "words of " + key)));
+    private static final ScreenWords SCREEN = new ScreenWords(
+            "en-US",
+            Stream.concat(
+                            References.PAGES.stream().map(id -> "page." + id),
+                            Stream.of(Stage.values()).map(stage -> "stage." + stage.word()))
+                    .collect(Collectors.toMap(key -> key, key -> "words of " + key)));
 
     private Demo() {}
 
@@ -59,10 +58,8 @@ final class Demo {
         return script("by-test", Who.RENTER, Stage.LIVING, new Condition.Always(), List.of(), body);
     }
 
-    static Script script(
-            String id, Who who, Stage stage, Condition when, List<String> formerly, String body) {
-        SourceFile file =
-                new SourceFile("units/shared/procedures/" + id + ".md", "---\n".repeat(7) + body);
+    static Script script(String id, Who who, Stage stage, Condition when, List<String> formerly, String body) {
+        SourceFile file = new SourceFile("units/shared/procedures/" + id + ".md", "---\n".repeat(7) + body);
         Place top = Place.of(file, 2, 1, 3);
         Map<Key<?>, Located<?>> facts = new IdentityHashMap<>();
         facts.put(Head.ID, new Located<>(id, top));
@@ -72,7 +69,8 @@ final class Demo {
         facts.put(Head.WHEN, new Located<>("every coach", top));
         facts.put(
                 Head.FORMERLY,
-                new Located<>(formerly.stream().map(it -> new Located<>(it, top)).toList(), top));
+                new Located<>(
+                        formerly.stream().map(it -> new Located<>(it, top)).toList(), top));
         Head head = new Head(new Facts(Head.SHAPE, top, facts));
         return new Script(head, when, file, body, 8, Optional.empty());
     }

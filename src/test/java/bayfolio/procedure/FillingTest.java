@@ -18,8 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class FillingTest {
-    private static final String ENDINGS =
-            """
+    private static final String ENDINGS = """
 
             ## Done when
             It hums.
@@ -34,9 +33,7 @@ class FillingTest {
 
     @Test
     void aProcedureIsReadIntoItsParts() {
-        Procedure procedure =
-                whimbrel(
-                        """
+        Procedure procedure = whimbrel("""
                         Stand outside.
 
                         - with gloves
@@ -59,8 +56,7 @@ class FillingTest {
                         """);
 
         assertThat(findings).isEmpty();
-        assertThat(texts(procedure.opening()))
-                .containsExactly("Stand outside.", "with gloves; with a light");
+        assertThat(texts(procedure.opening())).containsExactly("Stand outside.", "with gloves; with a light");
         assertThat(procedure.parts())
                 .singleElement()
                 .extracting(Procedure.Part::title)
@@ -73,9 +69,7 @@ class FillingTest {
 
     @Test
     void aHazardGuardsTheStepThatFollows() {
-        Procedure procedure =
-                whimbrel(
-                        """
+        Procedure procedure = whimbrel("""
                         > **WARNING** Hot. It burns.
 
                         > NOTICE: It drips.
@@ -89,57 +83,46 @@ class FillingTest {
                         1. > **CAUTION** Sharp.
 
                            Shut it.
-                        """
-                                + ENDINGS);
+                        """ + ENDINGS);
 
         assertThat(findings).isEmpty();
         List<Step> steps = procedure.steps().toList();
         assertThat(steps)
                 .extracting(step -> step.hazards().stream().map(Hazard::signal).toList())
                 .containsExactly(
-                        List.of(Signal.WARNING, Signal.NOTICE),
-                        List.of(),
-                        List.of(Signal.DANGER, Signal.CAUTION));
+                        List.of(Signal.WARNING, Signal.NOTICE), List.of(), List.of(Signal.DANGER, Signal.CAUTION));
         assertThat(steps.get(0).hazards())
                 .extracting(hazard -> texts(hazard.text()))
                 .containsExactly(List.of("Hot. It burns."), List.of("It drips."));
-        assertThat(texts(steps.get(2).hazards().get(0).text()))
-                .containsExactly("Gas. It kills. Go away.");
+        assertThat(texts(steps.get(2).hazards().get(0).text())).containsExactly("Gas. It kills. Go away.");
         assertThat(steps.get(2).hazards().get(0).at().line()).isEqualTo(15);
     }
 
     @Test
     void aHazardAfterItsStepIsTold() {
-        whimbrel(
-                """
+        whimbrel("""
                 1. Open it.
 
                    > **WARNING** Hot.
                 1. Wait.
-                """
-                        + ENDINGS);
+                """ + ENDINGS);
 
         assertThat(told()).containsExactly("10:4 hazard-after-step");
     }
 
     @Test
     void aHazardThatNoStepFollowsIsTold() {
-        whimbrel(
-                """
+        whimbrel("""
                 1. Open it.
 
                 > **WARNING** Hot.
-                """
-                        + ENDINGS);
+                """ + ENDINGS);
 
         assertThat(told()).containsExactly("10:1 hazard-after-step");
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     > Hot.
                     > **ATTENTION** Hot.
                     > **Warning** Hot.
@@ -155,9 +138,7 @@ class FillingTest {
 
     @Test
     void headingsOfTheThirdLevelGroupSteps() {
-        Procedure procedure =
-                whimbrel(
-                        """
+        Procedure procedure = whimbrel("""
                         Two places.
 
                         ### Inside
@@ -166,12 +147,12 @@ class FillingTest {
                         ### Outside, at the **left**
                         1. Listen.
                         1. Come back.
-                        """
-                                + ENDINGS);
+                        """ + ENDINGS);
 
         assertThat(findings).isEmpty();
         assertThat(procedure.parts())
-                .extracting(part -> part.title().orElse("") + ": " + part.steps().size())
+                .extracting(
+                        part -> part.title().orElse("") + ": " + part.steps().size())
                 .containsExactly("Inside: 1", "Outside, at the left: 2");
     }
 
@@ -190,8 +171,7 @@ class FillingTest {
 
     @Test
     void emptyEndingsAndUnknownSectionsAreTold() {
-        whimbrel(
-                """
+        whimbrel("""
                 1. Open it.
 
                 ## Finally
@@ -215,10 +195,7 @@ class FillingTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     1. Look: ![x](y.png) | 8:10 | a procedure has no use for this image
                     1. Look <b>here</b>. | 8:9  | a procedure has no use for this HTML inline
                     <p>x</p>             | 8:1  | a procedure has no use for this HTML block
@@ -226,14 +203,11 @@ class FillingTest {
     void markupWithoutAUseIsTold(String written, String at, String message) {
         whimbrel(written + "\n\n1. Go.\n" + ENDINGS);
 
-        assertThat(findings)
-                .first()
-                .satisfies(
-                        finding -> {
-                            assertThat(finding.code()).isEqualTo("unexpected-markup");
-                            assertThat(finding.message()).isEqualTo(message);
-                            assertThat(finding.at().toString()).endsWith(":" + at);
-                        });
+        assertThat(findings).first().satisfies(finding -> {
+            assertThat(finding.code()).isEqualTo("unexpected-markup");
+            assertThat(finding.message()).isEqualTo(message);
+            assertThat(finding.at().toString()).endsWith(":" + at);
+        });
     }
 
     @Test
@@ -248,9 +222,7 @@ class FillingTest {
 
     @Test
     void idsOfStepsAreUniqueAndOfTheirFirstWords() {
-        Procedure procedure =
-                whimbrel(
-                        """
+        Procedure procedure = whimbrel("""
                         1. Wait.
                         1. Wait.
                         1. Wait 2.
@@ -258,30 +230,21 @@ class FillingTest {
                         1. Wait {{unit.hire.lowest-night}}.
                         1. {{unit.name}}
                         1. \u00c9t\u00e9
-                        """
-                                + ENDINGS);
+                        """ + ENDINGS);
 
         assertThat(procedure.steps().map(Step::id))
                 .containsExactly(
-                        "wait",
-                        "wait-2",
-                        "wait-2-2",
-                        "turn-it-on-house-battery-switch",
-                        "wait-3",
-                        "step",
-                        "t");
+                        "wait", "wait-2", "wait-2-2", "turn-it-on-house-battery-switch", "wait-3", "step", "t");
     }
 
     @Test
     void idsOfStepsStayWhenOthersComeInBetween() {
-        String before =
-                """
+        String before = """
                 1. See that all valves are shut.
                 1. Open [](switch:black-dump-valve).
                 1. Shut it again.
                 """;
-        String after =
-                """
+        String after = """
                 > **NOTICE** One at a time.
 
                 1. Put on gloves.
@@ -295,20 +258,19 @@ class FillingTest {
                 """;
 
         assertThat(whimbrel(after + ENDINGS).steps().map(Step::id))
-                .containsSubsequence(whimbrel(before + ENDINGS).steps().map(Step::id).toList());
+                .containsSubsequence(
+                        whimbrel(before + ENDINGS).steps().map(Step::id).toList());
     }
 
     @Test
     void idsOfStepsAreTheSameOnEveryCoach() {
-        String body =
-                """
+        String body = """
                 {{#has.jacks}}
                 1. Bring the jacks up.
                 {{/has.jacks}}
                 {{#has.generator}}1. Stop the generator.{{/has.generator}}
                 1. Shut {{unit.name}}: [](door:entry-door).
-                """
-                        + ENDINGS;
+                """ + ENDINGS;
 
         assertThat(whimbrel(body).steps().map(Step::id))
                 .containsExactly("bring-the-jacks-up", "stop-the-generator", "shut-entry-door");
@@ -320,16 +282,11 @@ class FillingTest {
 
     @Test
     void stepsOfARepeatedSectionHaveIdsOfTheirOwn() {
-        Procedure procedure =
-                Demo.fill(
-                        "turnstone",
-                        """
+        Procedure procedure = Demo.fill("turnstone", """
                         {{#switch.gas-isolation-tap}}
                         1. Shut [](switch:{{id}}).
                         {{/switch.gas-isolation-tap}}
-                        """
-                                + ENDINGS,
-                        findings::add);
+                        """ + ENDINGS, findings::add);
 
         assertThat(findings).isEmpty();
         assertThat(procedure.steps().map(Step::id)).containsExactly("shut", "shut-2", "shut-3");
@@ -343,21 +300,17 @@ class FillingTest {
         Procedure procedure = whimbrel("1. Turn on [](switch:chassis-battery-switch).\n" + ENDINGS);
 
         assertThat(steps(procedure))
-                .containsExactly(
-                        "Turn on Chassis battery switch (left side, L1 Chassis switch, on the back"
-                                + " wall, at hand height, turned on its side).");
+                .containsExactly("Turn on Chassis battery switch (left side, L1 Chassis switch, on the back"
+                        + " wall, at hand height, turned on its side).");
         assertThat(procedure.links())
                 .singleElement()
                 .extracting(Inline.Link::target, Inline.Link::plain)
-                .containsExactly(
-                        new Target.OfThing("switch", "chassis-battery-switch"),
-                        "Chassis battery switch");
+                .containsExactly(new Target.OfThing("switch", "chassis-battery-switch"), "Chassis battery switch");
     }
 
     @Test
     void givenTextIsKept() {
-        Procedure procedure =
-                whimbrel("1. Turn [the *red* handle](switch:chassis-battery-switch).\n" + ENDINGS);
+        Procedure procedure = whimbrel("1. Turn [the *red* handle](switch:chassis-battery-switch).\n" + ENDINGS);
 
         assertThat(steps(procedure)).containsExactly("Turn the red handle.");
         assertThat(procedure.links())
@@ -368,12 +321,10 @@ class FillingTest {
 
     @Test
     void allHoldersOfARoleAreListedInWalkingOrder() {
-        Procedure procedure =
-                Demo.fill(
-                        "dunlin",
-                        "1. Know [](door:emergency-exit) and [](compartment:storage-bay).\n"
-                                + ENDINGS,
-                        findings::add);
+        Procedure procedure = Demo.fill(
+                "dunlin",
+                "1. Know [](door:emergency-exit) and [](compartment:storage-bay).\n" + ENDINGS,
+                findings::add);
 
         assertThat(findings).isEmpty();
         assertThat(procedure.links().map(Inline.Link::plain))
@@ -385,24 +336,20 @@ class FillingTest {
                         "L2 Left storage",
                         "I3 Bed-base locker");
         assertThat(steps(procedure).get(0).replaceAll(" \\([^)]*\\)", ""))
-                .isEqualTo(
-                        "Know Bedroom exit window, Window above the cab and Bedroom roof hatch"
-                                + " and L6 and R7 Rear trunk, L2 Left storage and I3 Bed-base locker.");
+                .isEqualTo("Know Bedroom exit window, Window above the cab and Bedroom roof hatch"
+                        + " and L6 and R7 Rear trunk, L2 Left storage and I3 Bed-base locker.");
     }
 
     @Test
     void severalHoldersSayTheirOwnNamesInsteadOfTheGivenText() {
         Procedure procedure = whimbrel("1. Shut [both](switch:low-point-drain).\n" + ENDINGS);
 
-        assertThat(steps(procedure))
-                .containsExactly("Shut Hot water pipe drain and Cold water pipe drain.");
+        assertThat(steps(procedure)).containsExactly("Shut Hot water pipe drain and Cold water pipe drain.");
     }
 
     @Test
     void referencesAreFoundWhereverTextMayStand() {
-        Procedure procedure =
-                whimbrel(
-                        """
+        Procedure procedure = whimbrel("""
                         See *[](tank:gray)*, **[](tank:black)** and ***[x](tank:fresh)***.
 
                         | Tank | Valve |
@@ -417,8 +364,7 @@ class FillingTest {
                         1. Read [](word:amp).
 
                            - [](procedure:use-water-pump)
-                        """
-                                + ENDINGS);
+                        """ + ENDINGS);
 
         assertThat(findings).isEmpty();
         assertThat(procedure.links().map(Inline.Link::target))
@@ -437,11 +383,7 @@ class FillingTest {
 
     /** The reference that is wrong is written once, and told exactly there. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '\u00a6',
-            quoteCharacter = '`',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '\u00a6', quoteCharacter = '`', textBlock = """
                     1. Go [](tank:gry).
                     1. Go *[](tank:gry)* now.
                     1. Go ***[a *b* c](tank:gry)*** now.
@@ -473,37 +415,23 @@ class FillingTest {
         int start = body.indexOf("tank:gry");
         String before = body.substring(0, start);
         String line = before.substring(before.lastIndexOf('\n') + 1);
-        assertThat(findings)
-                .singleElement()
-                .satisfies(
-                        finding -> {
-                            assertThat(finding.code()).isEqualTo("unknown-reference");
-                            assertThat(finding.near()).contains("gray");
-                            assertThat(finding.at().line())
-                                    .isEqualTo(
-                                            8
-                                                    + (int)
-                                                            before.chars()
-                                                                    .filter(c -> c == '\n')
-                                                                    .count());
-                            assertThat(finding.at().column())
-                                    .isEqualTo(1 + line.codePointCount(0, line.length()));
-                            assertThat(finding.at().end().column() - finding.at().column())
-                                    .isEqualTo("tank:gry".length());
-                        });
+        assertThat(findings).singleElement().satisfies(finding -> {
+            assertThat(finding.code()).isEqualTo("unknown-reference");
+            assertThat(finding.near()).contains("gray");
+            assertThat(finding.at().line())
+                    .isEqualTo(8 + (int) before.chars().filter(c -> c == '\n').count());
+            assertThat(finding.at().column()).isEqualTo(1 + line.codePointCount(0, line.length()));
+            assertThat(finding.at().end().column() - finding.at().column()).isEqualTo("tank:gry".length());
+        });
     }
 
     @Test
     void aWrongReferenceInARepeatedSectionIsToldAtItsOnePlaceEachTime() {
-        Demo.fill(
-                "turnstone",
-                """
+        Demo.fill("turnstone", """
                 {{#switch.gas-isolation-tap}}
                 1. Shut {{name}}, {{place}}: [](tank:gry).
                 {{/switch.gas-isolation-tap}}
-                """
-                        + ENDINGS,
-                findings::add);
+                """ + ENDINGS, findings::add);
 
         assertThat(findings)
                 .extracting(finding -> finding.at().toString())
@@ -515,21 +443,16 @@ class FillingTest {
     void aValueInALinkTargetIsCountedAsItIsWritten() {
         whimbrel("1. Go [](switch:{{tank.gray.id}}) now.\n" + ENDINGS);
 
-        assertThat(findings)
-                .singleElement()
-                .satisfies(
-                        finding -> {
-                            assertThat(finding.message()).contains("`gray-tank`");
-                            assertThat(finding.at().toString()).endsWith("by-test.md:8:10");
-                            assertThat(finding.at().end().column())
-                                    .isEqualTo(10 + "switch:{{tank.gray.id}}".length());
-                        });
+        assertThat(findings).singleElement().satisfies(finding -> {
+            assertThat(finding.message()).contains("`gray-tank`");
+            assertThat(finding.at().toString()).endsWith("by-test.md:8:10");
+            assertThat(finding.at().end().column()).isEqualTo(10 + "switch:{{tank.gray.id}}".length());
+        });
     }
 
     @Test
     void aValueInALinkTargetMayHoldHyphens() {
-        Procedure procedure =
-                whimbrel("1. {{#tank.gray}}Empty [](tank:{{id}}).{{/tank.gray}}\n" + ENDINGS);
+        Procedure procedure = whimbrel("1. {{#tank.gray}}Empty [](tank:{{id}}).{{/tank.gray}}\n" + ENDINGS);
 
         assertThat(findings).isEmpty();
         assertThat(procedure.links())
@@ -542,26 +465,21 @@ class FillingTest {
 
     @Test
     void numbersAreThoseOfTheCoach() {
-        String body =
-                "1. It holds {{tank.gray.capacity}}, of {{unit.name}}, {{phone.hours}}.\n"
-                        + ENDINGS;
+        String body = "1. It holds {{tank.gray.capacity}}, of {{unit.name}}, {{phone.hours}}.\n" + ENDINGS;
 
-        assertThat(plain(whimbrel(body)))
-                .containsExactly("It holds 55 gal (208 L), of Whimbrel, +1 555-0110.");
+        assertThat(plain(whimbrel(body))).containsExactly("It holds 55 gal (208 L), of Whimbrel, +1 555-0110.");
         assertThat(plain(Demo.fill("turnstone", body, findings::add)))
                 .containsExactly("It holds 88 L (23 gal), of Turnstone, +1 555-0110.");
     }
 
     @Test
     void namesThatAreWrongAreToldWhereTheyStand() {
-        whimbrel(
-                """
+        whimbrel("""
                 1. Hold {{tank.gray.capasity}}.
                 1. Wait {{unit.tires.spare-pressure}} and {{has.generatr}}.
                 1. Ask {{switch.low-point-drain.name}}.
                 1. Find {{switch.frost-valve}}.
-                """
-                        + ENDINGS);
+                """ + ENDINGS);
 
         assertThat(told())
                 .containsExactlyInAnyOrder(
@@ -574,51 +492,50 @@ class FillingTest {
 
     @Test
     void whateverIsWrittenIsFilledInOrTold() {
-        List<String> pieces =
-                List.of(
-                        "1. ",
-                        "- ",
-                        "> ",
-                        "> **WARNING** ",
-                        "## Done when\n",
-                        "## If not\n",
-                        "### Inside\n",
-                        "   ",
-                        "\t",
-                        "\n",
-                        "\n\n",
-                        "```\n",
-                        "---\n",
-                        "| a | b |\n|---|---|\n",
-                        "| c | ",
-                        "[](tank:gry)",
-                        "[](tank:gray)",
-                        "[a\nb](",
-                        "switch:frost-valve",
-                        ")",
-                        "](",
-                        "[",
-                        "<tank:gry>",
-                        "[a]: tank:gry\n",
-                        "[a]",
-                        "![x](y)",
-                        "<b>",
-                        "https://x.example",
-                        "*",
-                        "**",
-                        "`",
-                        "\\",
-                        "&amp;",
-                        "{{unit.name}}",
-                        "{{#switch.low-point-drain}}",
-                        "{{/switch.low-point-drain}}",
-                        "{{id}}",
-                        "[](switch:{{id}})",
-                        "word",
-                        " ",
-                        "\ud83d\ude80",
-                        "WARNING",
-                        "[WARNING](tank:gray)");
+        List<String> pieces = List.of(
+                "1. ",
+                "- ",
+                "> ",
+                "> **WARNING** ",
+                "## Done when\n",
+                "## If not\n",
+                "### Inside\n",
+                "   ",
+                "\t",
+                "\n",
+                "\n\n",
+                "```\n",
+                "---\n",
+                "| a | b |\n|---|---|\n",
+                "| c | ",
+                "[](tank:gry)",
+                "[](tank:gray)",
+                "[a\nb](",
+                "switch:frost-valve",
+                ")",
+                "](",
+                "[",
+                "<tank:gry>",
+                "[a]: tank:gry\n",
+                "[a]",
+                "![x](y)",
+                "<b>",
+                "https://x.example",
+                "*",
+                "**",
+                "`",
+                "\\",
+                "&amp;",
+                "{{unit.name}}",
+                "{{#switch.low-point-drain}}",
+                "{{/switch.low-point-drain}}",
+                "{{id}}",
+                "[](switch:{{id}})",
+                "word",
+                " ",
+                "\ud83d\ude80",
+                "WARNING",
+                "[WARNING](tank:gray)");
         Random random = new Random(99);
         for (int i = 0; i < 3_000; i++) {
             StringBuilder body = new StringBuilder();
@@ -650,7 +567,9 @@ class FillingTest {
                 Procedure procedure = Filling.fill(script, coach, references, findings::add);
 
                 assertThat(findings).as(id + " " + script.id()).isEmpty();
-                assertThat(procedure.steps().map(Step::id)).doesNotHaveDuplicates().isNotEmpty();
+                assertThat(procedure.steps().map(Step::id))
+                        .doesNotHaveDuplicates()
+                        .isNotEmpty();
             }
         }
     }
@@ -666,7 +585,10 @@ class FillingTest {
     }
 
     private static List<String> steps(Procedure procedure) {
-        return procedure.steps().map(step -> String.join(" ", texts(step.text()))).toList();
+        return procedure
+                .steps()
+                .map(step -> String.join(" ", texts(step.text())))
+                .toList();
     }
 
     /** With spaces that do not break as spaces. */

@@ -29,10 +29,7 @@ class ReferencesTest {
     // ---- what is there ----
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     compartment:service-bay      | L6 Service bay (left side)
                     tray:short-tray              | Short tray (right side, R3 Tray storage, floor of the tray storage)
                     door:entry-door              | Entry door (right side, behind the right front wheel)
@@ -55,14 +52,11 @@ class ReferencesTest {
         List<Inline> links = resolve(written);
 
         assertThat(findings).isEmpty();
-        assertThat(links.get(0))
-                .isInstanceOfSatisfying(
-                        Inline.Link.class,
-                        link -> {
-                            Target.OfThing target = (Target.OfThing) link.target();
-                            assertThat(target.kind()).isEqualTo(written.split(":")[0]);
-                            assertThat(link.at()).isEqualTo(AT);
-                        });
+        assertThat(links.get(0)).isInstanceOfSatisfying(Inline.Link.class, link -> {
+            Target.OfThing target = (Target.OfThing) link.target();
+            assertThat(target.kind()).isEqualTo(written.split(":")[0]);
+            assertThat(link.at()).isEqualTo(AT);
+        });
         if (!text.equals("*")) {
             assertThat(Inline.plain(links)).isEqualTo(text);
         }
@@ -71,48 +65,35 @@ class ReferencesTest {
     @Test
     void whatStandsAtTheSiteIsNamedToo() {
         assertThat(Inline.plain(resolve("switch:site-breaker")))
-                .isEqualTo(
-                        "Site breaker (on the pedestal or post of your site, above or beside the outlet)");
+                .isEqualTo("Site breaker (on the pedestal or post of your site, above or beside the outlet)");
     }
 
     @Test
     void everyOtherSchemeLeadsToItsOwnTarget() {
         assertThat(resolve("procedure:use-water-pump"))
                 .extracting(ReferencesTest::target, Inline::plain)
-                .containsExactly(
-                        tuple(
-                                new Target.OfProcedure("use-water-pump"),
-                                Demo.library()
-                                        .named(whimbrel().unit(), "use-water-pump")
-                                        .orElseThrow()
-                                        .head()
-                                        .title()));
-        assertThat(resolve("word:amp"))
-                .extracting(ReferencesTest::target)
-                .containsExactly(new Target.OfWord("amp"));
+                .containsExactly(tuple(
+                        new Target.OfProcedure("use-water-pump"),
+                        Demo.library()
+                                .named(whimbrel().unit(), "use-water-pump")
+                                .orElseThrow()
+                                .head()
+                                .title()));
+        assertThat(resolve("word:amp")).extracting(ReferencesTest::target).containsExactly(new Target.OfWord("amp"));
         assertThat(resolve("page:walk-round"))
                 .extracting(ReferencesTest::target, Inline::plain)
-                .containsExactly(
-                        tuple(new Target.OfPage("walk-round"), "words of page.walk-round"));
+                .containsExactly(tuple(new Target.OfPage("walk-round"), "words of page.walk-round"));
         assertThat(resolve("stage:living"))
                 .extracting(ReferencesTest::target, Inline::plain)
                 .containsExactly(tuple(new Target.OfStage("living"), "words of stage.living"));
         assertThat(resolve("phone:roadside"))
                 .extracting(ReferencesTest::target, Inline::plain)
-                .containsExactly(
-                        tuple(new Target.OfPhone("roadside", "+1 555-0130"), "+1 555-0130"));
+                .containsExactly(tuple(new Target.OfPhone("roadside", "+1 555-0130"), "+1 555-0130"));
         assertThat(findings).isEmpty();
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "tank:gray",
-        "procedure:use-water-pump",
-        "word:amp",
-        "page:walk-round",
-        "stage:living",
-        "phone:hours"
-    })
+    @CsvSource({"tank:gray", "procedure:use-water-pump", "word:amp", "page:walk-round", "stage:living", "phone:hours"})
     void givenWordsAreKept(String written) {
         List<Inline> given = List.of(new Inline.Emphasis(List.of(new Inline.Text("these words"))));
 
@@ -127,10 +108,7 @@ class ReferencesTest {
     // ---- what is not ----
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     tank:gry              | unknown-reference | there is no tank `gry`                 | gray
                     switch:gray-dmp-valve | unknown-reference | there is no switch `gray-dmp-valve`    | gray-dump-valve
                     procedure:use-watr-pump | unknown-reference | there is no procedure `use-watr-pump` | use-water-pump
@@ -152,27 +130,22 @@ class ReferencesTest {
                     procedure:shut-down-coach | staff-procedure-for-renter | procedure `shut-down-coach` is for staff |
                     item:spare-fuses      | staff-thing-for-renter | item `spare-fuses` is for staff, and this text is for renters |
                     """)
-    void aReferenceToNothingIsToldWithTheNearName(
-            String written, String code, String message, String near) {
+    void aReferenceToNothingIsToldWithTheNearName(String written, String code, String message, String near) {
         List<Inline> given = List.of(new Inline.Text("kept"));
 
         assertThat(references(false).resolve(written, given, AT, findings::add)).isEqualTo(given);
 
-        assertThat(findings)
-                .singleElement()
-                .satisfies(
-                        finding -> {
-                            assertThat(finding.code()).isEqualTo(code);
-                            assertThat(finding.message()).isEqualTo(message);
-                            assertThat(finding.at()).isEqualTo(AT);
-                            if (near == null) {
-                                assertThat(finding.near()).isEmpty();
-                            } else {
-                                assertThat(finding.near()).first().isEqualTo(near);
-                            }
-                            assertThat(finding.mend().isPresent() || !finding.near().isEmpty())
-                                    .isTrue();
-                        });
+        assertThat(findings).singleElement().satisfies(finding -> {
+            assertThat(finding.code()).isEqualTo(code);
+            assertThat(finding.message()).isEqualTo(message);
+            assertThat(finding.at()).isEqualTo(AT);
+            if (near == null) {
+                assertThat(finding.near()).isEmpty();
+            } else {
+                assertThat(finding.near()).first().isEqualTo(near);
+            }
+            assertThat(finding.mend().isPresent() || !finding.near().isEmpty()).isTrue();
+        });
     }
 
     @Test
@@ -181,7 +154,8 @@ class ReferencesTest {
 
         assertThat(staff.resolve("procedure:shut-down-coach", List.of(), AT, findings::add))
                 .hasSize(1);
-        assertThat(staff.resolve("item:spare-fuses", List.of(), AT, findings::add)).isNotEmpty();
+        assertThat(staff.resolve("item:spare-fuses", List.of(), AT, findings::add))
+                .isNotEmpty();
         assertThat(findings).isEmpty();
     }
 
@@ -189,9 +163,7 @@ class ReferencesTest {
     void aFormerIdOfAThingLeadsToTheNewOne(@TempDir Path folder) throws Exception {
         Path unit = folder.resolve("units/test/unit.yaml");
         Files.createDirectories(unit.getParent());
-        Files.writeString(
-                unit,
-                """
+        Files.writeString(unit, """
                 id: test
                 name: Test
                 body: van
@@ -207,22 +179,13 @@ class ReferencesTest {
 
         Demo.references(coach, false).resolve("switch:gray-pull", List.of(), AT, findings::add);
 
-        assertThat(findings)
-                .singleElement()
-                .extracting(Finding::near)
-                .isEqualTo(List.of("waste-lever"));
+        assertThat(findings).singleElement().extracting(Finding::near).isEqualTo(List.of("waste-lever"));
     }
 
     @Test
     void aFormerIdOfAProcedureLeadsToTheNewOne() {
         Script renamed =
-                Demo.script(
-                        "empty-tanks",
-                        Who.RENTER,
-                        Stage.LIVING,
-                        new Condition.Always(),
-                        List.of("dump-it"),
-                        "");
+                Demo.script("empty-tanks", Who.RENTER, Stage.LIVING, new Condition.Always(), List.of("dump-it"), "");
 
         Finding finding = References.unknownProcedure("dump-it", AT, new Library(List.of(renamed)));
 

@@ -12,8 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class AuditTest {
-    private static final String HOME =
-            """
+    private static final String HOME = """
             <!doctype html>
             <html lang="en-US">
             <head><title>Fleet</title><link rel="stylesheet" href="assets/style.css"></head>
@@ -22,8 +21,7 @@ class AuditTest {
             <a href="tel:+15550110">+1 555-0110</a></p>
             </body></html>
             """;
-    private static final String SWITCHES =
-            """
+    private static final String SWITCHES = """
             <!doctype html>
             <html lang="en-US">
             <head><title>Switches</title></head>
@@ -32,15 +30,13 @@ class AuditTest {
             <!-- more -->
             </body></html>
             """;
-    private static final String COACH =
-            """
+    private static final String COACH = """
             <!doctype html>
             <html lang="en-US">
             <head><title>Plover</title></head>
             <body><h1>Plover</h1></body></html>
             """;
-    private static final String STYLE =
-            """
+    private static final String STYLE = """
             @import "more.css";
             .door { background: url(door.png); }
             .key { background: url(data:image/png;base64,AAAA); }
@@ -74,30 +70,26 @@ class AuditTest {
     @Test
     void aBrokenLinkIsTold() {
         assertThat(withMore("<a href='../plover/switch.html'>lost</a>"))
-                .containsExactly(
-                        "plover/switches.html: the link `../plover/switch.html` leads to no file of the site");
+                .containsExactly("plover/switches.html: the link `../plover/switch.html` leads to no file of the site");
     }
 
     @Test
     void aLinkOutOfTheSiteIsTold() {
         assertThat(withMore("<a href='../../secret.html'>lost</a>"))
-                .containsExactly(
-                        "plover/switches.html: the link `../../secret.html` leads to no file of the site");
+                .containsExactly("plover/switches.html: the link `../../secret.html` leads to no file of the site");
     }
 
     @Test
     void aBrokenFragmentIsTold() {
         assertThat(withMore("<a href='#pumps'>lost</a>"))
-                .containsExactly(
-                        "plover/switches.html: the link `#pumps` leads to a place that is not on that page");
+                .containsExactly("plover/switches.html: the link `#pumps` leads to a place that is not on that page");
         assertThat(withMore("<a href='../index.html#pump'>lost</a>")).hasSize(1);
     }
 
     @Test
     void aLinkToAFolderWithoutAnIndexIsTold() {
         assertThat(withMore("<a href='../assets/'>lost</a>"))
-                .containsExactly(
-                        "plover/switches.html: the link `../assets/` leads to no file of the site");
+                .containsExactly("plover/switches.html: the link `../assets/` leads to no file of the site");
     }
 
     @Test
@@ -108,8 +100,7 @@ class AuditTest {
 
     @Test
     void aLinkWithoutAnAddressIsTold() {
-        assertThat(withMore("<a>lost</a>"))
-                .containsExactly("plover/switches.html: the link `lost` leads nowhere");
+        assertThat(withMore("<a>lost</a>")).containsExactly("plover/switches.html: the link `lost` leads nowhere");
         assertThat(withMore("<a href=''>lost</a>")).hasSize(1);
     }
 
@@ -121,9 +112,7 @@ class AuditTest {
 
     @Test
     void theWordsOfAPictureAreWordsForItsLink() {
-        assertThat(
-                        withMore(
-                                "<a href='../index.html'><img src='../assets/door.png' alt='door'></a>"))
+        assertThat(withMore("<a href='../index.html'><img src='../assets/door.png' alt='door'></a>"))
                 .isEmpty();
     }
 
@@ -140,9 +129,7 @@ class AuditTest {
     void aSchemeThatIsLeftOverOrNotToBeFollowedIsTold(String address) {
         assertThat(withMore("<a href='" + address + "'>lost</a>"))
                 .containsExactly(
-                        "plover/switches.html: the link `"
-                                + address
-                                + "` is no address that a renter can follow");
+                        "plover/switches.html: the link `" + address + "` is no address that a renter can follow");
     }
 
     @Test
@@ -162,8 +149,7 @@ class AuditTest {
     @Test
     void aPictureThatIsNotThereIsTold() {
         assertThat(withMore("<img src='../assets/window.png' alt='window'>"))
-                .containsExactly(
-                        "plover/switches.html: the link `../assets/window.png` leads to no file of the site");
+                .containsExactly("plover/switches.html: the link `../assets/window.png` leads to no file of the site");
     }
 
     @Test
@@ -181,15 +167,13 @@ class AuditTest {
     @ParameterizedTest
     @ValueSource(strings = {"", " lang=''", " lang"})
     void aPageWithoutALanguageIsTold(String language) {
-        assertThat(with(" lang=\"en-US\"", language))
-                .containsExactly("plover/switches.html: no language is set");
+        assertThat(with(" lang=\"en-US\"", language)).containsExactly("plover/switches.html: no language is set");
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "<title></title>", "<title> </title>"})
     void aPageWithoutATitleIsTold(String title) {
-        assertThat(with("<title>Switches</title>", title))
-                .containsExactly("plover/switches.html: there is no title");
+        assertThat(with("<title>Switches</title>", title)).containsExactly("plover/switches.html: there is no title");
     }
 
     @ParameterizedTest
@@ -209,18 +193,14 @@ class AuditTest {
                 "<p style='background: URL(%s)'>door</p>"
             })
     void whatWouldBeLoadedFromOutsideIsTold(String element) {
-        for (String address :
-                List.of(
-                        "https://elsewhere.example/x",
-                        "http://elsewhere.example/x",
-                        "//elsewhere.example/x",
-                        "HTTPS://elsewhere.example/x",
-                        "ftp://elsewhere.example/x")) {
+        for (String address : List.of(
+                "https://elsewhere.example/x",
+                "http://elsewhere.example/x",
+                "//elsewhere.example/x",
+                "HTTPS://elsewhere.example/x",
+                "ftp://elsewhere.example/x")) {
             assertThat(withMore(element.formatted(address)))
-                    .containsExactly(
-                            "plover/switches.html: `"
-                                    + address
-                                    + "` would be loaded from outside the site");
+                    .containsExactly("plover/switches.html: `" + address + "` would be loaded from outside the site");
         }
     }
 
@@ -238,8 +218,7 @@ class AuditTest {
         site.put("assets/style.css", css);
 
         assertThat(faults(site))
-                .containsExactly(
-                        "assets/style.css: `//elsewhere.example/x` would be loaded from outside the site");
+                .containsExactly("assets/style.css: `//elsewhere.example/x` would be loaded from outside the site");
     }
 
     @Test
@@ -248,8 +227,7 @@ class AuditTest {
         site.put("assets/style.css", ".a { background: url(window.png) }");
 
         assertThat(faults(site))
-                .containsExactly(
-                        "assets/style.css: the link `window.png` leads to no file of the site");
+                .containsExactly("assets/style.css: the link `window.png` leads to no file of the site");
     }
 
     @ParameterizedTest
@@ -263,12 +241,7 @@ class AuditTest {
         Map<String, String> site = site();
         more(site, "<p>The spare key\n hangs <strong>behind</strong> the grille.</p>");
 
-        assertThat(
-                        Audit.of(
-                                bytes(site),
-                                Set.of(
-                                        "The spare key hangs behind the grille.",
-                                        "The safe is red.")))
+        assertThat(Audit.of(bytes(site), Set.of("The spare key hangs behind the grille.", "The safe is red.")))
                 .containsExactly(
                         "plover/switches.html: a text for staff stands on it: `The spare key hangs behind the grille.`");
     }
@@ -302,8 +275,7 @@ class AuditTest {
     private static void more(Map<String, String> site, String element) {
         site.compute(
                 "plover/switches.html",
-                (path, page) ->
-                        String.valueOf(page).replace("<!-- more -->", element + "<!-- more -->"));
+                (path, page) -> String.valueOf(page).replace("<!-- more -->", element + "<!-- more -->"));
     }
 
     private static List<String> withMore(String element) {

@@ -20,7 +20,8 @@ class OutputFolderTest {
     private static final Map<String, String> OLD = site("old");
     private static final Map<String, String> NEW = site("new");
 
-    @TempDir private Path folder;
+    @TempDir
+    private Path folder;
 
     @Test
     void aFolderThatIsNotThereIsEmptyAndIsMade() throws Exception {
@@ -90,10 +91,7 @@ class OutputFolderTest {
 
         assertThatThrownBy(this::published)
                 .isInstanceOf(PublishException.class)
-                .hasMessage(
-                        "`"
-                                + folder.resolve("web")
-                                + "` is no folder; move it away or choose another with --out.");
+                .hasMessage("`" + folder.resolve("web") + "` is no folder; move it away or choose another with --out.");
         assertThat(folder.resolve("web")).hasContent("mine");
     }
 
@@ -111,9 +109,7 @@ class OutputFolderTest {
         Path elsewhere = Files.createDirectory(folder.resolve("elsewhere"));
         Files.createSymbolicLink(folder.resolve("web"), elsewhere);
 
-        assertThatThrownBy(this::published)
-                .isInstanceOf(PublishException.class)
-                .hasMessageContaining("is no folder");
+        assertThatThrownBy(this::published).isInstanceOf(PublishException.class).hasMessageContaining("is no folder");
     }
 
     @Test
@@ -192,11 +188,10 @@ class OutputFolderTest {
     private void assertRefused(Path foreign) {
         assertThatThrownBy(this::published)
                 .isInstanceOf(PublishException.class)
-                .hasMessage(
-                        "`"
-                                + foreign
-                                + "` was not written by this program, or was changed since; move it"
-                                + " away, or choose another folder with --out.");
+                .hasMessage("`"
+                        + foreign
+                        + "` was not written by this program, or was changed since; move it"
+                        + " away, or choose another folder with --out.");
     }
 
     private void assertRecovered(Map<String, String> site) throws Exception {

@@ -43,9 +43,10 @@ class PublisherTest {
                         "dunlin/index.html",
                         "turnstone/walk-round.html",
                         "whimbrel/do/start-generator.html");
-        assertThat(site.keySet().stream().map(path -> path.replaceFirst("/.*", "")).distinct())
-                .containsExactlyInAnyOrder(
-                        "index.html", "assets", "dunlin", "turnstone", "whimbrel");
+        assertThat(site.keySet().stream()
+                        .map(path -> path.replaceFirst("/.*", ""))
+                        .distinct())
+                .containsExactlyInAnyOrder("index.html", "assets", "dunlin", "turnstone", "whimbrel");
         assertThat(text(site, "index.html"))
                 .contains("href=\"dunlin/index.html\"")
                 .contains("href=\"turnstone/index.html\"")
@@ -70,10 +71,7 @@ class PublisherTest {
         Map<String, String> before = DemoFleet.bytes(out.resolve("web"));
         Path changed = DemoFleet.copy(Path.of(""), folder.resolve("fleet"));
         replace(changed.resolve("units/dunlin/unit.yaml"), "\nname: Dunlin\n", "\nname: Godwit\n");
-        replace(
-                changed.resolve("units/whimbrel/unit.yaml"),
-                "\nname: Whimbrel\n",
-                "\nname: Ruff\n");
+        replace(changed.resolve("units/whimbrel/unit.yaml"), "\nname: Whimbrel\n", "\nname: Ruff\n");
 
         DemoFleet.of(changed).publish(out, "dunlin");
 
@@ -81,12 +79,11 @@ class PublisherTest {
         assertThat(after.keySet()).isEqualTo(before.keySet());
         assertThat(after.get("dunlin/index.html")).contains("Godwit").doesNotContain("Dunlin");
         assertThat(after.get("index.html")).contains("Godwit");
-        before.forEach(
-                (path, text) -> {
-                    if (path.startsWith("turnstone/") || path.startsWith("whimbrel/")) {
-                        assertThat(after.get(path)).as(path).isEqualTo(text);
-                    }
-                });
+        before.forEach((path, text) -> {
+            if (path.startsWith("turnstone/") || path.startsWith("whimbrel/")) {
+                assertThat(after.get(path)).as(path).isEqualTo(text);
+            }
+        });
     }
 
     @Test
@@ -120,16 +117,10 @@ class PublisherTest {
     /** Puts the planted word into every text of a coach that is for staff. */
     private static void plant(Path file) throws Exception {
         String text = Files.readString(file);
-        String planted =
-                text.replaceAll(
-                                "(?m)^( +(?:override|after-override|checked-by|measured-by): )",
-                                "$1" + PLANTED + " ")
-                        .replaceAll(
-                                "(?m)^(  - text: )((?:(?!^  - ).*\\R)*?    staff-only: yes)",
-                                "$1" + PLANTED + " $2")
-                        .replaceAll(
-                                "(?m)^(    name: )((?:(?!^  - ).*\\R)*?    for: staff)",
-                                "$1" + PLANTED + " $2");
+        String planted = text.replaceAll(
+                        "(?m)^( +(?:override|after-override|checked-by|measured-by): )", "$1" + PLANTED + " ")
+                .replaceAll("(?m)^(  - text: )((?:(?!^  - ).*\\R)*?    staff-only: yes)", "$1" + PLANTED + " $2")
+                .replaceAll("(?m)^(    name: )((?:(?!^  - ).*\\R)*?    for: staff)", "$1" + PLANTED + " $2");
         assertThat(planted.split(PLANTED, -1).length)
                 .as("places for staff in " + file)
                 .isGreaterThan(10);
@@ -181,44 +172,28 @@ class PublisherTest {
 
     @Test
     void aSectionOfAThemeLeftOpenIsToldByFileAndLine(@TempDir Path folder) throws Exception {
-        DemoFleet themed =
-                themed(
-                        folder,
-                        "page.mustache",
-                        "{{#navigation}}\n<li>",
-                        "{{#navigation}}{{#here}}\n<li>");
+        DemoFleet themed = themed(folder, "page.mustache", "{{#navigation}}\n<li>", "{{#navigation}}{{#here}}\n<li>");
 
         assertRefused(themed, folder.resolve("out"), "  themes/harbor/page.mustache:");
         assertThatThrownBy(() -> themed.publish(folder.resolve("out")))
                 .message()
-                .matches(
-                        "The theme is wrong, nothing was published:\n"
-                                + "  themes/harbor/page\\.mustache:[0-9]+:[0-9]+: [^\n]+");
+                .matches("The theme is wrong, nothing was published:\n"
+                        + "  themes/harbor/page\\.mustache:[0-9]+:[0-9]+: [^\n]+");
     }
 
     @Test
     void anUnknownNameInAThemeIsToldByFileAndLine(@TempDir Path folder) throws Exception {
         DemoFleet themed = themed(folder, "page.mustache", "<h1>{{title}}", "<h1>{{titel}}");
         String line =
-                Files.readAllLines(Path.of("themes/harbor/page.mustache"))
-                                .indexOf("<h1>{{title}}</h1>")
-                        + 1
-                        + ":5";
+                Files.readAllLines(Path.of("themes/harbor/page.mustache")).indexOf("<h1>{{title}}</h1>") + 1 + ":5";
 
         assertRefused(
-                themed,
-                folder.resolve("out"),
-                "  themes/harbor/page.mustache:" + line + ": there is no name `titel`");
+                themed, folder.resolve("out"), "  themes/harbor/page.mustache:" + line + ": there is no name `titel`");
     }
 
     @Test
     void aBrokenLinkInAThemeIsStoppedByTheAudit(@TempDir Path folder) throws Exception {
-        DemoFleet themed =
-                themed(
-                        folder,
-                        "page.mustache",
-                        "</footer>",
-                        "<a href=\"imprint.html\">Us</a></footer>");
+        DemoFleet themed = themed(folder, "page.mustache", "</footer>", "<a href=\"imprint.html\">Us</a></footer>");
 
         assertRefused(
                 themed,
@@ -228,20 +203,18 @@ class PublisherTest {
 
     @Test
     void aThemeWithoutALanguageIsStoppedByTheAudit(@TempDir Path folder) throws Exception {
-        DemoFleet themed =
-                themed(folder, "page.mustache", "<html lang=\"{{language}}\">", "<html>");
+        DemoFleet themed = themed(folder, "page.mustache", "<html lang=\"{{language}}\">", "<html>");
 
         assertRefused(themed, folder.resolve("out"), "  plover/index.html: no language is set");
     }
 
     @Test
     void aThemeThatLoadsFromOutsideIsStoppedByTheAudit(@TempDir Path folder) throws Exception {
-        DemoFleet themed =
-                themed(
-                        folder,
-                        "assets/style.css",
-                        "* { box-sizing",
-                        "@import url(https://elsewhere.example/font.css);\n* { box-sizing");
+        DemoFleet themed = themed(
+                folder,
+                "assets/style.css",
+                "* { box-sizing",
+                "@import url(https://elsewhere.example/font.css);\n* { box-sizing");
 
         assertRefused(
                 themed,
@@ -252,8 +225,7 @@ class PublisherTest {
     @Test
     void aThemeMayChangeOneScreenWordAndKeepTheRest(@TempDir Path folder) throws Exception {
         Path fleet = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
-        DemoFleet.write(
-                fleet.resolve("themes/harbor/words-en.properties"), "page.words=Our words\n");
+        DemoFleet.write(fleet.resolve("themes/harbor/words-en.properties"), "page.words=Our words\n");
 
         DemoFleet.of(fleet).publish(folder.resolve("out"));
 
@@ -272,15 +244,14 @@ class PublisherTest {
         replace(fleet.resolve("units/plover/unit.yaml"), "about: pump", "about: pumps");
 
         StringWriter err = new StringWriter();
-        int exit =
-                Bayfolio.run(
-                        new PrintWriter(new StringWriter()),
-                        new PrintWriter(err),
-                        "publish",
-                        "--fleet",
-                        fleet.toString(),
-                        "--out",
-                        out.toString());
+        int exit = Bayfolio.run(
+                new PrintWriter(new StringWriter()),
+                new PrintWriter(err),
+                "publish",
+                "--fleet",
+                fleet.toString(),
+                "--out",
+                out.toString());
 
         assertThat(exit).isEqualTo(1);
         assertThat(err.toString()).contains("pumps").endsWith("Nothing was published.\n");
@@ -288,8 +259,7 @@ class PublisherTest {
     }
 
     /** The small fleet with one file of the theme changed. */
-    private static DemoFleet themed(Path folder, String file, String before, String after)
-            throws Exception {
+    private static DemoFleet themed(Path folder, String file, String before, String after) throws Exception {
         Path fleet = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
         Path own = fleet.resolve("themes/harbor").resolve(file);
         DemoFleet.write(own, Files.readAllBytes(Path.of("themes/harbor").resolve(file)));

@@ -26,7 +26,8 @@ class BadInputTest {
     private static final String FLEET = "units/fleet.yaml";
     private static final String PROCEDURE = "units/shared/procedures/use-water-pump.md";
 
-    @TempDir Path root;
+    @TempDir
+    Path root;
 
     @BeforeEach
     void copyTheDemoFleet() throws IOException {
@@ -43,16 +44,14 @@ class BadInputTest {
     void fleetFileMissing() throws Exception {
         Files.delete(root.resolve(FLEET));
 
-        assertThat(findings())
-                .contains("units/fleet.yaml:1:1: the file is missing [unreadable-file]");
+        assertThat(findings()).contains("units/fleet.yaml:1:1: the file is missing [unreadable-file]");
     }
 
     @Test
     void unitFileMissing() throws Exception {
         Files.delete(root.resolve(DUNLIN));
 
-        assertThat(findings())
-                .contains("units/dunlin/unit.yaml:1:1: the file is missing [unreadable-file]");
+        assertThat(findings()).contains("units/dunlin/unit.yaml:1:1: the file is missing [unreadable-file]");
     }
 
     @Test
@@ -60,16 +59,14 @@ class BadInputTest {
         Files.delete(root.resolve(DUNLIN));
         Files.createDirectory(root.resolve(DUNLIN));
 
-        assertThat(findings())
-                .contains("units/dunlin/unit.yaml:1:1: this is no file [unreadable-file]");
+        assertThat(findings()).contains("units/dunlin/unit.yaml:1:1: this is no file [unreadable-file]");
     }
 
     @Test
     void noFolderAtAll() throws Exception {
         root = root.resolve("nowhere");
 
-        assertThat(findings())
-                .contains("units/fleet.yaml:1:1: the file is missing [unreadable-file]");
+        assertThat(findings()).contains("units/fleet.yaml:1:1: the file is missing [unreadable-file]");
     }
 
     @Test
@@ -101,29 +98,23 @@ class BadInputTest {
         write(DUNLIN, "id: dunlin\nsize:\n\tlength: 20 ft\n");
 
         assertThat(findings())
-                .contains(
-                        "units/dunlin/unit.yaml:3:1: this is no YAML: a tab stands where only"
-                                + " spaces may stand [yaml-syntax]");
+                .contains("units/dunlin/unit.yaml:3:1: this is no YAML: a tab stands where only"
+                        + " spaces may stand [yaml-syntax]");
     }
 
     @Test
     void fileOverTheLimitIsNotReadIntoMemory() throws Exception {
         Path file = root.resolve(DUNLIN);
         Files.delete(file);
-        try (SeekableByteChannel sparse =
-                Files.newByteChannel(
-                        file,
-                        StandardOpenOption.CREATE_NEW,
-                        StandardOpenOption.WRITE,
-                        StandardOpenOption.SPARSE)) {
+        try (SeekableByteChannel sparse = Files.newByteChannel(
+                file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE, StandardOpenOption.SPARSE)) {
             sparse.position(200_000_000 - 1);
             sparse.write(UTF_8.encode("x"));
         }
 
         assertThat(findings())
-                .contains(
-                        "units/dunlin/unit.yaml:1:1: the file has 200000000 bytes; the most that is"
-                                + " read is 1000000 [unreadable-file]");
+                .contains("units/dunlin/unit.yaml:1:1: the file has 200000000 bytes; the most that is"
+                        + " read is 1000000 [unreadable-file]");
     }
 
     @Test
@@ -135,11 +126,7 @@ class BadInputTest {
         }
         write(DUNLIN, laughs.toString());
 
-        assertThat(findings())
-                .anyMatch(
-                        told ->
-                                told.startsWith("units/dunlin/unit.yaml:")
-                                        && told.contains("alias"));
+        assertThat(findings()).anyMatch(told -> told.startsWith("units/dunlin/unit.yaml:") && told.contains("alias"));
     }
 
     @Test
@@ -147,9 +134,7 @@ class BadInputTest {
         write(DUNLIN, "id: dunlin\nsize: &size\n  length: *size\n");
 
         assertThat(findings())
-                .contains(
-                        "units/dunlin/unit.yaml:2:7: anchors and aliases are not taken"
-                                + " [yaml-alias]");
+                .contains("units/dunlin/unit.yaml:2:7: anchors and aliases are not taken" + " [yaml-alias]");
     }
 
     @Test
@@ -159,8 +144,7 @@ class BadInputTest {
 
         assertThat(findings())
                 .contains(
-                        "units/dunlin/unit.yaml:2:70: this is no YAML: nested deeper than 64 levels"
-                                + " [yaml-syntax]",
+                        "units/dunlin/unit.yaml:2:70: this is no YAML: nested deeper than 64 levels" + " [yaml-syntax]",
                         "units/turnstone/unit.yaml:1:129: this is no YAML: nested deeper than 64"
                                 + " levels [yaml-syntax]");
     }
@@ -174,25 +158,16 @@ class BadInputTest {
 
     @Test
     void nestedSectionsAreRefused() throws Exception {
-        append(
-                PROCEDURE,
-                "{{#has.city-water}}".repeat(10_000)
-                        + "deep"
-                        + "{{/has.city-water}}".repeat(10_000));
+        append(PROCEDURE, "{{#has.city-water}}".repeat(10_000) + "deep" + "{{/has.city-water}}".repeat(10_000));
 
         assertThat(findings())
-                .contains(
-                        PROCEDURE
-                                + ":9:1: sections are nested deeper than 32 levels"
-                                + " [malformed-template]");
+                .contains(PROCEDURE + ":9:1: sections are nested deeper than 32 levels" + " [malformed-template]");
     }
 
     @Test
     void longSectionsAreRead() throws Exception {
         List<String> before = findings();
-        append(
-                PROCEDURE,
-                "\n{{#has.city-water}}\n" + "Water. ".repeat(50_000) + "\n{{/has.city-water}}\n");
+        append(PROCEDURE, "\n{{#has.city-water}}\n" + "Water. ".repeat(50_000) + "\n{{/has.city-water}}\n");
 
         assertThat(findings()).isEqualTo(before);
     }
@@ -202,10 +177,9 @@ class BadInputTest {
         replace(PROCEDURE, "when: every coach", "when: " + "not ".repeat(100_000) + "inverter");
 
         assertThat(findings())
-                .contains(
-                        PROCEDURE
-                                + ":6:7: the condition has more than 100 words and brackets"
-                                + " [malformed-condition]");
+                .contains(PROCEDURE
+                        + ":6:7: the condition has more than 100 words and brackets"
+                        + " [malformed-condition]");
     }
 
     @Test
@@ -215,10 +189,8 @@ class BadInputTest {
 
         assertThat(findings())
                 .contains(
-                        "units/dunlin/unit.yaml:1:1: the file is binary, not text"
-                                + " [unreadable-file]",
-                        "units/turnstone/unit.yaml:1:1: the file is not UTF-8 text"
-                                + " [unreadable-file]");
+                        "units/dunlin/unit.yaml:1:1: the file is binary, not text" + " [unreadable-file]",
+                        "units/turnstone/unit.yaml:1:1: the file is not UTF-8 text" + " [unreadable-file]");
     }
 
     @Test
@@ -226,19 +198,14 @@ class BadInputTest {
         write(DUNLIN, "id: dunlin\nname: Dun\u0007lin\n");
 
         assertThat(findings())
-                .anyMatch(
-                        told ->
-                                told.startsWith("units/dunlin/unit.yaml:")
-                                        && told.endsWith("[yaml-syntax]"));
+                .anyMatch(told -> told.startsWith("units/dunlin/unit.yaml:") && told.endsWith("[yaml-syntax]"));
     }
 
     @Test
     void fileInLatin1() throws Exception {
         Files.write(root.resolve(DUNLIN), "id: dunlin\nname: Café\n".getBytes(ISO_8859_1));
 
-        assertThat(findings())
-                .contains(
-                        "units/dunlin/unit.yaml:1:1: the file is not UTF-8 text [unreadable-file]");
+        assertThat(findings()).contains("units/dunlin/unit.yaml:1:1: the file is not UTF-8 text [unreadable-file]");
     }
 
     @Test
@@ -246,25 +213,18 @@ class BadInputTest {
         replace(DUNLIN, "id: dunlin", "id: ../dunlin");
 
         assertThat(findings())
-                .anyMatch(
-                        told ->
-                                told.matches(
-                                        "units/dunlin/unit.yaml:\\d+:5: `../dunlin` is no id"
-                                                + " \\[wrong-value]"));
+                .anyMatch(told ->
+                        told.matches("units/dunlin/unit.yaml:\\d+:5: `../dunlin` is no id" + " \\[wrong-value]"));
     }
 
     @Test
     void photosStayWithinTheirFolder() throws Exception {
-        append(
-                DUNLIN,
-                """
+        append(DUNLIN, """
                 photos:
                   - {id: fleet-file, name: Fleet, file: ../../fleet.yaml, alt: The fleet}
                 """);
 
-        assertThat(findings())
-                .anyMatch(
-                        told -> told.endsWith("`../../fleet.yaml` is no file name [wrong-value]"));
+        assertThat(findings()).anyMatch(told -> told.endsWith("`../../fleet.yaml` is no file name [wrong-value]"));
     }
 
     @Test
@@ -272,17 +232,13 @@ class BadInputTest {
         replace(DUNLIN, "id: dunlin", "id: turnstone");
 
         assertThat(findings())
-                .anyMatch(
-                        told ->
-                                told.contains("the id `turnstone` belongs to another coach already")
-                                        && told.endsWith("[duplicate-id]"));
+                .anyMatch(told -> told.contains("the id `turnstone` belongs to another coach already")
+                        && told.endsWith("[duplicate-id]"));
     }
 
     @Test
     void photoMissingOrNoPicture() throws Exception {
-        append(
-                DUNLIN,
-                """
+        append(DUNLIN, """
                 photos:
                   - {id: one, name: One, file: one.jpg, alt: The first}
                   - {id: two, name: Two, file: two.jpg, alt: The second}
@@ -290,16 +246,8 @@ class BadInputTest {
         write("units/dunlin/photos/two.jpg", "This is no picture.");
 
         assertThat(findings())
-                .anyMatch(
-                        told ->
-                                told.endsWith(
-                                        "there is no file `units/dunlin/photos/one.jpg`"
-                                                + " [missing-photo]"))
-                .anyMatch(
-                        told ->
-                                told.endsWith(
-                                        "`two.jpg` is no picture that can be read"
-                                                + " [unreadable-photo]"));
+                .anyMatch(told -> told.endsWith("there is no file `units/dunlin/photos/one.jpg`" + " [missing-photo]"))
+                .anyMatch(told -> told.endsWith("`two.jpg` is no picture that can be read" + " [unreadable-photo]"));
     }
 
     @Test
@@ -307,12 +255,8 @@ class BadInputTest {
         replace(PROCEDURE, "{{/has.fill-valve}}\n", "");
 
         assertThat(findings())
-                .anyMatch(
-                        told ->
-                                told.startsWith(PROCEDURE)
-                                        && told.endsWith(
-                                                "the section `has.fill-valve` is never closed"
-                                                        + " [malformed-template]"));
+                .anyMatch(told -> told.startsWith(PROCEDURE)
+                        && told.endsWith("the section `has.fill-valve` is never closed" + " [malformed-template]"));
     }
 
     @Test
@@ -345,9 +289,8 @@ class BadInputTest {
         write(DUNLIN, "id: dunlin\n---\nid: dunlin\n");
 
         assertThat(findings())
-                .contains(
-                        "units/dunlin/unit.yaml:2:1: this is no YAML: a second document begins here"
-                                + " [yaml-syntax]");
+                .contains("units/dunlin/unit.yaml:2:1: this is no YAML: a second document begins here"
+                        + " [yaml-syntax]");
     }
 
     @Test
@@ -357,20 +300,18 @@ class BadInputTest {
         write(DUNLIN, "id: \"dunlin\n");
 
         assertThat(findings())
-                .containsAll(before.stream().filter(told -> told.startsWith(TURNSTONE)).toList())
+                .containsAll(before.stream()
+                        .filter(told -> told.startsWith(TURNSTONE))
+                        .toList())
                 .anyMatch(told -> told.startsWith(TURNSTONE) && told.contains("`low-profil`"))
-                .anyMatch(
-                        told -> told.startsWith(DUNLIN) && told.contains("a quote is not closed"));
+                .anyMatch(told -> told.startsWith(DUNLIN) && told.contains("a quote is not closed"));
     }
 
     /** Findings as {@code file:line:column: message [code]}. */
     private List<String> findings() throws Exception {
         FleetReader.Reading reading = FleetReader.read(new Folder(root));
         ScreenWords screen = Theme.load(Path.of("."), Theme.BUILT_IN).words("en-US");
-        return Check.of(reading.fleet(), reading.library(), screen, reading.findings())
-                .findings()
-                .all()
-                .stream()
+        return Check.of(reading.fleet(), reading.library(), screen, reading.findings()).findings().all().stream()
                 .map(BadInputTest::told)
                 .toList();
     }

@@ -56,9 +56,7 @@ class GeneratedFilesTest {
     private static Map<String, String> generated() {
         Map<String, String> files = new TreeMap<>();
         Stream.of(Unit.SHAPE, FleetFacts.SHAPE, Roles.SHAPE, Words.SHAPE, Head.SHAPE)
-                .forEach(
-                        shape ->
-                                files.put(SchemaWriter.fileName(shape), SchemaWriter.write(shape)));
+                .forEach(shape -> files.put(SchemaWriter.fileName(shape), SchemaWriter.write(shape)));
         files.put("reference.md", ReferencePage.write());
         return files;
     }
@@ -73,8 +71,7 @@ class GeneratedFilesTest {
         FleetReader.yaml(example("fleet.yaml", examples.get(1)), FleetFacts.SHAPE, findings::add);
         FleetReader.yaml(example("roles.yaml", examples.get(2)), Roles.SHAPE, findings::add);
         FleetReader.yaml(example("words.yaml", examples.get(3)), Words.SHAPE, findings::add);
-        FleetReader.script(
-                example("procedure.md", examples.get(4)), Optional.empty(), findings::add);
+        FleetReader.script(example("procedure.md", examples.get(4)), Optional.empty(), findings::add);
         assertThat(findings).isEmpty();
     }
 
@@ -85,14 +82,11 @@ class GeneratedFilesTest {
     @Test
     void linksOfTheReferenceLeadToItsHeadingsOrToFilesBesideIt() {
         String page = ReferencePage.write();
-        List<String> anchors =
-                matches("(?m)^#+ (.+)$", page).stream()
-                        .map(
-                                title ->
-                                        title.toLowerCase(Locale.ROOT)
-                                                .replaceAll("[^a-z0-9 -]", "")
-                                                .replace(' ', '-'))
-                        .toList();
+        List<String> anchors = matches("(?m)^#+ (.+)$", page).stream()
+                .map(title -> title.toLowerCase(Locale.ROOT)
+                        .replaceAll("[^a-z0-9 -]", "")
+                        .replace(' ', '-'))
+                .toList();
 
         assertThat(anchors).doesNotHaveDuplicates();
         assertThat(matches("]\\(#([^)]+)\\)", page)).isNotEmpty().isSubsetOf(anchors);

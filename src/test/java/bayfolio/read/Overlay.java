@@ -62,12 +62,10 @@ public final class Overlay {
 
     /** The fleet as {@link FleetReader} would read it from a folder. */
     public FleetReader.Reading read() {
-        Optional<Roles> roles =
-                folder.text("units/shared/roles.yaml", findings::add)
-                        .flatMap(it -> FleetReader.yaml(it, Roles.SHAPE, findings::add));
-        Optional<Words> words =
-                folder.text("units/shared/words.yaml", findings::add)
-                        .flatMap(it -> FleetReader.yaml(it, Words.SHAPE, findings::add));
+        Optional<Roles> roles = folder.text("units/shared/roles.yaml", findings::add)
+                .flatMap(it -> FleetReader.yaml(it, Roles.SHAPE, findings::add));
+        Optional<Words> words = folder.text("units/shared/words.yaml", findings::add)
+                .flatMap(it -> FleetReader.yaml(it, Words.SHAPE, findings::add));
         return new FleetReader.Reading(
                 new Fleet(
                         fleet.orElseThrow(),
@@ -116,27 +114,14 @@ public final class Overlay {
         }
         List<NodeTuple> entries = new ArrayList<>();
         for (NodeTuple entry : upper.getValue()) {
-            entries.add(
-                    value(lower, name(entry))
-                            .map(
-                                    below ->
-                                            new NodeTuple(
-                                                    entry.getKeyNode(),
-                                                    laid(entry.getValueNode(), below)))
-                            .orElse(entry));
+            entries.add(value(lower, name(entry))
+                    .map(below -> new NodeTuple(entry.getKeyNode(), laid(entry.getValueNode(), below)))
+                    .orElse(entry));
         }
         Set<String> said = upper.getValue().stream().map(Overlay::name).collect(Collectors.toSet());
-        lower.getValue().stream()
-                .filter(entry -> !said.contains(name(entry)))
-                .forEach(entries::add);
-        MappingNode both =
-                new MappingNode(
-                        over.getTag(),
-                        true,
-                        entries,
-                        upper.getFlowStyle(),
-                        over.getStartMark(),
-                        over.getEndMark());
+        lower.getValue().stream().filter(entry -> !said.contains(name(entry))).forEach(entries::add);
+        MappingNode both = new MappingNode(
+                over.getTag(), true, entries, upper.getFlowStyle(), over.getStartMark(), over.getEndMark());
         both.setAnchor(over.getAnchor());
         places.put(both, place(over));
         return both;

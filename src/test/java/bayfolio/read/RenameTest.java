@@ -46,7 +46,10 @@ final class RenameTest {
     @ParameterizedTest
     @ValueSource(strings = {"whimbrel", "dunlin", "turnstone"})
     void everyUseOfARenamedThingIsTold(String id) {
-        Unit unit = reading.fleet().units().stream().filter(it -> it.id().equals(id)).findFirst().orElseThrow();
+        Unit unit = reading.fleet().units().stream()
+                .filter(it -> it.id().equals(id))
+                .findFirst()
+                .orElseThrow();
         int used = 0;
         for (Thing thing : unit.things().toList()) {
             String renamed = thing.id() + "-two";
@@ -71,9 +74,12 @@ final class RenameTest {
             List<Script> scripts = new ArrayList<>(reading.library().scripts());
             String renamed = script.id() + "-two";
             scripts.replaceAll(it -> it == script
-                    ? FleetReader.script(replaced(at, renamed), it.unit(), finding -> {}).orElseThrow()
+                    ? FleetReader.script(replaced(at, renamed), it.unit(), finding -> {})
+                            .orElseThrow()
                     : it);
-            List<Finding> findings = Check.of(reading.fleet(), new Library(scripts), screen, List.of()).findings().all();
+            List<Finding> findings = Check.of(reading.fleet(), new Library(scripts), screen, List.of())
+                    .findings()
+                    .all();
 
             TreeSet<String> uses = uses(script.id());
             assertThat(places(findings)).as(script.id()).isEqualTo(uses);
@@ -91,10 +97,12 @@ final class RenameTest {
                 })
                 .orElseThrow();
         Fleet fleet = new Fleet(
-                reading.fleet().facts(), List.of(renamed), reading.fleet().roles(), reading.fleet().words());
+                reading.fleet().facts(),
+                List.of(renamed),
+                reading.fleet().roles(),
+                reading.fleet().words());
         return Check.of(fleet, reading.library(), screen, List.of()).findings().all();
     }
-
 
     /** The file with one word of it replaced; columns of other lines and of the line before the word stay. */
     private static SourceFile replaced(Place at, String name) {

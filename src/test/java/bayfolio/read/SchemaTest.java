@@ -126,71 +126,62 @@ class SchemaTest {
     }
 
     private static JsonNode value(Type<?> type) {
-        return type.accept(
-                new Type.Visitor<JsonNode>() {
-                    @Override
-                    public JsonNode text(Type.Text text) {
-                        return Stream.of(
-                                        "gray-valve",
-                                        "en-US",
-                                        "+1 555-0100",
-                                        "https://a.example",
-                                        "photo.jpg")
-                                .filter(
-                                        each ->
-                                                Pattern.compile(text.pattern())
-                                                        .matcher(each)
-                                                        .find())
-                                .findFirst()
-                                .<JsonNode>map(NODES::stringNode)
-                                .orElseThrow();
-                    }
+        return type.accept(new Type.Visitor<JsonNode>() {
+            @Override
+            public JsonNode text(Type.Text text) {
+                return Stream.of("gray-valve", "en-US", "+1 555-0100", "https://a.example", "photo.jpg")
+                        .filter(each ->
+                                Pattern.compile(text.pattern()).matcher(each).find())
+                        .findFirst()
+                        .<JsonNode>map(NODES::stringNode)
+                        .orElseThrow();
+            }
 
-                    @Override
-                    public <Q extends Quantity> JsonNode measured(Type.Measured<Q> measured) {
-                        return NODES.stringNode(measured.scale().example());
-                    }
+            @Override
+            public <Q extends Quantity> JsonNode measured(Type.Measured<Q> measured) {
+                return NODES.stringNode(measured.scale().example());
+            }
 
-                    @Override
-                    public <E> JsonNode choice(Type.Choice<E> choice) {
-                        return NODES.stringNode(choice.words().keySet().iterator().next());
-                    }
+            @Override
+            public <E> JsonNode choice(Type.Choice<E> choice) {
+                return NODES.stringNode(choice.words().keySet().iterator().next());
+            }
 
-                    @Override
-                    public JsonNode yesNo(Type.YesNo yesNo) {
-                        return NODES.stringNode("yes");
-                    }
+            @Override
+            public JsonNode yesNo(Type.YesNo yesNo) {
+                return NODES.stringNode("yes");
+            }
 
-                    @Override
-                    public JsonNode whole(Type.Whole whole) {
-                        return NODES.numberNode(whole.most());
-                    }
+            @Override
+            public JsonNode whole(Type.Whole whole) {
+                return NODES.numberNode(whole.most());
+            }
 
-                    @Override
-                    public JsonNode day(Type.Day day) {
-                        return NODES.stringNode("2024-02-29");
-                    }
+            @Override
+            public JsonNode day(Type.Day day) {
+                return NODES.stringNode("2024-02-29");
+            }
 
-                    @Override
-                    public JsonNode reference(Type.Reference reference) {
-                        return NODES.stringNode("gray-valve");
-                    }
+            @Override
+            public JsonNode reference(Type.Reference reference) {
+                return NODES.stringNode("gray-valve");
+            }
 
-                    @Override
-                    public JsonNode role(Type.Role role) {
-                        return NODES.stringNode("gray-valve");
-                    }
+            @Override
+            public JsonNode role(Type.Role role) {
+                return NODES.stringNode("gray-valve");
+            }
 
-                    @Override
-                    public <E> JsonNode list(Type.ListOf<E> list) {
-                        return NODES.arrayNode().add(value(list.element()));
-                    }
+            @Override
+            public <E> JsonNode list(Type.ListOf<E> list) {
+                return NODES.arrayNode().add(value(list.element()));
+            }
 
-                    @Override
-                    public <E extends Described> JsonNode record(Type.Nested<E> nested) {
-                        return SchemaTest.record(nested.shape());
-                    }
-                });
+            @Override
+            public <E extends Described> JsonNode record(Type.Nested<E> nested) {
+                return SchemaTest.record(nested.shape());
+            }
+        });
     }
 
     /** As YAML has them without quotes: the kinds of values are told apart before any reading. */
@@ -267,9 +258,7 @@ class SchemaTest {
             for (int month = 0; month <= 13; month++) {
                 for (int day = 0; day <= 32; day++) {
                     String written = String.format("%04d-%02d-%02d", year, month, day);
-                    assertThat(pattern.matcher(written).find())
-                            .as(written)
-                            .isEqualTo(isDay(written));
+                    assertThat(pattern.matcher(written).find()).as(written).isEqualTo(isDay(written));
                 }
             }
         }
@@ -293,22 +282,14 @@ class SchemaTest {
         List<Demo> demos = new ArrayList<>(demos());
         shapes().map(SchemaTest::withEveryKey).forEach(demos::add);
         for (Demo demo : demos) {
-            new Mutants(demo.shape, made, new Random(20_260_418))
-                    .of(
-                            json(demo.text),
-                            (what, mutant) -> {
-                                boolean bySchema = !schema(demo.shape).validate(mutant).isEmpty();
-                                List<Finding> byReader =
-                                        findings(JSON.writeValueAsString(mutant), demo.shape);
-                                refused[0] += bySchema ? 1 : 0;
-                                if (bySchema == byReader.isEmpty()) {
-                                    disagreements.add(
-                                            what
-                                                    + (bySchema
-                                                            ? ": schema refuses"
-                                                            : ": reader refuses"));
-                                }
-                            });
+            new Mutants(demo.shape, made, new Random(20_260_418)).of(json(demo.text), (what, mutant) -> {
+                boolean bySchema = !schema(demo.shape).validate(mutant).isEmpty();
+                List<Finding> byReader = findings(JSON.writeValueAsString(mutant), demo.shape);
+                refused[0] += bySchema ? 1 : 0;
+                if (bySchema == byReader.isEmpty()) {
+                    disagreements.add(what + (bySchema ? ": schema refuses" : ": reader refuses"));
+                }
+            });
         }
 
         System.out.println("SchemaTest: " + made.size() + " mutants, " + refused[0] + " refused");
@@ -318,8 +299,7 @@ class SchemaTest {
     }
 
     private static Schema schema(Shape<?> shape) {
-        return SCHEMAS.computeIfAbsent(
-                shape, it -> REGISTRY.getSchema(JSON.readTree(SchemaWriter.write(it))));
+        return SCHEMAS.computeIfAbsent(shape, it -> REGISTRY.getSchema(JSON.readTree(SchemaWriter.write(it))));
     }
 
     private static List<Finding> findings(String text, Shape<?> shape) {
@@ -339,11 +319,8 @@ class SchemaTest {
         if (node instanceof MappingNode mapping) {
             ObjectNode object = NODES.objectNode();
             mapping.getValue()
-                    .forEach(
-                            entry ->
-                                    object.set(
-                                            ((ScalarNode) entry.getKeyNode()).getValue(),
-                                            json(entry.getValueNode())));
+                    .forEach(entry ->
+                            object.set(((ScalarNode) entry.getKeyNode()).getValue(), json(entry.getValueNode())));
             return object;
         }
         if (node instanceof SequenceNode sequence) {
@@ -378,79 +355,78 @@ class SchemaTest {
      * two records is made once.
      */
     private static final class Mutants {
-        private static final List<JsonNode> OTHERS =
-                Stream.of(
-                                "7",
-                                "0",
-                                "-1",
-                                "2.0",
-                                "2.5",
-                                "2017",
-                                "1000000",
-                                "true",
-                                "false",
-                                "null",
-                                "[]",
-                                "[7]",
-                                "[null]",
-                                "[\"gray-valve\"]",
-                                "[[]]",
-                                "[{}]",
-                                "{}",
-                                "{\"id\": \"gray-valve\"}",
-                                "\"\"",
-                                "\" \"",
-                                "\"\\n\"",
-                                "\"some words\"",
-                                "\"two\\nlines\\n\"",
-                                "\"7\"",
-                                "\"yes\"",
-                                "\"no\"",
-                                "\"Yes\"",
-                                "\"true\"",
-                                "\"left\"",
-                                "\"gray-valve\"",
-                                "\"gray-valve\\n\"",
-                                "\"gray--valve\"",
-                                "\"Gray-Valve\"",
-                                "\"100 gal\"",
-                                "\"100 parsecs\"",
-                                "\"100 GAL\"",
-                                "\"100  gal\"",
-                                "\"-5 gal\"",
-                                "\"12 ft 11 in\"",
-                                "\"12 ft 12 in\"",
-                                "\"1,250.5 W\"",
-                                "\"12,5 A\"",
-                                "\"120 V\"",
-                                "\"120 V\\n\"",
-                                "\"15 A\"",
-                                "\"80 %\"",
-                                "\"101 %\"",
-                                "\"-4 °F\"",
-                                "\"44,600 lb\"",
-                                "\"6 AWG\"",
-                                "\"8 mpg\"",
-                                "\"80 psi\"",
-                                "\"5 min\"",
-                                "\"2026-02-30\"",
-                                "\"2025-02-29\"",
-                                "\"2024-02-29\"",
-                                "\"1900-02-29\"",
-                                "\"2000-02-29\"",
-                                "\"2026-4-18\"",
-                                "\"2026-04-18\\n\"",
-                                "\"+12026-04-18\"",
-                                "\"-2026-04-18\"",
-                                "\"en-US\"",
-                                "\"en_US\"",
-                                "\"+1 555-0100\"",
-                                "\"https://a.example\"",
-                                "\"http://a.example\"",
-                                "\"photo.jpg\"",
-                                "\"a/photo.jpg\"")
-                        .map(JSON::readTree)
-                        .toList();
+        private static final List<JsonNode> OTHERS = Stream.of(
+                        "7",
+                        "0",
+                        "-1",
+                        "2.0",
+                        "2.5",
+                        "2017",
+                        "1000000",
+                        "true",
+                        "false",
+                        "null",
+                        "[]",
+                        "[7]",
+                        "[null]",
+                        "[\"gray-valve\"]",
+                        "[[]]",
+                        "[{}]",
+                        "{}",
+                        "{\"id\": \"gray-valve\"}",
+                        "\"\"",
+                        "\" \"",
+                        "\"\\n\"",
+                        "\"some words\"",
+                        "\"two\\nlines\\n\"",
+                        "\"7\"",
+                        "\"yes\"",
+                        "\"no\"",
+                        "\"Yes\"",
+                        "\"true\"",
+                        "\"left\"",
+                        "\"gray-valve\"",
+                        "\"gray-valve\\n\"",
+                        "\"gray--valve\"",
+                        "\"Gray-Valve\"",
+                        "\"100 gal\"",
+                        "\"100 parsecs\"",
+                        "\"100 GAL\"",
+                        "\"100  gal\"",
+                        "\"-5 gal\"",
+                        "\"12 ft 11 in\"",
+                        "\"12 ft 12 in\"",
+                        "\"1,250.5 W\"",
+                        "\"12,5 A\"",
+                        "\"120 V\"",
+                        "\"120 V\\n\"",
+                        "\"15 A\"",
+                        "\"80 %\"",
+                        "\"101 %\"",
+                        "\"-4 °F\"",
+                        "\"44,600 lb\"",
+                        "\"6 AWG\"",
+                        "\"8 mpg\"",
+                        "\"80 psi\"",
+                        "\"5 min\"",
+                        "\"2026-02-30\"",
+                        "\"2025-02-29\"",
+                        "\"2024-02-29\"",
+                        "\"1900-02-29\"",
+                        "\"2000-02-29\"",
+                        "\"2026-4-18\"",
+                        "\"2026-04-18\\n\"",
+                        "\"+12026-04-18\"",
+                        "\"-2026-04-18\"",
+                        "\"en-US\"",
+                        "\"en_US\"",
+                        "\"+1 555-0100\"",
+                        "\"https://a.example\"",
+                        "\"http://a.example\"",
+                        "\"photo.jpg\"",
+                        "\"a/photo.jpg\"")
+                .map(JSON::readTree)
+                .toList();
 
         private final Shape<?> shape;
         private final Set<String> made;
@@ -470,18 +446,13 @@ class SchemaTest {
          * @param place the keys on the way to the node
          * @param around makes a whole file of what is put in place of the node
          */
-        private void mutate(
-                JsonNode node, String place, UnaryOperator<JsonNode> around, Sink sink) {
+        private void mutate(JsonNode node, String place, UnaryOperator<JsonNode> around, Sink sink) {
             for (JsonNode other : OTHERS) {
                 make(place + " becomes " + other, other, around, sink);
             }
             if (node.isString()) {
                 String misspelled = misspelled(node.stringValue());
-                make(
-                        place + " " + node + " becomes " + misspelled,
-                        NODES.stringNode(misspelled),
-                        around,
-                        sink);
+                make(place + " " + node + " becomes " + misspelled, NODES.stringNode(misspelled), around, sink);
             }
             if (node instanceof ArrayNode list) {
                 for (JsonNode each : list) {
@@ -519,8 +490,7 @@ class SchemaTest {
             }
         }
 
-        private void make(
-                String what, JsonNode changed, UnaryOperator<JsonNode> around, Sink sink) {
+        private void make(String what, JsonNode changed, UnaryOperator<JsonNode> around, Sink sink) {
             if (made.add(what)) {
                 sink.take(what, around.apply(changed));
             }

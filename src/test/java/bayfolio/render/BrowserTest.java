@@ -59,13 +59,12 @@ class BrowserTest {
                 "--disable-component-update",
                 "--disable-sync",
                 "--user-data-dir=" + profile);
-        browser =
-                new ChromeDriver(
-                        new ChromeDriverService.Builder()
-                                .usingDriverExecutable(chromedriver)
-                                .usingAnyFreePort()
-                                .build(),
-                        options);
+        browser = new ChromeDriver(
+                new ChromeDriverService.Builder()
+                        .usingDriverExecutable(chromedriver)
+                        .usingAnyFreePort()
+                        .build(),
+                options);
         browser.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
                 Map.of("width", NARROW, "height", 640, "deviceScaleFactor", 1, "mobile", false));
@@ -82,18 +81,13 @@ class BrowserTest {
     }
 
     private static File onPath(String name) {
-        for (String folder :
-                System.getenv()
-                        .getOrDefault("PATH", "")
-                        .split(Pattern.quote(File.pathSeparator), -1)) {
+        for (String folder : System.getenv().getOrDefault("PATH", "").split(Pattern.quote(File.pathSeparator), -1)) {
             File file = new File(folder, name);
             if (file.canExecute()) {
                 return file;
             }
         }
-        return fail(
-                "The browser tests need `%s` on the path; src/test/all installs it."
-                        .formatted(name));
+        return fail("The browser tests need `%s` on the path; src/test/all installs it.".formatted(name));
     }
 
     /** One page of each kind, those with the most on them. */
@@ -125,9 +119,7 @@ class BrowserTest {
 
     /** What sticks out of the page, for the message. */
     private static Object wide() {
-        return String.valueOf(
-                browser.executeScript(
-                        """
+        return String.valueOf(browser.executeScript("""
                         return [...document.body.querySelectorAll('*')]
                           .filter(it => it.getBoundingClientRect().right > window.innerWidth
                                      && !it.closest('.wide'))
@@ -141,19 +133,14 @@ class BrowserTest {
         for (String page : sample()) {
             visit(page);
 
-            assertThat(
-                            browser.executeScript(
-                                    """
+            assertThat(browser.executeScript("""
                                     document.querySelectorAll('details').forEach(it => it.open = true);
                                     return [...document.querySelectorAll('ul > li > a:first-child')]
                                       .filter(it => !it.previousSibling?.textContent.trim())
                                       .filter(it => it.getBoundingClientRect().height < arguments[0])
                                       .map(it => it.textContent
                                           + ': ' + it.getBoundingClientRect().height);
-                                    """,
-                                    LEAST_TARGET))
-                    .as(page)
-                    .isEqualTo(List.of());
+                                    """, LEAST_TARGET)).as(page).isEqualTo(List.of());
         }
     }
 
@@ -163,16 +150,12 @@ class BrowserTest {
             visit(page);
 
             List<String> asked =
-                    String.valueOf(
-                                    browser.executeScript(
-                                            """
+                    String.valueOf(browser.executeScript("""
                                             return performance.getEntries()
                                               .filter(it => ['navigation', 'resource']
                                                 .includes(it.entryType))
                                               .map(it => it.name).join('\\n');
-                                            """))
-                            .lines()
-                            .toList();
+                                            """)).lines().toList();
             assertThat(asked)
                     .as(page)
                     .contains(server.origin() + "assets/style.css")
@@ -184,9 +167,7 @@ class BrowserTest {
     void theStyleIsApplied() {
         visit("whimbrel/do/start-generator.html");
 
-        assertThat(
-                        number(
-                                "return parseFloat(getComputedStyle(document.querySelector('.hazard')).borderTopWidth)"))
+        assertThat(number("return parseFloat(getComputedStyle(document.querySelector('.hazard')).borderTopWidth)"))
                 .isPositive();
     }
 
@@ -209,10 +190,8 @@ class BrowserTest {
 
         HttpClient client = HttpClient.newHttpClient();
         for (Map.Entry<String, Set<String>> asked : askedBy.entrySet()) {
-            HttpResponse<Void> answer =
-                    client.send(
-                            HttpRequest.newBuilder(URI.create(asked.getKey())).build(),
-                            HttpResponse.BodyHandlers.discarding());
+            HttpResponse<Void> answer = client.send(
+                    HttpRequest.newBuilder(URI.create(asked.getKey())).build(), HttpResponse.BodyHandlers.discarding());
             assertThat(answer.statusCode())
                     .as("%s, linked by %s", asked.getKey(), asked.getValue())
                     .isEqualTo(200);
@@ -225,8 +204,6 @@ class BrowserTest {
     }
 
     private static double number(String script) {
-        return browser.executeScript(script) instanceof Number number
-                ? number.doubleValue()
-                : Double.NaN;
+        return browser.executeScript(script) instanceof Number number ? number.doubleValue() : Double.NaN;
     }
 }

@@ -32,8 +32,7 @@ final class SiteServer implements AutoCloseable {
     private void answer(HttpExchange exchange) throws IOException {
         try (exchange) {
             String path = exchange.getRequestURI().getPath().substring(1);
-            Path file =
-                    root.resolve(path.isEmpty() || path.endsWith("/") ? path + "index.html" : path);
+            Path file = root.resolve(path.isEmpty() || path.endsWith("/") ? path + "index.html" : path);
             if (!file.normalize().startsWith(root) || !Files.isRegularFile(file)) {
                 exchange.sendResponseHeaders(404, -1);
                 return;

@@ -23,29 +23,24 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class TemplateTest {
-    private static final Value.Inner GRAY =
-            inner(
-                    "name", new Value.Text("Gray tank"),
-                    "capacity", new Value.Text("55 gal"),
-                    "heated", new Value.Flag(false),
-                    "plate", new Value.Absent("the plate is not stated", "State it."));
+    private static final Value.Inner GRAY = inner(
+            "name", new Value.Text("Gray tank"),
+            "capacity", new Value.Text("55 gal"),
+            "heated", new Value.Flag(false),
+            "plate", new Value.Absent("the plate is not stated", "State it."));
     private static final Value.Inner BLACK =
             inner("name", new Value.Text("Black tank"), "heated", new Value.Flag(true));
-    private static final Names COACH =
-            names(
-                    "name", new Value.Text("Whimbrel"),
-                    "has",
-                            inner(
-                                    "generator", new Value.Flag(true),
-                                    "solar", new Value.Flag(false)),
-                    "gray", new Value.Many("gray", List.of(GRAY)),
-                    "waste", new Value.Many("waste", List.of(GRAY, BLACK)),
-                    "spare", new Value.Many("spare", List.of()),
-                    "words",
-                            new Value.Many(
-                                    "words",
-                                    List.of(new Value.Text("left"), new Value.Text("right"))),
-                    "solar", new Value.Absent("this coach has no solar charging", "Guard it."));
+    private static final Names COACH = names(
+            "name", new Value.Text("Whimbrel"),
+            "has",
+                    inner(
+                            "generator", new Value.Flag(true),
+                            "solar", new Value.Flag(false)),
+            "gray", new Value.Many("gray", List.of(GRAY)),
+            "waste", new Value.Many("waste", List.of(GRAY, BLACK)),
+            "spare", new Value.Many("spare", List.of()),
+            "words", new Value.Many("words", List.of(new Value.Text("left"), new Value.Text("right"))),
+            "solar", new Value.Absent("this coach has no solar charging", "Guard it."));
 
     private final List<Complaint> complaints = new ArrayList<>();
 
@@ -59,29 +54,22 @@ class TemplateTest {
     @Test
     void anUnknownNameIsToldWithItsPlaceAndNearNames() {
         assertThat(filled("Coach\n  called {{nmae}}!")).isEqualTo("Coach\n  called !");
-        assertThat(complaints)
-                .singleElement()
-                .satisfies(
-                        complaint -> {
-                            assertThat(complaint.kind()).isEqualTo(Kind.UNKNOWN_NAME);
-                            assertThat(complaint.at()).hasToString("units/t.md:12:10");
-                            assertThat(complaint.at().end().column()).isEqualTo(18);
-                            assertThat(complaint.message()).isEqualTo("there is no name `nmae`");
-                            assertThat(complaint.near()).containsExactly("name");
-                        });
+        assertThat(complaints).singleElement().satisfies(complaint -> {
+            assertThat(complaint.kind()).isEqualTo(Kind.UNKNOWN_NAME);
+            assertThat(complaint.at()).hasToString("units/t.md:12:10");
+            assertThat(complaint.at().end().column()).isEqualTo(18);
+            assertThat(complaint.message()).isEqualTo("there is no name `nmae`");
+            assertThat(complaint.near()).containsExactly("name");
+        });
     }
 
     @Test
     void anUnknownNameWithinANameIsToldWhereItWasLookedFor() {
         assertThat(filled("{{gray.capasity}}")).isEmpty();
-        assertThat(complaints)
-                .singleElement()
-                .satisfies(
-                        complaint -> {
-                            assertThat(complaint.message())
-                                    .isEqualTo("there is no name `capasity` in `gray`");
-                            assertThat(complaint.near()).containsExactly("capacity");
-                        });
+        assertThat(complaints).singleElement().satisfies(complaint -> {
+            assertThat(complaint.message()).isEqualTo("there is no name `capasity` in `gray`");
+            assertThat(complaint.near()).containsExactly("capacity");
+        });
     }
 
     @Test
@@ -97,15 +85,11 @@ class TemplateTest {
         assertThat(complaints).isEmpty();
 
         assertThat(filled("by {{solar}}")).isEqualTo("by ");
-        assertThat(complaints)
-                .singleElement()
-                .satisfies(
-                        complaint -> {
-                            assertThat(complaint.kind()).isEqualTo(Kind.NOTHING_THERE);
-                            assertThat(complaint.message())
-                                    .isEqualTo("this coach has no solar charging");
-                            assertThat(complaint.mend()).isEqualTo("Guard it.");
-                        });
+        assertThat(complaints).singleElement().satisfies(complaint -> {
+            assertThat(complaint.kind()).isEqualTo(Kind.NOTHING_THERE);
+            assertThat(complaint.message()).isEqualTo("this coach has no solar charging");
+            assertThat(complaint.mend()).isEqualTo("Guard it.");
+        });
     }
 
     @ParameterizedTest
@@ -143,17 +127,13 @@ class TemplateTest {
 
     @Test
     void tagLinesOfTheirOwnPrintNoLines() {
-        assertThat(
-                        filled(
-                                """
+        assertThat(filled("""
                                 1. See
                                 {{#waste}}
                                 1. Empty {{name}}
                                 {{/waste}}
                                 1. Go
-                                """))
-                .isEqualTo(
-                        """
+                                """)).isEqualTo("""
                         1. See
                         1. Empty Gray tank
                         1. Empty Black tank
@@ -164,15 +144,10 @@ class TemplateTest {
     @Test
     void severalAskedDirectlyAreTold() {
         assertThat(filled("{{waste.capacity}}")).isEmpty();
-        assertThat(complaints)
-                .singleElement()
-                .satisfies(
-                        complaint -> {
-                            assertThat(complaint.message())
-                                    .isEqualTo("`waste` is held by several on this coach");
-                            assertThat(complaint.mend())
-                                    .isEqualTo("Repeat the text with {{#waste}} and {{/waste}}.");
-                        });
+        assertThat(complaints).singleElement().satisfies(complaint -> {
+            assertThat(complaint.message()).isEqualTo("`waste` is held by several on this coach");
+            assertThat(complaint.mend()).isEqualTo("Repeat the text with {{#waste}} and {{/waste}}.");
+        });
     }
 
     @Test
@@ -206,15 +181,10 @@ class TemplateTest {
         SourceFile page = new SourceFile("themes/page.mustache", "<p>{{>line}}</p>");
         SourceFile line = new SourceFile("themes/line.mustache", "Coach\n{{name}} {{nmae}}");
 
-        Template template =
-                Template.compile(
-                        page,
-                        Escape.HTML,
-                        name -> name.equals("line") ? Optional.of(line) : Optional.empty(),
-                        complaints::add);
+        Template template = Template.compile(
+                page, Escape.HTML, name -> name.equals("line") ? Optional.of(line) : Optional.empty(), complaints::add);
 
-        assertThat(template.fill(COACH, complaints::add).text())
-                .isEqualTo("<p>Coach\nWhimbrel </p>");
+        assertThat(template.fill(COACH, complaints::add).text()).isEqualTo("<p>Coach\nWhimbrel </p>");
         assertThat(complaints)
                 .singleElement()
                 .extracting(complaint -> complaint.at().toString())
@@ -240,17 +210,17 @@ class TemplateTest {
     void valuesAreEscapedForHtml() {
         Names names = names("x", new Value.Text("<b title=\"a\">Tom's & `mine`</b>"));
 
-        assertThat(compile("<p>{{x}}</p>", Escape.HTML).fill(names, complaints::add).text())
-                .isEqualTo(
-                        "<p>&lt;b title&#61;&quot;a&quot;&gt;Tom&#39;s &amp; &#96;mine&#96;&lt;/b&gt;</p>");
+        assertThat(compile("<p>{{x}}</p>", Escape.HTML)
+                        .fill(names, complaints::add)
+                        .text())
+                .isEqualTo("<p>&lt;b title&#61;&quot;a&quot;&gt;Tom&#39;s &amp; &#96;mine&#96;&lt;/b&gt;</p>");
     }
 
     @Test
     void aValueIsOneLineInMarkdown() {
         Names names = names("x", new Value.Text("first \r\n  second\n\n# third"));
 
-        assertThat(compile("1. {{x}}").fill(names, complaints::add).text())
-                .isEqualTo("1. first second \\# third");
+        assertThat(compile("1. {{x}}").fill(names, complaints::add).text()).isEqualTo("1. first second \\# third");
     }
 
     @Test
@@ -265,8 +235,7 @@ class TemplateTest {
 
     @Test
     void randomTextsReadAsThemselvesInMarkdown() {
-        String alphabet =
-                "!\"#$%&'()*+,-./:;<=>?@[\\]^_`{|}~ aZ019\u00e9\u20ac\ud83d\ude80\uE000\u007f";
+        String alphabet = "!\"#$%&'()*+,-./:;<=>?@[\\]^_`{|}~ aZ019\u00e9\u20ac\ud83d\ude80\uE000\u007f";
         int[] letters = alphabet.codePoints().toArray();
         Random random = new Random(20260401);
         for (int i = 0; i < 3_000; i++) {
@@ -287,10 +256,9 @@ class TemplateTest {
         String expected = value.replace('\uE000', '\uFFFD');
         for (String around : List.of("{{x}}", "a {{x}} b", "1. {{x}}", "[{{x}}]", "({{x}})")) {
             String markdown = compile(around).fill(names, complaints::add).text();
-            String read =
-                    TextContentRenderer.builder()
-                            .build()
-                            .render(Parser.builder().build().parse(markdown));
+            String read = TextContentRenderer.builder()
+                    .build()
+                    .render(Parser.builder().build().parse(markdown));
 
             assertThat(read).as(markdown).isEqualTo(around.replace("{{x}}", expected));
         }
@@ -306,9 +274,8 @@ class TemplateTest {
             Generated generated = new Generated(random);
             String template = generated.lines(0);
             SourceFile file = new SourceFile("units/t.md", "---\nhead\n---\n" + template);
-            Output output =
-                    Template.compile(file, template, 4, Escape.MARKDOWN, complaints::add)
-                            .fill(COACH, complaints::add);
+            Output output = Template.compile(file, template, 4, Escape.MARKDOWN, complaints::add)
+                    .fill(COACH, complaints::add);
 
             assertThat(complaints).as(template).isEmpty();
             Matcher word = Pattern.compile("\\p{So}?w\\d+x").matcher(output.text());
@@ -352,9 +319,16 @@ class TemplateTest {
             for (int i = 0; i < lines; i++) {
                 if (depth < 3 && random.nextInt(4) == 0) {
                     String section = section();
-                    text.append(indent()).append("{{").append(section).append("}}").append("\n");
+                    text.append(indent())
+                            .append("{{")
+                            .append(section)
+                            .append("}}")
+                            .append("\n");
                     text.append(lines(depth + 1));
-                    text.append(indent()).append("{{/").append(section.substring(1)).append("}}\n");
+                    text.append(indent())
+                            .append("{{/")
+                            .append(section.substring(1))
+                            .append("}}\n");
                 } else {
                     text.append(indent()).append(line(depth)).append("\n");
                 }
@@ -428,10 +402,7 @@ class TemplateTest {
     // ---- malformed templates ----
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     x\\n{{#waste}}\\ny\\nz        | 12 | the section `waste` is never closed
                     {{#waste}}\\n{{#gray}}\\n{{/waste}}\\n{{/gray}} | 13 | `waste` is closed where `gray` is open
                     x\\n\\n{{/waste}}             | 13 | `waste` is closed and was never opened
@@ -451,19 +422,15 @@ class TemplateTest {
                     x\\ny {{\\nname}}\\nz         | 12 | a tag is not closed
                     x\\n{{! said\\naside}}\\nz    | 12 | a tag is not closed
                     """)
-    void aMalformedTemplateIsToldOnItsLineAndPrintsNothing(
-            String written, int line, String message) {
+    void aMalformedTemplateIsToldOnItsLineAndPrintsNothing(String written, int line, String message) {
         Template template = compile(written.replace("\\n", "\n"));
 
-        assertThat(complaints)
-                .singleElement()
-                .satisfies(
-                        complaint -> {
-                            assertThat(complaint.kind()).isEqualTo(Kind.MALFORMED);
-                            assertThat(complaint.message()).isEqualTo(message);
-                            assertThat(complaint.at().line()).isEqualTo(line);
-                            assertThat(complaint.mend()).endsWith(".");
-                        });
+        assertThat(complaints).singleElement().satisfies(complaint -> {
+            assertThat(complaint.kind()).isEqualTo(Kind.MALFORMED);
+            assertThat(complaint.message()).isEqualTo(message);
+            assertThat(complaint.at().line()).isEqualTo(line);
+            assertThat(complaint.mend()).endsWith(".");
+        });
         assertThat(template.malformed()).isTrue();
         assertThat(template.asked()).isEmpty();
         assertThat(template.fill(COACH, complaints::add).isEmpty()).isTrue();
@@ -471,14 +438,12 @@ class TemplateTest {
 
     @Test
     void sectionsWithinSectionsHaveALimit() {
-        assertThat(filled("{{#name}}".repeat(32) + "x" + "{{/name}}".repeat(32))).isEqualTo("x");
+        assertThat(filled("{{#name}}".repeat(32) + "x" + "{{/name}}".repeat(32)))
+                .isEqualTo("x");
         assertThat(complaints).isEmpty();
 
         compile("\n" + "{{#name}}".repeat(100_000));
-        assertThat(complaints)
-                .singleElement()
-                .extracting(Complaint::kind)
-                .isEqualTo(Kind.MALFORMED);
+        assertThat(complaints).singleElement().extracting(Complaint::kind).isEqualTo(Kind.MALFORMED);
     }
 
     @Test
@@ -512,18 +477,14 @@ class TemplateTest {
             complaints.clear();
             SourceFile file = new SourceFile("units/t.md", text.toString());
 
-            Output output =
-                    Template.compile(file, text.toString(), 1, Escape.MARKDOWN, complaints::add)
-                            .fill(COACH, complaints::add);
+            Output output = Template.compile(file, text.toString(), 1, Escape.MARKDOWN, complaints::add)
+                    .fill(COACH, complaints::add);
 
             assertThat(output.text()).as(text.toString()).doesNotContain("Run[", "Inner[");
             assertThat(complaints)
                     .as(text.toString())
-                    .allSatisfy(
-                            complaint ->
-                                    assertThat(complaint.at().line())
-                                            .isLessThanOrEqualTo(
-                                                    text.toString().split("\n", -1).length));
+                    .allSatisfy(complaint -> assertThat(complaint.at().line())
+                            .isLessThanOrEqualTo(text.toString().split("\n", -1).length));
         }
     }
 

@@ -26,29 +26,24 @@ public final class OnCallWithoutPhone implements Rule {
 
     private static List<Finding> check(Procedure procedure, Case coach) {
         List<Finding> findings = new ArrayList<>();
-        Stream<Inline.Link> links =
-                Stream.concat(
-                        procedure.opening().stream().flatMap(Block::links),
-                        procedure
-                                .steps()
-                                .flatMap(step -> step.text().stream())
-                                .flatMap(Block::links));
+        Stream<Inline.Link> links = Stream.concat(
+                procedure.opening().stream().flatMap(Block::links),
+                procedure.steps().flatMap(step -> step.text().stream()).flatMap(Block::links));
         boolean phone = false;
         for (Inline.Link link : links.toList()) {
             phone |= link.target() instanceof Target.OfPhone;
             if (!phone && link.target() instanceof Target.OfThing target && onCall(target, coach)) {
-                findings.add(
-                        Finding.error(
-                                        "on-call-without-phone",
-                                        link.at(),
-                                        "procedure `"
-                                                + procedure.id()
-                                                + "` sends the renter to "
-                                                + target.kind()
-                                                + " `"
-                                                + target.id()
-                                                + "`, which is on-call, and has named no phone before")
-                                .mend("Begin the procedure with `[](phone:hours)`."));
+                findings.add(Finding.error(
+                                "on-call-without-phone",
+                                link.at(),
+                                "procedure `"
+                                        + procedure.id()
+                                        + "` sends the renter to "
+                                        + target.kind()
+                                        + " `"
+                                        + target.id()
+                                        + "`, which is on-call, and has named no phone before")
+                        .mend("Begin the procedure with `[](phone:hours)`."));
             }
         }
         return findings;

@@ -23,38 +23,26 @@ public final class OutOfReach implements Rule {
                                 .filter(item -> !item.forStaff())
                                 .flatMap(item -> check(item, Access.FREE, coach).stream()),
                         coach.unit().switches().stream()
-                                .flatMap(
-                                        it ->
-                                                check(it, it.facts().get(Switch.ACCESS), coach)
-                                                        .stream()),
+                                .flatMap(it -> check(it, it.facts().get(Switch.ACCESS), coach).stream()),
                         coach.unit().connections().stream()
-                                .flatMap(
-                                        it ->
-                                                check(it, it.facts().get(Connection.ACCESS), coach)
-                                                        .stream()))
+                                .flatMap(it -> check(it, it.facts().get(Connection.ACCESS), coach).stream()))
                 .flatMap(findings -> findings);
     }
 
     private static Optional<Finding> check(Thing thing, Access access, Case coach) {
         boolean renters = access == Access.FREE || access == Access.TASK;
         Optional<Compartment> around = coach.coach().around(thing);
-        return around.filter(
-                        it -> renters && !it.emergency() && it.access().compareTo(Access.TASK) > 0)
-                .map(
-                        it ->
-                                Finding.error(
-                                                "out-of-reach",
-                                                thing.at(),
-                                                thing.kind()
-                                                        + " `"
-                                                        + thing.id()
-                                                        + "` is for renters, and compartment `"
-                                                        + it.id()
-                                                        + "` is "
-                                                        + (it.access() == Access.STAFF
-                                                                ? "for staff"
-                                                                : "on call"))
-                                        .mend(
-                                                "Put it elsewhere, or correct the access of one of them."));
+        return around.filter(it -> renters && !it.emergency() && it.access().compareTo(Access.TASK) > 0)
+                .map(it -> Finding.error(
+                                "out-of-reach",
+                                thing.at(),
+                                thing.kind()
+                                        + " `"
+                                        + thing.id()
+                                        + "` is for renters, and compartment `"
+                                        + it.id()
+                                        + "` is "
+                                        + (it.access() == Access.STAFF ? "for staff" : "on call"))
+                        .mend("Put it elsewhere, or correct the access of one of them."));
     }
 }

@@ -14,9 +14,8 @@ record Reach(Access access, boolean emergency) {
     static Reach of(Thing thing, Coach coach) {
         Access own = thing.facts().find("access", Access.class).orElse(Access.FREE);
         Optional<Access> around = coach.around(thing).map(it -> it.access());
-        boolean emergency =
-                thing.facts().find("emergency", Boolean.class).orElse(false)
-                        || coach.around(thing).filter(it -> it.emergency()).isPresent();
+        boolean emergency = thing.facts().find("emergency", Boolean.class).orElse(false)
+                || coach.around(thing).filter(it -> it.emergency()).isPresent();
         return new Reach(around.filter(it -> it.compareTo(own) > 0).orElse(own), emergency);
     }
 

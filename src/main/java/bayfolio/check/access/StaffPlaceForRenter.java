@@ -39,21 +39,16 @@ public final class StaffPlaceForRenter implements Rule {
                 .thing(target.kind(), target.id())
                 .map(thing -> Reach.of(thing, coach.coach()))
                 .filter(reach -> reach.access() == Access.STAFF && !reach.emergency())
-                .map(
-                        reach ->
-                                Finding.error(
-                                                "staff-place-for-renter",
-                                                link.at(),
-                                                "procedure `"
-                                                        + procedure.id()
-                                                        + "` sends the renter to "
-                                                        + target.kind()
-                                                        + " `"
-                                                        + target.id()
-                                                        + "`, which is for staff")
-                                        .mend(
-                                                "Take the step out, or correct the access of the "
-                                                        + target.kind()
-                                                        + "."));
+                .map(reach -> Finding.error(
+                                "staff-place-for-renter",
+                                link.at(),
+                                "procedure `"
+                                        + procedure.id()
+                                        + "` sends the renter to "
+                                        + target.kind()
+                                        + " `"
+                                        + target.id()
+                                        + "`, which is for staff")
+                        .mend("Take the step out, or correct the access of the " + target.kind() + "."));
     }
 }

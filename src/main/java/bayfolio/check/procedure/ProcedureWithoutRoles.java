@@ -24,8 +24,7 @@ public final class ProcedureWithoutRoles implements Rule {
     private static final Pattern SECTION =
             Pattern.compile("\\{\\{[#^]\\s*([^}]+?)\\s*}}(?:(?!\\{\\{[#^/]).)*?\\{\\{/\\s*\\1\\s*}}", Pattern.DOTALL);
 
-    private static final Pattern NAMED =
-            Pattern.compile("\\b([a-z]+)[:.]([a-z0-9]+(?:-[a-z0-9]+)*)");
+    private static final Pattern NAMED = Pattern.compile("\\b([a-z]+)[:.]([a-z0-9]+(?:-[a-z0-9]+)*)");
 
     @Override
     public Stream<Finding> check(Case coach) {
@@ -36,22 +35,19 @@ public final class ProcedureWithoutRoles implements Rule {
         Optional<Script> script = coach.library().named(coach.unit(), procedure.id());
         Set<String> roles =
                 script.map(it -> roles(it.body(), coach.coach().fleet())).orElse(Set.of());
-        boolean none =
-                !roles.isEmpty()
-                        && coach.coach()
-                                .things()
-                                .noneMatch(
-                                        thing -> thing.roles().stream().anyMatch(roles::contains));
+        boolean none = !roles.isEmpty()
+                && coach.coach()
+                        .things()
+                        .noneMatch(thing -> thing.roles().stream().anyMatch(roles::contains));
         return none
-                ? Optional.of(
-                        Finding.error(
-                                        "procedure-without-roles",
-                                        procedure.head().facts().at(Head.WHEN),
-                                        "procedure `"
-                                                + procedure.id()
-                                                + "` applies, and this coach holds none of its roles: "
-                                                + String.join(", ", roles))
-                                .mend("Narrow `when`, or give things of the coach these roles."))
+                ? Optional.of(Finding.error(
+                                "procedure-without-roles",
+                                procedure.head().facts().at(Head.WHEN),
+                                "procedure `"
+                                        + procedure.id()
+                                        + "` applies, and this coach holds none of its roles: "
+                                        + String.join(", ", roles))
+                        .mend("Narrow `when`, or give things of the coach these roles."))
                 : Optional.empty();
     }
 

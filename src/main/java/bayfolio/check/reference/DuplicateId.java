@@ -28,15 +28,9 @@ public final class DuplicateId implements FleetRule {
     @Override
     public Stream<Finding> check(Fleet fleet, Library library) {
         List<Finding> findings = new ArrayList<>();
-        same(
-                "coach",
-                fleet.units().stream().flatMap(unit -> unit.facts().located(Unit.ID).stream()),
-                findings);
+        same("coach", fleet.units().stream().flatMap(unit -> unit.facts().located(Unit.ID).stream()), findings);
         for (Unit unit : fleet.units()) {
-            same(
-                    "thing",
-                    unit.mentioned().map(thing -> new Located<>(thing.id(), thing.at())),
-                    findings);
+            same("thing", unit.mentioned().map(thing -> new Located<>(thing.id(), thing.at())), findings);
             same(
                     "procedure",
                     library.scripts().stream()
@@ -50,14 +44,8 @@ public final class DuplicateId implements FleetRule {
                         .filter(script -> script.unit().isEmpty())
                         .flatMap(DuplicateId::id),
                 findings);
-        same(
-                "role",
-                fleet.roles().stream().flatMap(role -> role.facts().located(Role.ID).stream()),
-                findings);
-        same(
-                "word",
-                fleet.words().stream().flatMap(word -> word.facts().located(Word.ID).stream()),
-                findings);
+        same("role", fleet.roles().stream().flatMap(role -> role.facts().located(Role.ID).stream()), findings);
+        same("word", fleet.words().stream().flatMap(word -> word.facts().located(Word.ID).stream()), findings);
         same(
                 "phone",
                 fleet.facts().facts().all(FleetFacts.PHONES).stream()
@@ -76,22 +64,11 @@ public final class DuplicateId implements FleetRule {
 
     private static void same(String what, Stream<Located<String>> ids, List<Finding> findings) {
         Map<String, Place> first = new HashMap<>();
-        ids.forEach(
-                id ->
-                        Optional.ofNullable(first.putIfAbsent(id.value(), id.at()))
-                                .ifPresent(
-                                        before ->
-                                                findings.add(
-                                                        Finding.error(
-                                                                        "duplicate-id",
-                                                                        id.at(),
-                                                                        "the id `"
-                                                                                + id.value()
-                                                                                + "` belongs to another "
-                                                                                + what
-                                                                                + " already, at "
-                                                                                + before)
-                                                                .mend(
-                                                                        "Give one of them an id of its own."))));
+        ids.forEach(id -> Optional.ofNullable(first.putIfAbsent(id.value(), id.at()))
+                .ifPresent(before -> findings.add(Finding.error(
+                                "duplicate-id",
+                                id.at(),
+                                "the id `" + id.value() + "` belongs to another " + what + " already, at " + before)
+                        .mend("Give one of them an id of its own."))));
     }
 }

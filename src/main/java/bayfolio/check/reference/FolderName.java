@@ -16,18 +16,12 @@ public final class FolderName implements Rule {
     public Stream<Finding> check(Case coach) {
         return coach.unit().facts().located(Unit.ID).stream()
                 .filter(id -> !folder(id).equals(id.value()))
-                .map(
-                        id ->
-                                Finding.error(
-                                                "folder-name",
-                                                id.at(),
-                                                "the coach is called `"
-                                                        + id.value()
-                                                        + "`, its folder `"
-                                                        + folder(id)
-                                                        + "`")
-                                        .near(java.util.List.of(folder(id)))
-                                        .mend("Give both the same name."));
+                .map(id -> Finding.error(
+                                "folder-name",
+                                id.at(),
+                                "the coach is called `" + id.value() + "`, its folder `" + folder(id) + "`")
+                        .near(java.util.List.of(folder(id)))
+                        .mend("Give both the same name."));
     }
 
     private static String folder(Located<String> id) {

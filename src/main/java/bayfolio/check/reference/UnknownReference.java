@@ -23,67 +23,51 @@ public final class UnknownReference implements Rule {
     public Stream<Finding> check(Case coach) {
         List<Finding> findings = new ArrayList<>();
         Set<String> named = new TreeSet<>();
-        Walkthrough.of(
-                coach.unit().facts(),
-                (type, value) -> {
-                    if (type instanceof Type.Reference) {
-                        named.add(value.value().toString());
-                    }
-                });
-        Walkthrough.of(
-                coach.unit().facts(),
-                (type, value) -> {
-                    if (type instanceof Type.Reference reference) {
-                        check(reference, value, coach.coach(), named).ifPresent(findings::add);
-                    }
-                });
+        Walkthrough.of(coach.unit().facts(), (type, value) -> {
+            if (type instanceof Type.Reference) {
+                named.add(value.value().toString());
+            }
+        });
+        Walkthrough.of(coach.unit().facts(), (type, value) -> {
+            if (type instanceof Type.Reference reference) {
+                check(reference, value, coach.coach(), named).ifPresent(findings::add);
+            }
+        });
         return findings.stream();
     }
 
-    private static Optional<Finding> check(
-            Type.Reference reference, Located<?> value, Coach coach, Set<String> named) {
+    private static Optional<Finding> check(Type.Reference reference, Located<?> value, Coach coach, Set<String> named) {
         String id = value.value().toString();
-        List<Thing> same = coach.unit().mentioned().filter(thing -> thing.id().equals(id)).toList();
+        List<Thing> same =
+                coach.unit().mentioned().filter(thing -> thing.id().equals(id)).toList();
         if (same.stream().anyMatch(thing -> reference.kinds().contains(thing.kind()))) {
             return Optional.empty();
         }
         String wanted = String.join(" or ", reference.kinds());
         if (!same.isEmpty()) {
-            return Optional.of(
-                    Finding.error(
-                                    "wrong-kind",
-                                    value.at(),
-                                    "`"
-                                            + id
-                                            + "` is "
-                                            + Article.a(same.get(0).kind())
-                                            + ", not "
-                                            + Article.a(wanted))
-                            .near(NearNames.to(id, ids(coach, reference)))
-                            .mend("Name " + Article.a(wanted) + " of this coach."));
+            return Optional.of(Finding.error(
+                            "wrong-kind",
+                            value.at(),
+                            "`" + id + "` is " + Article.a(same.get(0).kind()) + ", not " + Article.a(wanted))
+                    .near(NearNames.to(id, ids(coach, reference)))
+                    .mend("Name " + Article.a(wanted) + " of this coach."));
         }
-        return Optional.of(
-                Finding.error(
-                                "unknown-reference",
-                                value.at(),
-                                "there is no " + wanted + " `" + id + "`")
-                        .near(near(id, reference, coach, named))
-                        .mend("Name " + Article.a(wanted) + " of this coach by its id."));
+        return Optional.of(Finding.error("unknown-reference", value.at(), "there is no " + wanted + " `" + id + "`")
+                .near(near(id, reference, coach, named))
+                .mend("Name " + Article.a(wanted) + " of this coach by its id."));
     }
 
     /**
      * A former id leads to the new one; where no name is near, those that nothing names may be the
      * renamed one.
      */
-    private static List<String> near(
-            String id, Type.Reference reference, Coach coach, Set<String> named) {
-        List<String> now =
-                coach.unit()
-                        .things()
-                        .filter(thing -> reference.kinds().contains(thing.kind()))
-                        .filter(thing -> thing.formerly().contains(id))
-                        .map(Thing::id)
-                        .toList();
+    private static List<String> near(String id, Type.Reference reference, Coach coach, Set<String> named) {
+        List<String> now = coach.unit()
+                .things()
+                .filter(thing -> reference.kinds().contains(thing.kind()))
+                .filter(thing -> thing.formerly().contains(id))
+                .map(Thing::id)
+                .toList();
         if (!now.isEmpty()) {
             return now;
         }

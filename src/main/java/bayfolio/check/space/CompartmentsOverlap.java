@@ -22,19 +22,17 @@ public final class CompartmentsOverlap implements Rule {
 
     @Override
     public Stream<Finding> check(Case coach) {
-        List<Compartment> compartments =
-                coach.unit().compartments().stream()
-                        .sorted(Comparator.comparingDouble(CompartmentsOverlap::start))
-                        .toList();
+        List<Compartment> compartments = coach.unit().compartments().stream()
+                .sorted(Comparator.comparingDouble(CompartmentsOverlap::start))
+                .toList();
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < compartments.size(); i++) {
             for (int j = i + 1; j < compartments.size(); j++) {
                 if (overlap(compartments.get(i), compartments.get(j))) {
-                    findings.add(
-                            finding(
-                                    compartments.get(i),
-                                    compartments.get(j),
-                                    coach.unit().region()));
+                    findings.add(finding(
+                            compartments.get(i),
+                            compartments.get(j),
+                            coach.unit().region()));
                 }
             }
         }
@@ -53,18 +51,15 @@ public final class CompartmentsOverlap implements Rule {
                                 + "`, which ends "
                                 + end
                                 + " from the front")
-                .mend(
-                        "Measure both again, or state `height` and `tall` if one is above the other.");
+                .mend("Measure both again, or state `height` and `tall` if one is above the other.");
     }
 
     private static boolean overlap(Compartment one, Compartment other) {
         Side side = side(one);
-        boolean outside =
-                side == Side.LEFT || side == Side.RIGHT || side == Side.FRONT || side == Side.REAR;
+        boolean outside = side == Side.LEFT || side == Side.RIGHT || side == Side.FRONT || side == Side.REAR;
         return outside
                 && side == side(other)
-                && Math.min(end(one), end(other)) - Math.max(start(one), start(other))
-                        > TOLERANCE_METERS
+                && Math.min(end(one), end(other)) - Math.max(start(one), start(other)) > TOLERANCE_METERS
                 && !above(spot(one), spot(other))
                 && !above(spot(other), spot(one));
     }

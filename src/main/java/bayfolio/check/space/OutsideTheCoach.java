@@ -22,36 +22,30 @@ public final class OutsideTheCoach implements Rule {
         Unit unit = coach.unit();
         return Stream.concat(
                 unit.compartments().stream()
-                        .flatMap(
-                                it ->
-                                        check(it, it.facts().at(it.spotKeys().fromFront()), unit)
-                                                .stream()),
+                        .flatMap(it -> check(it, it.facts().at(it.spotKeys().fromFront()), unit).stream()),
                 unit.slides().stream()
-                        .flatMap(
-                                it ->
-                                        check(it, it.facts().at(it.spotKeys().fromFront()), unit)
-                                                .stream()));
+                        .flatMap(it -> check(it, it.facts().at(it.spotKeys().fromFront()), unit).stream()));
     }
 
     private static Optional<Finding> check(Thing thing, Place at, Unit unit) {
         Spot spot = thing.spot().orElseThrow();
-        boolean across =
-                spot.side().filter(side -> side == Side.FRONT || side == Side.REAR).isPresent();
+        boolean across = spot.side()
+                .filter(side -> side == Side.FRONT || side == Side.REAR)
+                .isPresent();
         Optional<Meters> room = unit.size().facts().find(across ? Size.WIDTH : Size.LENGTH);
-        double end = spot.fromFront().orElseThrow().value() + spot.width().orElseThrow().value();
+        double end = spot.fromFront().orElseThrow().value()
+                + spot.width().orElseThrow().value();
         return room.filter(limit -> end > limit.value() + TOLERANCE_METERS)
-                .map(
-                        limit ->
-                                Finding.error(
-                                                "outside-the-coach",
-                                                at,
-                                                thing.kind()
-                                                        + " `"
-                                                        + thing.id()
-                                                        + "` ends at "
-                                                        + new Meters(end).in(unit.region().first())
-                                                        + ", the coach at "
-                                                        + limit.in(unit.region().first()))
-                                        .mend("Measure `from-front` and `width` again."));
+                .map(limit -> Finding.error(
+                                "outside-the-coach",
+                                at,
+                                thing.kind()
+                                        + " `"
+                                        + thing.id()
+                                        + "` ends at "
+                                        + new Meters(end).in(unit.region().first())
+                                        + ", the coach at "
+                                        + limit.in(unit.region().first()))
+                        .mend("Measure `from-front` and `width` again."));
     }
 }

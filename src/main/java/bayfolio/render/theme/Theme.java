@@ -75,8 +75,9 @@ public final class Theme {
 
     private static Map<String, byte[]> builtIn() throws IOException {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        for (String path :
-                new String(resource("index.txt"), StandardCharsets.UTF_8).lines().toList()) {
+        for (String path : new String(resource("index.txt"), StandardCharsets.UTF_8)
+                .lines()
+                .toList()) {
             if (path.startsWith(BUILT_IN + "/")) {
                 files.put(path.substring(BUILT_IN.length() + 1), resource(path));
             }
@@ -85,8 +86,7 @@ public final class Theme {
     }
 
     private static byte[] resource(String path) throws IOException {
-        try (InputStream in =
-                Objects.requireNonNull(Theme.class.getResourceAsStream(RESOURCES + path), path)) {
+        try (InputStream in = Objects.requireNonNull(Theme.class.getResourceAsStream(RESOURCES + path), path)) {
             return in.readAllBytes();
         }
     }
@@ -106,12 +106,11 @@ public final class Theme {
     /** Files that go to the site as they are: style, script, fonts. */
     public Map<String, byte[]> assets() {
         Map<String, byte[]> assets = new TreeMap<>();
-        files.forEach(
-                (path, bytes) -> {
-                    if (path.startsWith("assets/")) {
-                        assets.put(path.substring("assets/".length()), bytes);
-                    }
-                });
+        files.forEach((path, bytes) -> {
+            if (path.startsWith("assets/")) {
+                assets.put(path.substring("assets/".length()), bytes);
+            }
+        });
         return assets;
     }
 

@@ -55,7 +55,9 @@ final class PageView {
                 .with("navigation", navigation())
                 .with(
                         "opening",
-                        page.opening().stream().map(content -> content.accept(contents)).toList())
+                        page.opening().stream()
+                                .map(content -> content.accept(contents))
+                                .toList())
                 .with("sections", page.sections().stream().map(this::section).toList());
     }
 
@@ -68,14 +70,13 @@ final class PageView {
 
     private List<View> navigation() {
         return bayfolio.procedure.References.PAGES.stream()
-                .map(
-                        id -> {
-                            Target target = new Target.OfPage(id);
-                            return new View()
-                                    .with("words", screen.of("page." + id))
-                                    .with("href", href(target))
-                                    .with("here", target.equals(page.home()));
-                        })
+                .map(id -> {
+                    Target target = new Target.OfPage(id);
+                    return new View()
+                            .with("words", screen.of("page." + id))
+                            .with("href", href(target))
+                            .with("here", target.equals(page.home()));
+                })
                 .toList();
     }
 
@@ -103,14 +104,9 @@ final class PageView {
         if (target instanceof Target.OfPhone phone) {
             return "tel:" + phone.number().replaceAll("[^0-9+]", "");
         }
-        AddressBook.Address address =
-                handbook.addresses()
-                        .of(target)
-                        .orElseThrow(
-                                () ->
-                                        new IllegalStateException(
-                                                "a handbook was composed with a link to "
-                                                        + target));
+        AddressBook.Address address = handbook.addresses()
+                .of(target)
+                .orElseThrow(() -> new IllegalStateException("a handbook was composed with a link to " + target));
         String anchor = address.anchor().isEmpty() ? "" : "#" + address.anchor();
         return address.path().equals(page.path()) && !anchor.isEmpty()
                 ? anchor
@@ -130,14 +126,12 @@ final class PageView {
 
         @Override
         public View strong(Inline.Strong inline) {
-            return View.oneOf(INLINES)
-                    .with("strong", new View().with("inlines", inlines(inline.inside())));
+            return View.oneOf(INLINES).with("strong", new View().with("inlines", inlines(inline.inside())));
         }
 
         @Override
         public View emphasis(Inline.Emphasis inline) {
-            return View.oneOf(INLINES)
-                    .with("emphasis", new View().with("inlines", inlines(inline.inside())));
+            return View.oneOf(INLINES).with("emphasis", new View().with("inlines", inlines(inline.inside())));
         }
 
         @Override
@@ -150,17 +144,14 @@ final class PageView {
             return View.oneOf(INLINES)
                     .with(
                             "link",
-                            new View()
-                                    .with("href", href(inline.target()))
-                                    .with("inlines", inlines(inline.inside())));
+                            new View().with("href", href(inline.target())).with("inlines", inlines(inline.inside())));
         }
     }
 
     private final class BlockView implements Block.Visitor<View> {
         @Override
         public View paragraph(Block.Paragraph block) {
-            return View.oneOf(BLOCKS)
-                    .with("paragraph", new View().with("inlines", inlines(block.text())));
+            return View.oneOf(BLOCKS).with("paragraph", new View().with("inlines", inlines(block.text())));
         }
 
         @Override
@@ -172,12 +163,7 @@ final class PageView {
                                     .with(
                                             "items",
                                             block.items().stream()
-                                                    .map(
-                                                            item ->
-                                                                    new View()
-                                                                            .with(
-                                                                                    "inlines",
-                                                                                    inlines(item)))
+                                                    .map(item -> new View().with("inlines", inlines(item)))
                                                     .toList()));
         }
 
@@ -191,17 +177,14 @@ final class PageView {
                                     .with(
                                             "rows",
                                             block.rows().stream()
-                                                    .map(
-                                                            row ->
-                                                                    new View()
-                                                                            .with(
-                                                                                    "cells",
-                                                                                    cells(row)))
+                                                    .map(row -> new View().with("cells", cells(row)))
                                                     .toList()));
         }
 
         private List<View> cells(List<List<Inline>> cells) {
-            return cells.stream().map(cell -> new View().with("inlines", inlines(cell))).toList();
+            return cells.stream()
+                    .map(cell -> new View().with("inlines", inlines(cell)))
+                    .toList();
         }
     }
 
@@ -214,9 +197,7 @@ final class PageView {
         @Override
         public View mark(Content.Mark content) {
             return View.oneOf(CONTENTS)
-                    .with(
-                            "mark",
-                            new View().with("kind", content.kind()).with("words", content.words()));
+                    .with("mark", new View().with("kind", content.kind()).with("words", content.words()));
         }
 
         @Override
@@ -227,14 +208,20 @@ final class PageView {
                             new View()
                                     .with(
                                             "rows",
-                                            content.rows().stream().map(this::row).toList()));
+                                            content.rows().stream()
+                                                    .map(this::row)
+                                                    .toList()));
         }
 
         private View row(Content.FactTable.Row row) {
             return new View()
                     .with("label", row.label())
                     .with("several", row.lines().size() > 1)
-                    .with("lines", row.lines().stream().map(line -> new View().with("inlines", inlines(line))).toList());
+                    .with(
+                            "lines",
+                            row.lines().stream()
+                                    .map(line -> new View().with("inlines", inlines(line)))
+                                    .toList());
         }
 
         @Override
@@ -251,7 +238,9 @@ final class PageView {
                                     .with("heading", content.heading().orElse(""))
                                     .with(
                                             "entries",
-                                            content.entries().stream().map(this::entry).toList()));
+                                            content.entries().stream()
+                                                    .map(this::entry)
+                                                    .toList()));
         }
 
         private View entry(Content.LinkList.Entry entry) {
@@ -285,7 +274,9 @@ final class PageView {
                     .with("start", Integer.toString(start))
                     .with(
                             "each",
-                            part.steps().stream().map(step -> step(step, ++number[0])).toList());
+                            part.steps().stream()
+                                    .map(step -> step(step, ++number[0]))
+                                    .toList());
         }
 
         private View step(Step step, int number) {

@@ -37,7 +37,8 @@ final class View {
     }
 
     View with(String name, List<View> each) {
-        values.put(name, new Value.Many(name, each.stream().<Value>map(View::value).toList()));
+        values.put(
+                name, new Value.Many(name, each.stream().<Value>map(View::value).toList()));
         return this;
     }
 

@@ -31,14 +31,8 @@ public final class WebSite {
     }
 
     private Template template(String name) {
-        SourceFile file =
-                theme.template(name)
-                        .orElseThrow(
-                                () ->
-                                        new IllegalArgumentException(
-                                                "the theme has no template `"
-                                                        + name
-                                                        + ".mustache`"));
+        SourceFile file = theme.template(name)
+                .orElseThrow(() -> new IllegalArgumentException("the theme has no template `" + name + ".mustache`"));
         return Template.compile(file, Template.Escape.HTML, theme::template, complaints::add);
     }
 
@@ -66,24 +60,18 @@ public final class WebSite {
     public Map<String, byte[]> shared(String fleetName, String language, List<Entry> coaches) {
         Map<String, byte[]> files = new TreeMap<>();
         theme.assets().forEach((path, bytes) -> files.put("assets/" + path, bytes));
-        View view =
-                new View()
-                        .with("language", language)
-                        .with("title", fleetName)
-                        .with("root", "")
-                        .with("word", words(screen))
-                        .with(
-                                "coaches",
-                                coaches.stream()
-                                        .map(
-                                                coach ->
-                                                        new View()
-                                                                .with(
-                                                                        "href",
-                                                                        coach.unit()
-                                                                                + "/index.html")
-                                                                .with("words", coach.name()))
-                                        .toList());
+        View view = new View()
+                .with("language", language)
+                .with("title", fleetName)
+                .with("root", "")
+                .with("word", words(screen))
+                .with(
+                        "coaches",
+                        coaches.stream()
+                                .map(coach -> new View()
+                                        .with("href", coach.unit() + "/index.html")
+                                        .with("words", coach.name()))
+                                .toList());
         files.put("index.html", bytes(fleet.fill(view.names(), complaints::add).text()));
         return files;
     }
@@ -103,14 +91,13 @@ public final class WebSite {
                 names.merge(dot < 0 ? rest : rest.substring(0, dot), dot >= 0, (a, b) -> a && b);
             }
         }
-        names.forEach(
-                (name, inner) -> {
-                    if (inner) {
-                        view.with(name, branch(words, prefix + name + "."));
-                    } else {
-                        view.with(name, String.valueOf(words.get(prefix + name)));
-                    }
-                });
+        names.forEach((name, inner) -> {
+            if (inner) {
+                view.with(name, branch(words, prefix + name + "."));
+            } else {
+                view.with(name, String.valueOf(words.get(prefix + name)));
+            }
+        });
         return view;
     }
 
