@@ -65,7 +65,7 @@ public final class Filling {
 
     /** What cannot be filled in or read is told; the rest of the procedure is still there. */
     public static Procedure fill(Script script, Coach coach, References references, Consumer<Finding> findings) {
-        Template template = template(script, findings);
+        Template template = script.template();
         Output output = template.fill(new RootNames(coach), complaint -> findings.accept(finding(complaint)));
         if (template.malformed()) {
             // What is missing in it is nobody's mistake but that one.
@@ -76,15 +76,6 @@ public final class Filling {
             filling.read(PARSER.parse(output.text()));
         }
         return filling.done();
-    }
-
-    static Template template(Script script, Consumer<Finding> findings) {
-        return Template.compile(
-                script.file(),
-                script.body(),
-                script.firstLine(),
-                Template.Escape.MARKDOWN,
-                complaint -> findings.accept(finding(complaint)));
     }
 
     static Finding finding(Complaint complaint) {

@@ -1,16 +1,45 @@
 package bayfolio.procedure;
 
+import bayfolio.finding.Finding;
 import bayfolio.source.SourceFile;
+import bayfolio.template.Template;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * A procedure as written, before it is filled in for a coach.
  *
  * @param body the Markdown below the head, with line breaks as {@code \n}
+ * @param template the body, compiled once for all coaches
  * @param firstLine the line of the file that the body begins on
  * @param unit the coach whose folder it is in; empty for a shared one
  */
-public record Script(Head head, Condition when, SourceFile file, String body, int firstLine, Optional<String> unit) {
+public record Script(
+        Head head,
+        Condition when,
+        SourceFile file,
+        String body,
+        int firstLine,
+        Template template,
+        Optional<String> unit) {
+    /** A malformed body is told here, once, and not again for each coach. */
+    public static Script of(
+            Head head,
+            Condition when,
+            SourceFile file,
+            String body,
+            int firstLine,
+            Optional<String> unit,
+            Consumer<Finding> findings) {
+        Template template = Template.compile(
+                file,
+                body,
+                firstLine,
+                Template.Escape.MARKDOWN,
+                complaint -> findings.accept(Filling.finding(complaint)));
+        return new Script(head, when, file, body, firstLine, template, unit);
+    }
+
     public String id() {
         return head.id();
     }

@@ -121,7 +121,7 @@ public final class FleetReader {
         return Yaml.compose(file, head, 2, findings)
                 .flatMap(node -> new Decoder(file, 2, findings).record(node, Head.SHAPE))
                 .filter(it -> it.facts().has(Head.ID))
-                .map(it -> new Script(
+                .map(it -> Script.of(
                         it,
                         it.facts()
                                 .located(Head.WHEN)
@@ -130,6 +130,7 @@ public final class FleetReader {
                         file,
                         body,
                         end + 3,
-                        unit));
+                        unit,
+                        findings));
     }
 }

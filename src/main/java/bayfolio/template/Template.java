@@ -74,8 +74,6 @@ public final class Template {
             Escape escape,
             Function<String, Optional<StrictMustache.Part>> partials,
             Consumer<Complaint> complaints) {
-        StrictMustache factory = new StrictMustache(escape, partials);
-        Marks marks = new Marks(part.file(), part.text(), part.firstLine());
         if (deepest(part.text()) > DEEPEST) {
             complaints.accept(new Complaint(
                     Complaint.Kind.MALFORMED,
@@ -84,8 +82,10 @@ public final class Template {
                     "sections are nested deeper than " + DEEPEST + " levels",
                     List.of(),
                     "Close each section where its text ends."));
-            return new Template(marks, null, Map.of());
+            return new Template(new Marks(part.file(), "", part.firstLine()), null, Map.of());
         }
+        StrictMustache factory = new StrictMustache(escape, partials);
+        Marks marks = new Marks(part.file(), part.text(), part.firstLine());
         try {
             return new Template(marks, factory.compile(part, marks.marked()), factory.places());
         } catch (MustacheException malformed) {

@@ -54,11 +54,18 @@ final class Demo {
     }
 
     /** A script whose body begins on line 8 of its file. */
-    static Script script(String body) {
-        return script("by-test", Who.RENTER, Stage.LIVING, new Condition.Always(), List.of(), body);
+    static Script script(String body, Consumer<Finding> findings) {
+        return script("by-test", Who.RENTER, Stage.LIVING, new Condition.Always(), List.of(), body, findings);
     }
 
-    static Script script(String id, Who who, Stage stage, Condition when, List<String> formerly, String body) {
+    static Script script(
+            String id,
+            Who who,
+            Stage stage,
+            Condition when,
+            List<String> formerly,
+            String body,
+            Consumer<Finding> findings) {
         SourceFile file = new SourceFile("units/shared/procedures/" + id + ".md", "---\n".repeat(7) + body);
         Place top = Place.of(file, 2, 1, 3);
         Map<Key<?>, Located<?>> facts = new IdentityHashMap<>();
@@ -72,11 +79,11 @@ final class Demo {
                 new Located<>(
                         formerly.stream().map(it -> new Located<>(it, top)).toList(), top));
         Head head = new Head(new Facts(Head.SHAPE, top, facts));
-        return new Script(head, when, file, body, 8, Optional.empty());
+        return Script.of(head, when, file, body, 8, Optional.empty(), findings);
     }
 
     static Procedure fill(String coachId, String body, Consumer<Finding> findings) {
         Coach coach = coach(coachId);
-        return Filling.fill(script(body), coach, references(coach, false), findings);
+        return Filling.fill(script(body, findings), coach, references(coach, false), findings);
     }
 }

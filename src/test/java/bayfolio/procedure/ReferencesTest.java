@@ -184,8 +184,8 @@ class ReferencesTest {
 
     @Test
     void aFormerIdOfAProcedureLeadsToTheNewOne() {
-        Script renamed =
-                Demo.script("empty-tanks", Who.RENTER, Stage.LIVING, new Condition.Always(), List.of("dump-it"), "");
+        Script renamed = Demo.script(
+                "empty-tanks", Who.RENTER, Stage.LIVING, new Condition.Always(), List.of("dump-it"), "", finding -> {});
 
         Finding finding = References.unknownProcedure("dump-it", AT, new Library(List.of(renamed)));
 

@@ -21,8 +21,7 @@ import java.util.stream.Stream;
  * of.
  */
 public final class ProcedureWithoutRoles implements Rule {
-    private static final Pattern SECTION =
-            Pattern.compile("\\{\\{[#^]\\s*([^}]+?)\\s*}}(?:(?!\\{\\{[#^/]).)*?\\{\\{/\\s*\\1\\s*}}", Pattern.DOTALL);
+    private static final Pattern SECTION = Pattern.compile("\\{\\{([#^/]).*?}}");
 
     private static final Pattern NAMED = Pattern.compile("\\b([a-z]+)[:.]([a-z0-9]+(?:-[a-z0-9]+)*)");
 
@@ -64,13 +63,18 @@ public final class ProcedureWithoutRoles implements Rule {
         return roles;
     }
 
-    /** Sections are taken out from the innermost outward. */
     private static String outsideSections(String body) {
-        String rest = body;
-        for (String before = ""; !before.equals(rest); ) {
-            before = rest;
-            rest = SECTION.matcher(rest).replaceAll("");
+        StringBuilder outside = new StringBuilder();
+        int depth = 0;
+        int from = 0;
+        Matcher tag = SECTION.matcher(body);
+        while (tag.find()) {
+            if (depth == 0) {
+                outside.append(body, from, tag.start());
+            }
+            depth += tag.group(1).equals("/") ? -1 : 1;
+            from = tag.end();
         }
-        return rest;
+        return outside.append(body.substring(from)).toString();
     }
 }
