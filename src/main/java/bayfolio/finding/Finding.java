@@ -44,6 +44,10 @@ public record Finding(
         return new Finding(code, Severity.WARNING, at, message, List.of(), Optional.empty(), List.of());
     }
 
+    public static Finding note(String code, Place at, String message) {
+        return new Finding(code, Severity.NOTE, at, message, List.of(), Optional.empty(), List.of());
+    }
+
     public Finding near(List<String> names) {
         return new Finding(code, severity, at, message, names, mend, units);
     }

@@ -61,7 +61,7 @@ class RulePagesTest {
     private static final String PROCEDURES = "units/shared/procedures/";
 
     private static final Pattern TOLD =
-            Pattern.compile("(?:Finding\\s*\\.\\s*(?:error|warning)|\\btell)\\(\\s*\"([a-z-]+)\""
+            Pattern.compile("(?:Finding\\s*\\.\\s*(?:error|warning|note)|\\btell)\\(\\s*\"([a-z-]+)\""
                     + "|case [A-Z_]+ -> \"([a-z]+(?:-[a-z]+)+)\"");
 
     @TempDir
