@@ -52,7 +52,7 @@ public record DemoFleet(Path root, Fleet fleet, Check check) {
     /** Publishes some coaches of it, or all, in the built-in theme or what lies over that. */
     public void publish(Path out, String... units) throws Exception {
         Theme theme = Theme.load(root, Theme.BUILT_IN);
-        Publisher.publish(check, fleet, theme, theme.words("en-US"), List.of(units), out);
+        Publisher.publish(check, fleet, root, theme, theme.words("en-US"), List.of(units), out);
     }
 
     /** The public root of the demo fleet of this repository, published once for all tests. */

@@ -60,7 +60,7 @@ final class PublishCommand implements Callable<Integer> {
             return 1;
         }
         Path folder = out.orElse(fleet.root.resolve("site-out"));
-        Set<String> files = Publisher.publish(check, checked.fleet(), theme, theme.words("en-US"), fleet.units, folder);
+        Set<String> files = Publisher.publish(check, checked.fleet(), fleet.root, theme, theme.words("en-US"), fleet.units, folder);
         long pages = files.stream().filter(file -> file.endsWith(".html")).count();
         spec.commandLine()
                 .getOut()

@@ -1,10 +1,12 @@
 package bayfolio.compose;
 
 import bayfolio.fact.Type;
+import bayfolio.fact.Walkthrough;
 import bayfolio.handbook.Content;
 import bayfolio.handbook.Section;
 import bayfolio.model.Access;
 import bayfolio.model.Note;
+import bayfolio.model.Photo;
 import bayfolio.model.Thing;
 import bayfolio.procedure.Procedure;
 import bayfolio.prose.Block;
@@ -15,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The home of one thing: who may use it, where it is, its facts, what is in it, what names it, what
@@ -22,7 +25,7 @@ import java.util.Set;
  */
 final class ThingSection {
     private static final Set<String> TOLD_ABOVE =
-            Set.of("id", "name", "roles", "formerly", "access", "emergency", "side", "in", "where");
+            Set.of("id", "name", "roles", "formerly", "access", "emergency", "side", "in", "where", "photos", "file", "alt");
 
     private final Draft draft;
 
@@ -40,6 +43,7 @@ final class ThingSection {
             contents.add(new Content.Mark("emergency", draft.word("access.emergency")));
         }
         place(thing).ifPresent(contents::add);
+        pictures(thing).forEach(contents::add);
         List<Content.FactTable.Row> rows = new FactRows(draft).of(thing.facts(), TOLD_ABOVE);
         if (!rows.isEmpty()) {
             contents.add(new Content.FactTable(rows));
@@ -95,8 +99,33 @@ final class ThingSection {
         return thing.spot().flatMap(spot -> spot.where()).orElse("");
     }
 
+    /** A photo's own picture, or those that a thing names. */
+    private Stream<Content> pictures(Thing thing) {
+        Stream<Photo> photos = thing instanceof Photo photo
+                ? Stream.of(photo)
+                : draft.unit().photos().stream().filter(photo -> shows(thing, photo));
+        return photos.filter(photo -> !photo.forStaff()).map(photo -> new Content.Picture(photo.id(), photo.alt()));
+    }
+
+    private static boolean shows(Thing thing, Photo photo) {
+        boolean[] shows = {false};
+        Walkthrough.of(thing.facts(), (type, value) -> {
+            boolean reference = type instanceof Type.Reference it && it.kinds().contains(Photo.SHAPE.name());
+            shows[0] |= reference && value.value().equals(photo.id());
+        });
+        return shows[0];
+    }
+
+    /** A compartment is used by whatever uses something in it, too: that is why its door is opened. */
     private Optional<Content> uses(Thing thing) {
-        List<Content.LinkList.Entry> entries = draft.uses(Draft.target(thing)).stream()
+        Stream<Thing> used = Stream.concat(
+                Stream.of(thing),
+                draft.mentions(thing).stream().filter(other -> draft.coach()
+                        .around(other)
+                        .filter(it -> it.id().equals(thing.id()))
+                        .isPresent()));
+        List<Content.LinkList.Entry> entries = used.flatMap(it -> draft.uses(Draft.target(it)).stream())
+                .distinct()
                 .map((Procedure procedure) -> new Content.LinkList.Entry(Draft.link(procedure), ""))
                 .toList();
         return entries.isEmpty()

@@ -19,6 +19,8 @@ public sealed interface Content {
         R links(LinkList content);
 
         R steps(Steps content);
+
+        R picture(Picture content);
     }
 
     <R> R accept(Visitor<R> visitor);
@@ -129,6 +131,24 @@ public sealed interface Content {
                     .flatMap(step -> Stream.concat(
                             step.hazards().stream().flatMap(hazard -> hazard.text().stream()), step.text().stream()))
                     .flatMap(Block::links);
+        }
+    }
+
+    /**
+     * A picture of the coach.
+     *
+     * @param photo id of the photo; its file on the site is named after it
+     * @param alt what it shows, for people who cannot see it
+     */
+    record Picture(String photo, String alt) implements Content {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.picture(this);
+        }
+
+        @Override
+        public Stream<Inline.Link> linked() {
+            return Stream.of();
         }
     }
 }

@@ -28,4 +28,12 @@ public record Photo(Facts facts) implements Thing {
     public boolean forStaff() {
         return facts.find(STAFF_ONLY).orElse(false);
     }
+
+    public String file() {
+        return facts.get(FILE);
+    }
+
+    public String alt() {
+        return facts.get(ALT);
+    }
 }

@@ -142,6 +142,12 @@ public record Unit(Facts facts) implements Described {
         return facts.get(ID);
     }
 
+    /** Its folder below the fleet folder, where its photos and its own procedures are. */
+    public String folder() {
+        String path = facts.at().file().path();
+        return path.substring(0, Math.max(0, path.lastIndexOf('/')));
+    }
+
     public String name() {
         return facts.get(NAME);
     }

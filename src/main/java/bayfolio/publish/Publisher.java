@@ -7,6 +7,7 @@ import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.prose.ScreenWords;
 import bayfolio.render.theme.Theme;
+import bayfolio.render.web.Pictures;
 import bayfolio.render.web.WebSite;
 import bayfolio.template.Complaint;
 import java.io.IOException;
@@ -26,12 +27,13 @@ public final class Publisher {
     private Publisher() {}
 
     /**
+     * @param root the fleet folder, for its photos
      * @param units ids of the coaches to publish anew; those published before stay as they are
      * @return the paths of the site
      * @throws PublishException in one sentence, when something is wrong; nothing was changed then
      */
     public static Set<String> publish(
-            Check check, Fleet fleet, Theme theme, ScreenWords screen, List<String> units, Path out)
+            Check check, Fleet fleet, Path root, Theme theme, ScreenWords screen, List<String> units, Path out)
             throws IOException, PublishException {
         OutputFolder folder = new OutputFolder(out);
         Map<String, byte[]> before = folder.published();
@@ -44,6 +46,8 @@ public final class Publisher {
         for (Case coach : chosen) {
             if (site.complaints().isEmpty()) {
                 files.putAll(site.pages(Composer.compose(coach, screen)));
+                files.putAll(Pictures.of(
+                        coach.unit(), root.resolve(coach.unit().folder()).resolve("photos")));
                 staff.addAll(StaffTexts.of(coach));
             }
         }

@@ -20,7 +20,7 @@ import java.util.Set;
 final class PageView {
     private static final Set<String> INLINES = Set.of("text", "strong", "emphasis", "code", "link");
     private static final Set<String> BLOCKS = Set.of("paragraph", "bullets", "table");
-    private static final Set<String> CONTENTS = Set.of("block", "mark", "facts", "links", "steps");
+    private static final Set<String> CONTENTS = Set.of("block", "mark", "facts", "links", "steps", "picture");
 
     /**
      * A list with a heading and more entries than this is folded, so that what follows is not
@@ -249,6 +249,16 @@ final class PageView {
                     .with("words", entry.link().plain())
                     .with("noted", !entry.note().isEmpty())
                     .with("note", entry.note());
+        }
+
+        @Override
+        public View picture(Content.Picture content) {
+            return View.oneOf(CONTENTS)
+                    .with(
+                            "picture",
+                            new View()
+                                    .with("src", up(page.path()) + Pictures.path(content.photo()))
+                                    .with("alt", content.alt()));
         }
 
         @Override
