@@ -41,7 +41,7 @@ public record Check(List<Case> cases, Findings findings) {
                 cases.add(coach);
             }
         }
-        return new Check(cases, Findings.of(findings));
+        return new Check(cases, Findings.of(Acceptances.applied(findings, fleet)));
     }
 
     private static Case filled(Coach coach, Library library, ScreenWords screen, List<Finding> findings) {

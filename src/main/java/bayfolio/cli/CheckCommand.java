@@ -1,16 +1,19 @@
 package bayfolio.cli;
 
-import bayfolio.check.Check;
+import bayfolio.check.RulePages;
 import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.finding.JsonReport;
-import bayfolio.finding.TextReport;
+import bayfolio.finding.SarifReport;
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Tells everything that is wrong with the fleet, in one run. */
@@ -20,12 +23,13 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:nothing is wrong", "1:errors were found", "2:the words of the call are wrong"},
-        footer = {"", "Example: bayfolio check whimbrel"})
+        footer = {"", "Example: bayfolio check whimbrel", "Example: bayfolio check --explain unknown-reference"})
 final class CheckCommand implements Callable<Integer> {
     /** How findings are printed. */
     enum Format {
         TEXT,
-        JSON
+        JSON,
+        SARIF
     }
 
     @Mixin
@@ -35,8 +39,15 @@ final class CheckCommand implements Callable<Integer> {
             names = "--format",
             paramLabel = "FORM",
             defaultValue = "text",
-            description = "text for people, json for programs; ${DEFAULT-VALUE} where left out.")
+            description =
+                    "text for people, json for programs, sarif (2.1.0) for editors and code hosts; ${DEFAULT-VALUE} where left out.")
     private Format format = Format.TEXT;
+
+    @Option(
+            names = "--explain",
+            paramLabel = "CODE",
+            description = "Print the page of a finding's code, and check nothing.")
+    private Optional<String> explain = Optional.empty();
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
@@ -44,18 +55,25 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Check check = fleet.check(fleet.theme()).check();
-        Findings findings = about(check.findings());
         PrintWriter out = spec.commandLine().getOut();
-        if (format == Format.JSON) {
-            out.print(JsonReport.of(findings));
-        } else if (!findings.all().isEmpty()) {
-            out.print(TextReport.of(findings));
-            out.println();
-            out.println(TextReport.summary(findings));
+        if (explain.isPresent()) {
+            out.print(page(explain.get()));
+            out.flush();
+            return 0;
+        }
+        Findings findings = about(fleet.check(fleet.theme()).check().findings());
+        switch (format) {
+            case JSON -> out.print(JsonReport.of(findings));
+            case SARIF -> out.print(SarifReport.of(findings));
+            case TEXT -> out.print(fleet.report(findings));
         }
         out.flush();
-        return findings.hasErrors() ? 1 : 0;
+        return findings.stop(fleet.strict) ? 1 : 0;
+    }
+
+    private String page(String code) throws IOException {
+        return RulePages.of(code)
+                .orElseThrow(() -> new ParameterException(spec.commandLine(), "There is no code `" + code + "`."));
     }
 
     /** Where coaches are named: what is wrong for them, and what is wrong for the whole fleet. */

@@ -1,6 +1,8 @@
 package bayfolio.cli;
 
 import bayfolio.check.Check;
+import bayfolio.finding.Findings;
+import bayfolio.finding.TextReport;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.prose.ScreenWords;
@@ -39,6 +41,9 @@ final class FleetOptions {
             description = "The theme, a folder in `themes`; ${DEFAULT-VALUE} where left out.")
     String theme = Theme.BUILT_IN;
 
+    @Option(names = "--strict", description = "Let warnings stop, as errors do.")
+    boolean strict;
+
     @Spec(Spec.Target.MIXEE)
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
     private CommandSpec spec;
@@ -69,5 +74,11 @@ final class FleetOptions {
             }
         }
         return new Checked(reading.fleet(), Check.of(reading.fleet(), reading.library(), screen, reading.findings()));
+    }
+
+    /** Findings for people, with a summary below; nothing where nothing was found. */
+    String report(Findings findings) {
+        boolean color = spec.commandLine().getColorScheme().ansi().enabled();
+        return findings.all().isEmpty() ? "" : TextReport.of(findings, color) + "\n" + TextReport.summary(findings);
     }
 }

@@ -2,7 +2,6 @@ package bayfolio.cli;
 
 import bayfolio.check.Check;
 import bayfolio.finding.Findings;
-import bayfolio.finding.TextReport;
 import bayfolio.publish.Publisher;
 import bayfolio.render.theme.Theme;
 import java.io.PrintWriter;
@@ -50,17 +49,14 @@ final class PublishCommand implements Callable<Integer> {
         Check check = checked.check();
         Findings findings = check.findings();
         PrintWriter err = spec.commandLine().getErr();
-        if (!findings.all().isEmpty()) {
-            err.print(TextReport.of(findings));
-            err.println();
-            err.println(TextReport.summary(findings));
-        }
-        if (findings.hasErrors()) {
+        err.print(fleet.report(findings));
+        if (findings.stop(fleet.strict)) {
             err.println("Nothing was published.");
             return 1;
         }
         Path folder = out.orElse(fleet.root.resolve("site-out"));
-        Set<String> files = Publisher.publish(check, checked.fleet(), fleet.root, theme, theme.words("en-US"), fleet.units, folder);
+        Set<String> files =
+                Publisher.publish(check, checked.fleet(), fleet.root, theme, theme.words("en-US"), fleet.units, folder);
         long pages = files.stream().filter(file -> file.endsWith(".html")).count();
         spec.commandLine()
                 .getOut()

@@ -24,8 +24,8 @@ import java.util.stream.Stream;
  * uses it.
  */
 final class ThingSection {
-    private static final Set<String> TOLD_ABOVE =
-            Set.of("id", "name", "roles", "formerly", "access", "emergency", "side", "in", "where", "photos", "file", "alt");
+    private static final Set<String> TOLD_ABOVE = Set.of(
+            "id", "name", "roles", "formerly", "access", "emergency", "side", "in", "where", "photos", "file", "alt");
 
     private final Draft draft;
 
@@ -120,10 +120,11 @@ final class ThingSection {
     private Optional<Content> uses(Thing thing) {
         Stream<Thing> used = Stream.concat(
                 Stream.of(thing),
-                draft.mentions(thing).stream().filter(other -> draft.coach()
-                        .around(other)
-                        .filter(it -> it.id().equals(thing.id()))
-                        .isPresent()));
+                draft.mentions(thing).stream()
+                        .filter(other -> draft.coach()
+                                .around(other)
+                                .filter(it -> it.id().equals(thing.id()))
+                                .isPresent()));
         List<Content.LinkList.Entry> entries = used.flatMap(it -> draft.uses(Draft.target(it)).stream())
                 .distinct()
                 .map((Procedure procedure) -> new Content.LinkList.Entry(Draft.link(procedure), ""))

@@ -26,6 +26,11 @@ public record Findings(List<Finding> all) {
         return all.stream().filter(finding -> finding.severity() == severity).count();
     }
 
+    /** Whether they keep a handbook from being published. */
+    public boolean stop(boolean strict) {
+        return all.stream().anyMatch(finding -> finding.isError() || strict && finding.severity() == Severity.WARNING);
+    }
+
     public boolean hasErrors() {
         return all.stream().anyMatch(Finding::isError);
     }

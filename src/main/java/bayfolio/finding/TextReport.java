@@ -1,6 +1,10 @@
 package bayfolio.finding;
 
 import bayfolio.source.Place;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -12,19 +16,62 @@ public final class TextReport {
 
     private TextReport() {}
 
-    public static String of(Findings findings) {
+    /** @param color for terminals: severity in color, the sentence bold */
+    public static String of(Findings findings, boolean color) {
         return findings.all().stream()
-                .map(finding -> heading(finding) + excerpt(finding.at()) + help(finding))
+                .map(finding -> colored(heading(finding), finding, color) + excerpt(finding.at()) + help(finding))
                 .collect(Collectors.joining("\n"));
     }
 
-    /** One line for the end of a run, such as {@code 2 errors, 1 warning}. */
+    private static String colored(String heading, Finding finding, boolean color) {
+        if (!color) {
+            return heading;
+        }
+        String severity = finding.severity().word() + ":";
+        String tint = switch (finding.severity()) {
+            case ERROR -> "\u001B[31m";
+            case WARNING -> "\u001B[33m";
+            case NOTE -> "\u001B[36m";
+        };
+        return heading.replaceFirst(Pattern.quote(severity), Matcher.quoteReplacement(tint + severity + "\u001B[0m"));
+    }
+
+    /** Lines for the end of a run: one for each coach that something is wrong with, then {@code 2 errors, 1 warning}. */
     public static String summary(Findings findings) {
-        return java.util.Arrays.stream(Severity.values())
-                .filter(severity -> findings.count(severity) > 0)
-                .map(severity ->
-                        findings.count(severity) + " " + severity.word() + (findings.count(severity) == 1 ? "" : "s"))
+        StringBuilder summary = new StringBuilder();
+        findings.all().stream()
+                .flatMap(finding -> coaches(finding).stream())
+                .distinct()
+                .sorted()
+                .forEach(coach -> summary.append(coach)
+                        .append(": ")
+                        .append(count(findings.all().stream()
+                                .filter(finding -> coaches(finding).contains(coach))
+                                .toList()))
+                        .append('\n'));
+        return findings.all().isEmpty() ? "" : summary + "In all: " + count(findings.all()) + "\n";
+    }
+
+    /** The coaches that a finding is about: those that it names, or the one whose file it is in. */
+    private static List<String> coaches(Finding finding) {
+        String[] path = finding.at().file().path().split("/");
+        boolean own = path.length > 2 && path[0].equals("units") && !path[1].equals("shared");
+        return finding.units().isEmpty() && own ? List.of(path[1]) : finding.units();
+    }
+
+    private static String count(List<Finding> findings) {
+        return Arrays.stream(Severity.values())
+                .map(severity -> counted(
+                        findings.stream()
+                                .filter(it -> it.severity() == severity)
+                                .count(),
+                        severity))
+                .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(", "));
+    }
+
+    private static String counted(long count, Severity severity) {
+        return count == 0 ? "" : count + " " + severity.word() + (count == 1 ? "" : "s");
     }
 
     /**

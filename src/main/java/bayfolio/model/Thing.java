@@ -37,6 +37,11 @@ public interface Thing extends Described {
         return facts().all(identity().formerly());
     }
 
+    /** Findings about it that the writer lives with. */
+    default List<Acceptance> accepted() {
+        return facts().all(identity().accept());
+    }
+
     /** Where its id is written. */
     default Place at() {
         return facts().at(identity().id());
@@ -58,7 +63,11 @@ public interface Thing extends Described {
      * @param formerly ids that it had before; a reference to one of them is told the new one
      */
     record Identity(
-            Key<String> id, Key<String> name, Key<List<Located<String>>> roles, Key<List<Located<String>>> formerly) {
+            Key<String> id,
+            Key<String> name,
+            Key<List<Located<String>>> roles,
+            Key<List<Located<String>>> formerly,
+            Key<List<Located<Acceptance>>> accept) {
 
         static Identity declare(Shape.Draft<?> draft, String kind, String meaningOfName) {
             return new Identity(
@@ -67,7 +76,11 @@ public interface Thing extends Described {
                     draft.required("name", Type.TEXT, meaningOfName),
                     draft.optional("roles", Type.list(Type.role(kind)), "What it is for, in words all coaches share."),
                     draft.optional(
-                            "formerly", Type.list(Type.ID), "Ids that it had before, so that old addresses lead on."));
+                            "formerly", Type.list(Type.ID), "Ids that it had before, so that old addresses lead on."),
+                    draft.forStaff(
+                            "accept",
+                            Type.list(Type.nested(Acceptance.SHAPE)),
+                            "Warnings and notes about it that you live with, each with its reason."));
         }
     }
 }

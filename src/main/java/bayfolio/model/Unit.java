@@ -44,6 +44,10 @@ public record Unit(Facts facts) implements Described {
             "languages", Type.list(Type.LANGUAGE), "Languages of its handbook; the fleet's where left out.");
     public static final Key<List<Located<String>>> FORMERLY =
             DRAFT.optional("formerly", Type.list(Type.ID), "Ids that it had before, so that old addresses lead on.");
+    public static final Key<List<Located<Acceptance>>> ACCEPT = DRAFT.forStaff(
+            "accept",
+            Type.list(Type.nested(Acceptance.SHAPE)),
+            "Warnings and notes about the coach as a whole that you live with, each with its reason.");
     public static final Key<Size> SIZE = DRAFT.required("size", Type.nested(Size.SHAPE), "Outer measures.");
     public static final Key<Weights> WEIGHTS =
             DRAFT.optional("weights", Type.nested(Weights.SHAPE), "Limits and weighing.");

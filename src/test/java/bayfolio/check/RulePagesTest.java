@@ -280,7 +280,7 @@ class RulePagesTest {
         String heading =
                 "%s: %s: %s [%s]\n".formatted(place, finding.severity().word(), finding.message(), finding.code());
         return heading
-                + TextReport.of(new Findings(List.of(finding)))
+                + TextReport.of(new Findings(List.of(finding)), false)
                         .lines()
                         .filter(line -> line.startsWith("help: "))
                         .map(line -> line + "\n")

@@ -114,7 +114,7 @@ class CommandTest {
 
         assertThat(said.exit()).isEqualTo(1);
         assertThat(said.err()).isEmpty();
-        assertThat(said.out()).contains("`pumps`").endsWith("\n\n3 errors\n");
+        assertThat(said.out()).contains("`pumps`").contains("\n\nplover: ").endsWith("\nIn all: 3 errors\n");
     }
 
     @Test
@@ -139,6 +139,40 @@ class CommandTest {
         assertThat(headings).hasSize(3).allSatisfy(heading -> assertThat(text).contains(heading));
         assertThat(text.lines().filter(line -> line.matches(".+:[0-9]+:[0-9]+: [a-z]+: .+")))
                 .hasSameSizeAs(headings);
+    }
+
+    @Test
+    void explainPrintsThePageOfACode() {
+        Said said = run("check", "--explain", "out-of-reach");
+
+        assertThat(said.exit()).isZero();
+        assertThat(said.out()).startsWith("# out-of-reach\n").contains("**Why**");
+        assertThat(run("check", "--explain", "out-of-reech").exit()).isEqualTo(2);
+    }
+
+    @Test
+    void sarifNamesEachFinding() throws Exception {
+        Said said = of(wrong(), "check", "--format", "sarif");
+
+        assertThat(said.exit()).isEqualTo(1);
+        assertThat(JsonParser.parseString(said.out())
+                        .getAsJsonObject()
+                        .getAsJsonArray("runs")
+                        .get(0)
+                        .getAsJsonObject()
+                        .getAsJsonArray("results"))
+                .hasSize(3);
+    }
+
+    @Test
+    void warningsStopOnlyWhereStrict() throws Exception {
+        Path unit = small().resolve("units/plover/unit.yaml");
+        Files.writeString(unit, Files.readString(unit) + "accept: [{code: no-such-code, reason: None.}]\n");
+
+        assertThat(of(folder, "check").exit()).isZero();
+        assertThat(of(folder, "check", "--strict").exit()).isEqualTo(1);
+        assertThat(of(folder, "publish", "--strict").exit()).isEqualTo(1);
+        assertThat(of(folder, "publish").exit()).isZero();
     }
 
     @Test
@@ -176,7 +210,7 @@ class CommandTest {
 
         assertThat(said.exit()).isEqualTo(1);
         assertThat(said.out()).isEmpty();
-        assertThat(said.err()).contains("`pumps`").endsWith("\n3 errors\nNothing was published.\n");
+        assertThat(said.err()).contains("`pumps`").endsWith("\nIn all: 3 errors\nNothing was published.\n");
         assertThat(folder.resolve("site-out")).doesNotExist();
     }
 
@@ -184,7 +218,9 @@ class CommandTest {
     void anEmptyFleetFolderIsToldWhatItLacks() {
         assertThat(of(folder, "check"))
                 .isEqualTo(new Said(
-                        1, "units/fleet.yaml:1:1: error: the file is missing [unreadable-file]\n\n1 error\n", ""));
+                        1,
+                        "units/fleet.yaml:1:1: error: the file is missing [unreadable-file]\n\nIn all: 1 error\n",
+                        ""));
         assertThat(of(folder, "publish").err()).contains("units/fleet.yaml").endsWith("Nothing was published.\n");
         assertThat(folder).isEmptyDirectory();
     }

@@ -134,18 +134,31 @@ class TextReportTest {
     }
 
     @Test
-    void theSummaryCountsEachSeverity() {
+    void theSummaryCountsEachSeverityOfEachCoach() {
         Finding error = Finding.error("e", Place.of(UNIT, 1, 1, 2), "m");
         Finding warning = Finding.warning("w", Place.of(UNIT, 1, 1, 2), "m");
+        Finding shared = Finding.error("f", Place.of(UNIT, 2, 1, 2), "m").on("whimbrel");
 
         assertThat(TextReport.summary(Findings.of(List.of()))).isEmpty();
-        assertThat(TextReport.summary(Findings.of(List.of(error)))).isEqualTo("1 error");
-        assertThat(TextReport.summary(
-                        Findings.of(List.of(warning, error, Finding.error("f", Place.of(UNIT, 2, 1, 2), "m")))))
-                .isEqualTo("2 errors, 1 warning");
+        assertThat(TextReport.summary(Findings.of(List.of(error)))).isEqualTo("dunlin: 1 error\nIn all: 1 error\n");
+        assertThat(TextReport.summary(Findings.of(List.of(warning, error, shared))))
+                .isEqualTo("""
+                        dunlin: 1 error, 1 warning
+                        whimbrel: 1 error
+                        In all: 2 errors, 1 warning
+                        """);
+    }
+
+    @Test
+    void onATerminalTheSeverityIsColoredAndNothingElseChanges() {
+        Finding error = Finding.error("e", Place.of(UNIT, 1, 1, 2), "m");
+        String colored = TextReport.of(Findings.of(List.of(error)), true);
+
+        assertThat(colored).contains("\u001B[31merror:\u001B[0m m [e]");
+        assertThat(colored.replaceAll("\u001B\\[[0-9]*m", "")).isEqualTo(report(error));
     }
 
     private static String report(Finding... findings) {
-        return TextReport.of(Findings.of(List.of(findings)));
+        return TextReport.of(Findings.of(List.of(findings)), false);
     }
 }

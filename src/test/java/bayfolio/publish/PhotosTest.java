@@ -30,8 +30,7 @@ final class PhotosTest {
         String text = Files.readString(Path.of("units/whimbrel/unit.yaml"));
         Files.writeString(
                 unit.resolve("unit.yaml"),
-                text.replaceFirst("( +)make: rotary-disconnect\n", "$0$1photos: [switch-on]\n")
-                        + """
+                text.replaceFirst("( +)make: rotary-disconnect\n", "$0$1photos: [switch-on]\n") + """
                         photos:
                           - id: switch-on
                             name: Switch on

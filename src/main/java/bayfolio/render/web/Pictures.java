@@ -30,7 +30,8 @@ public final class Pictures {
         for (Photo photo : unit.photos()) {
             if (!photo.forStaff()) {
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-                BufferedImage picture = Thumbnails.of(folder.resolve(photo.file()).toFile())
+                BufferedImage picture = Thumbnails.of(
+                                folder.resolve(photo.file()).toFile())
                         .scale(1)
                         .asBufferedImage();
                 int longest = Math.max(picture.getWidth(), picture.getHeight());
