@@ -64,7 +64,7 @@ final class PublishCommand implements Callable<Integer> {
                         + pages
                         + (pages == 1 ? " page" : " pages")
                         + " into "
-                        + folder.resolve("web")
+                        + folder.resolve("web").normalize()
                         + ".");
         return 0;
     }
