@@ -1,20 +1,115 @@
 package bayfolio.check;
 
+import bayfolio.check.access.EmergencyLocked;
+import bayfolio.check.access.NoEmergencyExit;
+import bayfolio.check.access.NoFireExtinguisher;
 import bayfolio.check.access.OnCallWithoutPhone;
 import bayfolio.check.access.OutOfReach;
 import bayfolio.check.access.StaffPlaceForRenter;
+import bayfolio.check.access.StoredNeverWoken;
+import bayfolio.check.electric.AdapterDoesNotFit;
+import bayfolio.check.electric.AdapterWithoutItem;
+import bayfolio.check.electric.BatterySwitchWithoutLooks;
+import bayfolio.check.electric.BreakerOverSupply;
+import bayfolio.check.electric.ChargerOverSupply;
+import bayfolio.check.electric.CircuitOverBreaker;
+import bayfolio.check.electric.CircuitWithoutSwitch;
+import bayfolio.check.electric.GeneratorBreaker;
+import bayfolio.check.electric.GeneratorSupply;
+import bayfolio.check.electric.ImpossibleFigure;
+import bayfolio.check.electric.InverterMissing;
+import bayfolio.check.electric.InverterTooSmall;
+import bayfolio.check.electric.LoadNotFedByInverter;
+import bayfolio.check.electric.LoadOnMissingLeg;
+import bayfolio.check.electric.LoadVoltage;
+import bayfolio.check.electric.LoadWithoutFigures;
+import bayfolio.check.electric.MissingAdapter;
+import bayfolio.check.electric.StartBelowRunning;
+import bayfolio.check.electric.WattsAgainstVoltsAndAmps;
+import bayfolio.check.feature.FeatureWithoutRole;
+import bayfolio.check.gas.CrashSensorWithoutReset;
+import bayfolio.check.gas.GasApplianceWithoutGas;
+import bayfolio.check.gas.GasLockerLocked;
+import bayfolio.check.gas.GasValveOutOfReach;
+import bayfolio.check.gas.GasWithoutAlarm;
+import bayfolio.check.gas.GasWithoutTank;
+import bayfolio.check.gas.WhileDrivingUnstated;
+import bayfolio.check.orphan.OrphanCompartment;
+import bayfolio.check.orphan.OrphanSwitch;
+import bayfolio.check.photo.PhotoUnused;
+import bayfolio.check.procedure.ColorAsOnlyMark;
+import bayfolio.check.procedure.FirstDoThisCycle;
+import bayfolio.check.procedure.HardToRead;
+import bayfolio.check.procedure.HazardMissing;
+import bayfolio.check.procedure.HazardWithoutWayOut;
+import bayfolio.check.procedure.LongStep;
 import bayfolio.check.procedure.ProcedureWithoutRoles;
+import bayfolio.check.procedure.TooManySteps;
+import bayfolio.check.procedure.TwoActionsInAStep;
 import bayfolio.check.reference.DuplicateId;
 import bayfolio.check.reference.FolderName;
+import bayfolio.check.reference.FormerIdInUse;
+import bayfolio.check.reference.RoleHeldTwice;
+import bayfolio.check.reference.SwitchFeedsItself;
+import bayfolio.check.reference.TwinsDoNotAgree;
 import bayfolio.check.reference.UnknownReference;
 import bayfolio.check.reference.UnknownRole;
 import bayfolio.check.space.CompartmentsOverlap;
+import bayfolio.check.space.DoorOutsideTheCoach;
+import bayfolio.check.space.ItemInNoPlace;
 import bayfolio.check.space.OutsideTheCoach;
+import bayfolio.check.space.SecondDoorOnSameSide;
+import bayfolio.check.space.SlideOverDoor;
+import bayfolio.check.space.TrayTooHeavy;
+import bayfolio.check.text.AddressInText;
+import bayfolio.check.text.DoorCodeInText;
+import bayfolio.check.text.DoubledWord;
+import bayfolio.check.text.ForbiddenSynonym;
+import bayfolio.check.text.NumberInProse;
+import bayfolio.check.text.PhoneInText;
+import bayfolio.check.text.PlaceInProse;
+import bayfolio.check.text.PlaceholderWord;
+import bayfolio.check.text.ShortFormUnexplained;
+import bayfolio.check.water.BlackOutletMissing;
+import bayfolio.check.water.BlackTankAndCassette;
+import bayfolio.check.water.CapacityDisagrees;
+import bayfolio.check.water.CassetteHatchMissing;
+import bayfolio.check.water.DrainIntoNothing;
+import bayfolio.check.water.FlushWithoutPosition;
+import bayfolio.check.water.FreshFillMissing;
+import bayfolio.check.water.GrayOutletMissing;
+import bayfolio.check.water.UnmarkedFuelFill;
+import bayfolio.check.weight.AxleLimitAboveGross;
+import bayfolio.check.weight.AxleOverLoaded;
+import bayfolio.check.weight.AxlesBelowGross;
+import bayfolio.check.weight.BedsAgainstSleepers;
+import bayfolio.check.weight.CargoBelowZero;
+import bayfolio.check.weight.CombinationBelowGross;
+import bayfolio.check.weight.GrossExceeded;
+import bayfolio.check.weight.NoseAboveTowWeight;
+import bayfolio.check.weight.PayloadDisagrees;
+import bayfolio.check.weight.SizeDoesNotAddUp;
+import bayfolio.check.weight.WeighingDoesNotAddUp;
+import bayfolio.check.weight.WidthOverMirrors;
 import java.util.List;
 
 /** All rules there are. */
 public final class Rules {
-    public static final List<FleetRule> OF_A_FLEET = List.of(new DuplicateId());
+    public static final List<FleetRule> OF_A_FLEET = List.of(
+            new DuplicateId(),
+            new ColorAsOnlyMark(),
+            new HardToRead(),
+            new HazardWithoutWayOut(),
+            new LongStep(),
+            new TwoActionsInAStep(),
+            new AddressInText(),
+            new DoorCodeInText(),
+            new DoubledWord(),
+            new ForbiddenSynonym(),
+            new NumberInProse(),
+            new PhoneInText(),
+            new PlaceholderWord(),
+            new ShortFormUnexplained());
 
     public static final List<Rule> OF_A_COACH = List.of(
             new FolderName(),
@@ -25,7 +120,75 @@ public final class Rules {
             new StaffPlaceForRenter(),
             new OnCallWithoutPhone(),
             new OutOfReach(),
-            new ProcedureWithoutRoles());
+            new ProcedureWithoutRoles(),
+            new WattsAgainstVoltsAndAmps(),
+            new LoadVoltage(),
+            new CircuitOverBreaker(),
+            new BreakerOverSupply(),
+            new LoadOnMissingLeg(),
+            new LoadNotFedByInverter(),
+            new InverterTooSmall(),
+            new InverterMissing(),
+            new GeneratorBreaker(),
+            new GeneratorSupply(),
+            new AdapterWithoutItem(),
+            new AdapterDoesNotFit(),
+            new MissingAdapter(),
+            new BatterySwitchWithoutLooks(),
+            new CircuitWithoutSwitch(),
+            new StartBelowRunning(),
+            new LoadWithoutFigures(),
+            new ChargerOverSupply(),
+            new ImpossibleFigure(),
+            new AxleOverLoaded(),
+            new GrossExceeded(),
+            new CargoBelowZero(),
+            new WeighingDoesNotAddUp(),
+            new AxlesBelowGross(),
+            new AxleLimitAboveGross(),
+            new SizeDoesNotAddUp(),
+            new WidthOverMirrors(),
+            new PayloadDisagrees(),
+            new BedsAgainstSleepers(),
+            new CombinationBelowGross(),
+            new NoseAboveTowWeight(),
+            new BlackTankAndCassette(),
+            new CapacityDisagrees(),
+            new GrayOutletMissing(),
+            new BlackOutletMissing(),
+            new FreshFillMissing(),
+            new FlushWithoutPosition(),
+            new CassetteHatchMissing(),
+            new DrainIntoNothing(),
+            new UnmarkedFuelFill(),
+            new GasLockerLocked(),
+            new GasValveOutOfReach(),
+            new GasApplianceWithoutGas(),
+            new GasWithoutAlarm(),
+            new CrashSensorWithoutReset(),
+            new GasWithoutTank(),
+            new WhileDrivingUnstated(),
+            new SlideOverDoor(),
+            new TrayTooHeavy(),
+            new SecondDoorOnSameSide(),
+            new ItemInNoPlace(),
+            new DoorOutsideTheCoach(),
+            new RoleHeldTwice(),
+            new FormerIdInUse(),
+            new TwinsDoNotAgree(),
+            new SwitchFeedsItself(),
+            new EmergencyLocked(),
+            new StoredNeverWoken(),
+            new NoEmergencyExit(),
+            new NoFireExtinguisher(),
+            new PhotoUnused(),
+            new FeatureWithoutRole(),
+            new OrphanCompartment(),
+            new OrphanSwitch(),
+            new FirstDoThisCycle(),
+            new HazardMissing(),
+            new TooManySteps(),
+            new PlaceInProse());
 
     private Rules() {}
 }

@@ -13,6 +13,8 @@ import bayfolio.render.theme.UnknownThemeException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -59,9 +61,9 @@ final class FleetOptions {
     Checked check(Theme loaded) throws IOException {
         FleetReader.Reading reading = FleetReader.read(new Folder(root));
         ScreenWords screen = loaded.words("en-US");
-        List<String> known = reading.fleet().units().stream()
-                .flatMap(unit -> unit.facts().find(Unit.ID).stream())
-                .toList();
+        // A coach is known by its folder, even while its description is broken.
+        Set<String> known = new TreeSet<>(reading.folders());
+        reading.fleet().units().forEach(unit -> unit.facts().find(Unit.ID).ifPresent(known::add));
         for (String unit : units) {
             if (!known.contains(unit)) {
                 throw new ParameterException(

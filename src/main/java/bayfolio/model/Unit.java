@@ -55,7 +55,10 @@ public record Unit(Facts facts) implements Described {
     public static final Key<Tires> TIRES = DRAFT.optional("tires", Type.nested(Tires.SHAPE), "Tires and wheels.");
     public static final Key<Engine> ENGINE =
             DRAFT.optional("engine", Type.nested(Engine.SHAPE), "Engine, fuel and driving.");
-    public static final Key<Hire> HIRE = DRAFT.optional("hire", Type.nested(Hire.SHAPE), "What the hire allows.");
+    public static final Key<Hire> HIRE = DRAFT.optional(
+            "hire",
+            Type.nested(Hire.SHAPE),
+            "What the hire allows. While it is not stated the coach is a draft, and what it lacks for renters is not told.");
     public static final Key<Setup> SETUP =
             DRAFT.optional("setup", Type.nested(Setup.SHAPE), "The order in which it is set up.");
     public static final Key<List<Located<Compartment>>> COMPARTMENTS = DRAFT.optional(
@@ -246,6 +249,14 @@ public record Unit(Facts facts) implements Described {
 
     public boolean holds(String role) {
         return things().anyMatch(thing -> thing.roles().contains(role));
+    }
+
+    /**
+     * Whether it is no coach for renters yet: nothing tells what its hire allows. What a draft still
+     * lacks is no fault.
+     */
+    public boolean draft() {
+        return !facts.has(HIRE);
     }
 
     public Optional<Generator> generator() {

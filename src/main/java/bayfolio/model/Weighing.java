@@ -6,6 +6,7 @@ import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Kilograms;
+import bayfolio.measure.Share;
 import java.time.LocalDate;
 
 /** What a coach weighed on a scale. */
@@ -18,6 +19,10 @@ public record Weighing(Facts facts) implements Described {
             DRAFT.optional("front", Type.measured(Kilograms.SCALE), "The front axle.");
     public static final Key<Kilograms> REAR =
             DRAFT.optional("rear", Type.measured(Kilograms.SCALE), "The rear axle or axles.");
+    public static final Key<Integer> PEOPLE =
+            DRAFT.optional("people", Type.whole(0, 20), "How many people were on board.");
+    public static final Key<Share> FRESH_WATER =
+            DRAFT.optional("fresh-water", Type.measured(Share.SCALE), "How full the fresh tanks were.");
     public static final Key<String> STATE =
             DRAFT.required("state", Type.TEXT, "What was in the tanks and who was on board.");
     public static final Shape<Weighing> SHAPE = DRAFT.done(Weighing::new);

@@ -18,6 +18,8 @@ public record Word(Facts facts) implements Described {
     public static final Key<String> BRITISH = DRAFT.optional("british", Type.TEXT, "The British or European word.");
     public static final Key<List<Located<String>>> ALSO =
             DRAFT.optional("also", Type.list(Type.TEXT), "Other names for it.");
+    public static final Key<List<Located<String>>> AVOID =
+            DRAFT.optional("avoid", Type.list(Type.TEXT), "Words that no text for American renters uses for it.");
     public static final Shape<Word> SHAPE = DRAFT.done(Word::new);
 
     public String id() {

@@ -100,6 +100,15 @@ final class Decoder {
         return Optional.of(shape.make(new Facts(shape, places.apply(node), values)));
     }
 
+    /** Reads the keys of a part of a record, for what is wrong with them. */
+    void part(Node node, Shape<?> shape) {
+        if (plain(node) && node instanceof MappingNode mapping) {
+            for (NodeTuple entry : mapping.getValue()) {
+                entry(shape, entry, new LinkedHashMap<>(), new IdentityHashMap<>());
+            }
+        }
+    }
+
     private void entry(Shape<?> shape, NodeTuple entry, Map<String, Node> seen, Map<Key<?>, Located<?>> values) {
         Node keyNode = entry.getKeyNode();
         if (!(keyNode instanceof ScalarNode scalar)) {

@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads a whole fleet folder; what is broken in one file hides nothing of the others. */
 public final class FleetReader {
@@ -38,10 +39,12 @@ public final class FleetReader {
      * What a folder says.
      *
      * @param fleet as far as it could be read whole
+     * @param folders names of the folders of coaches, also of those that could not be read
      * @param findings what could not be read
      */
-    public record Reading(Fleet fleet, Library library, List<Finding> findings) {
+    public record Reading(Fleet fleet, Library library, List<String> folders, List<Finding> findings) {
         public Reading {
+            folders = List.copyOf(folders);
             findings = List.copyOf(findings);
         }
     }
@@ -58,25 +61,28 @@ public final class FleetReader {
         Optional<Words> words = yaml(SHARED + "/words.yaml", Words.SHAPE);
         List<Unit> units = new ArrayList<>();
         List<Script> scripts = new ArrayList<>(scripts(SHARED + "/procedures", Optional.empty()));
-        for (String name : folder.folders("units")) {
-            if (!name.equals("shared")) {
-                Optional<Unit> unit = yaml("units/" + name + "/unit.yaml", Unit.SHAPE);
-                unit.ifPresent(units::add);
-                unit.flatMap(it -> it.facts().find(Unit.ID))
-                        .ifPresent(id -> scripts.addAll(scripts("units/" + name + "/procedures", Optional.of(id))));
-                unit.ifPresent(it -> Photos.check(folder, "units/" + name + "/photos", it, findings::add));
-            }
+        List<String> names = folder.folders("units").stream()
+                .filter(name -> !name.equals("shared"))
+                .toList();
+        for (String name : names) {
+            Optional<Unit> unit = yaml("units/" + name + "/unit.yaml", Unit.SHAPE);
+            unit.ifPresent(units::add);
+            unit.flatMap(it -> it.facts().find(Unit.ID))
+                    .ifPresent(id -> scripts.addAll(scripts("units/" + name + "/procedures", Optional.of(id))));
+            unit.ifPresent(it -> Photos.check(folder, "units/" + name + "/photos", it, findings::add));
         }
+        // Without the roles and words that they name, coaches and procedures would seem wrong everywhere.
+        boolean judged = roles.isPresent() && words.isPresent();
         Fleet fleet = new Fleet(
                 facts,
-                units,
+                judged ? units : List.of(),
                 roles.map(it -> it.facts().all(Roles.ROLES)).orElse(List.of()).stream()
                         .filter(role -> role.facts().whole())
                         .toList(),
                 words.map(it -> it.facts().all(Words.WORDS)).orElse(List.of()).stream()
                         .filter(word -> word.facts().whole())
                         .toList());
-        return new Reading(fleet, new Library(scripts), findings);
+        return new Reading(fleet, new Library(judged ? scripts : List.of()), names, findings);
     }
 
     private <T extends Described> Optional<T> yaml(String path, Shape<T> shape) {
@@ -84,8 +90,33 @@ public final class FleetReader {
     }
 
     static <T extends Described> Optional<T> yaml(SourceFile file, Shape<T> shape, Consumer<Finding> findings) {
-        return Yaml.compose(file, file.text(), 1, findings)
-                .flatMap(node -> new Decoder(file, 1, findings).record(node, shape));
+        List<Finding> broken = new ArrayList<>();
+        Optional<Node> node = Yaml.compose(file, file.text(), 1, broken::add);
+        if (node.isPresent()) {
+            return new Decoder(file, 1, findings).record(node.get(), shape);
+        }
+        boolean somewhere = broken.stream().noneMatch(finding -> finding.at().equals(Place.whole(file)));
+        List<Finding> byBlock = somewhere ? byBlock(file, shape) : List.of();
+        boolean found = byBlock.stream().anyMatch(finding -> finding.code().equals("yaml-syntax"));
+        // Where no block is broken by itself, what is wrong lies between them.
+        (found ? byBlock : broken).forEach(findings);
+        return Optional.empty();
+    }
+
+    /** What is wrong in a file that is no YAML as a whole, block by block. */
+    private static List<Finding> byBlock(SourceFile file, Shape<?> shape) {
+        List<Finding> findings = new ArrayList<>();
+        for (Yaml.Block block : Yaml.blocks(file)) {
+            if (!block.text().isBlank()) {
+                List<Finding> ofBlock = new ArrayList<>();
+                Yaml.compose(file, block.text(), block.firstLine(), ofBlock::add)
+                        .ifPresent(node -> new Decoder(file, block.firstLine(), ofBlock::add).part(node, shape));
+                // A block of comments says nothing, and that is no mistake.
+                ofBlock.removeIf(finding -> finding.code().equals("unreadable-file"));
+                findings.addAll(ofBlock);
+            }
+        }
+        return findings;
     }
 
     private List<Script> scripts(String path, Optional<String> unit) {

@@ -5,6 +5,11 @@ import bayfolio.finding.NearNames;
 import bayfolio.model.Photo;
 import bayfolio.model.Unit;
 import bayfolio.source.Located;
+import com.drew.imaging.ImageMetadataReader;
+import com.drew.imaging.ImageProcessingException;
+import com.drew.metadata.Metadata;
+import com.drew.metadata.exif.GpsDirectory;
+import com.drew.metadata.xmp.XmpDirectory;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,6 +44,26 @@ final class Photos {
             findings.accept(Finding.error(
                             "unreadable-photo", file.at(), "`" + file.value() + "` is no picture that can be read")
                     .mend("Save it as JPEG or PNG."));
+        } else if (tellsLocation(picture)) {
+            findings.accept(Finding.error(
+                            "photo-with-location",
+                            file.at(),
+                            "`" + file.value() + "` tells where it was taken, in data that no reader sees")
+                    .mend("Save it again without the data of the camera."));
+        }
+    }
+
+    /** Of a picture whose data cannot be read nobody else learns a place either. */
+    private static boolean tellsLocation(Path picture) {
+        try {
+            Metadata metadata = ImageMetadataReader.readMetadata(picture.toFile());
+            return metadata.getDirectoriesOfType(GpsDirectory.class).stream()
+                            .anyMatch(it -> it.containsTag(GpsDirectory.TAG_LATITUDE))
+                    || metadata.getDirectoriesOfType(XmpDirectory.class).stream()
+                            .flatMap(it -> it.getXmpProperties().keySet().stream())
+                            .anyMatch(name -> name.endsWith("GPSLatitude"));
+        } catch (ImageProcessingException | IOException e) {
+            return false;
         }
     }
 

@@ -4,8 +4,11 @@ import bayfolio.finding.Finding;
 import bayfolio.source.Place;
 import bayfolio.source.Position;
 import bayfolio.source.SourceFile;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.composer.Composer;
@@ -33,6 +36,8 @@ final class Yaml {
             .setMaxAliasesForCollections(20)
             .build();
 
+    private static final Pattern KEY = Pattern.compile("^[A-Za-z][A-Za-z0-9-]*:");
+
     private Yaml() {}
 
     /** One document; what is no YAML is told at its place. */
@@ -58,6 +63,30 @@ final class Yaml {
             findings.accept(syntax(file, Place.whole(file), Problem.of("", message), message));
         }
         return Optional.empty();
+    }
+
+    /**
+     * A stretch of a file that begins with a key in the first column.
+     *
+     * @param firstLine the line of the file that it begins on
+     */
+    record Block(String text, int firstLine) {}
+
+    /** The file cut at the keys of its outermost record: what is broken in one leaves the others readable. */
+    static List<Block> blocks(SourceFile file) {
+        List<Block> blocks = new ArrayList<>();
+        StringBuilder text = new StringBuilder();
+        int first = 1;
+        for (int line = 1; line <= file.lineCount(); line++) {
+            if (KEY.matcher(file.line(line)).find() && !text.isEmpty()) {
+                blocks.add(new Block(text.toString(), first));
+                text.setLength(0);
+                first = line;
+            }
+            text.append(file.line(line)).append('\n');
+        }
+        blocks.add(new Block(text.toString(), first));
+        return blocks;
     }
 
     /** What writers mostly do wrong, in their words; the rest is told in those of the parser. */

@@ -17,6 +17,8 @@ import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -47,7 +49,8 @@ import org.junit.jupiter.api.io.TempDir;
  *   <li>{@code yaml fleet} over the description of the fleet;
  *   <li>{@code markdown}: one more procedure;
  *   <li>{@code text path=}: a file as it lies in the fleet folder, read from there;
- *   <li>{@code picture path=}: any picture there;
+ *   <li>{@code picture path=}: any picture there; with {@code located}, as a camera saves it that
+ *       knows where it is;
  *   <li>{@code findings}: what comes of it, places counted within the block; without it, nothing.
  * </ul>
  */
@@ -208,9 +211,46 @@ class RulePagesTest {
             Files.writeString(file, block.text());
             if (block.language().equals("picture")) {
                 BufferedImage picture = new BufferedImage(4, 3, BufferedImage.TYPE_INT_RGB);
-                ImageIO.write(picture, "png", file.toFile());
+                ImageIO.write(picture, block.option("located").isPresent() ? "jpg" : "png", file.toFile());
+            }
+            if (block.option("located").isPresent()) {
+                Files.write(file, located(Files.readAllBytes(file)));
             }
         }
+    }
+
+    /** The same JPEG with a latitude of 45 degrees: Exif 2.32, 4.5.4 and 4.6.6. */
+    private static byte[] located(byte[] jpeg) {
+        ByteBuffer latitude = ByteBuffer.allocate(24)
+                .putInt(45)
+                .putInt(1)
+                .putInt(0)
+                .putInt(1)
+                .putInt(0)
+                .putInt(1);
+        ByteBuffer exif = ByteBuffer.allocate(4 + 6 + 26 + 18 + 24)
+                .putShort((short) 0xFFE1)
+                .putShort((short) (2 + 6 + 26 + 18 + 24))
+                .put("Exif\0\0MM\0*".getBytes(StandardCharsets.US_ASCII))
+                .putInt(8)
+                .putShort((short) 1)
+                .putShort((short) 0x8825)
+                .putShort((short) 4)
+                .putInt(1)
+                .putInt(26)
+                .putInt(0)
+                .putShort((short) 1)
+                .putShort((short) 2)
+                .putShort((short) 5)
+                .putInt(3)
+                .putInt(44)
+                .putInt(0)
+                .put(latitude.array());
+        return ByteBuffer.allocate(jpeg.length + exif.capacity())
+                .put(jpeg, 0, 2)
+                .put(exif.array())
+                .put(jpeg, 2, jpeg.length - 2)
+                .array();
     }
 
     private static String toldOfFiles(RulePage.Example example, Path root) throws Exception {

@@ -103,6 +103,30 @@ class BadInputTest {
     }
 
     @Test
+    void aBrokenBlockHidesNothingElseOfItsFile() throws Exception {
+        replace(DUNLIN, "\nsize:\n", "\nsize: [\n");
+        replace(DUNLIN, "\npeople:\n", "\npeple:\n");
+        replace(DUNLIN, "contents: gray\n", "contents: grey\n");
+
+        assertThat(findings())
+                .hasSize(3)
+                .anyMatch(told -> told.contains("[yaml-syntax]"))
+                .anyMatch(told -> told.contains("`peple`"))
+                .anyMatch(told -> told.contains("`grey`"));
+    }
+
+    @Test
+    void aBrokenSharedFileMakesNothingElseSeemWrong() throws Exception {
+        Files.writeString(root.resolve("units/shared/words.yaml"), "words: [\n");
+
+        assertThat(findings())
+                .singleElement()
+                .asString()
+                .contains("units/shared/words.yaml")
+                .contains("[yaml-syntax]");
+    }
+
+    @Test
     void fileOverTheLimitIsNotReadIntoMemory() throws Exception {
         Path file = root.resolve(DUNLIN);
         Files.delete(file);
@@ -167,7 +191,7 @@ class BadInputTest {
     @Test
     void longSectionsAreRead() throws Exception {
         List<String> before = findings();
-        append(PROCEDURE, "\n{{#has.city-water}}\n" + "Water. ".repeat(50_000) + "\n{{/has.city-water}}\n");
+        append(PROCEDURE, "\n{{#has.city-water}}\n" + "Go on. ".repeat(50_000) + "\n{{/has.city-water}}\n");
 
         assertThat(findings()).isEqualTo(before);
     }

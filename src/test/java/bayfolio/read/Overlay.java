@@ -73,6 +73,7 @@ public final class Overlay {
                         roles.orElseThrow().facts().all(Roles.ROLES),
                         words.orElseThrow().facts().all(Words.WORDS)),
                 new Library(scripts),
+                List.of(),
                 findings);
     }
 

@@ -1,0 +1,104 @@
+package bayfolio.check.electric;
+
+import bayfolio.measure.Amps;
+import bayfolio.measure.Volts;
+import bayfolio.measure.Watts;
+import bayfolio.model.Circuit;
+import bayfolio.model.Load;
+import bayfolio.model.Region;
+import bayfolio.model.Unit;
+import bayfolio.source.Place;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A load on its circuit, with the current that it takes there.
+ *
+ * @param amps as stated, or else watts divided by volts
+ */
+record Draw(Load load, Circuit circuit, Amps amps, Region region) {
+    /** NEC 210.20(A): a breaker carries continuous loads at 125 %; Europe knows no such factor. */
+    private static final double CONTINUOUS_NORTH_AMERICA = 1.25;
+
+    private static final double HAIR = 1e-6;
+
+    /** Those whose circuit and current are known. */
+    static Stream<Draw> all(Unit unit) {
+        return unit.loads().stream()
+                .flatMap(load -> circuit(load, unit)
+                        .flatMap(circuit ->
+                                amps(load, circuit).map(amps -> new Draw(load, circuit, amps, unit.region())))
+                        .stream());
+    }
+
+    static Optional<Circuit> circuit(Load load, Unit unit) {
+        String id = load.facts().get(Load.CIRCUIT);
+        return unit.circuits().stream()
+                .filter(circuit -> circuit.id().equals(id))
+                .findFirst();
+    }
+
+    /** The load's own voltage, or else that of its circuit. */
+    static Volts volts(Load load, Circuit circuit) {
+        return load.facts().find(Load.VOLTS).orElseGet(() -> circuit.facts().get(Circuit.VOLTS));
+    }
+
+    private static Optional<Amps> amps(Load load, Circuit circuit) {
+        double volts = volts(load, circuit).value();
+        return load.facts()
+                .find(Load.AMPS)
+                .or(() -> load.facts()
+                        .find(Load.WATTS)
+                        .filter(watts -> volts > 0)
+                        .map(watts -> new Amps(watts.value() / volts)));
+    }
+
+    /** Watts as stated, or else volts times amps. */
+    Watts watts() {
+        return load.facts()
+                .find(Load.WATTS)
+                .orElseGet(() -> new Watts(amps.value() * volts(load, circuit).value()));
+    }
+
+    boolean continuous() {
+        return load.facts().find(Load.CONTINUOUS).orElse(false);
+    }
+
+    boolean alwaysOn() {
+        return load.facts().find(Load.ALWAYS_ON).orElse(false);
+    }
+
+    boolean onInverter() {
+        return load.facts().find(Load.ON_INVERTER).orElse(false);
+    }
+
+    /** Whether a breaker must be larger than what is drawn. */
+    boolean raised() {
+        return continuous() && region == Region.NORTH_AMERICA;
+    }
+
+    /** What a breaker must be rated for. */
+    Amps needs() {
+        return raised() ? new Amps(CONTINUOUS_NORTH_AMERICA * amps.value()) : amps;
+    }
+
+    static Amps needs(List<Draw> together) {
+        return new Amps(
+                together.stream().mapToDouble(draw -> draw.needs().value()).sum());
+    }
+
+    /** Currents are multiplied and added up, so what is exactly at a limit may lie a hair above it. */
+    static boolean over(Amps current, Amps limit) {
+        return current.value() > limit.value() + HAIR;
+    }
+
+    static boolean over(Watts power, Watts limit) {
+        return power.value() > limit.value() + HAIR;
+    }
+
+    /** Where the current is written, or what it follows from. */
+    Place at() {
+        return load.facts().at(load.facts().has(Load.AMPS) ? Load.AMPS : Load.WATTS);
+    }
+}

@@ -1,0 +1,116 @@
+package bayfolio.check.feature;
+
+import bayfolio.check.Case;
+import bayfolio.check.Rule;
+import bayfolio.fact.Described;
+import bayfolio.fact.Facts;
+import bayfolio.fact.Key;
+import bayfolio.finding.Finding;
+import bayfolio.model.Appliance;
+import bayfolio.model.Bank;
+import bayfolio.model.Feature;
+import bayfolio.model.Generator;
+import bayfolio.model.Solar;
+import bayfolio.model.Unit;
+import bayfolio.model.Water;
+import bayfolio.model.Weights;
+import bayfolio.source.Located;
+import bayfolio.source.Place;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** Flags a feature of which the coach does not tell the one fact that a renter must know before using it. */
+public final class FeatureWithoutFact implements Rule {
+
+    /**
+     * @param records those that ought to tell; where there are none, the block does
+     * @param block the key under which they stand
+     */
+    private record Need(
+            Feature feature, Function<Unit, Stream<Facts>> records, Key<?> block, Key<?> fact, String because) {
+
+        Stream<Finding> unmet(Unit unit) {
+            if (!feature.of(unit)) {
+                return Stream.of();
+            }
+            List<Facts> telling = records.apply(unit).toList();
+            return telling.isEmpty()
+                    ? Stream.of(told(unit.facts().at(block)))
+                    : telling.stream().filter(it -> !it.has(fact)).map(it -> told(it.at()));
+        }
+
+        private Finding told(Place at) {
+            return Finding.warning(
+                            "feature-without-fact",
+                            at,
+                            "this coach has the feature `" + feature.word() + "` and does not tell `" + fact.name()
+                                    + "`: " + because)
+                    .mend("Add `" + fact.name() + "` from the papers of the new part.");
+        }
+    }
+
+    private static final List<Need> NEEDS = List.of(
+            new Need(
+                    Feature.HOUSE_LITHIUM,
+                    unit -> unit.banks().stream()
+                            .filter(bank -> bank.facts().get(Bank.CHEMISTRY) == Bank.Chemistry.LITHIUM)
+                            .map(Described::facts),
+                    Unit.BANKS,
+                    Bank.FROST_LIMIT,
+                    "charged below it, lithium is ruined"),
+            new Need(
+                    Feature.HEAT_PUMP,
+                    unit -> unit.appliances().stream()
+                            .filter(it -> it.facts().get(Appliance.WHAT) == Appliance.What.HEAT_PUMP)
+                            .map(Described::facts),
+                    Unit.APPLIANCES,
+                    Appliance.LOWEST_OUTSIDE,
+                    "below it, it does not heat"),
+            new Need(
+                    Feature.GENERATOR,
+                    unit -> block(unit, Unit.GENERATOR),
+                    Unit.GENERATOR,
+                    Generator.EXHAUST_SIDE,
+                    "nobody opens a window there while it runs"),
+            new Need(
+                    Feature.SOLAR,
+                    unit -> block(unit, Unit.SOLAR),
+                    Unit.SOLAR,
+                    Solar.ALIVE_WITH_SWITCH_OFF,
+                    "a wire that is believed dead may be live in the sun"),
+            new Need(
+                    Feature.FILL_VALVE,
+                    unit -> block(unit, Unit.WATER),
+                    Unit.WATER,
+                    Water.CITY_POSITION,
+                    "one hose connection serves several ways, and the valve decides which"),
+            new Need(
+                    Feature.FILL_VALVE,
+                    unit -> block(unit, Unit.WATER),
+                    Unit.WATER,
+                    Water.TANK_FILL_POSITION,
+                    "left in it, the tank overflows"),
+            new Need(
+                    Feature.HITCH,
+                    unit -> block(unit, Unit.WEIGHTS),
+                    Unit.WEIGHTS,
+                    Weights.TOW_WEIGHT,
+                    "what hangs on the hitch must not be heavier"),
+            new Need(
+                    Feature.HITCH,
+                    unit -> block(unit, Unit.WEIGHTS),
+                    Unit.WEIGHTS,
+                    Weights.NOSE_WEIGHT,
+                    "what presses on the hitch, a rack too, must not be heavier"));
+
+    private static <T extends Described> Stream<Facts> block(Unit unit, Key<T> key) {
+        return unit.facts().located(key).map(Located::value).map(Described::facts).stream();
+    }
+
+    @Override
+    public Stream<Finding> check(Case coach) {
+        boolean draft = !coach.unit().facts().has(Unit.HIRE);
+        return draft ? Stream.of() : NEEDS.stream().flatMap(need -> need.unmet(coach.unit()));
+    }
+}

@@ -1,0 +1,30 @@
+package bayfolio.check.procedure;
+
+import bayfolio.check.FleetRule;
+import bayfolio.finding.Finding;
+import bayfolio.model.Fleet;
+import bayfolio.procedure.Library;
+import bayfolio.procedure.Passage;
+import bayfolio.prose.Readability;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Flags a hazard of one sentence: it cannot say what the danger is, what it does and how to keep
+ * out of it.
+ */
+public final class HazardWithoutWayOut implements FleetRule {
+    private static final Pattern SIGNAL = Pattern.compile("^\\s*>\\s*\\**(?:DANGER|WARNING|CAUTION|NOTICE)\\b");
+
+    @Override
+    public Stream<Finding> check(Fleet fleet, Library library) {
+        return library.scripts().stream()
+                .flatMap(script -> Passage.of(script).stream())
+                .filter(passage -> passage.part() == Passage.Part.HAZARD)
+                .filter(passage -> SIGNAL.matcher(passage.text()).find())
+                .filter(passage -> Readability.of(passage.own()).sentences() < 2)
+                .map(passage -> Finding.warning(
+                                "hazard-without-way-out", passage.at(), "this hazard is one sentence only")
+                        .mend("Say what the danger is, what it does, and how to keep out of it."));
+    }
+}

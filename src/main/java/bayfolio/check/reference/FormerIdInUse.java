@@ -1,0 +1,52 @@
+package bayfolio.check.reference;
+
+import bayfolio.check.Case;
+import bayfolio.check.Rule;
+import bayfolio.finding.Finding;
+import bayfolio.model.Unit;
+import bayfolio.source.Located;
+import bayfolio.source.Place;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Flags a former id that is the id of another thing or coach now. */
+public final class FormerIdInUse implements Rule {
+    @Override
+    public Stream<Finding> check(Case coach) {
+        Unit unit = coach.unit();
+        return Stream.concat(
+                unit.mentioned()
+                        .flatMap(thing -> thing.facts().find(thing.identity().formerly()).orElse(List.of()).stream()
+                                .flatMap(former -> unit.mentioned()
+                                        .filter(other ->
+                                                other != thing && other.id().equals(former.value()))
+                                        .limit(1)
+                                        .map(other -> finding(
+                                                thing.kind() + " `" + thing.id() + "`",
+                                                former,
+                                                other.kind(),
+                                                other.at())))),
+                unit.facts().find(Unit.FORMERLY).orElse(List.of()).stream()
+                        .flatMap(former -> coach.coach().fleet().units().stream()
+                                .filter(other -> other != unit
+                                        && other.facts()
+                                                .find(Unit.ID)
+                                                .filter(former.value()::equals)
+                                                .isPresent())
+                                .limit(1)
+                                .map(other -> finding(
+                                        "coach `" + unit.id() + "`",
+                                        former,
+                                        "coach",
+                                        other.facts().at(Unit.ID)))));
+    }
+
+    private static Finding finding(String whose, Located<String> former, String kind, Place now) {
+        return Finding.error(
+                        "former-id-in-use",
+                        former.at(),
+                        whose + " was called `" + former.value() + "` before, and that is the id of another " + kind
+                                + " now, at " + now)
+                .mend("Give the new one another id, or old addresses lead to the wrong page.");
+    }
+}

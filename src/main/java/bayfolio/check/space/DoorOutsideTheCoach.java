@@ -1,0 +1,53 @@
+package bayfolio.check.space;
+
+import bayfolio.check.Case;
+import bayfolio.check.Rule;
+import bayfolio.finding.Finding;
+import bayfolio.measure.Meters;
+import bayfolio.model.Side;
+import bayfolio.model.Size;
+import bayfolio.model.Spot;
+import bayfolio.model.Thing;
+import bayfolio.model.Unit;
+import bayfolio.source.Place;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Flags a door or a connection that would lie past the end of the coach. */
+public final class DoorOutsideTheCoach implements Rule {
+    private static final double TOLERANCE_METERS = 0.02;
+
+    @Override
+    public Stream<Finding> check(Case coach) {
+        return Stream.<Thing>concat(coach.unit().doors().stream(), coach.unit().connections().stream())
+                .flatMap(thing -> check(thing, coach.unit()).stream());
+    }
+
+    private static Optional<Finding> check(Thing thing, Unit unit) {
+        Spot spot = thing.spot().orElseThrow();
+        boolean across = spot.side()
+                .filter(side -> side == Side.FRONT || side == Side.REAR)
+                .isPresent();
+        Optional<Meters> end = spot.fromFront()
+                .map(start -> new Meters(
+                        start.value() + spot.width().map(Meters::value).orElse(0.0)));
+        return end.flatMap(it -> unit.size()
+                .facts()
+                .find(across ? Size.WIDTH : Size.LENGTH)
+                .filter(limit -> it.value() > limit.value() + TOLERANCE_METERS)
+                .map(limit -> finding(thing, it, limit, unit)));
+    }
+
+    private static Finding finding(Thing thing, Meters end, Meters limit, Unit unit) {
+        Place at =
+                thing.facts().shape().key("from-front").map(thing.facts()::at).orElse(thing.at());
+        return Finding.error(
+                        "door-outside-the-coach",
+                        at,
+                        thing.kind() + " `" + thing.id()
+                                + (thing.spot().flatMap(Spot::width).isPresent() ? "` ends at " : "` lies at ")
+                                + end.in(unit.region().first())
+                                + ", the coach at " + limit.in(unit.region().first()))
+                .mend("Measure `from-front` again, from the foremost point of the coach.");
+    }
+}

@@ -1,0 +1,31 @@
+package bayfolio.check.text;
+
+import bayfolio.check.FleetRule;
+import bayfolio.finding.Finding;
+import bayfolio.model.Fleet;
+import bayfolio.procedure.Library;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** Flags a word that stands there twice. */
+public final class DoubledWord implements FleetRule {
+    private static final Pattern DOUBLED =
+            Pattern.compile("(?<![\\w-])(?!(?:that|had)\\s)([a-z]+)\\s+\\1(?![\\w-])", Pattern.CASE_INSENSITIVE);
+
+    @Override
+    public Stream<Finding> check(Fleet fleet, Library library) {
+        return Text.of(fleet, library)
+                .filter(text -> !text.plate())
+                .flatMap(text -> DOUBLED.matcher(text.own())
+                        .results()
+                        // `winter WINTER` names a position by its plate
+                        .filter(part -> !part.group().matches(".*\\b[A-Z]{2,}"))
+                        .map(part -> finding(text, part)));
+    }
+
+    private static Finding finding(Text text, MatchResult part) {
+        return Finding.warning("doubled-word", text.at(part), "`" + text.typed(part) + "`: the word stands there twice")
+                .mend("Take one of them out.");
+    }
+}

@@ -1,0 +1,110 @@
+package bayfolio.check.text;
+
+import bayfolio.fact.Described;
+import bayfolio.fact.Facts;
+import bayfolio.fact.Key;
+import bayfolio.fact.Type;
+import bayfolio.model.Fleet;
+import bayfolio.model.Note;
+import bayfolio.model.Region;
+import bayfolio.model.Thing;
+import bayfolio.model.Unit;
+import bayfolio.model.Word;
+import bayfolio.procedure.Head;
+import bayfolio.procedure.Library;
+import bayfolio.procedure.Passage;
+import bayfolio.procedure.Script;
+import bayfolio.source.Located;
+import bayfolio.source.Place;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.stream.Stream;
+
+/**
+ * Words that a writer typed: a fact in words, or a passage of a script.
+ *
+ * @param own what is filled in is no letter, each letter stands where it stands in the file
+ * @param forRenters whether renters read it
+ * @param american whether it is not of a European coach
+ * @param plate whether it is copied from a plate, word for word
+ * @param passage empty for a fact, whose place is that of the whole value
+ */
+record Text(String own, Place at, boolean forRenters, boolean american, boolean plate, Optional<Passage> passage) {
+
+    /** Keys whose texts are copied word for word. */
+    private static final Set<String> PLATES = Set.of("plate", "label", "fuel-label", "fill-label", "mark", "number");
+
+    /** All texts of a fleet: its own, those of its coaches, its procedures and its glossary. */
+    static Stream<Text> of(Fleet fleet, Library library) {
+        return Stream.of(
+                        facts(fleet.facts().facts(), true, true),
+                        fleet.words().stream()
+                                .map(Word::facts)
+                                .flatMap(word -> word.located(Word.MEANING).stream())
+                                .map(it -> new Text(it.value(), it.at(), true, true, false, Optional.empty())),
+                        fleet.units().stream().flatMap(unit -> facts(unit.facts(), true, american(unit))),
+                        library.scripts().stream().flatMap(script -> script(script, fleet)))
+                .flatMap(texts -> texts);
+    }
+
+    private static boolean american(Unit unit) {
+        return unit.facts().find(Unit.REGION).filter(Region.EUROPE::equals).isEmpty();
+    }
+
+    private static Stream<Text> script(Script script, Fleet fleet) {
+        boolean renters =
+                script.head().facts().has(Head.WHO) && script.head().who().forRenters();
+        boolean american = fleet.units().stream()
+                .filter(unit -> unit.facts().find(Unit.ID).equals(script.unit()))
+                .allMatch(Text::american);
+        return Stream.concat(
+                script.head().facts().located(Head.TITLE).stream()
+                        .map(it -> new Text(it.value(), it.at(), renters, american, false, Optional.empty())),
+                Passage.of(script).stream()
+                        .map(it -> new Text(it.own(), it.at(), renters, american, false, Optional.of(it))));
+    }
+
+    private static Stream<Text> facts(Facts facts, boolean forRenters, boolean american) {
+        return facts.shape().keys().stream().flatMap(key -> fact(key, facts, forRenters && !key.forStaff(), american));
+    }
+
+    private static Stream<Text> fact(Key<?> key, Facts facts, boolean forRenters, boolean american) {
+        return facts.located(key).stream()
+                .flatMap(value -> value(key.type(), value, forRenters, american, PLATES.contains(key.name())));
+    }
+
+    private static Stream<Text> value(
+            Type<?> type, Located<?> value, boolean forRenters, boolean american, boolean plate) {
+        if (value.value() instanceof Described record) {
+            return facts(record.facts(), forRenters && !forStaff(record), american);
+        }
+        if (type instanceof Type.ListOf<?> list) {
+            return ((List<?>) value.value())
+                    .stream().flatMap(it -> value(list.element(), (Located<?>) it, forRenters, american, plate));
+        }
+        return type.equals(Type.TEXT)
+                ? Stream.of(
+                        new Text(value.value().toString(), value.at(), forRenters, american, plate, Optional.empty()))
+                : Stream.of();
+    }
+
+    private static boolean forStaff(Described record) {
+        return record instanceof Thing thing && thing.forStaff()
+                || record instanceof Note note
+                        && note.facts().find(Note.STAFF_ONLY).orElse(false);
+    }
+
+    /** Where a part of it stands, as near as is known. */
+    Place at(MatchResult part) {
+        return passage.map(it -> it.at(part.start(), part.end())).orElse(at);
+    }
+
+    /** The part as the writer typed it. */
+    String typed(MatchResult part) {
+        return passage.map(it -> it.text().substring(part.start(), part.end()))
+                .orElseGet(part::group)
+                .replace('\n', ' ');
+    }
+}

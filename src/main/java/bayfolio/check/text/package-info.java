@@ -1,0 +1,5 @@
+/** Rules: The words that writers type. */
+@NullMarked
+package bayfolio.check.text;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,118 @@
+package bayfolio.procedure;
+
+import bayfolio.source.Place;
+import bayfolio.source.Position;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A stretch of a script as written, before it is filled in: a step, a hazard, a paragraph.
+ *
+ * @param text its lines with list number or quote mark, joined by {@code \n}
+ * @param firstLine the line of the file that it begins on
+ */
+public record Passage(Script script, Part part, String text, int firstLine) {
+    /** Stands for what is not the writer's own: a value, the name of a thing. */
+    public static final char FOREIGN = '\u00B7';
+
+    private static final Pattern STEP = Pattern.compile("^\\d+[.)]\\s.*");
+    private static final Pattern SECTION = Pattern.compile("\\{\\{[#^/!].*?}}");
+    private static final Pattern VALUE = Pattern.compile("\\{\\{.*?}}}?");
+    private static final Pattern LINK_END = Pattern.compile("]\\([^)\\s]*\\)");
+    private static final Pattern MARK = Pattern.compile("(?m)^\\s*(?:\\d+[.)]\\s|>|[-*]\\s)");
+    private static final Pattern SIGNAL = Pattern.compile("\\*\\*[A-Z]{4,}\\*\\*(?!\\w)");
+
+    /** What a passage is in its procedure. */
+    public enum Part {
+        OPENING,
+        STEP,
+        HAZARD,
+        HEADING,
+        ENDING
+    }
+
+    /** All passages of a script, in their order, those in sections that a coach leaves out too. */
+    public static List<Passage> of(Script script) {
+        List<Passage> passages = new ArrayList<>();
+        String[] lines = script.body().split("\n", -1);
+        boolean steps = false;
+        boolean ended = false;
+        for (int i = 0; i < lines.length; i++) {
+            if (separates(lines[i])) {
+                continue;
+            }
+            int first = i;
+            boolean heading = lines[i].startsWith("#");
+            boolean hazard = lines[i].strip().startsWith(">");
+            boolean step = STEP.matcher(lines[i]).matches();
+            ended |= lines[i].startsWith("## ");
+            steps |= step;
+            while (!heading && i + 1 < lines.length && goesOn(lines[i + 1], hazard)) {
+                i++;
+            }
+            Part part = heading
+                    ? Part.HEADING
+                    : hazard ? Part.HAZARD : ended ? Part.ENDING : step ? Part.STEP : steps ? Part.STEP : Part.OPENING;
+            passages.add(new Passage(
+                    script, part, String.join("\n", List.of(lines).subList(first, i + 1)), script.firstLine() + first));
+        }
+        return passages;
+    }
+
+    private static boolean separates(String line) {
+        return line.isBlank() || tagsOnly(line);
+    }
+
+    private static boolean goesOn(String line, boolean hazard) {
+        return !separates(line)
+                && !line.startsWith("#")
+                && !STEP.matcher(line).matches()
+                && line.strip().startsWith(">") == hazard;
+    }
+
+    /**
+     * The writer's own words, each where it stands in the text: marks are blanks, and what is filled
+     * in is {@link #FOREIGN}.
+     */
+    public String own() {
+        String own = blanked(text, SECTION, ' ');
+        own = blanked(own, VALUE, FOREIGN);
+        own = blanked(own, LINK_END, FOREIGN);
+        own = blanked(own, MARK, ' ');
+        own = blanked(own, SIGNAL, ' ');
+        return own.replace('[', ' ').replace('*', FOREIGN).replace('#', ' ');
+    }
+
+    /** The same without what stands in code marks: the words of plates. */
+    public String ownWithoutPlates() {
+        return blanked(own(), Pattern.compile("`[^`\n]*`"), FOREIGN);
+    }
+
+    private static String blanked(String text, Pattern pattern, char with) {
+        return pattern.matcher(text)
+                .replaceAll(match -> Matcher.quoteReplacement(match.group().replaceAll("[^\n]", String.valueOf(with))));
+    }
+
+    /** The place of a part of the text. */
+    public Place at(int from, int to) {
+        return new Place(script.file(), position(from), position(to));
+    }
+
+    public Place at() {
+        return at(0, text.length());
+    }
+
+    private Position position(int offset) {
+        String before = text.substring(0, offset);
+        int line = (int) before.chars().filter(it -> it == '\n').count();
+        int start = before.lastIndexOf('\n') + 1;
+        return new Position(firstLine + line, 1 + before.codePointCount(start, before.length()));
+    }
+
+    /** Tags of sections and nothing else; such a line prints nothing. */
+    private static boolean tagsOnly(String line) {
+        return line.contains("{{") && SECTION.matcher(line).replaceAll("").isBlank();
+    }
+}

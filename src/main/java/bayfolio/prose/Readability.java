@@ -1,0 +1,84 @@
+package bayfolio.prose;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * How hard English text is to read, by the formulas of Flesch and Kincaid.
+ *
+ * @see <a href="https://apps.dtic.mil/sti/citations/ADA006655">Kincaid and others, Derivation of new
+ *     readability formulas, 1975</a>
+ */
+public record Readability(int sentences, int words, int syllables) {
+    private static final Pattern SENTENCE = Pattern.compile("[^.!?]+");
+    private static final Pattern WORD = Pattern.compile("[A-Za-z0-9]+(?:['\u2019][A-Za-z]+)?");
+    private static final Pattern VOWELS = Pattern.compile("[aeiouy]+");
+
+    /** Final letters that are written and not spoken; they are in "table" and in "switches". */
+    private static final Pattern SILENT = Pattern.compile(
+            "(?:(?<![^aeiouylr]l)e|(?<![^aeiouylr]l)(?<![td])ed|(?<![^aeiouylr]l)(?<![cgszx]|[cs]h)es)$");
+
+    /** Vowels side by side that are spoken as two: in "reptilian", "layer", "going". */
+    private static final Pattern TWO = Pattern.compile("(?<![cstgx])i[ao]|(?<=[aeo])y(?=[aeiou])|[aeiouy](?=ing$)");
+
+    /** Words that the rule gets wrong. */
+    private static final Map<String, Integer> EXCEPTIONS = Map.ofEntries(
+            Map.entry("area", 3),
+            Map.entry("create", 2),
+            Map.entry("every", 2),
+            Map.entry("everybody", 4),
+            Map.entry("everyone", 3),
+            Map.entry("everything", 3),
+            Map.entry("fluid", 2),
+            Map.entry("idea", 3),
+            Map.entry("quiet", 2),
+            Map.entry("safety", 2),
+            Map.entry("someone", 2),
+            Map.entry("something", 2),
+            Map.entry("sometimes", 2));
+
+    public static Readability of(String text) {
+        int sentences = 0;
+        int words = 0;
+        int syllables = 0;
+        Matcher sentence = SENTENCE.matcher(text);
+        while (sentence.find()) {
+            int before = words;
+            Matcher word = WORD.matcher(sentence.group());
+            while (word.find()) {
+                words++;
+                syllables += syllables(word.group());
+            }
+            sentences += words > before ? 1 : 0;
+        }
+        return new Readability(sentences, words, syllables);
+    }
+
+    /** At least one; a group of vowels is one, a silent ending none. */
+    static int syllables(String word) {
+        String lower = word.toLowerCase(Locale.ROOT);
+        Integer known = EXCEPTIONS.get(lower);
+        if (known != null) {
+            return known;
+        }
+        String spoken = SILENT.matcher(lower).replaceFirst("");
+        int groups = count(VOWELS, spoken) + count(TWO, spoken);
+        return Math.max(1, groups);
+    }
+
+    private static int count(Pattern pattern, String text) {
+        return (int) pattern.matcher(text).results().count();
+    }
+
+    /** Years of school; 0 where there are no words. */
+    public double grade() {
+        return words == 0 ? 0 : 0.39 * words / sentences + 11.8 * syllables / words - 15.59;
+    }
+
+    /** From 0, hard, to 100, easy; 0 where there are no words. */
+    public double ease() {
+        return words == 0 ? 0 : 206.835 - 1.015 * words / sentences - 84.6 * syllables / words;
+    }
+}
