@@ -1,6 +1,7 @@
 package bayfolio.check;
 
 import bayfolio.check.access.EmergencyLocked;
+import bayfolio.check.access.HoldWithoutSpring;
 import bayfolio.check.access.NoEmergencyExit;
 import bayfolio.check.access.NoFireExtinguisher;
 import bayfolio.check.access.OnCallWithoutPhone;
@@ -26,7 +27,10 @@ import bayfolio.check.electric.LoadWithoutFigures;
 import bayfolio.check.electric.MissingAdapter;
 import bayfolio.check.electric.StartBelowRunning;
 import bayfolio.check.electric.WattsAgainstVoltsAndAmps;
+import bayfolio.check.feature.FeatureWithoutFact;
 import bayfolio.check.feature.FeatureWithoutRole;
+import bayfolio.check.feature.FuelWithoutTank;
+import bayfolio.check.feature.RoleWithoutFeature;
 import bayfolio.check.gas.CrashSensorWithoutReset;
 import bayfolio.check.gas.GasApplianceWithoutGas;
 import bayfolio.check.gas.GasLockerLocked;
@@ -59,6 +63,7 @@ import bayfolio.check.space.DoorOutsideTheCoach;
 import bayfolio.check.space.ItemInNoPlace;
 import bayfolio.check.space.OutsideTheCoach;
 import bayfolio.check.space.SecondDoorOnSameSide;
+import bayfolio.check.space.SideDisagrees;
 import bayfolio.check.space.SlideOverDoor;
 import bayfolio.check.space.TrayTooHeavy;
 import bayfolio.check.text.AddressInText;
@@ -183,6 +188,11 @@ public final class Rules {
             new NoFireExtinguisher(),
             new PhotoUnused(),
             new FeatureWithoutRole(),
+            new HoldWithoutSpring(),
+            new FeatureWithoutFact(),
+            new FuelWithoutTank(),
+            new RoleWithoutFeature(),
+            new SideDisagrees(),
             new OrphanCompartment(),
             new OrphanSwitch(),
             new FirstDoThisCycle(),
