@@ -61,6 +61,7 @@ import bayfolio.check.reference.UnknownRole;
 import bayfolio.check.space.CompartmentsOverlap;
 import bayfolio.check.space.DoorOutsideTheCoach;
 import bayfolio.check.space.ItemInNoPlace;
+import bayfolio.check.space.ItemsOverLoadLimit;
 import bayfolio.check.space.OutsideTheCoach;
 import bayfolio.check.space.SecondDoorOnSameSide;
 import bayfolio.check.space.SideDisagrees;
@@ -175,6 +176,7 @@ public final class Rules {
             new WhileDrivingUnstated(),
             new SlideOverDoor(),
             new TrayTooHeavy(),
+            new ItemsOverLoadLimit(),
             new SecondDoorOnSameSide(),
             new ItemInNoPlace(),
             new DoorOutsideTheCoach(),

@@ -4,6 +4,7 @@ import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
+import bayfolio.measure.Kilograms;
 import bayfolio.source.Located;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +29,8 @@ public record Item(Facts facts) implements Thing {
             Identity.declare(DRAFT, "item", "What the handbook calls it: `Drinking-water hose`.");
     public static final Key<Integer> COUNT = DRAFT.optional("count", Type.whole(1, 99), "How many.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
+    public static final Key<Kilograms> WEIGHT = DRAFT.optional(
+            "weight", Type.measured(Kilograms.SCALE), "What one of them weighs, full where it is carried full.");
     public static final Key<For> FOR = DRAFT.optional("for", Type.choice(For.class), "Who it is for.");
     public static final Key<Bag> BAG =
             DRAFT.optional("bag", Type.choice(Bag.class), "Clean or dirty: which bag it lives in.");
