@@ -41,7 +41,7 @@ final class Acceptances {
 
     private Acceptances(Fleet fleet) {
         for (Unit unit : fleet.units()) {
-            if (unit.facts().whole()) {
+            if (unit.facts().whole() && accepts(unit)) {
                 Set<Place> ofThings = new HashSet<>();
                 unit.things().forEach(thing -> ofThings.addAll(add(thing, unit)));
                 unit.facts().all(Unit.ACCEPT).stream()
@@ -49,6 +49,11 @@ final class Acceptances {
                         .forEach(it -> all.add(new Acceptable(it, unit.id(), ofThings, true)));
             }
         }
+    }
+
+    private static boolean accepts(Unit unit) {
+        return unit.facts().has(Unit.ACCEPT)
+                || unit.things().anyMatch(thing -> !thing.accepted().isEmpty());
     }
 
     private Set<Place> add(Thing thing, Unit unit) {

@@ -4,7 +4,6 @@ import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
-import bayfolio.model.Unit;
 import bayfolio.procedure.Filling;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Procedure;
@@ -30,18 +29,28 @@ public record Check(List<Case> cases, Findings findings) {
      */
     public static Check of(Fleet fleet, Library library, ScreenWords screen, List<Finding> soFar) {
         List<Finding> findings = new ArrayList<>(soFar);
-        Rules.OF_A_FLEET.forEach(rule -> rule.check(fleet, library).forEach(findings::add));
-        library.scripts().forEach(script -> Unfilled.check(script, fleet, library, findings::add));
-        List<Case> cases = new ArrayList<>();
-        for (Unit unit : fleet.units()) {
-            if (unit.facts().whole()) {
-                Case coach = filled(new Coach(fleet, unit), library, screen, findings);
-                Rules.OF_A_COACH.forEach(
-                        rule -> rule.check(coach).forEach(finding -> findings.add(finding.on(unit.id()))));
-                cases.add(coach);
-            }
-        }
-        return new Check(cases, Findings.of(Acceptances.applied(findings, fleet)));
+        Rules.OF_A_FLEET.parallelStream()
+                .map(rule -> rule.check(fleet, library).toList())
+                .forEachOrdered(findings::addAll);
+        Unfilled.check(fleet, library, findings::add);
+        // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet.
+        List<Seen> seen = fleet.units().parallelStream()
+                .filter(unit -> unit.facts().whole())
+                .map(unit -> look(new Coach(fleet, unit), library, screen))
+                .toList();
+        seen.forEach(it -> findings.addAll(it.findings));
+        return new Check(seen.stream().map(Seen::coach).toList(), Findings.of(Acceptances.applied(findings, fleet)));
+    }
+
+    /** One coach with all that is wrong with it. */
+    private record Seen(Case coach, List<Finding> findings) {}
+
+    private static Seen look(Coach coach, Library library, ScreenWords screen) {
+        List<Finding> findings = new ArrayList<>();
+        Case filled = filled(coach, library, screen, findings);
+        Rules.OF_A_COACH.forEach(rule -> rule.check(filled)
+                .forEach(finding -> findings.add(finding.on(coach.unit().id()))));
+        return new Seen(filled, findings);
     }
 
     private static Case filled(Coach coach, Library library, ScreenWords screen, List<Finding> findings) {

@@ -3,9 +3,11 @@ package bayfolio.fact;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * The declaration of one kind of record: its keys in the order in which they are told.
@@ -23,12 +25,14 @@ public final class Shape<T extends Described> {
     private final String meaning;
     private final List<Key<?>> keys;
     private final Function<Facts, T> make;
+    private final Map<String, Key<?>> byName;
 
     private Shape(String name, String meaning, List<Key<?>> keys, Function<Facts, T> make) {
         this.name = name;
         this.meaning = meaning;
         this.keys = List.copyOf(keys);
         this.make = make;
+        this.byName = this.keys.stream().collect(Collectors.toUnmodifiableMap(Key::name, Function.identity()));
     }
 
     public static <T extends Described> Draft<T> draft(String name, String meaning) {
@@ -50,7 +54,7 @@ public final class Shape<T extends Described> {
     }
 
     public Optional<Key<?>> key(String keyName) {
-        return keys.stream().filter(key -> key.name().equals(keyName)).findFirst();
+        return Optional.ofNullable(byName.get(keyName));
     }
 
     public List<String> keyNames() {

@@ -68,9 +68,9 @@ public record Finding(
      * The same fault at the same place, told once for all coaches. The first telling keeps its near
      * names and mend.
      */
-    Finding with(Finding same) {
-        Set<String> both = new LinkedHashSet<>(units);
-        both.addAll(same.units);
-        return new Finding(code, severity, at, message, near, mend, new ArrayList<>(both));
+    Finding with(List<Finding> same) {
+        Set<String> together = new LinkedHashSet<>(units);
+        same.forEach(finding -> together.addAll(finding.units));
+        return new Finding(code, severity, at, message, near, mend, new ArrayList<>(together));
     }
 }

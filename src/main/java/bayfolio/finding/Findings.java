@@ -9,11 +9,13 @@ import java.util.Map;
 /** All findings of one run, in file order, each told once however many coaches it touches. */
 public record Findings(List<Finding> all) {
     public Findings {
-        Map<List<Object>, Finding> merged = new LinkedHashMap<>();
+        Map<List<Object>, List<Finding>> same = new LinkedHashMap<>();
         for (Finding finding : all) {
-            merged.merge(List.of(finding.code(), finding.at(), finding.message()), finding, Finding::with);
+            same.computeIfAbsent(List.of(finding.code(), finding.at(), finding.message()), it -> new ArrayList<>(1))
+                    .add(finding);
         }
-        List<Finding> sorted = new ArrayList<>(merged.values());
+        List<Finding> sorted = new ArrayList<>(same.size());
+        same.values().forEach(each -> sorted.add(each.get(0).with(each)));
         sorted.sort(Finding.ORDER);
         all = List.copyOf(sorted);
     }

@@ -1,5 +1,7 @@
 package bayfolio.measure;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
 
@@ -12,6 +14,8 @@ import java.util.regex.Pattern;
  * @param reading the number a text that fits the pattern stands for
  */
 record Numeral(String pattern, String inWords, ToDoubleFunction<String> reading) {
+    private static final Map<String, Pattern> COMPILED = new ConcurrentHashMap<>();
+
     /** Up to six digits, in which a comma may set off the thousands. */
     static final String WHOLE = "(?:0|[1-9][0-9]{0,2}|[1-9][0-9]{0,2},?[0-9]{3})";
 
@@ -34,7 +38,7 @@ record Numeral(String pattern, String inWords, ToDoubleFunction<String> reading)
             "(?:100(?:\\.0{1,6})?|[1-9]?[0-9](?:\\.[0-9]{1,6})?)", "a number from 0 to 100", Numeral::number);
 
     boolean takes(String text) {
-        return Pattern.matches(pattern, text);
+        return COMPILED.computeIfAbsent(pattern, Pattern::compile).matcher(text).matches();
     }
 
     static double number(String text) {

@@ -42,6 +42,12 @@ public final class Filling {
     private static final String IF_NOT = "If not";
     private static final Pattern SIGNAL = Pattern.compile("^([A-Z]{4,})\\b[\\s:.\\u2014-]*");
 
+    private static final Pattern TAG = Pattern.compile("\\{\\{.*?}}");
+    private static final Pattern NUMBER = Pattern.compile("^\\s*\\d+[.)]\\s+");
+    private static final Pattern LINK = Pattern.compile("\\[([^]]*)]\\((?:[a-z-]+:)?([^)]*)\\)");
+    private static final Pattern NO_LETTERS = Pattern.compile("[^a-z0-9]+");
+    private static final Pattern HYPHENS_AROUND = Pattern.compile("^-+|-+$");
+
     private final Script script;
     private final Output output;
     private final Prose prose;
@@ -156,15 +162,14 @@ public final class Filling {
      */
     private String stepId(Place at) {
         SourceFile file = at.file();
-        String written = file.line(at.line())
-                .replaceAll("\\{\\{.*?}}", " ")
-                .replaceFirst("^\\s*\\d+[.)]\\s+", "")
-                .replaceAll("\\[([^]]*)]\\((?:[a-z-]+:)?([^)]*)\\)", "$1 $2")
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-+|-+$", "");
-        String[] words = written.split("-");
-        String id = String.join("-", List.of(words).subList(0, Math.min(6, words.length)));
+        String untagged = TAG.matcher(file.line(at.line())).replaceAll(" ");
+        String unnumbered = NUMBER.matcher(untagged).replaceFirst("");
+        String words = LINK.matcher(unnumbered).replaceAll("$1 $2").toLowerCase(Locale.ROOT);
+        String written = HYPHENS_AROUND
+                .matcher(NO_LETTERS.matcher(words).replaceAll("-"))
+                .replaceAll("");
+        List<String> parts = List.of(written.split("-"));
+        String id = String.join("-", parts.subList(0, Math.min(6, parts.size())));
         String free = id.isEmpty() ? "step" : id;
         for (int i = 2; !stepIds.add(free); i++) {
             free = id + "-" + i;

@@ -2,6 +2,7 @@ package bayfolio.procedure;
 
 import bayfolio.source.Place;
 import bayfolio.source.Position;
+import bayfolio.source.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -11,9 +12,11 @@ import java.util.regex.Pattern;
  * A stretch of a script as written, before it is filled in: a step, a hazard, a paragraph.
  *
  * @param text its lines with list number or quote mark, joined by {@code \n}
+ * @param own the writer's own words, each where it stands in the text: marks are blanks, and what is filled in is
+ *     {@link #FOREIGN}
  * @param firstLine the line of the file that it begins on
  */
-public record Passage(Script script, Part part, String text, int firstLine) {
+public record Passage(SourceFile file, Part part, String text, String own, int firstLine) {
     /** Stands for what is not the writer's own: a value, the name of a thing. */
     public static final char FOREIGN = '\u00B7';
 
@@ -34,9 +37,9 @@ public record Passage(Script script, Part part, String text, int firstLine) {
     }
 
     /** All passages of a script, in their order, those in sections that a coach leaves out too. */
-    public static List<Passage> of(Script script) {
+    static List<Passage> of(SourceFile file, String body, int firstLineOfBody) {
         List<Passage> passages = new ArrayList<>();
-        String[] lines = script.body().split("\n", -1);
+        String[] lines = body.split("\n", -1);
         boolean steps = false;
         boolean ended = false;
         for (int i = 0; i < lines.length; i++) {
@@ -55,8 +58,8 @@ public record Passage(Script script, Part part, String text, int firstLine) {
             Part part = heading
                     ? Part.HEADING
                     : hazard ? Part.HAZARD : ended ? Part.ENDING : step ? Part.STEP : steps ? Part.STEP : Part.OPENING;
-            passages.add(new Passage(
-                    script, part, String.join("\n", List.of(lines).subList(first, i + 1)), script.firstLine() + first));
+            String text = String.join("\n", List.of(lines).subList(first, i + 1));
+            passages.add(new Passage(file, part, text, own(text), firstLineOfBody + first));
         }
         return passages;
     }
@@ -72,11 +75,7 @@ public record Passage(Script script, Part part, String text, int firstLine) {
                 && line.strip().startsWith(">") == hazard;
     }
 
-    /**
-     * The writer's own words, each where it stands in the text: marks are blanks, and what is filled
-     * in is {@link #FOREIGN}.
-     */
-    public String own() {
+    private static String own(String text) {
         String own = blanked(text, SECTION, ' ');
         own = blanked(own, VALUE, FOREIGN);
         own = blanked(own, LINK_END, FOREIGN);
@@ -87,7 +86,7 @@ public record Passage(Script script, Part part, String text, int firstLine) {
 
     /** The same without what stands in code marks: the words of plates. */
     public String ownWithoutPlates() {
-        return blanked(own(), Pattern.compile("`[^`\n]*`"), FOREIGN);
+        return blanked(own, Pattern.compile("`[^`\n]*`"), FOREIGN);
     }
 
     private static String blanked(String text, Pattern pattern, char with) {
@@ -97,7 +96,7 @@ public record Passage(Script script, Part part, String text, int firstLine) {
 
     /** The place of a part of the text. */
     public Place at(int from, int to) {
-        return new Place(script.file(), position(from), position(to));
+        return new Place(file, position(from), position(to));
     }
 
     public Place at() {

@@ -218,6 +218,10 @@ public final class References {
     // The findings below are also told of references that no coach's filling reaches; the words
     // must be the same.
 
+    static boolean isScheme(String scheme) {
+        return Kinds.named(scheme).isPresent() || OTHER_SCHEMES.contains(scheme);
+    }
+
     static Finding unknownScheme(String written, String scheme, Place at) {
         String message = scheme.isEmpty()
                 ? "`" + written + "` is no reference; it has no kind"

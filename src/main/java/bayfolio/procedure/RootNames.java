@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  * each kind with its ids and roles.
  */
 record RootNames(Coach coach) implements Names {
-    private static final List<String> ROOTS = Stream.concat(
+    static final List<String> ROOTS = Stream.concat(
                     Stream.of("unit", "fleet", "phone", "has", "count", "all"), Kinds.names().stream())
             .toList();
 

@@ -3,6 +3,7 @@ package bayfolio.procedure;
 import bayfolio.finding.Finding;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Template;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -12,6 +13,7 @@ import java.util.function.Consumer;
  * @param body the Markdown below the head, with line breaks as {@code \n}
  * @param template the body, compiled once for all coaches
  * @param firstLine the line of the file that the body begins on
+ * @param passages of the body, in their order, those in sections that a coach leaves out too
  * @param unit the coach whose folder it is in; empty for a shared one
  */
 public record Script(
@@ -21,6 +23,7 @@ public record Script(
         String body,
         int firstLine,
         Template template,
+        List<Passage> passages,
         Optional<String> unit) {
     /** A malformed body is told here, once, and not again for each coach. */
     public static Script of(
@@ -37,7 +40,7 @@ public record Script(
                 firstLine,
                 Template.Escape.MARKDOWN,
                 complaint -> findings.accept(Filling.finding(complaint)));
-        return new Script(head, when, file, body, firstLine, template, unit);
+        return new Script(head, when, file, body, firstLine, template, Passage.of(file, body, firstLine), unit);
     }
 
     public String id() {

@@ -1,18 +1,23 @@
 package bayfolio.procedure;
 
-import bayfolio.fact.Shape;
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
 import bayfolio.model.Feature;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Kinds;
-import bayfolio.model.Role;
-import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.source.Place;
 import bayfolio.template.Template;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,18 +28,38 @@ import java.util.stream.Stream;
  * takes: a misspelled feature, role or word would else sleep there until a refit wakes it.
  */
 public final class Unfilled {
-    private static final Pattern REFERENCE = Pattern.compile("]\\(([a-z][a-z-]*):([^){}\\s]*)\\)");
+    private static final Pattern REFERENCE = Pattern.compile("]\\(([a-z][a-z-]*):([^)\\s]*)\\)");
 
-    private Unfilled() {}
+    private final Fleet fleet;
+    private final Library library;
+    private final Consumer<Finding> findings;
+    private final Map<Optional<String>, Known> known = new HashMap<>();
 
-    public static void check(Script script, Fleet fleet, Library library, Consumer<Finding> findings) {
-        references(script, fleet, library, findings);
-        for (Template.Asked asked : script.template().asked()) {
-            name(asked, fleet, script, findings);
+    /**
+     * What the things of one coach or of the whole fleet are called.
+     *
+     * @param ids of all kinds
+     * @param byKind for each kind its ids and roles
+     */
+    private record Known(Set<String> ids, Map<String, Set<String>> byKind) {}
+
+    private Unfilled(Fleet fleet, Library library, Consumer<Finding> findings) {
+        this.fleet = fleet;
+        this.library = library;
+        this.findings = findings;
+    }
+
+    public static void check(Fleet fleet, Library library, Consumer<Finding> findings) {
+        Unfilled unfilled = new Unfilled(fleet, library, findings);
+        for (Script script : library.scripts()) {
+            unfilled.references(script);
+            for (Template.Asked asked : script.template().asked()) {
+                unfilled.name(asked, script);
+            }
         }
     }
 
-    private static void references(Script script, Fleet fleet, Library library, Consumer<Finding> findings) {
+    private void references(Script script) {
         int line = script.firstLine();
         for (String text : script.body().split("\n", -1)) {
             Matcher reference = REFERENCE.matcher(text);
@@ -46,75 +71,128 @@ public final class Unfilled {
                         line,
                         1 + text.codePointCount(0, start),
                         written.codePointCount(0, written.length()));
-                reference(reference.group(1), reference.group(2), at, script, fleet, library, findings);
+                reference(reference.group(1), reference.group(2), at, script);
             }
             line++;
         }
     }
 
-    private static void reference(
-            String kind,
-            String name,
-            Place at,
-            Script script,
-            Fleet fleet,
-            Library library,
-            Consumer<Finding> findings) {
+    private void reference(String kind, String name, Place at, Script script) {
+        boolean filled = name.contains("{{");
         if (Kinds.named(kind).isPresent()) {
-            boolean known = fleet.role(name).isPresent()
-                    || things(script, fleet).anyMatch(thing -> thing.id().equals(name));
-            if (!known) {
-                findings.accept(References.unknownThing(kind, name, at, fleet, units(script, fleet)));
+            if (!filled && fleet.role(name).isEmpty() && !known(script).ids.contains(name)) {
+                findings.accept(References.unknownThing(kind, name, at, fleet, units(script)));
             }
-        } else if (kind.equals("procedure") && !library.knows(name)) {
+        } else if (!References.isScheme(kind)) {
+            findings.accept(References.unknownScheme(kind + ":" + name, kind, at));
+        } else if (kind.equals("procedure") && !filled && !library.knows(name)) {
             findings.accept(References.unknownProcedure(name, at, library));
-        } else if (kind.equals("word") && fleet.word(name).isEmpty()) {
+        } else if (kind.equals("word") && !filled && fleet.word(name).isEmpty()) {
             findings.accept(References.unknownWord(name, at, fleet));
         }
     }
 
-    private static Stream<Unit> units(Script script, Fleet fleet) {
+    private Known known(Script script) {
+        return known.computeIfAbsent(script.unit(), it -> {
+            Map<String, Set<String>> byKind = new HashMap<>();
+            fleet.roles()
+                    .forEach(role -> byKind.computeIfAbsent(role.kind(), kind -> new LinkedHashSet<>())
+                            .add(role.id()));
+            Set<String> ids = new HashSet<>();
+            Stream.concat(units(script).flatMap(Unit::mentioned), fleet.siteThings())
+                    .forEach(thing -> {
+                        ids.add(thing.id());
+                        byKind.computeIfAbsent(thing.kind(), kind -> new LinkedHashSet<>())
+                                .add(thing.id());
+                    });
+            return new Known(ids, byKind);
+        });
+    }
+
+    private Stream<Unit> units(Script script) {
         return fleet.units().stream()
                 .filter(unit -> script.unit().isEmpty()
                         || script.unit().equals(unit.facts().find(Unit.ID)));
     }
 
-    private static Stream<Thing> things(Script script, Fleet fleet) {
-        return Stream.concat(units(script, fleet).flatMap(Unit::mentioned), fleet.siteThings());
-    }
-
-    private static void name(Template.Asked asked, Fleet fleet, Script script, Consumer<Finding> findings) {
+    private void name(Template.Asked asked, Script script) {
         String[] words = asked.name().split("\\.", -1);
-        if (words.length < 2) {
-            return; // names of one word belong to the section around them, and are looked at when
-            // it is filled in
+        Optional<Declared> scope = scope(asked, script);
+        if (scope.isEmpty()) {
+            Set<String> names = new LinkedHashSet<>();
+            scopes(asked, script).forEach(it -> names.addAll(it.known().orElseThrow()));
+            findings.accept(unknown(asked, words[0], names, ""));
+            return;
         }
-        Stream<String> known = switch (words[0]) {
-            case "has" -> Feature.words().stream();
-            case "unit" -> Unit.SHAPE.keyNames().stream();
-            case "fleet" -> FleetFacts.SHAPE.keyNames().stream();
-            case "all" -> Kinds.names().stream();
-            default ->
-                Kinds.named(words[0])
-                        .map(kind -> idsAndRoles(kind, fleet, script))
-                        .orElse(Stream.empty());
-        };
-        List<String> names = known.toList();
-        if (!names.isEmpty() && !names.contains(words[1])) {
-            findings.accept(Finding.error(
-                            "unknown-name", asked.at(), "there is no name `" + words[1] + "` in `" + words[0] + "`")
-                    .near(NearNames.to(words[1], names))
-                    .mend("The reference for writers lists the names."));
+        Declared names = scope.get();
+        for (int i = 0; i < words.length && names.known().isPresent(); i++) {
+            Collection<String> known = names.known().get();
+            if (known.isEmpty()) {
+                return; // nothing within it, which is told where it is filled in
+            }
+            if (!known.contains(words[i])) {
+                String before = String.join(".", List.of(words).subList(0, i));
+                findings.accept(unknown(asked, words[i], known, before));
+                return;
+            }
+            names = names.find().apply(words[i]);
         }
     }
 
-    private static Stream<String> idsAndRoles(Shape<? extends Thing> kind, Fleet fleet, Script script) {
-        return Stream.concat(
-                fleet.roles().stream()
-                        .filter(role -> role.kind().equals(kind.name()))
-                        .map(Role::id),
-                things(script, fleet)
-                        .filter(thing -> thing.kind().equals(kind.name()))
-                        .map(Thing::id));
+    private static Finding unknown(Template.Asked asked, String word, Collection<String> known, String before) {
+        return Finding.error(
+                        "unknown-name",
+                        asked.at(),
+                        "there is no name `" + word + "`" + (before.isEmpty() ? "" : " in `" + before + "`"))
+                .near(NearNames.to(word, known))
+                .mend("The reference for writers lists the names.");
+    }
+
+    /** What the name is looked up in: the innermost that knows its first word, or that only a coach could tell. */
+    private Optional<Declared> scope(Template.Asked asked, Script script) {
+        String first = asked.name().split("\\.", -1)[0];
+        return scopes(asked, script).stream()
+                .filter(scope -> scope.known().map(it -> it.contains(first)).orElse(true))
+                .findFirst();
+    }
+
+    /** The names of the sections around, from inside out, then those that every procedure may use. */
+    private List<Declared> scopes(Template.Asked asked, Script script) {
+        List<Declared> scopes = new ArrayList<>();
+        for (Optional<Template.Asked> section = asked.within();
+                section.isPresent();
+                section = section.get().within()) {
+            scopes.add(behind(section.get(), script));
+        }
+        scopes.add(Declared.of(RootNames.ROOTS, word -> root(word, script)));
+        return scopes;
+    }
+
+    private Declared behind(Template.Asked section, Script script) {
+        Declared names = scope(section, script).orElse(Declared.OPEN);
+        for (String word : section.name().split("\\.", -1)) {
+            boolean known = names.known().filter(it -> it.contains(word)).isPresent();
+            // What is behind a name that does not exist is nobody's second mistake.
+            names = known ? names.find().apply(word) : Declared.OPEN;
+        }
+        return names;
+    }
+
+    private Declared root(String word, Script script) {
+        return switch (word) {
+            case "has" -> Declared.of(Feature.words(), it -> Declared.NONE);
+            case "unit" -> Declared.of(Unit.SHAPE);
+            case "fleet" -> Declared.of(FleetFacts.SHAPE);
+            case "all" -> Declared.of(Kinds.names(), Unfilled::kind);
+            default ->
+                Kinds.named(word)
+                        .map(it -> Declared.of(known(script).byKind.getOrDefault(word, Set.of()), id -> kind(word)))
+                        .filter(it -> !it.known().orElseThrow().isEmpty())
+                        .orElse(Declared.OPEN);
+        };
+    }
+
+    private static Declared kind(String name) {
+        return Kinds.named(name).map(Declared::of).orElse(Declared.OPEN);
     }
 }

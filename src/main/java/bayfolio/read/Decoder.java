@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -61,6 +62,9 @@ final class Decoder {
             .appendValue(ChronoField.DAY_OF_MONTH, 2)
             .toFormatter(Locale.ROOT)
             .withResolverStyle(ResolverStyle.STRICT);
+
+    /** A handful in all; thousands of values ask for them. */
+    private static final Map<String, Pattern> PATTERNS = new ConcurrentHashMap<>();
 
     private final Function<Node, Place> places;
     private final Consumer<Finding> findings;
@@ -245,7 +249,9 @@ final class Decoder {
     }
 
     private boolean fits(Node node, String value, Type.Text text) {
-        boolean fits = ecma(text.pattern()).matcher(value).find();
+        boolean fits = PATTERNS.computeIfAbsent(text.pattern(), Decoder::ecma)
+                .matcher(value)
+                .find();
         if (!fits) {
             findings.accept(
                     value.isBlank()

@@ -59,18 +59,18 @@ public final class FleetReader {
                         new FleetFacts(new Facts(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")), Map.of())));
         Optional<Roles> roles = yaml(SHARED + "/roles.yaml", Roles.SHAPE);
         Optional<Words> words = yaml(SHARED + "/words.yaml", Words.SHAPE);
-        List<Unit> units = new ArrayList<>();
         List<Script> scripts = new ArrayList<>(scripts(SHARED + "/procedures", Optional.empty()));
         List<String> names = folder.folders("units").stream()
                 .filter(name -> !name.equals("shared"))
                 .toList();
-        for (String name : names) {
-            Optional<Unit> unit = yaml("units/" + name + "/unit.yaml", Unit.SHAPE);
-            unit.ifPresent(units::add);
-            unit.flatMap(it -> it.facts().find(Unit.ID))
-                    .ifPresent(id -> scripts.addAll(scripts("units/" + name + "/procedures", Optional.of(id))));
-            unit.ifPresent(it -> Photos.check(folder, "units/" + name + "/photos", it, findings::add));
-        }
+        // Each folder is read by itself; what comes of it keeps the order of the names.
+        List<OfACoach> coaches = names.parallelStream()
+                .map(name -> new FleetReader(folder).coach("units/" + name))
+                .toList();
+        coaches.forEach(it -> scripts.addAll(it.scripts));
+        coaches.forEach(it -> findings.addAll(it.findings));
+        List<Unit> units =
+                coaches.stream().flatMap(coach -> coach.unit.stream()).toList();
         // Without the roles and words that they name, coaches and procedures would seem wrong everywhere.
         boolean judged = roles.isPresent() && words.isPresent();
         Fleet fleet = new Fleet(
@@ -83,6 +83,18 @@ public final class FleetReader {
                         .filter(word -> word.facts().whole())
                         .toList());
         return new Reading(fleet, new Library(judged ? scripts : List.of()), names, findings);
+    }
+
+    /** What the folder of one coach says. */
+    private record OfACoach(Optional<Unit> unit, List<Script> scripts, List<Finding> findings) {}
+
+    private OfACoach coach(String path) {
+        Optional<Unit> unit = yaml(path + "/unit.yaml", Unit.SHAPE);
+        Optional<String> id = unit.flatMap(it -> it.facts().find(Unit.ID));
+        List<Script> scripts =
+                id.map(it -> scripts(path + "/procedures", Optional.of(it))).orElse(List.of());
+        unit.ifPresent(it -> Photos.check(folder, path + "/photos", it, findings::add));
+        return new OfACoach(unit, scripts, findings);
     }
 
     private <T extends Described> Optional<T> yaml(String path, Shape<T> shape) {

@@ -50,6 +50,8 @@ final class StrictMustache extends DefaultMustacheFactory {
     /** In place of {@code .}, which the engine would print without asking us what it is. */
     private static final String ITSELF = ". ";
 
+    private static final Pattern LINE_BREAKS = Pattern.compile("\\s*\\R\\s*");
+
     private final Template.Escape escape;
     private final Function<String, Optional<Part>> partials;
     private final Map<String, Part> parts = new HashMap<>();
@@ -198,7 +200,7 @@ final class StrictMustache extends DefaultMustacheFactory {
             return;
         }
         try {
-            for (char c : value.replaceAll("\\s*\\R\\s*", " ").toCharArray()) {
+            for (char c : LINE_BREAKS.matcher(value).replaceAll(" ").toCharArray()) {
                 if (c < 127 && !Character.isLetterOrDigit(c) && c > ' ') {
                     writer.write('\\');
                 }

@@ -44,7 +44,7 @@ public final class ColorAsOnlyMark implements FleetRule {
     @Override
     public Stream<Finding> check(Fleet fleet, Library library) {
         Stream<Finding> steps = library.scripts().stream()
-                .flatMap(script -> Passage.of(script).stream())
+                .flatMap(script -> script.passages().stream())
                 .filter(passage -> passage.part() == Passage.Part.STEP)
                 .flatMap(passage -> check(passage).stream());
         Stream<Switch> switches =

@@ -29,7 +29,7 @@ public final class HardToRead implements FleetRule {
     }
 
     private static Optional<Finding> check(Script script) {
-        Readability text = Readability.of(Passage.of(script).stream()
+        Readability text = Readability.of(script.passages().stream()
                 .filter(passage -> passage.part() != Passage.Part.HEADING)
                 .map(Passage::own)
                 .collect(Collectors.joining(". ")));

@@ -19,7 +19,7 @@ public final class HazardWithoutWayOut implements FleetRule {
     @Override
     public Stream<Finding> check(Fleet fleet, Library library) {
         return library.scripts().stream()
-                .flatMap(script -> Passage.of(script).stream())
+                .flatMap(script -> script.passages().stream())
                 .filter(passage -> passage.part() == Passage.Part.HAZARD)
                 .filter(passage -> SIGNAL.matcher(passage.text()).find())
                 .filter(passage -> Readability.of(passage.own()).sentences() < 2)

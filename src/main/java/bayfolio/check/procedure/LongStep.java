@@ -15,7 +15,7 @@ public final class LongStep implements FleetRule {
     @Override
     public Stream<Finding> check(Fleet fleet, Library library) {
         return library.scripts().stream()
-                .flatMap(script -> Passage.of(script).stream())
+                .flatMap(script -> script.passages().stream())
                 .filter(passage -> passage.part() == Passage.Part.STEP)
                 .filter(passage -> words(passage) > MOST)
                 .map(passage -> Finding.warning(

@@ -36,7 +36,7 @@ public final class TwoActionsInAStep implements FleetRule {
     @Override
     public Stream<Finding> check(Fleet fleet, Library library) {
         return library.scripts().stream()
-                .flatMap(script -> Passage.of(script).stream())
+                .flatMap(script -> script.passages().stream())
                 .filter(passage -> passage.part() == Passage.Part.STEP)
                 .flatMap(passage -> check(passage).stream());
     }

@@ -11,7 +11,10 @@ import bayfolio.model.Coach;
 import bayfolio.model.Thing;
 import bayfolio.source.Located;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -22,6 +25,11 @@ public final class UnknownReference implements Rule {
     @Override
     public Stream<Finding> check(Case coach) {
         List<Finding> findings = new ArrayList<>();
+        Map<String, Set<String>> kinds = new HashMap<>();
+        coach.unit()
+                .mentioned()
+                .forEach(thing -> kinds.computeIfAbsent(thing.id(), it -> new LinkedHashSet<>())
+                        .add(thing.kind()));
         Set<String> named = new TreeSet<>();
         Walkthrough.of(coach.unit().facts(), (type, value) -> {
             if (type instanceof Type.Reference) {
@@ -30,17 +38,24 @@ public final class UnknownReference implements Rule {
         });
         Walkthrough.of(coach.unit().facts(), (type, value) -> {
             if (type instanceof Type.Reference reference) {
-                check(reference, value, coach.coach(), named).ifPresent(findings::add);
+                check(reference, value, kinds, coach.coach(), named).ifPresent(findings::add);
             }
         });
         return findings.stream();
     }
 
-    private static Optional<Finding> check(Type.Reference reference, Located<?> value, Coach coach, Set<String> named) {
+    /**
+     * @param kinds of what this coach has, by id
+     */
+    private static Optional<Finding> check(
+            Type.Reference reference,
+            Located<?> value,
+            Map<String, Set<String>> kinds,
+            Coach coach,
+            Set<String> named) {
         String id = value.value().toString();
-        List<Thing> same =
-                coach.unit().mentioned().filter(thing -> thing.id().equals(id)).toList();
-        if (same.stream().anyMatch(thing -> reference.kinds().contains(thing.kind()))) {
+        Set<String> same = kinds.getOrDefault(id, Set.of());
+        if (same.stream().anyMatch(reference.kinds()::contains)) {
             return Optional.empty();
         }
         String wanted = String.join(" or ", reference.kinds());
@@ -48,7 +63,7 @@ public final class UnknownReference implements Rule {
             return Optional.of(Finding.error(
                             "wrong-kind",
                             value.at(),
-                            "`" + id + "` is " + Article.a(same.get(0).kind()) + ", not " + Article.a(wanted))
+                            "`" + id + "` is " + Article.a(same.iterator().next()) + ", not " + Article.a(wanted))
                     .near(NearNames.to(id, ids(coach, reference)))
                     .mend("Name " + Article.a(wanted) + " of this coach."));
         }

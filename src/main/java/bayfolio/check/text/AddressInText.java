@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 /** Flags a web or mail address typed into a text: nobody can see from here when it is gone. */
 public final class AddressInText implements FleetRule {
     private static final Pattern ADDRESS = Pattern.compile(
-            "\\bhttps?://[^\\s)>]*[^\\s)>.,;]|\\bwww\\.[^\\s)>]*[^\\s)>.,;]|[\\w.+-]+@[\\w-]+(?:\\.[\\w-]+)+",
+            "\\bhttps?://[^\\s)>]*[^\\s)>.,;]|\\bwww\\.[^\\s)>]*[^\\s)>.,;]|(?<![\\w.+-])[\\w.+-]++@[\\w-]+(?:\\.[\\w-]+)+",
             Pattern.CASE_INSENSITIVE);
 
     @Override

@@ -10,8 +10,8 @@ import bayfolio.procedure.Passage;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -21,16 +21,21 @@ import java.util.stream.Stream;
  */
 public final class PlaceInProse implements Rule {
     private static final int FEWEST_WORDS = 3;
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
 
-    private record Where(Thing thing, String words, Pattern pattern) {}
+    /**
+     * @param flat the words in small letters on one line: most texts do not hold them, which is told sooner so than by
+     *     the pattern
+     */
+    private record Where(Thing thing, String words, String flat, Pattern pattern) {}
 
     @Override
     public Stream<Finding> check(Case coach) {
         List<Where> places =
                 coach.coach().things().flatMap(thing -> where(thing).stream()).toList();
         Stream<Finding> procedures = coach.library().of(coach.unit()).stream()
-                .flatMap(script -> Passage.of(script).stream())
-                .flatMap(passage -> places.stream().flatMap(where -> check(passage, where)));
+                .flatMap(script -> script.passages().stream())
+                .flatMap(passage -> check(passage, places));
         Stream<Finding> notes = coach.unit().facts().all(Unit.NOTES).stream()
                 .flatMap(note -> note.facts().located(Note.TEXT).stream())
                 .flatMap(text -> places.stream().flatMap(where -> check(text, where)));
@@ -45,14 +50,25 @@ public final class PlaceInProse implements Rule {
                 .map(where -> new Where(
                         thing,
                         where,
+                        flat(where),
                         Pattern.compile(
                                 "(?<!\\w)" + Pattern.quote(where).replaceAll("\\s+", "\\\\E\\\\s+\\\\Q") + "(?!\\w)",
                                 Pattern.CASE_INSENSITIVE)));
     }
 
-    private static Stream<Finding> check(Passage passage, Where where) {
-        Matcher typed = where.pattern().matcher(passage.own());
-        return typed.find() ? Stream.of(finding(passage.at(typed.start(), typed.end()), where)) : Stream.of();
+    private static String flat(String text) {
+        return BLANKS.matcher(text).replaceAll(" ").toLowerCase(Locale.ROOT);
+    }
+
+    private static Stream<Finding> check(Passage passage, List<Where> places) {
+        String flat = flat(passage.own());
+        return places.stream()
+                .filter(where -> flat.contains(where.flat()))
+                .flatMap(where -> where.pattern()
+                        .matcher(passage.own())
+                        .results()
+                        .limit(1)
+                        .map(typed -> finding(passage.at(typed.start(), typed.end()), where)));
     }
 
     private static Stream<Finding> check(Located<String> note, Where where) {

@@ -20,7 +20,9 @@ import java.util.stream.Stream;
  * stands in code marks, or on a plate of the fleet, is copied from there.
  */
 public final class ShortFormUnexplained implements FleetRule {
-    private static final Pattern SHORT = Pattern.compile("(?<![\\w\\u00B7-])[A-Z]{2,6}(?![\\w-]| \\d)");
+    private static final int LONGEST = 6;
+
+    private static final Pattern SHORT = Pattern.compile("(?<![\\w\\u00B7-])[A-Z]{2," + LONGEST + "}(?![\\w-]| \\d)");
 
     private static final Pattern CAPITALS = Pattern.compile("[A-Z]{2,}");
 
@@ -65,7 +67,10 @@ public final class ShortFormUnexplained implements FleetRule {
     }
 
     private static Stream<String> words(String text) {
-        return WORD.matcher(text).results().map(it -> it.group().toUpperCase(Locale.ROOT));
+        return WORD.matcher(text)
+                .results()
+                .filter(it -> it.end() - it.start() <= LONGEST)
+                .map(it -> it.group().toUpperCase(Locale.ROOT));
     }
 
     private static String own(Text text) {

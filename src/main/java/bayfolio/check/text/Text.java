@@ -16,6 +16,7 @@ import bayfolio.procedure.Passage;
 import bayfolio.procedure.Script;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -62,32 +63,36 @@ record Text(String own, Place at, boolean forRenters, boolean american, boolean 
         return Stream.concat(
                 script.head().facts().located(Head.TITLE).stream()
                         .map(it -> new Text(it.value(), it.at(), renters, american, false, Optional.empty())),
-                Passage.of(script).stream()
+                script.passages().stream()
                         .map(it -> new Text(it.own(), it.at(), renters, american, false, Optional.of(it))));
     }
 
     private static Stream<Text> facts(Facts facts, boolean forRenters, boolean american) {
-        return facts.shape().keys().stream().flatMap(key -> fact(key, facts, forRenters && !key.forStaff(), american));
+        List<Text> texts = new ArrayList<>();
+        facts(facts, forRenters, american, texts);
+        return texts.stream();
     }
 
-    private static Stream<Text> fact(Key<?> key, Facts facts, boolean forRenters, boolean american) {
-        return facts.located(key).stream()
-                .flatMap(value -> value(key.type(), value, forRenters, american, PLATES.contains(key.name())));
+    private static void facts(Facts facts, boolean forRenters, boolean american, List<Text> texts) {
+        for (Key<?> key : facts.shape().keys()) {
+            Optional<? extends Located<?>> value = facts.located(key);
+            if (value.isPresent()) {
+                boolean plate = PLATES.contains(key.name());
+                value(key.type(), value.get(), forRenters && !key.forStaff(), american, plate, texts);
+            }
+        }
     }
 
-    private static Stream<Text> value(
-            Type<?> type, Located<?> value, boolean forRenters, boolean american, boolean plate) {
+    private static void value(
+            Type<?> type, Located<?> value, boolean forRenters, boolean american, boolean plate, List<Text> texts) {
         if (value.value() instanceof Described record) {
-            return facts(record.facts(), forRenters && !forStaff(record), american);
+            facts(record.facts(), forRenters && !forStaff(record), american, texts);
+        } else if (type instanceof Type.ListOf<?> list) {
+            ((List<?>) value.value())
+                    .forEach(it -> value(list.element(), (Located<?>) it, forRenters, american, plate, texts));
+        } else if (type.equals(Type.TEXT)) {
+            texts.add(new Text(value.value().toString(), value.at(), forRenters, american, plate, Optional.empty()));
         }
-        if (type instanceof Type.ListOf<?> list) {
-            return ((List<?>) value.value())
-                    .stream().flatMap(it -> value(list.element(), (Located<?>) it, forRenters, american, plate));
-        }
-        return type.equals(Type.TEXT)
-                ? Stream.of(
-                        new Text(value.value().toString(), value.at(), forRenters, american, plate, Optional.empty()))
-                : Stream.of();
     }
 
     private static boolean forStaff(Described record) {
