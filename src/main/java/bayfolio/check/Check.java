@@ -32,6 +32,9 @@ public record Check(List<Case> cases, Findings findings) {
         Rules.OF_A_FLEET.parallelStream()
                 .map(rule -> rule.check(fleet, library).toList())
                 .forEachOrdered(findings::addAll);
+        List<TextRule> ofTexts =
+                Rules.OF_A_TEXT.stream().map(rule -> rule.of(fleet)).toList();
+        findings.addAll(Text.each(fleet, library, text -> ofTexts.stream().flatMap(rule -> rule.check(text))));
         Unfilled.check(fleet, library, findings::add);
         // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet.
         List<Seen> seen = fleet.units().parallelStream()

@@ -98,6 +98,7 @@ import bayfolio.check.weight.SizeDoesNotAddUp;
 import bayfolio.check.weight.WeighingDoesNotAddUp;
 import bayfolio.check.weight.WidthOverMirrors;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** All rules there are. */
 public final class Rules {
@@ -108,14 +109,16 @@ public final class Rules {
             new HazardWithoutWayOut(),
             new LongStep(),
             new TwoActionsInAStep(),
+            new ShortFormUnexplained());
+
+    public static final List<TextRule> OF_A_TEXT = List.of(
             new AddressInText(),
             new DoorCodeInText(),
             new DoubledWord(),
             new ForbiddenSynonym(),
             new NumberInProse(),
             new PhoneInText(),
-            new PlaceholderWord(),
-            new ShortFormUnexplained());
+            new PlaceholderWord());
 
     public static final List<Rule> OF_A_COACH = List.of(
             new FolderName(),
@@ -203,4 +206,8 @@ public final class Rules {
             new PlaceInProse());
 
     private Rules() {}
+
+    public static Stream<Object> all() {
+        return Stream.of(OF_A_FLEET, OF_A_TEXT, OF_A_COACH).flatMap(List::stream);
+    }
 }

@@ -5,6 +5,7 @@ import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.AmpHours;
+import bayfolio.measure.Amps;
 import bayfolio.measure.Celsius;
 import bayfolio.measure.Share;
 import bayfolio.measure.Volts;
@@ -31,6 +32,8 @@ public record Bank(Facts facts) implements Thing {
     public static final Key<AmpHours> AMP_HOURS =
             DRAFT.required("amp-hours", Type.measured(AmpHours.SCALE), "Capacity of the whole bank.");
     public static final Key<Integer> COUNT = DRAFT.optional("count", Type.whole(1, 24), "How many batteries.");
+    public static final Key<Amps> FUSE = DRAFT.optional(
+            "fuse", Type.measured(Amps.SCALE), "Rating of the main fuse or breaker that all its current passes.");
     public static final Key<Share> USABLE =
             DRAFT.optional("usable", Type.measured(Share.SCALE), "The share that may be used.");
     public static final Key<String> GOOD_FIGURE =

@@ -1,5 +1,6 @@
 package bayfolio.prose;
 
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -43,17 +44,23 @@ public record Readability(int sentences, int words, int syllables) {
         int sentences = 0;
         int words = 0;
         int syllables = 0;
+        Map<String, Integer> spoken = new HashMap<>(); // few words make most of a text
         Matcher sentence = SENTENCE.matcher(text);
         while (sentence.find()) {
             int before = words;
             Matcher word = WORD.matcher(sentence.group());
             while (word.find()) {
                 words++;
-                syllables += syllables(word.group());
+                syllables += spoken.computeIfAbsent(word.group(), Readability::syllables);
             }
             sentences += words > before ? 1 : 0;
         }
         return new Readability(sentences, words, syllables);
+    }
+
+    /** Of those that {@link #of} counts, and sooner. */
+    public static int words(String text) {
+        return count(WORD, text);
     }
 
     /** At least one; a group of vowels is one, a silent ending none. */
@@ -69,7 +76,12 @@ public record Readability(int sentences, int words, int syllables) {
     }
 
     private static int count(Pattern pattern, String text) {
-        return (int) pattern.matcher(text).results().count();
+        Matcher matcher = pattern.matcher(text);
+        int count = 0;
+        while (matcher.find()) {
+            count++;
+        }
+        return count;
     }
 
     /** Years of school; 0 where there are no words. */

@@ -132,13 +132,20 @@ public final class FleetReader {
     }
 
     private List<Script> scripts(String path, Optional<String> unit) {
-        List<Script> scripts = new ArrayList<>();
-        for (String name : folder.files(path, ".md")) {
-            folder.text(path + "/" + name, findings::add)
-                    .flatMap(file -> script(file, unit, findings::add))
-                    .ifPresent(scripts::add);
-        }
-        return scripts;
+        List<OfAFile> files = folder.files(path, ".md").parallelStream()
+                .map(name -> script(path + "/" + name, unit))
+                .toList();
+        files.forEach(it -> findings.addAll(it.findings));
+        return files.stream().flatMap(it -> it.script.stream()).toList();
+    }
+
+    /** What one procedure file says. */
+    private record OfAFile(Optional<Script> script, List<Finding> findings) {}
+
+    private OfAFile script(String path, Optional<String> unit) {
+        List<Finding> found = new ArrayList<>();
+        Optional<Script> script = folder.text(path, found::add).flatMap(file -> script(file, unit, found::add));
+        return new OfAFile(script, found);
     }
 
     /** A procedure file: a head between two lines of three hyphens, then Markdown. */

@@ -26,6 +26,6 @@ public final class LongStep implements FleetRule {
     }
 
     private static int words(Passage passage) {
-        return Readability.of(passage.own()).words();
+        return Readability.words(passage.own());
     }
 }

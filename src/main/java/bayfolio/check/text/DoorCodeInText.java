@@ -1,24 +1,21 @@
 package bayfolio.check.text;
 
-import bayfolio.check.FleetRule;
+import bayfolio.check.Text;
+import bayfolio.check.TextRule;
 import bayfolio.finding.Finding;
-import bayfolio.model.Fleet;
-import bayfolio.procedure.Library;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Flags the code of a door or key box in a text for renters: every former renter still has it. */
-public final class DoorCodeInText implements FleetRule {
+public final class DoorCodeInText implements TextRule {
     private static final Pattern CODE = Pattern.compile(
             "\\b(?:code|PIN|combination)\\b(?:[\\s:=]+(?!\\d)[\\w\u2019\u0027-]+[,:]?){0,4}[\\s:=#]+\\d(?:[ -]?\\d){2,}\\b",
             Pattern.CASE_INSENSITIVE);
 
     @Override
-    public Stream<Finding> check(Fleet fleet, Library library) {
-        return Text.of(fleet, library)
-                .filter(Text::forRenters)
-                .flatMap(text -> CODE.matcher(text.own()).results().map(part -> finding(text, part)));
+    public Stream<Finding> check(Text text) {
+        return text.forRenters() ? CODE.matcher(text.own()).results().map(part -> finding(text, part)) : Stream.empty();
     }
 
     private static Finding finding(Text text, MatchResult part) {

@@ -1,23 +1,40 @@
 package bayfolio.check.text;
 
-import bayfolio.check.FleetRule;
+import bayfolio.check.Text;
+import bayfolio.check.TextRule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.Word;
-import bayfolio.procedure.Library;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Flags a word that the glossary says to avoid, in a text that American renters read. */
-public final class ForbiddenSynonym implements FleetRule {
+public final class ForbiddenSynonym implements TextRule {
+    /** Finds nothing. */
+    private static final Pattern NONE = Pattern.compile("(?!)");
+
+    private final Pattern avoided;
+    private final Map<String, String> instead;
+
+    private ForbiddenSynonym(Pattern avoided, Map<String, String> instead) {
+        this.avoided = avoided;
+        this.instead = instead;
+    }
+
+    /** Knows no glossary yet. */
+    public ForbiddenSynonym() {
+        this(NONE, Map.of());
+    }
+
     @Override
-    public Stream<Finding> check(Fleet fleet, Library library) {
+    public TextRule of(Fleet fleet) {
         Map<String, String> instead = new HashMap<>();
         for (Word word : fleet.words()) {
             if (word.facts().whole()) {
@@ -26,20 +43,34 @@ public final class ForbiddenSynonym implements FleetRule {
                         .forEach(avoided -> instead.putIfAbsent(avoided.toLowerCase(Locale.ROOT), word.word()));
             }
         }
-        if (instead.isEmpty()) {
-            return Stream.of();
-        }
-        Pattern avoided = Pattern.compile(
-                "(?<![\\w-])(?:"
-                        + instead.keySet().stream().sorted().map(Pattern::quote).collect(Collectors.joining("|"))
-                        + ")(?![\\w-])",
-                Pattern.CASE_INSENSITIVE);
-        return Text.of(fleet, library)
-                .filter(text -> text.forRenters() && text.american() && !text.plate())
-                .flatMap(text -> avoided.matcher(text.own()).results().map(part -> finding(text, part, instead)));
+        return instead.isEmpty() ? this : new ForbiddenSynonym(pattern(instead.keySet()), instead);
     }
 
-    private static Finding finding(Text text, MatchResult part, Map<String, String> instead) {
+    private static Pattern pattern(Set<String> avoided) {
+        return Pattern.compile(
+                "(?=[" + firstLetters(avoided) + "])(?<![\\w-])(?:"
+                        + avoided.stream().sorted().map(Pattern::quote).collect(Collectors.joining("|"))
+                        + ")(?![\\w-])",
+                Pattern.CASE_INSENSITIVE);
+    }
+
+    @Override
+    public Stream<Finding> check(Text text) {
+        return text.forRenters() && text.american() && !text.plate()
+                ? avoided.matcher(text.own()).results().map(part -> finding(text, part))
+                : Stream.empty();
+    }
+
+    /** Most places of a text begin with none of them, which is told sooner so than by the words. */
+    private static String firstLetters(Set<String> words) {
+        return words.stream()
+                .map(word -> Pattern.quote(word.substring(0, 1)))
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining());
+    }
+
+    private Finding finding(Text text, MatchResult part) {
         String word = Objects.requireNonNull(instead.get(part.group().toLowerCase(Locale.ROOT)));
         return Finding.warning(
                         "forbidden-synonym",

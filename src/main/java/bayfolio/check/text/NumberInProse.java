@@ -1,16 +1,15 @@
 package bayfolio.check.text;
 
-import bayfolio.check.FleetRule;
+import bayfolio.check.Text;
+import bayfolio.check.TextRule;
 import bayfolio.finding.Finding;
-import bayfolio.model.Fleet;
-import bayfolio.procedure.Library;
 import bayfolio.procedure.Passage;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Flags a number with a unit of measure typed into a step: the measure of a coach belongs into its description. */
-public final class NumberInProse implements FleetRule {
+public final class NumberInProse implements TextRule {
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])\\d+(?:[.,/]\\d+)?[ \u00A0-]?"
             + "(?:feet|foot|ft|inch(?:es)?|in(?= wide| long| deep| high|[.,;:)])|m|cm|mm|km|miles?|mi|gal|gallons?|quarts?|qt|L|liters?|V|volts?|A|amps?|kW|W"
             + "|watts?|Ah|pounds?|lbs?|kg|psi|bar|kPa)\\b");
@@ -23,15 +22,13 @@ public final class NumberInProse implements FleetRule {
                     + "|6[ \u00A0]ft|100[ \u00A0]ft|150[ \u00A0]ft|2[ \u00A0]m|30[ \u00A0]m|50[ \u00A0]m");
 
     @Override
-    public Stream<Finding> check(Fleet fleet, Library library) {
-        return Text.of(fleet, library)
-                .filter(text -> text.passage()
-                        .filter(it -> it.part() == Passage.Part.STEP)
-                        .isPresent())
-                .flatMap(text -> NUMBER.matcher(text.own())
+    public Stream<Finding> check(Text text) {
+        return text.passage().filter(it -> it.part() == Passage.Part.STEP).isEmpty()
+                ? Stream.empty()
+                : NUMBER.matcher(text.own())
                         .results()
                         .filter(part -> !GENERAL.matcher(part.group()).matches())
-                        .map(part -> finding(text, part)));
+                        .map(part -> finding(text, part));
     }
 
     private static Finding finding(Text text, MatchResult part) {

@@ -1,23 +1,21 @@
 package bayfolio.check.text;
 
-import bayfolio.check.FleetRule;
+import bayfolio.check.Text;
+import bayfolio.check.TextRule;
 import bayfolio.finding.Finding;
-import bayfolio.model.Fleet;
-import bayfolio.procedure.Library;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Flags a phone number typed into a text: it stays behind when the number changes. */
-public final class PhoneInText implements FleetRule {
+public final class PhoneInText implements TextRule {
     /** Seven digits or more, with the marks that people put between them. */
     private static final Pattern PHONE = Pattern.compile(
-            "(?<![\\w.,/-])(?:\\+\\d[\\d ()-]{6,20}\\d|\\(?\\d{3}\\)?[ -]\\d{3}[ -]\\d{4}|\\d{3}-\\d{4}|0\\d{2,4} \\d{5,8})(?![\\w-])");
+            "(?=[+(0-9])(?<![\\w.,/-])(?:\\+\\d[\\d ()-]{6,20}\\d|\\(?\\d{3}\\)?[ -]\\d{3}[ -]\\d{4}|\\d{3}-\\d{4}|0\\d{2,4} \\d{5,8})(?![\\w-])");
 
     @Override
-    public Stream<Finding> check(Fleet fleet, Library library) {
-        return Text.of(fleet, library)
-                .flatMap(text -> PHONE.matcher(text.own()).results().map(part -> finding(text, part)));
+    public Stream<Finding> check(Text text) {
+        return PHONE.matcher(text.own()).results().map(part -> finding(text, part));
     }
 
     private static Finding finding(Text text, MatchResult part) {

@@ -1,22 +1,20 @@
 package bayfolio.check.text;
 
-import bayfolio.check.FleetRule;
+import bayfolio.check.Text;
+import bayfolio.check.TextRule;
 import bayfolio.finding.Finding;
-import bayfolio.model.Fleet;
-import bayfolio.procedure.Library;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Flags a word that stands for a text that nobody has written yet. */
-public final class PlaceholderWord implements FleetRule {
-    private static final Pattern PLACEHOLDER =
-            Pattern.compile("\\b(?:TODO|TBD|TBC|FIXME|XXX+)\\b|(?i:\\blorem ipsum\\b)|\\?\\?\\?+");
+public final class PlaceholderWord implements TextRule {
+    private static final Pattern PLACEHOLDER = Pattern.compile(
+            "(?=[TFXLl?])(?:\\b(?:TODO|TBD|TBC|FIXME|XXX+|[Ll](?:orem ipsum|OREM IPSUM))\\b|\\?\\?\\?+)");
 
     @Override
-    public Stream<Finding> check(Fleet fleet, Library library) {
-        return Text.of(fleet, library)
-                .flatMap(text -> PLACEHOLDER.matcher(text.own()).results().map(part -> finding(text, part)));
+    public Stream<Finding> check(Text text) {
+        return PLACEHOLDER.matcher(text.own()).results().map(part -> finding(text, part));
     }
 
     private static Finding finding(Text text, MatchResult part) {

@@ -1,6 +1,7 @@
 package bayfolio.check.text;
 
 import bayfolio.check.FleetRule;
+import bayfolio.check.Text;
 import bayfolio.fact.Type;
 import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
@@ -9,10 +10,12 @@ import bayfolio.model.Word;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Passage;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -35,22 +38,33 @@ public final class ShortFormUnexplained implements FleetRule {
 
     @Override
     public Stream<Finding> check(Fleet fleet, Library library) {
-        Set<String> known = new HashSet<>(WORDS);
-        fleet.words().forEach(word -> known.addAll(explained(word)));
+        Set<String> explained = new HashSet<>(WORDS);
+        fleet.words().forEach(word -> explained.addAll(explained(word)));
+        List<Short> unexplained = Text.each(
+                fleet,
+                library,
+                text -> text.forRenters() && !text.plate()
+                        ? SHORT.matcher(own(text))
+                                .results()
+                                .filter(part -> !explained.contains(part.group()))
+                                .map(part -> new Short(text, part))
+                        : Stream.empty());
+        if (unexplained.isEmpty()) {
+            return Stream.of();
+        }
+        Set<String> asked = unexplained.stream().map(it -> it.part.group()).collect(Collectors.toSet());
         // Capitals are no short form of what is a word in small letters elsewhere.
-        Text.of(fleet, library).forEach(text -> {
-            words(text.own()).forEach(known::add);
-            if (text.plate()) {
-                capitals(text.own()).forEach(known::add);
-            }
-        });
-        return Text.of(fleet, library)
-                .filter(text -> text.forRenters() && !text.plate())
-                .flatMap(text -> SHORT.matcher(own(text))
-                        .results()
-                        .filter(part -> !known.contains(part.group()))
-                        .map(part -> finding(text, part)));
+        Set<String> known = Set.copyOf(Text.each(
+                fleet,
+                library,
+                text -> Stream.concat(words(text.own()), text.plate() ? capitals(text.own()) : Stream.empty())
+                        .filter(asked::contains)));
+        return unexplained.stream()
+                .filter(it -> !known.contains(it.part.group()))
+                .map(it -> finding(it.text, it.part));
     }
+
+    private record Short(Text text, MatchResult part) {}
 
     private static Set<String> explained(Word word) {
         Set<String> explained = new HashSet<>();

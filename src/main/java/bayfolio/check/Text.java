@@ -1,4 +1,4 @@
-package bayfolio.check.text;
+package bayfolio.check;
 
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
@@ -20,6 +20,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.regex.MatchResult;
 import java.util.stream.Stream;
 
@@ -32,22 +34,34 @@ import java.util.stream.Stream;
  * @param plate whether it is copied from a plate, word for word
  * @param passage empty for a fact, whose place is that of the whole value
  */
-record Text(String own, Place at, boolean forRenters, boolean american, boolean plate, Optional<Passage> passage) {
+public record Text(
+        String own, Place at, boolean forRenters, boolean american, boolean plate, Optional<Passage> passage) {
 
     /** Keys whose texts are copied word for word. */
     private static final Set<String> PLATES = Set.of("plate", "label", "fuel-label", "fill-label", "mark", "number");
 
-    /** All texts of a fleet: its own, those of its coaches, its procedures and its glossary. */
-    static Stream<Text> of(Fleet fleet, Library library) {
-        return Stream.of(
-                        facts(fleet.facts().facts(), true, true),
-                        fleet.words().stream()
-                                .map(Word::facts)
-                                .flatMap(word -> word.located(Word.MEANING).stream())
-                                .map(it -> new Text(it.value(), it.at(), true, true, false, Optional.empty())),
-                        fleet.units().stream().flatMap(unit -> facts(unit.facts(), true, american(unit))),
-                        library.scripts().stream().flatMap(script -> script(script, fleet)))
-                .flatMap(texts -> texts);
+    /**
+     * All texts of a fleet: its own, those of its coaches, its procedures and its glossary.
+     *
+     * @return something of each text, in their order; many are looked at at once
+     */
+    public static <T> List<T> each(Fleet fleet, Library library, Function<Text, Stream<T>> of) {
+        return Stream.<Supplier<Stream<Text>>>concat(
+                        Stream.of(
+                                () -> facts(fleet.facts().facts(), true, true),
+                                () -> fleet.words().stream().flatMap(Text::meaning)),
+                        Stream.concat(
+                                fleet.units().stream().map(unit -> () -> facts(unit.facts(), true, american(unit))),
+                                library.scripts().stream().map(script -> () -> script(script, fleet))))
+                .toList()
+                .parallelStream()
+                .flatMap(part -> part.get().flatMap(of))
+                .toList();
+    }
+
+    private static Stream<Text> meaning(Word word) {
+        return word.facts().located(Word.MEANING).stream()
+                .map(it -> new Text(it.value(), it.at(), true, true, false, Optional.empty()));
     }
 
     private static boolean american(Unit unit) {
@@ -102,12 +116,12 @@ record Text(String own, Place at, boolean forRenters, boolean american, boolean 
     }
 
     /** Where a part of it stands, as near as is known. */
-    Place at(MatchResult part) {
+    public Place at(MatchResult part) {
         return passage.map(it -> it.at(part.start(), part.end())).orElse(at);
     }
 
     /** The part as the writer typed it. */
-    String typed(MatchResult part) {
+    public String typed(MatchResult part) {
         return passage.map(it -> it.text().substring(part.start(), part.end()))
                 .orElseGet(part::group)
                 .replace('\n', ' ');
