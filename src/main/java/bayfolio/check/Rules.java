@@ -31,6 +31,7 @@ import bayfolio.check.feature.FeatureWithoutFact;
 import bayfolio.check.feature.FeatureWithoutRole;
 import bayfolio.check.feature.FuelWithoutTank;
 import bayfolio.check.feature.RoleWithoutFeature;
+import bayfolio.check.feature.ServiceWithoutStart;
 import bayfolio.check.gas.CrashSensorWithoutReset;
 import bayfolio.check.gas.GasApplianceWithoutGas;
 import bayfolio.check.gas.GasLockerLocked;
@@ -196,6 +197,7 @@ public final class Rules {
             new HoldWithoutSpring(),
             new FeatureWithoutFact(),
             new FuelWithoutTank(),
+            new ServiceWithoutStart(),
             new RoleWithoutFeature(),
             new SideDisagrees(),
             new OrphanCompartment(),

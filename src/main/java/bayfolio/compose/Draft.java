@@ -1,15 +1,21 @@
 package bayfolio.compose;
 
 import bayfolio.check.Case;
+import bayfolio.fact.Key;
 import bayfolio.fact.Type;
 import bayfolio.fact.Walkthrough;
+import bayfolio.handbook.Content;
+import bayfolio.handbook.Copy;
 import bayfolio.model.Coach;
 import bayfolio.model.Note;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.model.Walk;
 import bayfolio.model.Wording;
+import bayfolio.procedure.Form;
 import bayfolio.procedure.Procedure;
+import bayfolio.procedure.Stage;
+import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.ScreenWords;
 import bayfolio.prose.Target;
@@ -21,21 +27,30 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
-/** The renter's copy of one coach while it is composed: what pages ask for in common. */
+/** One copy of the handbook of a coach while it is composed: what pages ask for in common. */
 final class Draft {
     private final Coach coach;
+    private final Copy copy;
     private final List<Procedure> procedures;
+    private final List<Procedure> stages;
     private final ScreenWords screen;
     private final Wording wording;
     private final Map<Target, Set<Procedure>> uses = new LinkedHashMap<>();
     private final Map<Target, Set<Thing>> mentions = new LinkedHashMap<>();
 
-    Draft(Case checked, ScreenWords screen) {
+    Draft(Case checked, ScreenWords screen, Copy copy) {
         this.coach = checked.coach();
-        this.procedures = checked.procedures().stream()
-                .filter(procedure -> procedure.head().who().forRenters())
+        this.copy = copy;
+        List<Procedure> seen = checked.procedures().stream()
+                .filter(procedure ->
+                        copy == Copy.STAFF || procedure.head().who().forRenters())
                 .toList();
+        this.procedures =
+                seen.stream().filter(procedure -> procedure.form().hasSteps()).toList();
+        this.stages =
+                seen.stream().filter(procedure -> !procedure.form().hasSteps()).toList();
         this.screen = screen;
         this.wording = new Wording(coach);
         for (Procedure procedure : procedures) {
@@ -44,7 +59,7 @@ final class Draft {
                     .forEach(link -> uses.computeIfAbsent(link.target(), it -> new LinkedHashSet<>())
                             .add(procedure));
         }
-        coach.things().filter(thing -> !thing.forStaff()).forEach(this::mention);
+        coach.things().filter(this::shows).forEach(this::mention);
     }
 
     private void mention(Thing thing) {
@@ -55,6 +70,23 @@ final class Draft {
                                 .add(thing));
             }
         });
+    }
+
+    Copy copy() {
+        return copy;
+    }
+
+    /** Whether readers of this copy may see it. */
+    boolean shows(Thing thing) {
+        return copy == Copy.STAFF || !thing.forStaff();
+    }
+
+    boolean shows(Key<?> key) {
+        return copy == Copy.STAFF || !key.forStaff();
+    }
+
+    private boolean shows(Note note) {
+        return copy == Copy.STAFF || !note.facts().find(Note.STAFF_ONLY).orElse(false);
     }
 
     Coach coach() {
@@ -69,12 +101,27 @@ final class Draft {
         return wording;
     }
 
+    /** Those that the reader of this copy may see, trouble guides too. */
     List<Procedure> procedures() {
         return procedures;
     }
 
+    /** What a fleet writes about a part of the trip: questions and where they are answered. */
+    Optional<Procedure> about(Stage stage) {
+        return stages.stream().filter(it -> it.head().stage() == stage).findFirst();
+    }
+
+    Stream<Procedure> procedures(Form form) {
+        return procedures.stream().filter(procedure -> procedure.form() == form);
+    }
+
     String word(String key) {
         return screen.of(key);
+    }
+
+    /** Screen words as a paragraph. */
+    Content paragraph(String key) {
+        return new Content.Text(new Block.Paragraph(List.of(new Inline.Text(word(key)))));
     }
 
     Optional<String> maybeWord(String key) {
@@ -89,21 +136,21 @@ final class Draft {
                         .filter(thing -> thing.kind().equals(kind))
                         .toList()));
         coach.fleet().siteThings().filter(thing -> thing.kind().equals(kind)).forEach(things::add);
-        return things.stream().filter(thing -> !thing.forStaff()).toList();
+        return things.stream().filter(this::shows).toList();
     }
 
     List<Note> notes(Thing about) {
         return unit().facts().all(Unit.NOTES).stream()
                 .filter(note ->
                         note.facts().find(Note.ABOUT).filter(about.id()::equals).isPresent())
-                .filter(note -> !note.facts().find(Note.STAFF_ONLY).orElse(false))
+                .filter(this::shows)
                 .toList();
     }
 
     List<Note> notesAboutNothing() {
         return unit().facts().all(Unit.NOTES).stream()
                 .filter(note -> !note.facts().has(Note.ABOUT))
-                .filter(note -> !note.facts().find(Note.STAFF_ONLY).orElse(false))
+                .filter(this::shows)
                 .toList();
     }
 

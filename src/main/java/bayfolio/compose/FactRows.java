@@ -30,7 +30,7 @@ final class FactRows {
     List<Content.FactTable.Row> of(Facts facts, Set<String> elsewhere) {
         List<Content.FactTable.Row> rows = new ArrayList<>();
         for (Key<?> key : facts.shape().keys()) {
-            if (!key.forStaff() && !elsewhere.contains(key.name())) {
+            if (draft.shows(key) && !elsewhere.contains(key.name())) {
                 row(facts, key).ifPresent(rows::add);
             }
         }
@@ -66,7 +66,7 @@ final class FactRows {
             // What is for staff is not named to renters, not even as something that belongs to theirs.
             return draft.wording()
                     .referred(reference, value.toString())
-                    .filter(thing -> !thing.forStaff())
+                    .filter(draft::shows)
                     .map(thing -> List.<Inline>of(Draft.link(thing)))
                     .orElse(List.of());
         }

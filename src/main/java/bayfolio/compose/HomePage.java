@@ -1,16 +1,14 @@
 package bayfolio.compose;
 
 import bayfolio.handbook.Content;
+import bayfolio.handbook.Copy;
 import bayfolio.handbook.Page;
 import bayfolio.handbook.Section;
-import bayfolio.model.Phone;
 import bayfolio.model.Size;
 import bayfolio.model.Unit;
 import bayfolio.model.Weights;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Stage;
-import bayfolio.prose.Block;
-import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,9 +29,13 @@ final class HomePage {
     Page page() {
         List<Section> sections = new ArrayList<>();
         emergency().ifPresent(sections::add);
+        sections.add(Section.of("trouble", draft.word("page.trouble"), List.of(trouble())));
         sections.add(Section.of("trip", draft.word("home.trip"), List.of(stages())));
         sections.add(Section.of("coach", draft.word("home.coach"), List.of(pages())));
-        sections.add(Section.of("call", draft.word("home.call"), List.of(phones())));
+        if (draft.copy() == Copy.STAFF) {
+            sections.add(Section.of("staff", draft.word("home.staff"), List.of(staff())));
+        }
+        sections.add(Section.of("call", draft.word("home.call"), List.of(new Phones(draft).content())));
         return new Page(new Target.OfPage("home"), "index.html", draft.unit().name(), List.of(measures()), sections);
     }
 
@@ -70,6 +72,14 @@ final class HomePage {
                         List.of(new Content.LinkList(Optional.empty(), entries))));
     }
 
+    private Content trouble() {
+        return new Content.LinkList(
+                Optional.empty(),
+                List.of(new Content.LinkList.Entry(
+                        draft.link(new Target.OfPage("trouble"), draft.word("home.trouble")),
+                        draft.word("page.trouble.note"))));
+    }
+
     private Content stages() {
         return new Content.LinkList(
                 Optional.empty(),
@@ -80,29 +90,29 @@ final class HomePage {
                         .toList());
     }
 
+    /** The sheets, and what staff alone do. */
+    private Content staff() {
+        return new Content.LinkList(
+                Optional.empty(),
+                Stream.concat(
+                                bayfolio.procedure.References.STAFF_PAGES.stream()
+                                        .map(id -> draft.link(new Target.OfPage(id), draft.word("page." + id))),
+                                draft.procedures().stream()
+                                        .filter(procedure ->
+                                                !procedure.head().who().forRenters())
+                                        .map((Procedure procedure) -> Draft.link(procedure)))
+                        .map(link -> new Content.LinkList.Entry(link, ""))
+                        .toList());
+    }
+
     private Content pages() {
         return new Content.LinkList(
                 Optional.empty(),
                 bayfolio.procedure.References.PAGES.stream()
-                        .filter(id -> !id.equals("home"))
+                        .filter(id -> !id.equals("home") && !id.equals("trouble"))
                         .map(id -> new Content.LinkList.Entry(
                                 draft.link(new Target.OfPage(id), draft.word("page." + id)),
                                 draft.word("page." + id + ".note")))
                         .toList());
-    }
-
-    private Content phones() {
-        List<List<Inline>> numbers = new ArrayList<>();
-        for (Phone phone : draft.coach().fleet().phones()) {
-            String number = phone.facts().get(Phone.NUMBER);
-            List<Inline> line = new ArrayList<>();
-            line.add(new Inline.Link(
-                    new Target.OfPhone(phone.facts().get(Phone.ID), number),
-                    List.of(new Inline.Text(number)),
-                    phone.facts().at()));
-            phone.facts().find(Phone.WHEN).ifPresent(when -> line.add(new Inline.Text(" " + when)));
-            numbers.add(line);
-        }
-        return new Content.Text(new Block.Bullets(numbers));
     }
 }

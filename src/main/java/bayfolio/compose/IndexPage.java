@@ -50,8 +50,9 @@ final class IndexPage {
                                 .map((Thing thing) -> new Content.LinkList.Entry(
                                         Draft.link(thing), draft.word("one." + thing.kind()))),
                         draft.procedures().stream()
-                                .map((Procedure procedure) ->
-                                        new Content.LinkList.Entry(Draft.link(procedure), draft.word("one.procedure"))),
+                                .map((Procedure procedure) -> new Content.LinkList.Entry(
+                                        Draft.link(procedure),
+                                        draft.word("one." + procedure.form().scheme()))),
                         draft.coach().fleet().words().stream()
                                 .map((Word word) -> new Content.LinkList.Entry(
                                         Draft.link(

@@ -2,15 +2,21 @@ package bayfolio.compose;
 
 import bayfolio.fact.Type;
 import bayfolio.handbook.Content;
+import bayfolio.handbook.Copy;
 import bayfolio.handbook.Page;
 import bayfolio.handbook.Section;
 import bayfolio.model.Thing;
+import bayfolio.procedure.Form;
+import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
+import bayfolio.procedure.Stage;
 import bayfolio.prose.Block;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -28,21 +34,41 @@ final class ProcedurePage {
     }
 
     private Page page(Procedure procedure) {
+        boolean urgent = procedure.head().stage() == Stage.EMERGENCY;
         String who = Type.word(procedure.head().who());
         List<Content> opening = new ArrayList<>();
-        opening.add(new Content.Mark("who-" + who, draft.word("who." + who)));
+        if (!urgent) {
+            opening.add(new Content.Mark("who-" + who, draft.word("who." + who)));
+        }
+        if (draft.copy() == Copy.STAFF && procedure.head().facts().has(Head.SOURCES)) {
+            opening.add(new Content.FactTable(new FactRows(draft)
+                    .of(
+                            procedure.head().facts(),
+                            Set.copyOf(Head.SHAPE.keyNames().stream()
+                                    .filter(name -> !name.equals(Head.SOURCES.name()))
+                                    .toList()))));
+        }
         procedure.opening().forEach(block -> opening.add(new Content.Text(block)));
         List<Section> sections = new ArrayList<>();
         sections.add(Section.of("steps", draft.word("steps"), List.of(new Content.Steps(procedure.parts()))));
-        sections.add(Section.of("done-when", draft.word("done-when"), texts(procedure.doneWhen())));
-        sections.add(Section.of("if-not", draft.word("if-not"), texts(procedure.ifNot())));
-        things(procedure).ifPresent(sections::add);
+        for (Procedure.Ending ending : procedure.endings()) {
+            String id = ending.title().toLowerCase(Locale.ROOT).replace(' ', '-');
+            sections.add(Section.of(id, draft.word(id), texts(ending.text())));
+        }
+        if (!urgent) {
+            things(procedure).ifPresent(sections::add);
+        }
         return new Page(
                 new Target.OfProcedure(procedure.id()),
-                "do/" + procedure.id() + ".html",
+                folder(procedure.form()) + "/" + procedure.id() + ".html",
                 procedure.head().title(),
                 opening,
-                sections);
+                sections,
+                urgent);
+    }
+
+    private static String folder(Form form) {
+        return form == Form.TROUBLE ? "trouble" : "do";
     }
 
     private static List<Content> texts(List<Block> blocks) {

@@ -104,7 +104,7 @@ final class ThingSection {
         Stream<Photo> photos = thing instanceof Photo photo
                 ? Stream.of(photo)
                 : draft.unit().photos().stream().filter(photo -> shows(thing, photo));
-        return photos.filter(photo -> !photo.forStaff()).map(photo -> new Content.Picture(photo.id(), photo.alt()));
+        return photos.filter(draft::shows).map(photo -> new Content.Picture(photo.id(), photo.alt()));
     }
 
     private static boolean shows(Thing thing, Photo photo) {

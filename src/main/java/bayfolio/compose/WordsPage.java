@@ -39,7 +39,7 @@ final class WordsPage {
         List<Content> contents = new ArrayList<>();
         contents.add(new Content.Text(new Block.Paragraph(List.of(new Inline.Text(word.meaning())))));
         List<Content.FactTable.Row> rows =
-                new FactRows(draft).of(word.facts(), java.util.Set.of("id", "word", "meaning"));
+                new FactRows(draft).of(word.facts(), java.util.Set.of("id", "word", "meaning", "many-meanings"));
         if (!rows.isEmpty()) {
             contents.add(new Content.FactTable(rows));
         }

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
  * composed.
  */
 public final class Handbook {
+    private final Copy copy;
     private final String unit;
     private final String name;
     private final String language;
@@ -20,7 +21,8 @@ public final class Handbook {
      * @param unit id of the coach; its folder on the site
      * @throws IllegalArgumentException naming a link whose target has no home
      */
-    public Handbook(String unit, String name, String language, List<Page> pages) {
+    public Handbook(Copy copy, String unit, String name, String language, List<Page> pages) {
+        this.copy = copy;
         this.unit = unit;
         this.name = name;
         this.language = language;
@@ -44,6 +46,10 @@ public final class Handbook {
                         page.opening().stream(),
                         page.sections().stream().flatMap(section -> section.contents().stream()))
                 .flatMap(Content::linked);
+    }
+
+    public Copy copy() {
+        return copy;
     }
 
     public String unit() {

@@ -14,6 +14,7 @@ public final class Coach {
     private final Fleet fleet;
     private final Unit unit;
     private final List<Thing> things;
+    private final List<Thing> walked;
     private final Set<Feature> features;
     private final Map<Name, Thing> byId = new LinkedHashMap<>();
     private final Map<Name, List<Thing>> byRole = new LinkedHashMap<>();
@@ -28,7 +29,8 @@ public final class Coach {
         for (Thing thing : things) {
             byId.putIfAbsent(new Name(thing.kind(), thing.id()), thing);
         }
-        for (Thing thing : new Walk(unit).order(things)) {
+        this.walked = new Walk(unit).order(things);
+        for (Thing thing : walked) {
             for (String role : thing.roles()) {
                 byRole.computeIfAbsent(new Name(thing.kind(), role), it -> new ArrayList<>())
                         .add(thing);
@@ -53,6 +55,11 @@ public final class Coach {
         return things.stream();
     }
 
+    /** The same in walking order. */
+    public Stream<Thing> walked() {
+        return walked.stream();
+    }
+
     public Optional<Thing> thing(String kind, String id) {
         return Optional.ofNullable(byId.get(new Name(kind, id)));
     }
@@ -62,9 +69,16 @@ public final class Coach {
         return List.copyOf(byRole.getOrDefault(new Name(kind, role), List.of()));
     }
 
-    /** What a reference names: the thing of that id, or all holders of that role in walking order. */
+    /**
+     * What a reference names: the thing of that id, or all holders of that role in walking order. A thing that is called
+     * like a role which it shares with others stands for them all, so that none is left out in silence.
+     */
     public List<Thing> named(String kind, String idOrRole) {
-        return thing(kind, idOrRole).map(List::of).orElseGet(() -> holders(kind, idOrRole));
+        List<Thing> holders = holders(kind, idOrRole);
+        return thing(kind, idOrRole)
+                .filter(thing -> !holders.contains(thing))
+                .map(List::of)
+                .orElse(holders);
     }
 
     /** The compartment that a thing is in, if it is in one. */

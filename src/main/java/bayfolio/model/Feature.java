@@ -62,6 +62,9 @@ public enum Feature {
     FURNACE(unit -> appliance(unit, Appliance.What.FURNACE)),
     HYDRONIC(unit -> appliance(unit, Appliance.What.HYDRONIC_HEATER)),
     BLOWN_AIR_HEATER(unit -> appliance(unit, Appliance.What.BLOWN_AIR_HEATER)),
+    HEATER_GAS(unit -> heats(unit, Appliance.Energy.GAS)),
+    HEATER_DIESEL(unit -> heats(unit, Appliance.Energy.DIESEL)),
+    HEATER_ELECTRIC(unit -> heats(unit, Appliance.Energy.AC)),
     FROST_PROTECTION_VALVE(unit -> unit.holds("frost-valve")),
     ROOF_AC(unit -> appliance(unit, Appliance.What.AIR_CONDITIONER) || appliance(unit, Appliance.What.HEAT_PUMP)),
     HEAT_PUMP(unit -> appliance(unit, Appliance.What.HEAT_PUMP)),
@@ -91,6 +94,11 @@ public enum Feature {
     KEYLESS_ENTRY(unit -> unit.holds("entry-keypad")),
     ANTENNA_RAISED(unit -> unit.holds("antenna-control")),
     DROP_DOWN_BED(unit -> appliance(unit, Appliance.What.DROP_DOWN_BED)),
+    SLIDES_BEFORE_LEVEL(unit -> unit.facts()
+            .find(Unit.SETUP)
+            .flatMap(setup -> setup.facts().find(Setup.FIRST))
+            .filter(Setup.First.SLIDES::equals)
+            .isPresent()),
     SLIDING_TRAYS(unit -> !unit.trays().isEmpty()),
     DIESEL(unit -> fuel(unit, Engine.Fuel.DIESEL)),
     GASOLINE(unit -> fuel(unit, Engine.Fuel.GASOLINE)),
@@ -194,6 +202,12 @@ public enum Feature {
         return unit.appliances().stream()
                 .filter(it -> it.facts().get(Appliance.WHAT) == what)
                 .anyMatch(it -> it.facts().all(Appliance.ENERGY).contains(energy));
+    }
+
+    /** Whether a heater of rooms does so on this; a second energy beside it only runs its fan and its brain. */
+    private static boolean heats(Unit unit, Appliance.Energy energy) {
+        return Stream.of(Appliance.What.FURNACE, Appliance.What.HYDRONIC_HEATER, Appliance.What.BLOWN_AIR_HEATER)
+                .anyMatch(what -> burns(unit, what, energy));
     }
 
     private static boolean tank(Unit unit, Tank.Contents contents) {

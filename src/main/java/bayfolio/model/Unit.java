@@ -48,6 +48,8 @@ public record Unit(Facts facts) implements Described {
             "accept",
             Type.list(Type.nested(Acceptance.SHAPE)),
             "Warnings and notes about the coach as a whole that you live with, each with its reason.");
+    public static final Key<List<Located<Service>>> SERVICES =
+            DRAFT.forStaff("services", Type.list(Type.nested(Service.SHAPE)), "Work that comes round again.");
     public static final Key<Size> SIZE = DRAFT.required("size", Type.nested(Size.SHAPE), "Outer measures.");
     public static final Key<Weights> WEIGHTS =
             DRAFT.optional("weights", Type.nested(Weights.SHAPE), "Limits and weighing.");

@@ -9,7 +9,7 @@ import java.util.Optional;
  * from front to rear.
  *
  * <p>The way goes from the entry door toward the rear, round the tail, forward along the other side
- * and round the front back to the door. What has no spot of its own is met where its compartment
+ * and round the front back to the door. Slide-outs keep their turn. What has no spot of its own is met where its compartment
  * is; what has no spot at all comes last.
  */
 public final class Walk {
@@ -42,6 +42,10 @@ public final class Walk {
     }
 
     private double met(Thing thing) {
+        Optional<Integer> turn = thing instanceof Slide slide ? slide.facts().find(Slide.ORDER) : Optional.empty();
+        if (turn.isPresent()) {
+            return turn.get(); // among their own kind only
+        }
         return thing.spot().map(this::met).orElse(Double.MAX_VALUE);
     }
 

@@ -20,6 +20,10 @@ public record Word(Facts facts) implements Described {
             DRAFT.optional("also", Type.list(Type.TEXT), "Other names for it.");
     public static final Key<List<Located<String>>> AVOID =
             DRAFT.optional("avoid", Type.list(Type.TEXT), "Words that no text for American renters uses for it.");
+    public static final Key<Boolean> MANY_MEANINGS = DRAFT.optional(
+            "many-meanings",
+            Type.YES_NO,
+            "Whether it means other things, too; else its first use on a page is linked to its meaning.");
     public static final Shape<Word> SHAPE = DRAFT.done(Word::new);
 
     public String id() {

@@ -7,6 +7,7 @@ import bayfolio.prose.Inline;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Complaint;
+import bayfolio.template.Names;
 import bayfolio.template.Output;
 import bayfolio.template.Template;
 import java.util.ArrayList;
@@ -20,6 +21,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.BlockQuote;
 import org.commonmark.node.Heading;
@@ -38,8 +40,6 @@ public final class Filling {
             .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
             .build();
 
-    private static final String DONE_WHEN = "Done when";
-    private static final String IF_NOT = "If not";
     private static final Pattern SIGNAL = Pattern.compile("^([A-Z]{4,})\\b[\\s:.\\u2014-]*");
 
     private static final Pattern TAG = Pattern.compile("\\{\\{.*?}}");
@@ -71,11 +71,20 @@ public final class Filling {
 
     /** What cannot be filled in or read is told; the rest of the procedure is still there. */
     public static Procedure fill(Script script, Coach coach, References references, Consumer<Finding> findings) {
+        return fill(script, coach, references, findings, true);
+    }
+
+    private static Procedure fill(
+            Script script, Coach coach, References references, Consumer<Finding> findings, boolean wayBack) {
         Template template = script.template();
-        Output output = template.fill(new RootNames(coach), complaint -> findings.accept(finding(complaint)));
+        // A way back within a way back would never end, and has no sense.
+        Map<String, Names> scripts = references.scripts(
+                script,
+                wayBack ? Optional.of(it -> fill(it, coach, references, finding -> {}, false)) : Optional.empty());
+        Output output = template.fill(new RootNames(coach, scripts), complaint -> findings.accept(finding(complaint)));
         if (template.malformed()) {
             // What is missing in it is nobody's mistake but that one.
-            return new Procedure(script.head(), List.of(), List.of(), List.of(), List.of());
+            return new Procedure(script.form(), script.head(), List.of(), List.of(), List.of());
         }
         Filling filling = new Filling(script, output, references, findings);
         if (!output.isEmpty()) {
@@ -121,16 +130,23 @@ public final class Filling {
 
     private void heading(Heading heading) {
         String title = Inline.plain(prose.inlines(heading));
-        if (heading.getLevel() == 2 && (title.equals(DONE_WHEN) || title.equals(IF_NOT))) {
+        if (heading.getLevel() == 2
+                && (script.form().endings().contains(title) || !script.form().hasSteps())) {
             ending = title;
             endings.put(title, new ArrayList<>());
         } else if (ending.isEmpty() && heading.getLevel() == 3) {
             closePart();
             partTitle = Optional.of(title);
         } else {
-            tell("unknown-section", heading, "a procedure has no section `" + title + "`")
+            tell("unknown-section", heading, "a " + script.form().called() + " has no section `" + title + "`")
                     .map(finding -> finding.mend(
-                            "Sections are `## Done when` and `## If not`; `###` groups steps before them."))
+                            script.form().hasSteps()
+                                    ? "Sections are "
+                                            + script.form().endings().stream()
+                                                    .map(it -> "`## " + it + "`")
+                                                    .collect(Collectors.joining(" and "))
+                                            + "; `###` groups steps before them."
+                                    : "Write each question as a heading `##`."))
                     .ifPresent(findings);
         }
     }
@@ -224,24 +240,25 @@ public final class Filling {
                             "hazard-after-step", waiting.get(0).at(), "this hazard guards no step: none follows it")
                     .mend("Put it before the step that it guards."));
         }
-        if (parts.isEmpty()) {
-            findings.accept(
-                    Finding.error("no-steps", top, "procedure `" + script.id() + "` has no steps for this coach")
-                            .mend("Write an ordered list, one action an item."));
+        String called = script.form().called() + " `" + script.id() + "`";
+        if (parts.isEmpty() && script.form().hasSteps()) {
+            findings.accept(Finding.error("no-steps", top, called + " has no steps for this coach")
+                    .mend("Write an ordered list, one action an item."));
         }
-        for (String name : List.of(DONE_WHEN, IF_NOT)) {
+        for (String name : script.form().endings()) {
             if (endings.getOrDefault(name, List.of()).isEmpty()) {
-                findings.accept(
-                        Finding.error("missing-section", top, "procedure `" + script.id() + "` has no `" + name + "`")
-                                .mend("Add `## " + name + "` at the end."));
+                findings.accept(Finding.error("missing-section", top, called + " has no `" + name + "`")
+                        .mend("Add `## " + name + "` at the end."));
             }
         }
         return new Procedure(
+                script.form(),
                 script.head(),
                 opening,
                 parts,
-                endings.getOrDefault(DONE_WHEN, List.of()),
-                endings.getOrDefault(IF_NOT, List.of()));
+                endings.entrySet().stream()
+                        .map(it -> new Procedure.Ending(it.getKey(), it.getValue()))
+                        .toList());
     }
 
     private void closePart() {

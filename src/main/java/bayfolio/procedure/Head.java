@@ -10,7 +10,8 @@ import java.util.List;
 
 /** What stands at the top of a procedure file. */
 public record Head(Facts facts) implements Described {
-    private static final Shape.Draft<Head> DRAFT = Shape.draft("procedure", "What to do, step by step.");
+    private static final Shape.Draft<Head> DRAFT =
+            Shape.draft("procedure", "What to do, step by step; or what to look at, from a symptom to its remedy.");
     public static final Key<String> ID = DRAFT.required("id", Type.ID, "Its name in references and addresses.");
     public static final Key<String> TITLE = DRAFT.required("title", Type.TEXT, "What the reader wants to do.");
     public static final Key<Stage> STAGE =
@@ -18,8 +19,14 @@ public record Head(Facts facts) implements Described {
     public static final Key<Who> WHO = DRAFT.required("who", Type.choice(Who.class), "Who may do it.");
     public static final Key<String> WHEN =
             DRAFT.required("when", Type.TEXT, "`every coach`, or features with `and`, `or`, `not` and brackets.");
+    public static final Key<Topic> ABOUT = DRAFT.optional(
+            "about", Type.choice(Topic.class), "What a trouble guide is about; the list of symptoms is ordered by it.");
     public static final Key<List<Located<String>>> FORMERLY =
             DRAFT.optional("formerly", Type.list(Type.ID), "Ids that it had before, so that old addresses lead on.");
+    public static final Key<List<Located<String>>> UNDOES = DRAFT.optional(
+            "undoes",
+            Type.list(Type.ID),
+            "Procedures that this one takes back; what sets up by those is left again by this one.");
     public static final Key<List<Located<String>>> SOURCES =
             DRAFT.forStaff("sources", Type.list(Type.TEXT), "What backs it; shown to staff.");
     public static final Shape<Head> SHAPE = DRAFT.done(Head::new);

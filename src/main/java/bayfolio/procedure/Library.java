@@ -9,20 +9,21 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
-/** All scripts of a fleet: shared ones and those of single coaches. */
+/** All scripts of a fleet, procedures and trouble guides: shared ones and those of single coaches. */
 public final class Library {
     private static final Comparator<Script> TRIP = Comparator.comparing(
                     (Script script) -> script.head().stage())
             .thenComparing(script -> script.head().title());
 
     private final List<Script> scripts;
-    private final Set<String> ids;
+    private final Map<Form, Set<String>> ids;
     // Asked for with every reference; conditions and features would be worked out anew each time.
     private final Map<Unit, List<Script>> applying = new ConcurrentHashMap<>();
 
     public Library(List<Script> scripts) {
         this.scripts = List.copyOf(scripts);
-        this.ids = scripts.stream().map(Script::id).collect(Collectors.toUnmodifiableSet());
+        this.ids = scripts.stream()
+                .collect(Collectors.groupingBy(Script::form, Collectors.mapping(Script::id, Collectors.toSet())));
     }
 
     public List<Script> scripts() {
@@ -39,8 +40,13 @@ public final class Library {
                         .toList());
     }
 
-    public boolean knows(String id) {
-        return ids.contains(id);
+    /** Of all there are, those too that apply to no coach. */
+    Set<String> ids(Form form) {
+        return ids.getOrDefault(form, Set.of());
+    }
+
+    public boolean knows(Form form, String id) {
+        return ids(form).contains(id);
     }
 
     public Optional<Script> named(Unit unit, String id) {

@@ -7,12 +7,23 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What to do on one coach, with its own names and numbers filled in.
+ * What to do on one coach, with its own names and numbers filled in; or what to look at when something is wrong.
  *
  * @param opening where to stand, and why
  * @param parts at least one; only the first may be without a title
  */
-public record Procedure(Head head, List<Block> opening, List<Part> parts, List<Block> doneWhen, List<Block> ifNot) {
+public record Procedure(Form form, Head head, List<Block> opening, List<Part> parts, List<Ending> endings) {
+    /**
+     * What stands below the steps.
+     *
+     * @param title as its form has it: {@code Done when}
+     */
+    public record Ending(String title, List<Block> text) {
+        public Ending {
+            text = List.copyOf(text);
+        }
+    }
+
     /** Steps under a heading of their own, such as inside and outside. */
     public record Part(Optional<String> title, List<Step> steps) {
         public Part {
@@ -23,8 +34,7 @@ public record Procedure(Head head, List<Block> opening, List<Part> parts, List<B
     public Procedure {
         opening = List.copyOf(opening);
         parts = List.copyOf(parts);
-        doneWhen = List.copyOf(doneWhen);
-        ifNot = List.copyOf(ifNot);
+        endings = List.copyOf(endings);
     }
 
     public String id() {
@@ -42,8 +52,7 @@ public record Procedure(Head head, List<Block> opening, List<Part> parts, List<B
                         steps().flatMap(step -> Stream.concat(
                                 step.hazards().stream().flatMap(hazard -> hazard.text().stream()),
                                 step.text().stream())),
-                        doneWhen.stream(),
-                        ifNot.stream())
+                        endings.stream().flatMap(ending -> ending.text().stream()))
                 .flatMap(blocks -> blocks)
                 .flatMap(Block::links);
     }

@@ -80,7 +80,9 @@ record RecordNames(Coach coach, Facts facts, String what) implements Names {
             public Value reference(Type.Reference reference) {
                 Optional<Thing> thing = new Wording(coach).referred(reference, fact.toString());
                 return thing.<Value>map(it -> new Value.Inner(new ThingNames(coach, it)))
-                        .orElse(words());
+                        .orElse(new Value.Absent(
+                                "`" + fact + "` in the description of " + what + " names nothing",
+                                "Correct it there."));
             }
 
             @Override
@@ -95,6 +97,8 @@ record RecordNames(Coach coach, Facts facts, String what) implements Names {
                         ((List<?>) fact)
                                 .stream()
                                         .map(element -> value(list.element(), ((Located<?>) element).value()))
+                                        // What names nothing is told where it is written.
+                                        .filter(value -> !(value instanceof Value.Absent))
                                         .toList());
             }
 

@@ -16,11 +16,15 @@ import bayfolio.prose.Inline;
 import bayfolio.prose.ScreenWords;
 import bayfolio.prose.Target;
 import bayfolio.source.Place;
+import bayfolio.template.Names;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -41,9 +45,16 @@ public final class References {
             "on-board",
             "procedures",
             "words",
-            "index");
+            "index",
+            "trouble");
 
-    private static final List<String> OTHER_SCHEMES = List.of("procedure", "word", "page", "stage", "phone");
+    /** Pages of the staff's copy alone. */
+    public static final List<String> STAFF_PAGES = List.of("condition", "inventory", "ready", "service");
+
+    private static final List<String> OTHER_SCHEMES = List.of("procedure", "trouble", "word", "page", "stage", "phone");
+
+    /** Before an id: not the role of that word. */
+    static final String EXACTLY = "=";
 
     private final Coach coach;
     private final Library library;
@@ -74,7 +85,8 @@ public final class References {
             return things(scheme, name, given, at, findings);
         }
         return switch (scheme) {
-            case "procedure" -> procedure(name, given, at, findings);
+            case "procedure" -> script(Form.PROCEDURE, name, given, at, findings);
+            case "trouble" -> script(Form.TROUBLE, name, given, at, findings);
             case "word" -> word(name, given, at, findings);
             case "page" -> page(name, given, at, findings);
             case "stage" -> stage(name, given, at, findings);
@@ -86,8 +98,24 @@ public final class References {
         };
     }
 
+    /**
+     * Names by which a script may ask for others.
+     *
+     * @param fill a procedure for this coach; empty where no way back is wanted
+     */
+    Map<String, Names> scripts(Script from, Optional<Function<Script, Procedure>> fill) {
+        Map<String, Names> names = new HashMap<>();
+        for (Form form : List.of(Form.PROCEDURE, Form.TROUBLE)) {
+            names.put(form.scheme(), new ScriptNames(form, coach.unit(), library, staff));
+        }
+        fill.ifPresent(it -> names.put("back", new WayBack(from, coach.unit(), library, staff, it)));
+        return names;
+    }
+
     private List<Inline> things(String kind, String name, List<Inline> given, Place at, Consumer<Finding> findings) {
-        List<Thing> named = coach.named(kind, name);
+        List<Thing> named = name.startsWith(EXACTLY)
+                ? coach.thing(kind, name.substring(EXACTLY.length())).stream().toList()
+                : coach.named(kind, name);
         if (named.isEmpty()) {
             findings.accept(nothing(kind, name, at));
             return given;
@@ -144,16 +172,16 @@ public final class References {
         return unknownThing(kind, name, at, coach.fleet(), Stream.of(coach.unit()));
     }
 
-    private List<Inline> procedure(String id, List<Inline> given, Place at, Consumer<Finding> findings) {
-        Optional<Script> script = library.named(coach.unit(), id);
+    private List<Inline> script(Form form, String id, List<Inline> given, Place at, Consumer<Finding> findings) {
+        Optional<Script> script = library.named(coach.unit(), id).filter(it -> it.form() == form);
         if (script.isPresent() && (staff || script.get().head().who().forRenters())) {
             return link(new Target.OfProcedure(id), given, script.get().head().title(), at);
         }
         findings.accept(
                 script.isPresent()
-                        ? Finding.error("staff-procedure-for-renter", at, "procedure `" + id + "` is for staff")
+                        ? Finding.error("staff-procedure-for-renter", at, form.called() + " `" + id + "` is for staff")
                                 .mend("Take the reference out; renters never see that page.")
-                        : unknownProcedure(id, at, library));
+                        : unknownScript(form, id, at, library));
         return given;
     }
 
@@ -167,11 +195,9 @@ public final class References {
     }
 
     private List<Inline> page(String id, List<Inline> given, Place at, Consumer<Finding> findings) {
-        if (!PAGES.contains(id)) {
-            findings.accept(unknown("page", id, at, PAGES));
-            return given;
-        }
-        return link(new Target.OfPage(id), given, screen.of("page." + id), at);
+        Optional<Finding> unknown = unknownPage(id, at, staff);
+        unknown.ifPresent(findings);
+        return unknown.isPresent() ? given : link(new Target.OfPage(id), given, screen.of("page." + id), at);
     }
 
     private List<Inline> stage(String id, List<Inline> given, Place at, Consumer<Finding> findings) {
@@ -179,15 +205,12 @@ public final class References {
                 .anyMatch(script -> script.head().who().forRenters()
                         && script.head().stage().word().equals(id));
         if (!used) {
-            List<String> stages = Arrays.stream(Stage.values()).map(Stage::word).toList();
-            findings.accept(
-                    stages.contains(id)
-                            ? Finding.error(
-                                            "unknown-reference",
-                                            at,
-                                            "no procedure for renters of this coach is of stage `" + id + "`")
-                                    .mend("Take the reference out.")
-                            : unknown("stage", id, at, stages));
+            findings.accept(unknownStage(id, at)
+                    .orElseGet(() -> Finding.error(
+                                    "unknown-reference",
+                                    at,
+                                    "no procedure for renters of this coach is of stage `" + id + "`")
+                            .mend("Take the reference out.")));
             return given;
         }
         return link(new Target.OfStage(id), given, screen.of("stage." + id), at);
@@ -198,13 +221,7 @@ public final class References {
                 .filter(it -> it.facts().get(Phone.ID).equals(id))
                 .findFirst();
         if (phone.isEmpty()) {
-            findings.accept(unknown(
-                    "phone",
-                    id,
-                    at,
-                    coach.fleet().phones().stream()
-                            .map(it -> it.facts().get(Phone.ID))
-                            .toList()));
+            unknownPhone(id, at, coach.fleet()).ifPresent(findings);
             return given;
         }
         String number = phone.get().facts().get(Phone.NUMBER);
@@ -255,14 +272,29 @@ public final class References {
                 .mend("Name " + Article.a(kind) + " by its id, or by a role.");
     }
 
-    static Finding unknownProcedure(String id, Place at, Library library) {
-        if (library.knows(id)) {
-            return Finding.error("procedure-does-not-apply", at, "procedure `" + id + "` does not apply to this coach")
-                    .mend("Guard the reference with the features that the procedure asks for.");
+    static Finding unknownScript(Form form, String id, Place at, Library library) {
+        Optional<Form> other = library.scripts().stream()
+                .filter(script -> script.id().equals(id))
+                .map(Script::form)
+                .findFirst();
+        if (other.isPresent() && other.get() != form) {
+            return Finding.error(
+                            "wrong-kind", at, "`" + id + "` is a " + other.get().called() + ", not a " + form.called())
+                    .near(List.of(other.get().scheme() + ":" + id));
         }
-        Finding unknown = unknown(
-                "procedure", id, at, library.scripts().stream().map(Script::id).toList());
-        List<String> now = library.scripts().stream()
+        if (other.isPresent()) {
+            return Finding.error(
+                            "procedure-does-not-apply",
+                            at,
+                            form.called() + " `" + id + "` does not apply to this coach")
+                    .mend("Guard the reference with the features that it asks for.");
+        }
+        List<Script> scripts = library.scripts().stream()
+                .filter(script -> script.form() == form)
+                .toList();
+        Finding unknown =
+                unknown(form.called(), id, at, scripts.stream().map(Script::id).toList());
+        List<String> now = scripts.stream()
                 .filter(script -> script.head().facts().all(Head.FORMERLY).contains(id))
                 .map(Script::id)
                 .toList();
@@ -271,6 +303,28 @@ public final class References {
 
     static Finding unknownWord(String id, Place at, Fleet fleet) {
         return unknown("word", id, at, fleet.words().stream().map(Word::id).toList());
+    }
+
+    static Optional<Finding> unknownPage(String id, Place at, boolean staff) {
+        if (PAGES.contains(id) || staff && STAFF_PAGES.contains(id)) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                STAFF_PAGES.contains(id)
+                        ? Finding.error("staff-page-for-renter", at, "page `" + id + "` is for staff")
+                                .mend("Take the reference out; renters never see that page.")
+                        : unknown("page", id, at, PAGES));
+    }
+
+    static Optional<Finding> unknownStage(String id, Place at) {
+        List<String> stages = Arrays.stream(Stage.values()).map(Stage::word).toList();
+        return stages.contains(id) ? Optional.empty() : Optional.of(unknown("stage", id, at, stages));
+    }
+
+    static Optional<Finding> unknownPhone(String id, Place at, Fleet fleet) {
+        List<String> phones =
+                fleet.phones().stream().map(it -> it.facts().get(Phone.ID)).toList();
+        return phones.contains(id) ? Optional.empty() : Optional.of(unknown("phone", id, at, phones));
     }
 
     private static Finding unknown(String kind, String id, Place at, List<String> known) {

@@ -18,11 +18,24 @@ import java.util.stream.Stream;
 /**
  * The names that every procedure may use: {@code unit} and {@code fleet} with their facts, {@code
  * phone}, {@code has} with the features, {@code count}, {@code all} with every thing of a kind, and
- * each kind with its ids and roles.
+ * each kind with its ids and roles; {@code reckoned}, and what other scripts there are for it.
+ *
+ * @param scripts {@code procedure} and {@code trouble}, see {@link ScriptNames}; {@code back}, see {@link WayBack}
  */
-record RootNames(Coach coach) implements Names {
+record RootNames(Coach coach, Map<String, Names> scripts) implements Names {
     static final List<String> ROOTS = Stream.concat(
-                    Stream.of("unit", "fleet", "phone", "has", "count", "all"), Kinds.names().stream())
+                    Stream.of(
+                            "unit",
+                            "fleet",
+                            "phone",
+                            "has",
+                            "count",
+                            "all",
+                            "reckoned",
+                            "back",
+                            "procedure",
+                            "trouble"),
+                    Kinds.names().stream())
             .toList();
 
     @Override
@@ -34,6 +47,8 @@ record RootNames(Coach coach) implements Names {
             case "phone" -> new Value.Inner(Names.of(phones()));
             case "has" -> new Value.Inner(new FeatureNames(coach));
             case "count" -> new Value.Inner(Names.of(doors()));
+            case "reckoned" -> new Value.Inner(new ReckonedNames(coach));
+            case "back", "procedure", "trouble" -> new Value.Inner(scripts.getOrDefault(name, Names.of(Map.of())));
             case "all" -> new Value.Inner(Names.of(everything()));
             default ->
                 Kinds.named(name)
@@ -76,7 +91,7 @@ record RootNames(Coach coach) implements Names {
     private Map<String, Value> everything() {
         Map<String, Value> values = new LinkedHashMap<>();
         for (String kind : Kinds.names()) {
-            List<Value> each = coach.things()
+            List<Value> each = coach.walked()
                     .filter(thing -> thing.kind().equals(kind))
                     .<Value>map(thing -> new Value.Inner(new ThingNames(coach, thing)))
                     .toList();

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * A procedure as written, before it is filled in for a coach.
+ * A procedure or trouble guide as written, before it is filled in for a coach.
  *
  * @param body the Markdown below the head, with line breaks as {@code \n}
  * @param template the body, compiled once for all coaches
@@ -17,6 +17,7 @@ import java.util.function.Consumer;
  * @param unit the coach whose folder it is in; empty for a shared one
  */
 public record Script(
+        Form form,
         Head head,
         Condition when,
         SourceFile file,
@@ -27,6 +28,7 @@ public record Script(
         Optional<String> unit) {
     /** A malformed body is told here, once, and not again for each coach. */
     public static Script of(
+            Form form,
             Head head,
             Condition when,
             SourceFile file,
@@ -40,7 +42,7 @@ public record Script(
                 firstLine,
                 Template.Escape.MARKDOWN,
                 complaint -> findings.accept(Filling.finding(complaint)));
-        return new Script(head, when, file, body, firstLine, template, Passage.of(file, body, firstLine), unit);
+        return new Script(form, head, when, file, body, firstLine, template, Passage.of(file, body, firstLine), unit);
     }
 
     public String id() {

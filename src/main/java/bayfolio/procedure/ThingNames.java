@@ -16,7 +16,13 @@ record ThingNames(Coach coach, Thing thing) implements Names {
 
     @Override
     public Value find(String name) {
-        return name.equals(PLACE) ? place() : facts().find(name);
+        return name.equals(PLACE) ? place() : name.equals("id") ? id() : facts().find(name);
+    }
+
+    /** Where it is also a role of others, a mark says that this one alone is meant. */
+    private Value id() {
+        boolean shared = coach.named(thing.kind(), thing.id()).size() > 1;
+        return new Value.Text((shared ? References.EXACTLY : "") + thing.id());
     }
 
     @Override

@@ -53,6 +53,14 @@ public final class Unfilled {
         Unfilled unfilled = new Unfilled(fleet, library, findings);
         for (Script script : library.scripts()) {
             unfilled.references(script);
+            script.head().facts().find(Head.UNDOES).stream()
+                    .flatMap(List::stream)
+                    .forEach(undone -> {
+                        if (!library.knows(Form.PROCEDURE, undone.value())) {
+                            findings.accept(
+                                    References.unknownScript(Form.PROCEDURE, undone.value(), undone.at(), library));
+                        }
+                    });
             for (Template.Asked asked : script.template().asked()) {
                 unfilled.name(asked, script);
             }
@@ -85,11 +93,26 @@ public final class Unfilled {
             }
         } else if (!References.isScheme(kind)) {
             findings.accept(References.unknownScheme(kind + ":" + name, kind, at));
-        } else if (kind.equals("procedure") && !filled && !library.knows(name)) {
-            findings.accept(References.unknownProcedure(name, at, library));
+        } else if (!filled
+                && form(kind).filter(form -> !library.knows(form, name)).isPresent()) {
+            findings.accept(References.unknownScript(form(kind).orElseThrow(), name, at, library));
         } else if (kind.equals("word") && !filled && fleet.word(name).isEmpty()) {
             findings.accept(References.unknownWord(name, at, fleet));
+        } else if (kind.equals("page") && !filled) {
+            boolean staff =
+                    script.head().facts().has(Head.WHO) && !script.head().who().forRenters();
+            References.unknownPage(name, at, staff).ifPresent(findings);
+        } else if (kind.equals("stage") && !filled) {
+            References.unknownStage(name, at).ifPresent(findings);
+        } else if (kind.equals("phone") && !filled) {
+            References.unknownPhone(name, at, fleet).ifPresent(findings);
         }
+    }
+
+    private static Optional<Form> form(String scheme) {
+        return Stream.of(Form.values())
+                .filter(form -> form.hasSteps() && form.scheme().equals(scheme))
+                .findFirst();
     }
 
     private Known known(Script script) {
@@ -183,6 +206,9 @@ public final class Unfilled {
             case "has" -> Declared.of(Feature.words(), it -> Declared.NONE);
             case "unit" -> Declared.of(Unit.SHAPE);
             case "fleet" -> Declared.of(FleetFacts.SHAPE);
+            case "reckoned" -> Declared.of(ReckonedNames.words(), it -> Declared.NONE);
+            case "back", "procedure" -> scripts(Form.PROCEDURE);
+            case "trouble" -> scripts(Form.TROUBLE);
             case "all" -> Declared.of(Kinds.names(), Unfilled::kind);
             default ->
                 Kinds.named(word)
@@ -190,6 +216,11 @@ public final class Unfilled {
                         .filter(it -> !it.known().orElseThrow().isEmpty())
                         .orElse(Declared.OPEN);
         };
+    }
+
+    private Declared scripts(Form form) {
+        return Declared.of(
+                List.copyOf(library.ids(form)), it -> Declared.of(ScriptNames.WORDS, inner -> Declared.NONE));
     }
 
     private static Declared kind(String name) {

@@ -18,19 +18,24 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * A folder that is published into, {@code web} within it being the public root. A list of what was
+ * A root within the folder that is published into: {@code web}, which is public, or {@code staff}. A list of what was
  * written, with checksums, tells its own files from foreign ones, which are never touched.
  */
 final class OutputFolder {
-    private static final String WEB = "web";
-    private static final String NEXT = ".web-next";
-    private static final String LAST = ".web-last";
-    private static final String WRITTEN = "written.txt";
-
     private final Path folder;
+    private final Path root;
+    private final Path next;
+    private final Path last;
+    private final Path list;
+    private final Path listNext;
 
-    OutputFolder(Path folder) {
+    OutputFolder(Path folder, String name) {
         this.folder = folder;
+        this.root = folder.resolve(name);
+        this.next = folder.resolve("." + name + "-next");
+        this.last = folder.resolve("." + name + "-last");
+        this.list = folder.resolve(name + "-written.txt");
+        this.listNext = folder.resolve(name + "-written.txt-next");
     }
 
     /**
@@ -45,17 +50,16 @@ final class OutputFolder {
         recover();
         Map<String, String> written = written();
         Map<String, byte[]> files = new TreeMap<>();
-        Path web = folder.resolve(WEB);
-        if (!there(web)) {
+        if (!there(root)) {
             return files;
         }
         // A link to a folder would be swapped away, and what it leads to would stay as it was.
-        if (!Files.isDirectory(web, LinkOption.NOFOLLOW_LINKS)) {
-            throw noFolder(web);
+        if (!Files.isDirectory(root, LinkOption.NOFOLLOW_LINKS)) {
+            throw noFolder(root);
         }
-        try (Stream<Path> paths = Files.walk(web)) {
+        try (Stream<Path> paths = Files.walk(root)) {
             for (Path path : paths.filter(OutputFolder::isNoFolder).toList()) {
-                String name = web.relativize(path).toString().replace('\\', '/');
+                String name = root.relativize(path).toString().replace('\\', '/');
                 if (!Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)) {
                     throw foreign(path);
                 }
@@ -91,9 +95,6 @@ final class OutputFolder {
     /** Writes a whole site beside the last one, then swaps it in. */
     void swapIn(Map<String, byte[]> files) throws IOException {
         Files.createDirectories(folder);
-        Path next = folder.resolve(NEXT);
-        Path web = folder.resolve(WEB);
-        Path last = folder.resolve(LAST);
         delete(next);
         StringBuilder written = new StringBuilder();
         for (Map.Entry<String, byte[]> file : new TreeMap<>(files).entrySet()) {
@@ -107,14 +108,12 @@ final class OutputFolder {
         }
         // The list goes first: should the machine stop here, the next run finds both sites' files
         // known or recovers.
-        Path list = folder.resolve(WRITTEN);
-        Path listNext = folder.resolve(WRITTEN + "-next");
         Files.writeString(listNext, written.toString(), StandardCharsets.UTF_8);
         delete(last);
-        if (Files.exists(web)) {
-            Files.move(web, last, StandardCopyOption.ATOMIC_MOVE);
+        if (Files.exists(root)) {
+            Files.move(root, last, StandardCopyOption.ATOMIC_MOVE);
         }
-        Files.move(next, web, StandardCopyOption.ATOMIC_MOVE);
+        Files.move(next, root, StandardCopyOption.ATOMIC_MOVE);
         Files.move(listNext, list, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         delete(last);
     }
@@ -124,17 +123,10 @@ final class OutputFolder {
      * one no longer beside, that one is the site, and its list becomes the list.
      */
     private void recover() throws IOException {
-        Path last = folder.resolve(LAST);
-        Path web = folder.resolve(WEB);
-        Path listNext = folder.resolve(WRITTEN + "-next");
-        if (there(last) && !there(web)) {
-            Files.move(last, web, StandardCopyOption.ATOMIC_MOVE);
-        } else if (there(web) && there(listNext) && !there(folder.resolve(NEXT))) {
-            Files.move(
-                    listNext,
-                    folder.resolve(WRITTEN),
-                    StandardCopyOption.ATOMIC_MOVE,
-                    StandardCopyOption.REPLACE_EXISTING);
+        if (there(last) && !there(root)) {
+            Files.move(last, root, StandardCopyOption.ATOMIC_MOVE);
+        } else if (there(root) && there(listNext) && !there(next)) {
+            Files.move(listNext, list, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         }
         Files.deleteIfExists(listNext);
         delete(last);
@@ -142,7 +134,6 @@ final class OutputFolder {
 
     private Map<String, String> written() throws IOException {
         Map<String, String> written = new TreeMap<>();
-        Path list = folder.resolve(WRITTEN);
         if (Files.exists(list)) {
             for (String line : Files.readAllLines(list, StandardCharsets.UTF_8)) {
                 int gap = line.indexOf("  ");

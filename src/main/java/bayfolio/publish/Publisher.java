@@ -3,6 +3,7 @@ package bayfolio.publish;
 import bayfolio.check.Case;
 import bayfolio.check.Check;
 import bayfolio.compose.Composer;
+import bayfolio.handbook.Copy;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.prose.ScreenWords;
@@ -12,6 +13,7 @@ import bayfolio.render.web.WebSite;
 import bayfolio.template.Complaint;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -29,50 +31,72 @@ public final class Publisher {
     /**
      * @param root the fleet folder, for its photos
      * @param units ids of the coaches to publish anew; those published before stay as they are
-     * @return the paths of the site
+     * @return the paths of the renters' site
      * @throws PublishException in one sentence, when something is wrong; nothing was changed then
      */
     public static Set<String> publish(
             Check check, Fleet fleet, Path root, Theme theme, ScreenWords screen, List<String> units, Path out)
             throws IOException, PublishException {
-        OutputFolder folder = new OutputFolder(out);
-        Map<String, byte[]> before = folder.published();
+        OutputFolder web = new OutputFolder(out, "web");
+        OutputFolder staff = new OutputFolder(out, "staff");
+        Map<String, byte[]> webBefore = web.published();
+        Map<String, byte[]> staffBefore = staff.published();
         List<Case> chosen = check.cases().stream()
                 .filter(coach -> units.isEmpty() || units.contains(coach.unit().id()))
                 .toList();
         WebSite site = new WebSite(theme, screen);
-        Map<String, byte[]> files = new TreeMap<>();
-        Set<String> staff = new HashSet<>();
-        for (Case coach : chosen) {
-            if (site.complaints().isEmpty()) {
-                files.putAll(site.pages(Composer.compose(coach, screen)));
-                files.putAll(Pictures.of(
-                        coach.unit(), root.resolve(coach.unit().folder()).resolve("photos")));
-                staff.addAll(StaffTexts.of(coach));
-            }
-        }
-        List<WebSite.Entry> coaches = check.cases().stream()
-                .filter(coach -> chosen.contains(coach)
-                        || before.containsKey(coach.unit().id() + "/index.html"))
-                .map(coach -> new WebSite.Entry(coach.unit().id(), coach.unit().name()))
-                .toList();
-        for (WebSite.Entry coach : coaches) {
-            if (chosen.stream().noneMatch(it -> it.unit().id().equals(coach.unit()))) {
-                before.forEach((path, bytes) -> {
-                    if (path.startsWith(coach.unit() + "/")) {
-                        files.put(path, bytes);
-                    }
-                });
-            }
-        }
-        files.putAll(site.shared(
-                fleet.name(), fleet.facts().facts().all(FleetFacts.LANGUAGES).get(0), coaches));
         refuse(
                 "The theme is wrong",
                 site.complaints().stream().map(Publisher::sentence).toList());
-        refuse("The rendered site is wrong", Audit.of(files, staff));
-        folder.swapIn(files);
-        return files.keySet();
+        Copies copies = new Copies(check.cases(), chosen, fleet, root, site, screen);
+        Map<String, byte[]> forRenters = copies.of(Copy.RENTERS, webBefore);
+        Map<String, byte[]> forStaff = copies.of(Copy.STAFF, staffBefore);
+        refuse(
+                "The theme is wrong",
+                site.complaints().stream().map(Publisher::sentence).toList());
+        Set<String> secret = new HashSet<>();
+        chosen.forEach(coach -> secret.addAll(StaffTexts.of(coach)));
+        refuse("The rendered site is wrong", Audit.of(forRenters, secret));
+        refuse("The rendered staff copy is wrong", Audit.of(forStaff, Set.of()));
+        staff.swapIn(forStaff);
+        web.swapIn(forRenters);
+        return forRenters.keySet();
+    }
+
+    /**
+     * The files of either copy.
+     *
+     * @param all the coaches of the fleet
+     * @param chosen those to be made anew
+     */
+    private record Copies(List<Case> all, List<Case> chosen, Fleet fleet, Path root, WebSite site, ScreenWords screen) {
+        /** @param before what was published last; of it stays what is not made anew */
+        Map<String, byte[]> of(Copy copy, Map<String, byte[]> before) throws IOException {
+            Map<String, byte[]> files = new TreeMap<>();
+            List<WebSite.Entry> coaches = new ArrayList<>();
+            for (Case coach : all) {
+                String unit = coach.unit().id();
+                if (chosen.contains(coach)) {
+                    files.putAll(site.pages(Composer.compose(coach, screen, copy)));
+                    files.putAll(Pictures.of(
+                            coach.unit(), root.resolve(coach.unit().folder()).resolve("photos"), copy));
+                } else if (before.containsKey(unit + "/index.html")) {
+                    before.forEach((path, bytes) -> {
+                        if (path.startsWith(unit + "/")) {
+                            files.put(path, bytes);
+                        }
+                    });
+                } else {
+                    continue;
+                }
+                coaches.add(new WebSite.Entry(unit, coach.unit().name()));
+            }
+            files.putAll(site.shared(
+                    fleet.name(),
+                    fleet.facts().facts().all(FleetFacts.LANGUAGES).get(0),
+                    coaches));
+            return files;
+        }
     }
 
     private static String sentence(Complaint complaint) {

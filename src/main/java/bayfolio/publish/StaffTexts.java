@@ -14,6 +14,7 @@ import bayfolio.source.Located;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -39,11 +40,12 @@ final class StaffTexts {
                 .flatMap(StaffTexts::sentences)
                 .forEach(staff::add);
         // What a renter's procedure says in the same words is no secret.
-        coach.procedures().stream()
+        String open = coach.procedures().stream()
                 .filter(it -> it.head().who().forRenters())
                 .flatMap(StaffTexts::sentences)
                 .map(StaffTexts::plain)
-                .forEach(staff.texts::remove);
+                .collect(Collectors.joining("\n"));
+        staff.texts.removeIf(open::contains);
         return staff.texts;
     }
 
@@ -64,9 +66,9 @@ final class StaffTexts {
     }
 
     private static Stream<String> sentences(Procedure procedure) {
-        return procedure
-                .steps()
-                .flatMap(step -> step.text().stream())
+        return Stream.concat(
+                        procedure.steps().flatMap(step -> step.text().stream()),
+                        procedure.endings().stream().flatMap(ending -> ending.text().stream()))
                 .filter(Block.Paragraph.class::isInstance)
                 .map(block -> Inline.plain(((Block.Paragraph) block).text()));
     }

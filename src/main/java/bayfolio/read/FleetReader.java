@@ -11,6 +11,7 @@ import bayfolio.model.Unit;
 import bayfolio.model.Words;
 import bayfolio.procedure.Condition;
 import bayfolio.procedure.ConditionReader;
+import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads a whole fleet folder; what is broken in one file hides nothing of the others. */
@@ -59,7 +61,7 @@ public final class FleetReader {
                         new FleetFacts(new Facts(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")), Map.of())));
         Optional<Roles> roles = yaml(SHARED + "/roles.yaml", Roles.SHAPE);
         Optional<Words> words = yaml(SHARED + "/words.yaml", Words.SHAPE);
-        List<Script> scripts = new ArrayList<>(scripts(SHARED + "/procedures", Optional.empty()));
+        List<Script> scripts = new ArrayList<>(scripts(SHARED, Optional.empty()));
         List<String> names = folder.folders("units").stream()
                 .filter(name -> !name.equals("shared"))
                 .toList();
@@ -91,8 +93,7 @@ public final class FleetReader {
     private OfACoach coach(String path) {
         Optional<Unit> unit = yaml(path + "/unit.yaml", Unit.SHAPE);
         Optional<String> id = unit.flatMap(it -> it.facts().find(Unit.ID));
-        List<Script> scripts =
-                id.map(it -> scripts(path + "/procedures", Optional.of(it))).orElse(List.of());
+        List<Script> scripts = id.map(it -> scripts(path, Optional.of(it))).orElse(List.of());
         unit.ifPresent(it -> Photos.check(folder, path + "/photos", it, findings::add));
         return new OfACoach(unit, scripts, findings);
     }
@@ -132,8 +133,12 @@ public final class FleetReader {
     }
 
     private List<Script> scripts(String path, Optional<String> unit) {
-        List<OfAFile> files = folder.files(path, ".md").parallelStream()
-                .map(name -> script(path + "/" + name, unit))
+        List<OfAFile> files = Stream.of(Form.values())
+                .flatMap(form -> folder.files(path + "/" + form.folder(), ".md").stream()
+                        .map(name -> path + "/" + form.folder() + "/" + name))
+                .toList()
+                .parallelStream()
+                .map(file -> script(file, unit))
                 .toList();
         files.forEach(it -> findings.addAll(it.findings));
         return files.stream().flatMap(it -> it.script.stream()).toList();
@@ -148,7 +153,15 @@ public final class FleetReader {
         return new OfAFile(script, found);
     }
 
-    /** A procedure file: a head between two lines of three hyphens, then Markdown. */
+    /** What a file is tells its folder. */
+    private static Form form(SourceFile file) {
+        return Stream.of(Form.values())
+                .filter(form -> file.path().contains("/" + form.folder() + "/"))
+                .findFirst()
+                .orElse(Form.PROCEDURE);
+    }
+
+    /** A procedure or trouble guide: a head between two lines of three hyphens, then Markdown. */
     static Optional<Script> script(SourceFile file, Optional<String> unit, Consumer<Finding> findings) {
         List<String> lines = file.text().lines().toList();
         boolean begun = !lines.isEmpty() && lines.get(0).strip().equals("---");
@@ -172,6 +185,7 @@ public final class FleetReader {
                 .flatMap(node -> new Decoder(file, 2, findings).record(node, Head.SHAPE))
                 .filter(it -> it.facts().has(Head.ID))
                 .map(it -> Script.of(
+                        form(file),
                         it,
                         it.facts()
                                 .located(Head.WHEN)

@@ -98,6 +98,12 @@ public final class ReferencePage {
             new Chapter("A procedure: its head", Head.SHAPE, """
                             A procedure is a Markdown file in `units/shared/procedures/`, or in `units/<id>/procedures/` for what
                             only one coach needs. It begins with a head between two lines of three hyphens; the text follows below.
+
+                            A trouble guide is such a file in `units/shared/trouble/`: its steps are checks, cheap and likely ones
+                            first, points below a check say what each finding means, and it ends with `## If nothing helped`. A file
+                            in `units/shared/stages/` tells of a part of the trip; each `## …` in it is a question that renters ask,
+                            answered below by references. The page of the stage lists its procedures in the order in which the
+                            questions name them.
                             """, """
                             ---
                             id: use-water-pump
@@ -293,7 +299,10 @@ public final class ReferencePage {
                         + codes(Arrays.stream(Side.values()).map(Type::word).toList(), "or")
                         + ". A compartment that goes right through has two.");
         page.append("""
-                | `all.<kind>` | Every thing of [a kind](#kinds), for sections: `{{#all.switch}}…{{/all.switch}}`. |
+                | `all.<kind>` | Every thing of [a kind](#kinds) in walking order, for sections: `{{#all.switch}}…{{/all.switch}}`. |
+                | `reckoned.<what>` | What is worked out from the coach: `bleach-for-50ppm` and `bleach-for-100ppm`, how much household bleach disinfects its fresh tank. |
+                | `procedure.<id>`, `trouble.<id>` | Whether that one applies to the coach, for a section around a reference to it: `{{#trouble.no-heat}}See [](trouble:no-heat).{{/trouble.no-heat}}` |
+                | `back.<procedure>` | What that procedure sends to, from its end to its beginning, each replaced by the procedures that name it under `undoes`: `{{#back.set-up-on-site}}1. [](procedure:{{id}}){{/back.set-up-on-site}}`. Each has `id` and `title`. What the procedure names itself is left out. |
                 | `<kind>.<id>` | The thing of that id, for a procedure of one coach: `{{tank.gray.capacity}}`. |
                 | `<kind>.<role>` | All that hold that [role](roles.yaml), in walking order from the entry door. If only one holds it, its keys may follow at once: `{{tank.fresh.capacity}}`. |
                 | `<key>.<key>` | Where a fact names another thing by its id, the keys of that thing may follow: `{{tank.name}}` within a connection. |
@@ -336,9 +345,13 @@ public final class ReferencePage {
                 | `[](<kind>:<id>)` | The thing of that [kind](#kinds) and id, on the coach or at the site. |
                 | `[](<kind>:<role>)` | All things that hold that [role](roles.yaml), joined by “and”. |
                 | `[](procedure:<id>)` | Another procedure, if it applies to the coach. |
+                | `[](trouble:<id>)` | A trouble guide, if it applies to the coach. |
                 | `[](word:<id>)` | A [word](words.yaml) of the glossary. |
                 """);
-        row("`[](page:<name>)`", "A page: " + codes(References.PAGES, "or") + ".");
+        row(
+                "`[](page:<name>)`",
+                "A page: " + codes(References.PAGES, "or") + "; in texts for staff "
+                        + codes(References.STAFF_PAGES, "or") + ", too.");
         row(
                 "`[](stage:<stage>)`",
                 "The procedures of a part of the trip: "
@@ -408,6 +421,10 @@ public final class ReferencePage {
             case FURNACE -> appliance("furnace");
             case HYDRONIC -> appliance("hydronic-heater");
             case BLOWN_AIR_HEATER -> appliance("blown-air-heater");
+            case HEATER_GAS -> "a `furnace`, `hydronic-heater` or `blown-air-heater` has `gas` among its `energy`";
+            case HEATER_DIESEL ->
+                "a `furnace`, `hydronic-heater` or `blown-air-heater` has `diesel` among its `energy`";
+            case HEATER_ELECTRIC -> "a `furnace`, `hydronic-heater` or `blown-air-heater` has `ac` among its `energy`";
             case FROST_PROTECTION_VALVE -> role("frost-valve");
             case ROOF_AC -> "it has an appliance `air-conditioner` or `heat-pump`";
             case HEAT_PUMP -> appliance("heat-pump");
@@ -436,6 +453,7 @@ public final class ReferencePage {
             case KEYLESS_ENTRY -> role("entry-keypad");
             case ANTENNA_RAISED -> role("antenna-control");
             case DROP_DOWN_BED -> appliance("drop-down-bed");
+            case SLIDES_BEFORE_LEVEL -> "`first` of the setup is `slides`";
             case SLIDING_TRAYS -> "it has a tray";
             case DIESEL -> "its engine burns `diesel`";
             case GASOLINE -> "its engine burns `gasoline`";

@@ -26,6 +26,7 @@ import bayfolio.model.Compartment;
 import bayfolio.model.Cord;
 import bayfolio.model.Inverter;
 import bayfolio.model.Region;
+import bayfolio.model.Service;
 import bayfolio.model.Size;
 import bayfolio.model.Slide;
 import bayfolio.model.Tank;
@@ -75,7 +76,9 @@ public final class ImpossibleFigure implements Rule {
             Tank.USABLE,
             Bank.USABLE,
             Inverter.EFFICIENCY,
-            Charger.EFFICIENCY);
+            Charger.EFFICIENCY,
+            Service.EVERY_DISTANCE,
+            Service.EVERY_HOURS);
 
     /** Keys by which nothing is said to be allowed, drawn or left out. */
     private static final Set<Key<?>> MAY_BE_NOTHING = Set.of(

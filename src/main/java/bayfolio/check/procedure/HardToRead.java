@@ -15,10 +15,13 @@ import java.util.stream.Stream;
 
 /**
  * Flags a procedure whose own words, without the names and values that are filled in, ask for more
- * than six years of school.
+ * than six years of school, or run on in long sentences.
  */
 public final class HardToRead implements FleetRule {
     private static final double HIGHEST_GRADE = 6.0;
+
+    /** In words. */
+    private static final double LONGEST_SENTENCE = 12.0;
 
     /** The formula says nothing of shorter texts. */
     private static final int FEWEST_WORDS = 100;
@@ -33,17 +36,25 @@ public final class HardToRead implements FleetRule {
                 .filter(passage -> passage.part() != Passage.Part.HEADING)
                 .map(Passage::own)
                 .collect(Collectors.joining(". ")));
-        return text.words() >= FEWEST_WORDS && text.grade() > HIGHEST_GRADE
-                ? Optional.of(Finding.warning(
-                                "hard-to-read",
-                                script.head().facts().at(Head.ID),
-                                String.format(
-                                        Locale.ROOT,
-                                        "procedure `%s` reads at grade %.1f; the highest is %.1f",
-                                        script.id(),
-                                        text.grade(),
-                                        HIGHEST_GRADE))
-                        .mend("Use shorter sentences and shorter words."))
+        if (text.words() < FEWEST_WORDS) {
+            return Optional.empty();
+        }
+        if (text.grade() > HIGHEST_GRADE) {
+            return Optional.of(finding(script, "reads at grade %.1f", text.grade(), HIGHEST_GRADE));
+        }
+        double sentence = (double) text.words() / text.sentences();
+        return sentence > LONGEST_SENTENCE
+                ? Optional.of(
+                        finding(script, "has %.1f words in a sentence on the average", sentence, LONGEST_SENTENCE))
                 : Optional.empty();
+    }
+
+    private static Finding finding(Script script, String what, double figure, double most) {
+        return Finding.warning(
+                        "hard-to-read",
+                        script.head().facts().at(Head.ID),
+                        script.form().called() + " `" + script.id() + "` "
+                                + String.format(Locale.ROOT, what + "; the highest is %.1f", figure, most))
+                .mend("Use shorter sentences and shorter words.");
     }
 }

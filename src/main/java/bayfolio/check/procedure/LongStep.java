@@ -6,11 +6,15 @@ import bayfolio.model.Fleet;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Passage;
 import bayfolio.prose.Readability;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Flags a step of more than twenty words, not counting the names and values that are filled in. */
 public final class LongStep implements FleetRule {
     private static final int MOST = 20;
+
+    /** Points are marked off by blanks where their hyphens stood. */
+    private static final Pattern POINT = Pattern.compile("\\n(?= {4,})");
 
     @Override
     public Stream<Finding> check(Fleet fleet, Library library) {
@@ -25,7 +29,11 @@ public final class LongStep implements FleetRule {
                         .mend("Split it into two steps, or leave words out."));
     }
 
+    /** Of the longest stretch: a step, or one of the points below it. */
     private static int words(Passage passage) {
-        return Readability.words(passage.own());
+        return POINT.splitAsStream(passage.own())
+                .mapToInt(Readability::words)
+                .max()
+                .orElse(0);
     }
 }

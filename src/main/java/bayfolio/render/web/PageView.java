@@ -2,6 +2,7 @@ package bayfolio.render.web;
 
 import bayfolio.handbook.AddressBook;
 import bayfolio.handbook.Content;
+import bayfolio.handbook.Copy;
 import bayfolio.handbook.Handbook;
 import bayfolio.handbook.Page;
 import bayfolio.handbook.Section;
@@ -48,6 +49,8 @@ final class PageView {
                 .with("title", page.title())
                 .with("coach", handbook.name())
                 .with("is-home", home)
+                .with("urgent", page.urgent())
+                .with("staff-copy", handbook.copy() == Copy.STAFF)
                 .with("kind", kind())
                 .with("root", up(page.path()) + "../")
                 .with("home", up(page.path()) + "index.html")
@@ -144,7 +147,10 @@ final class PageView {
             return View.oneOf(INLINES)
                     .with(
                             "link",
-                            new View().with("href", href(inline.target())).with("inlines", inlines(inline.inside())));
+                            new View()
+                                    .with("href", href(inline.target()))
+                                    .with("explains", inline.target() instanceof Target.OfWord)
+                                    .with("inlines", inlines(inline.inside())));
         }
     }
 

@@ -1,5 +1,6 @@
 package bayfolio.render.web;
 
+import bayfolio.handbook.Copy;
 import bayfolio.model.Photo;
 import bayfolio.model.Unit;
 import java.awt.image.BufferedImage;
@@ -25,10 +26,10 @@ public final class Pictures {
     }
 
     /** @param folder where the photos of the coach are */
-    public static Map<String, byte[]> of(Unit unit, Path folder) throws IOException {
+    public static Map<String, byte[]> of(Unit unit, Path folder, Copy copy) throws IOException {
         Map<String, byte[]> files = new TreeMap<>();
         for (Photo photo : unit.photos()) {
-            if (!photo.forStaff()) {
+            if (copy == Copy.STAFF || !photo.forStaff()) {
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream();
                 BufferedImage picture = Thumbnails.of(
                                 folder.resolve(photo.file()).toFile())

@@ -1,0 +1,46 @@
+package bayfolio.procedure;
+
+import bayfolio.fact.Type;
+import java.util.List;
+
+/** What a script is: something to do, the way from a symptom to its remedy, or the questions of a part of the trip. */
+public enum Form {
+    PROCEDURE("procedures", "procedure", List.of("Done when", "If not")),
+    TROUBLE("trouble", "trouble guide", List.of("If nothing helped")),
+    /** Has no steps; each of its sections is a question, answered by links. */
+    STAGE("stages", "stage page", List.of());
+
+    private final String folder;
+    private final String name;
+    private final List<String> endings;
+
+    Form(String folder, String name, List<String> endings) {
+        this.folder = folder;
+        this.name = name;
+        this.endings = endings;
+    }
+
+    /** Its folder, beside that of the shared ones and in that of a coach. */
+    public String folder() {
+        return folder;
+    }
+
+    /** As findings call it. */
+    public String called() {
+        return name;
+    }
+
+    public boolean hasSteps() {
+        return this != STAGE;
+    }
+
+    /** The sections that it ends with, each of which it must have. One without steps may have any. */
+    public List<String> endings() {
+        return endings;
+    }
+
+    /** What references to it begin with. */
+    public String scheme() {
+        return Type.word(this);
+    }
+}

@@ -1,0 +1,60 @@
+package bayfolio.procedure;
+
+import bayfolio.measure.Liters;
+import bayfolio.model.Coach;
+import bayfolio.model.Tank;
+import bayfolio.reckon.Bleach;
+import bayfolio.template.Names;
+import bayfolio.template.Value;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is worked out from the facts of the coach: {@code reckoned.bleach-for-50ppm}. */
+record ReckonedNames(Coach coach) implements Names {
+    private static final Map<String, Double> DOSES = doses();
+
+    private static Map<String, Double> doses() {
+        Map<String, Double> doses = new LinkedHashMap<>();
+        doses.put("bleach-for-50ppm", 50.0);
+        doses.put("bleach-for-100ppm", 100.0);
+        return doses;
+    }
+
+    static List<String> words() {
+        return List.copyOf(DOSES.keySet());
+    }
+
+    @Override
+    public Value find(String word) {
+        Double dose = DOSES.get(word);
+        if (dose == null) {
+            return new Value.Unknown();
+        }
+        Optional<Liters> tank = coach.unit().tanks().stream()
+                .filter(it -> it.contents() == Tank.Contents.FRESH)
+                .map(it -> it.facts().get(Tank.CAPACITY))
+                .findFirst();
+        return tank.<Value>map(it -> new Value.Text(dose(dose, it)))
+                .orElse(new Value.Absent(
+                        "this coach has no fresh-water tank", "Guard the text with {{#has.gravity-fill}}."));
+    }
+
+    @Override
+    public Collection<String> known() {
+        return words();
+    }
+
+    /** {@code 0.9 cup (210 mL) of 5.25 % bleach, or 130 mL of 8.25 %}: the strength is on the bottle. */
+    private String dose(double milligramsPerLiter, Liters tank) {
+        return amount(Bleach.WEAK, milligramsPerLiter, tank) + ", or "
+                + amount(Bleach.STRONG, milligramsPerLiter, tank);
+    }
+
+    private String amount(Bleach bleach, double milligramsPerLiter, Liters tank) {
+        return bleach.toReach(milligramsPerLiter, tank)
+                        .both(coach.unit().region().first()) + " of " + bleach.percent() + " % bleach";
+    }
+}
