@@ -22,6 +22,7 @@ final class ArchitectureTest {
             "fact",
             "prose",
             "model",
+            "reckon",
             "template",
             "procedure",
             "read",

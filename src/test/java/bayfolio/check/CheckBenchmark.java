@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  * <p>The coaches are those of the demo fleet, copied under other ids.
  */
 final class CheckBenchmark {
-    private static final List<String> DEMO = List.of("whimbrel", "dunlin", "turnstone");
+    private static final List<String> DEMO = List.of("whimbrel", "dunlin", "turnstone", "phalarope", "redpoll");
     private static final int WARM_UP = 150;
     private static final int RUNS = 51;
     private static final int MANY = 1000;

@@ -19,12 +19,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class FeatureTest {
-    /** Read out of the three descriptions by a person, key by key. */
-    private static final Map<String, String> DEMO = Map.of("whimbrel", """
+    /** Read out of the descriptions by a person, key by key. */
+    private static final Map<String, String> DEMO =
+            Map.of("whimbrel", """
                     shore-50a cord-reel-powered transfer-automatic surge-protection small-supply-adapter
                     generator inverter house-lead-acid battery-boost battery-switch-relay
                     lp-tank city-water gravity-fill water-heater-gas water-heater-electric outside-shower
-                    furnace roof-ac black-tank gray-tank-hose tank-flush
+                    furnace heater-gas roof-ac black-tank gray-tank-hose tank-flush
                     fridge-two-way hob-gas oven-gas microwave
                     slide-out jacks awning-electric step-electric sliding-trays
                     gasoline rear-camera dual-rear-wheels hitch after-hours-pickup
@@ -32,16 +33,31 @@ class FeatureTest {
                     shore-30a cord-fixed transfer-manual small-supply-adapter
                     generator house-lead-acid battery-switch-manual
                     lp-tank city-water gravity-fill water-heater-gas outside-shower
-                    furnace roof-ac black-tank gray-tank-hose
+                    furnace heater-gas roof-ac black-tank gray-tank-hose
                     fridge-two-way hob-gas oven-gas microwave
                     leveling-ramps awning-manual step-electric
                     gasoline rear-camera dual-rear-wheels spare-wheel after-hours-pickup
                     """, "turnstone", """
                     hookup-230v cord-detachable small-supply-adapter solar house-lithium battery-switch-manual
                     gas-cylinders gas-crash-sensor gravity-fill
-                    blown-air-heater frost-protection-valve cassette-toilet gray-drain-floor
+                    blown-air-heater heater-gas heater-electric frost-protection-valve cassette-toilet gray-drain-floor
                     fridge-three-way hob-gas leveling-ramps awning-manual step-electric drop-down-bed
                     diesel def rear-camera after-hours-pickup winter-hire
+                    """, "phalarope", """
+                    shore-50a cord-reel-powered transfer-automatic surge-protection small-supply-adapter
+                    generator generator-autostart inverter solar house-lithium battery-boost
+                    battery-switch-relay city-water fill-valve outside-shower water-filter-fitted
+                    hydronic heater-diesel heater-electric roof-ac heat-pump tank-heaters black-tank
+                    gray-tank-hose macerator tank-flush fridge-residential hob-induction microwave
+                    slide-out slide-locks jacks awning-electric step-electric keyless-entry
+                    antenna-raised sliding-trays diesel def air-brakes exhaust-brake second-fuel-filler
+                    rear-camera dual-rear-wheels hitch after-hours-pickup towing-allowed
+                    """, "redpoll", """
+                    hookup-230v cord-detachable small-supply-adapter solar house-lead-acid
+                    battery-switch-manual gas-cylinders gravity-fill outside-shower blown-air-heater
+                    heater-diesel frost-protection-valve cassette-toilet gray-drain-floor
+                    fridge-compressor hob-gas leveling-ramps awning-manual drop-down-bed diesel def
+                    rear-camera spare-wheel winter-hire
                     """);
 
     /** One fact for each feature that no coach of the demo fleet has, as it would be written. */
@@ -64,6 +80,7 @@ class FeatureTest {
         FACTS.put(
                 Feature.SLIDE_LOCKS,
                 "slides: [{id: a, name: A, side: left, from-front: 1 m, width: 1 m, depth: 1 m, travel-locks: yes}]");
+        FACTS.put(Feature.SLIDES_BEFORE_LEVEL, "setup: {first: slides}");
         FACTS.put(Feature.KEYLESS_ENTRY, role("switches", "entry-keypad", "make: keypad, access: free"));
         FACTS.put(Feature.ANTENNA_RAISED, role("switches", "antenna-control", "make: crank, access: free"));
         FACTS.put(Feature.AIR_BRAKES, "engine: {air-brakes: yes}");

@@ -23,10 +23,11 @@ import java.util.stream.Stream;
 /** The demo fleet, and scripts for it that a test writes. */
 final class Demo {
     private static final FleetReader.Reading READING = FleetReader.read(new Folder(Path.of(".")));
-    private static final ScreenWords SCREEN = new ScreenWords(
+    static final ScreenWords SCREEN = new ScreenWords(
             "en-US",
             Stream.concat(
-                            References.PAGES.stream().map(id -> "page." + id),
+                            Stream.concat(References.PAGES.stream(), References.STAFF_PAGES.stream())
+                                    .map(id -> "page." + id),
                             Stream.of(Stage.values()).map(stage -> "stage." + stage.word()))
                     .collect(Collectors.toMap(key -> key, key -> "words of " + key)));
 
@@ -79,7 +80,7 @@ final class Demo {
                 new Located<>(
                         formerly.stream().map(it -> new Located<>(it, top)).toList(), top));
         Head head = new Head(new Facts(Head.SHAPE, top, facts));
-        return Script.of(head, when, file, body, 8, Optional.empty(), findings);
+        return Script.of(Form.PROCEDURE, head, when, file, body, 8, Optional.empty(), findings);
     }
 
     static Procedure fill(String coachId, String body, Consumer<Finding> findings) {

@@ -125,7 +125,6 @@ class ReferencesTest {
                     item:leveling-ramp    | role-not-held     | no item of this coach has the role `leveling-ramp` |
                     switch:frost-valve    | role-not-held     | no switch of this coach has the role `frost-valve` |
                     tank:frost-valve      | wrong-kind        | `frost-valve` is a switch, not a tank  | switch:frost-valve
-                    stage:cold-weather    | unknown-reference | no procedure for renters of this coach is of stage `cold-weather` |
                     procedure:empty-cassette | procedure-does-not-apply | procedure `empty-cassette` does not apply to this coach |
                     procedure:shut-down-coach | staff-procedure-for-renter | procedure `shut-down-coach` is for staff |
                     item:spare-fuses      | staff-thing-for-renter | item `spare-fuses` is for staff, and this text is for renters |
@@ -146,6 +145,18 @@ class ReferencesTest {
             }
             assertThat(finding.mend().isPresent() || !finding.near().isEmpty()).isTrue();
         });
+    }
+
+    @Test
+    void aStageInWhichThereIsNothingToDoIsTold() {
+        References none = new References(Demo.coach("whimbrel"), new Library(List.of()), Demo.SCREEN, false);
+
+        none.resolve("stage:cold-weather", List.of(), AT, findings::add);
+
+        assertThat(findings)
+                .singleElement()
+                .extracting(Finding::message)
+                .isEqualTo("no procedure for renters of this coach is of stage `cold-weather`");
     }
 
     @Test
@@ -187,7 +198,7 @@ class ReferencesTest {
         Script renamed = Demo.script(
                 "empty-tanks", Who.RENTER, Stage.LIVING, new Condition.Always(), List.of("dump-it"), "", finding -> {});
 
-        Finding finding = References.unknownProcedure("dump-it", AT, new Library(List.of(renamed)));
+        Finding finding = References.unknownScript(Form.PROCEDURE, "dump-it", AT, new Library(List.of(renamed)));
 
         assertThat(finding.near()).containsExactly("empty-tanks");
     }

@@ -25,7 +25,7 @@ class OutputFolderTest {
 
     @Test
     void aFolderThatIsNotThereIsEmptyAndIsMade() throws Exception {
-        OutputFolder deep = new OutputFolder(folder.resolve("srv/handbooks"));
+        OutputFolder deep = new OutputFolder(folder.resolve("srv/handbooks"), "web");
         assertThat(deep.published()).isEmpty();
 
         deep.swapIn(bytes(NEW));
@@ -46,7 +46,7 @@ class OutputFolderTest {
         publish(Map.of("index.html", "new"));
 
         assertThat(published()).containsOnlyKeys("index.html");
-        assertThat(beside()).containsExactlyInAnyOrder("web", "written.txt");
+        assertThat(beside()).containsExactlyInAnyOrder("web", "web-written.txt");
     }
 
     @Test
@@ -99,7 +99,7 @@ class OutputFolderTest {
     void aFileInPlaceOfTheWholeFolderIsRefused() throws Exception {
         Path file = Files.writeString(folder.resolve("out"), "mine");
 
-        assertThatThrownBy(() -> new OutputFolder(file).published())
+        assertThatThrownBy(() -> new OutputFolder(file, "web").published())
                 .isInstanceOf(PublishException.class)
                 .hasMessageStartingWith("`" + file + "` is no folder");
     }
@@ -182,7 +182,7 @@ class OutputFolderTest {
         assertThat(published()).isEqualTo(OLD);
         publish(NEW);
         assertThat(published()).isEqualTo(NEW);
-        assertThat(beside()).containsExactlyInAnyOrder("web", "written.txt");
+        assertThat(beside()).containsExactlyInAnyOrder("web", "web-written.txt");
     }
 
     private void assertRefused(Path foreign) {
@@ -197,19 +197,19 @@ class OutputFolderTest {
     private void assertRecovered(Map<String, String> site) throws Exception {
         assertThat(published()).isEqualTo(site);
         assertThat(published()).as("a second look").isEqualTo(site);
-        assertThat(beside()).doesNotContain(".web-last", "written.txt-next");
+        assertThat(beside()).doesNotContain(".web-last", "web-written.txt-next");
 
         publish(NEW);
         assertThat(published()).isEqualTo(NEW);
-        assertThat(beside()).containsExactlyInAnyOrder("web", "written.txt");
+        assertThat(beside()).containsExactlyInAnyOrder("web", "web-written.txt");
     }
 
     private Map<String, String> published() throws IOException, PublishException {
-        return DemoFleet.bytes(new OutputFolder(folder).published());
+        return DemoFleet.bytes(new OutputFolder(folder, "web").published());
     }
 
     private void publish(Map<String, String> files) throws IOException {
-        new OutputFolder(folder).swapIn(bytes(files));
+        new OutputFolder(folder, "web").swapIn(bytes(files));
     }
 
     private void write(String name, Map<String, String> files) throws IOException {
@@ -221,8 +221,8 @@ class OutputFolderTest {
     /** The list that belongs to a site, as a swap leaves it that has not come to its end. */
     private void listNext(Map<String, String> files) throws IOException {
         Path aside = Files.createTempDirectory(folder, "aside");
-        new OutputFolder(aside).swapIn(bytes(files));
-        Files.move(aside.resolve("written.txt"), folder.resolve("written.txt-next"));
+        new OutputFolder(aside, "web").swapIn(bytes(files));
+        Files.move(aside.resolve("web-written.txt"), folder.resolve("web-written.txt-next"));
         try (Stream<Path> paths = Files.walk(aside)) {
             for (Path path : paths.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(path);

@@ -69,7 +69,7 @@ final class MutationTest {
 
     private static final Path ROOT = Path.of(".");
     private static final Pattern REFERENCE = Pattern.compile("\\]\\(([a-z-]+):(\\{\\{[a-z.-]+\\}\\}|[a-z0-9-]+)\\)");
-    private static final Pattern TAG = Pattern.compile("\\{\\{([#^/]?)([a-z0-9.-]+)\\}\\}");
+    private static final Pattern TAG = Pattern.compile("\\{\\{([#^/]?)([a-z0-9][a-z0-9.-]*)\\}\\}");
     private static final Map<String, Tally> TALLIES = new ConcurrentSkipListMap<>();
 
     private static FleetReader.Reading reading;
@@ -235,7 +235,7 @@ final class MutationTest {
                 if (!loads.isEmpty()) {
                     tiny.add(edit(at, "0.01 A").toldAt(places, Set.of("circuit-over-breaker")));
                 }
-                huge.add(edit(at, "500 A").toldAt(at, Set.of("breaker-over-supply")));
+                huge.add(edit(at, "5000 A").toldAt(at, Set.of("breaker-over-supply")));
             }
         }
 

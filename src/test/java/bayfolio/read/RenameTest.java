@@ -44,7 +44,7 @@ final class RenameTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"whimbrel", "dunlin", "turnstone"})
+    @ValueSource(strings = {"whimbrel", "dunlin", "turnstone", "phalarope", "redpoll"})
     void everyUseOfARenamedThingIsTold(String id) {
         Unit unit = reading.fleet().units().stream()
                 .filter(it -> it.id().equals(id))
@@ -136,7 +136,8 @@ final class RenameTest {
 
     /** Where a procedure is referred to, found by searching the files as text. */
     private static TreeSet<String> uses(String procedure) {
-        Pattern reference = Pattern.compile("\\(procedure:" + Pattern.quote(procedure) + "\\)");
+        Pattern reference = Pattern.compile("\\((?:procedure|trouble):" + Pattern.quote(procedure) + "\\)");
+        Pattern name = Pattern.compile("\\{\\{[#^](?:procedure|trouble|back)\\." + Pattern.quote(procedure) + "\\}\\}");
         TreeSet<String> uses = new TreeSet<>();
         Stream<SourceFile> files = reading.library().scripts().stream().map(Script::file);
         files.forEach(file -> {
@@ -145,8 +146,18 @@ final class RenameTest {
                 while (matcher.find()) {
                     uses.add(file.path() + ":" + line + ":" + (matcher.start() + 2));
                 }
+                Matcher section = name.matcher(file.line(line));
+                while (section.find()) {
+                    uses.add(file.path() + ":" + line + ":" + (section.start() + 1));
+                }
             }
         });
+        reading.library()
+                .scripts()
+                .forEach(script -> script.head().facts().find(Head.UNDOES).stream()
+                        .flatMap(List::stream)
+                        .filter(undone -> undone.value().equals(procedure))
+                        .forEach(undone -> uses.add(undone.at().toString())));
         return uses;
     }
 }

@@ -69,7 +69,7 @@ class SchemaTest {
     /** The demo fleet, whole; of procedures, the heads. */
     static List<Demo> demos() throws IOException {
         List<Demo> demos = new ArrayList<>();
-        for (String unit : List.of("whimbrel", "dunlin", "turnstone")) {
+        for (String unit : List.of("whimbrel", "dunlin", "turnstone", "phalarope", "redpoll")) {
             demos.add(demo("units/" + unit + "/unit.yaml", Unit.SHAPE));
         }
         demos.add(demo("units/fleet.yaml", FleetFacts.SHAPE));

@@ -65,9 +65,7 @@ class BrowserTest {
                         .usingAnyFreePort()
                         .build(),
                 options);
-        browser.executeCdpCommand(
-                "Emulation.setDeviceMetricsOverride",
-                Map.of("width", NARROW, "height", 640, "deviceScaleFactor", 1, "mobile", false));
+        device(NARROW, 640);
     }
 
     @AfterAll
@@ -104,6 +102,53 @@ class BrowserTest {
                 "whimbrel/a-z.html",
                 "turnstone/index.html",
                 "dunlin/switches.html");
+    }
+
+    /** In danger nobody scrolls, and nobody follows a link to know what to do. */
+    @Test
+    void whatIsReadInDangerIsOneScreen() {
+        device(360, 640);
+        try {
+            List<String> pages = new java.util.ArrayList<>();
+            for (String page : DemoFleet.files(DemoFleet.web()).keySet()) {
+                if (page.contains("/do/")) {
+                    visit(page);
+                    if (number("return document.querySelectorAll('body.urgent').length") == 1) {
+                        pages.add(page);
+                        assertThat(number("return document.documentElement.scrollHeight"))
+                                .as("height of " + page)
+                                .isLessThanOrEqualTo(640);
+                        assertThat(number("return document.documentElement.scrollWidth"))
+                                .as("width of " + page)
+                                .isLessThanOrEqualTo(360);
+                        assertThat(browser.executeScript("""
+                                        return [...document.querySelectorAll('#steps li p, .hazard p, section p')]
+                                          .map(it => parseFloat(getComputedStyle(it).fontSize))
+                                          .reduce((a, b) => Math.min(a, b));
+                                        """))
+                                .as("smallest letters of " + page)
+                                .satisfies(size -> assertThat(((Number) size).doubleValue())
+                                        .isGreaterThanOrEqualTo(14));
+                        assertThat(browser.executeScript("""
+                                        return [...document.querySelectorAll('main a')]
+                                          .map(it => it.getAttribute('href'))
+                                          .filter(it => !it.startsWith('tel:') && !it.includes('#'));
+                                        """))
+                                .as("links to other pages on " + page)
+                                .isEqualTo(List.of());
+                    }
+                }
+            }
+            assertThat(pages).hasSizeGreaterThan(5 * 6);
+        } finally {
+            device(NARROW, 640);
+        }
+    }
+
+    private static void device(int width, int height) {
+        browser.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
     }
 
     @Test

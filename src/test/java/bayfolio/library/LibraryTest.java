@@ -1,0 +1,140 @@
+package bayfolio.library;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.DemoFleet;
+import bayfolio.model.Role;
+import bayfolio.model.Unit;
+import bayfolio.procedure.Form;
+import bayfolio.procedure.Head;
+import bayfolio.procedure.Script;
+import bayfolio.procedure.Stage;
+import bayfolio.read.FleetReader;
+import bayfolio.read.Folder;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The shared library is whole: everything there is to do on a trip, for every coach of the demo fleet. */
+final class LibraryTest {
+    private static final Pattern NAMED = Pattern.compile("\\b([a-z]+)[:.]([a-z0-9]+(?:-[a-z0-9]+)*)");
+
+    @SuppressWarnings("NullAway.Init") // set before the first test
+    private static FleetReader.Reading reading;
+
+    @BeforeAll
+    static void read() {
+        reading = FleetReader.read(new Folder(Path.of("")));
+    }
+
+    @Test
+    void everyProcedureAndSymptomOfTheTripIsThere() throws Exception {
+        Set<String> wanted = Files.readAllLines(Path.of("src/test/resources/bayfolio/library/whole-trip.txt")).stream()
+                .filter(line -> !line.startsWith("#"))
+                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> there = reading.library().scripts().stream()
+                .map(script -> script.form().scheme() + " " + script.id())
+                .collect(Collectors.toCollection(TreeSet::new));
+
+        assertThat(wanted).hasSize(102 + 29);
+        assertThat(there).containsAll(wanted);
+    }
+
+    @Test
+    void everyScriptAppliesToACoachOfTheFleet() {
+        assertThat(reading.library().scripts())
+                .allSatisfy(
+                        script -> assertThat(reading.fleet().units().stream().filter(script::appliesTo))
+                                .as(script.id())
+                                .isNotEmpty());
+    }
+
+    @Test
+    void everyStageHasAPageOfQuestions() {
+        assertThat(reading.library().scripts().stream()
+                        .filter(script -> script.form() == Form.STAGE)
+                        .map(script -> script.head().stage()))
+                .containsExactlyInAnyOrder(Stage.values());
+    }
+
+    @Test
+    void everyRoleIsSpokenOf() {
+        Set<String> spoken = new TreeSet<>();
+        for (Script script : reading.library().scripts()) {
+            Matcher named = NAMED.matcher(script.body());
+            while (named.find()) {
+                spoken.add(named.group(1) + ":" + named.group(2));
+            }
+        }
+
+        assertThat(spoken)
+                .containsAll(reading.fleet().roles().stream()
+                        .map((Role role) -> role.kind() + ":" + role.id())
+                        .toList());
+    }
+
+    /** What is not common practice says where it comes from; a hazard of one kind may be backed by another's source. */
+    @Test
+    void everyMarkOfASourceIsOne() {
+        assertThat(reading.library().scripts())
+                .allSatisfy(script -> assertThat(script.head().facts().all(Head.SOURCES))
+                        .as(script.id())
+                        .allMatch(mark -> mark.matches("S\\d{1,2}")));
+    }
+
+    @Test
+    void everySymptomIsTwoTapsFromTheHomePage() throws Exception {
+        for (Unit unit : reading.fleet().units()) {
+            Path folder = DemoFleet.web().resolve(unit.id());
+            Set<String> oneTap = links(folder.resolve("index.html"));
+            assertThat(oneTap).contains("trouble.html");
+            Set<String> twoTaps = links(folder.resolve("trouble.html"));
+            List<String> guides = new ArrayList<>();
+            reading.library().of(unit).stream()
+                    .filter(script -> script.form() == Form.TROUBLE)
+                    .forEach(guide -> guides.add("trouble/" + guide.id() + ".html"));
+
+            assertThat(guides).as(unit.id()).hasSizeGreaterThan(15);
+            assertThat(twoTaps).as(unit.id()).containsAll(guides);
+        }
+    }
+
+    /** Each ends in a call, and says what to have ready. */
+    @Test
+    void everyGuideEndsInACall() throws Exception {
+        for (Unit unit : reading.fleet().units()) {
+            for (Script guide : reading.library().of(unit)) {
+                if (guide.form() == Form.TROUBLE) {
+                    Document page = page(DemoFleet.web().resolve(unit.id() + "/trouble/" + guide.id() + ".html"));
+
+                    assertThat(page.select("#if-nothing-helped a[href^=tel:]"))
+                            .as(unit.id() + " " + guide.id())
+                            .isNotEmpty();
+                    assertThat(page.select("#if-nothing-helped").text().toLowerCase(java.util.Locale.ROOT))
+                            .as(unit.id() + " " + guide.id())
+                            .containsAnyOf("have ready", "have this ready", "have these ready", "tell", "say");
+                }
+            }
+        }
+    }
+
+    private static Set<String> links(Path file) throws Exception {
+        return page(file).select("main a").stream()
+                .map(link -> link.attr("href"))
+                .collect(Collectors.toSet());
+    }
+
+    private static Document page(Path file) throws Exception {
+        return Jsoup.parse(Files.readString(file));
+    }
+}
