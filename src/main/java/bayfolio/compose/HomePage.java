@@ -60,8 +60,7 @@ final class HomePage {
     }
 
     private Optional<Section> emergency() {
-        List<Content.LinkList.Entry> entries = draft.procedures().stream()
-                .filter(procedure -> procedure.head().stage() == Stage.EMERGENCY)
+        List<Content.LinkList.Entry> entries = StagePage.inOrder(draft, Stage.EMERGENCY)
                 .map((Procedure procedure) -> new Content.LinkList.Entry(Draft.link(procedure), ""))
                 .toList();
         return entries.isEmpty()

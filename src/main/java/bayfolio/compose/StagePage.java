@@ -88,8 +88,16 @@ final class StagePage {
                         .toList());
     }
 
-    /** In the order in which the questions of the stage name them; those that it does not name come after, by title. */
     private Content procedures(Stage stage) {
+        return new Content.LinkList(
+                Optional.empty(),
+                inOrder(draft, stage)
+                        .map(procedure -> new Content.LinkList.Entry(Draft.link(procedure), opening(procedure)))
+                        .toList());
+    }
+
+    /** In the order in which the questions of the stage name them; those that it does not name come after, by title. */
+    static Stream<Procedure> inOrder(Draft draft, Stage stage) {
         List<Target> named = draft.about(stage)
                 .map(about -> List.copyOf(new LinkedHashSet<>(
                         about.links().map(Inline.Link::target).toList())))
@@ -98,12 +106,7 @@ final class StagePage {
             int at = named.indexOf(new Target.OfProcedure(procedure.id()));
             return at < 0 ? named.size() : at;
         });
-        return new Content.LinkList(
-                Optional.empty(),
-                of(draft, stage)
-                        .sorted(asNamed)
-                        .map(procedure -> new Content.LinkList.Entry(Draft.link(procedure), opening(procedure)))
-                        .toList());
+        return of(draft, stage).sorted(asNamed);
     }
 
     /** The first paragraph, which says where to stand and why. */

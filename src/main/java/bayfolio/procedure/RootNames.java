@@ -31,6 +31,7 @@ record RootNames(Coach coach, Map<String, Names> scripts) implements Names {
                             "has",
                             "count",
                             "all",
+                            "any",
                             "reckoned",
                             "back",
                             "procedure",
@@ -49,6 +50,7 @@ record RootNames(Coach coach, Map<String, Names> scripts) implements Names {
             case "count" -> new Value.Inner(Names.of(doors()));
             case "reckoned" -> new Value.Inner(new ReckonedNames(coach));
             case "back", "procedure", "trouble" -> new Value.Inner(scripts.getOrDefault(name, Names.of(Map.of())));
+            case "any" -> new Value.Inner(Names.of(any()));
             case "all" -> new Value.Inner(Names.of(everything()));
             default ->
                 Kinds.named(name)
@@ -84,6 +86,15 @@ record RootNames(Coach coach, Map<String, Names> scripts) implements Names {
                     .filter(side::equals)
                     .count();
             values.put("compartments-" + Type.word(side), new Value.Text(Long.toString(doors)));
+        }
+        return values;
+    }
+
+    /** Whether the coach has a thing of that id or role, for a text that stands there once however many there are. */
+    private Map<String, Value> any() {
+        Map<String, Value> values = new LinkedHashMap<>();
+        for (String kind : Kinds.names()) {
+            values.put(kind, new Value.Inner(new AnyNames(new KindNames(coach, kind))));
         }
         return values;
     }

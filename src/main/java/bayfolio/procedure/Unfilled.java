@@ -104,7 +104,7 @@ public final class Unfilled {
             References.unknownPage(name, at, staff).ifPresent(findings);
         } else if (kind.equals("stage") && !filled) {
             References.unknownStage(name, at).ifPresent(findings);
-        } else if (kind.equals("phone") && !filled) {
+        } else if (kind.equals("phone") && !filled && !fleet.phones().isEmpty()) {
             References.unknownPhone(name, at, fleet).ifPresent(findings);
         }
     }
@@ -209,6 +209,10 @@ public final class Unfilled {
             case "reckoned" -> Declared.of(ReckonedNames.words(), it -> Declared.NONE);
             case "back", "procedure" -> scripts(Form.PROCEDURE);
             case "trouble" -> scripts(Form.TROUBLE);
+            case "any" ->
+                Declared.of(
+                        Kinds.names(),
+                        kind -> Declared.of(known(script).byKind.getOrDefault(kind, Set.of()), inner -> Declared.NONE));
             case "all" -> Declared.of(Kinds.names(), Unfilled::kind);
             default ->
                 Kinds.named(word)

@@ -305,6 +305,7 @@ public final class ReferencePage {
                 | `back.<procedure>` | What that procedure sends to, from its end to its beginning, each replaced by the procedures that name it under `undoes`: `{{#back.set-up-on-site}}1. [](procedure:{{id}}){{/back.set-up-on-site}}`. Each has `id` and `title`. What the procedure names itself is left out. |
                 | `<kind>.<id>` | The thing of that id, for a procedure of one coach: `{{tank.gray.capacity}}`. |
                 | `<kind>.<role>` | All that hold that [role](roles.yaml), in walking order from the entry door. If only one holds it, its keys may follow at once: `{{tank.fresh.capacity}}`. |
+                | `any.<kind>.<role>` | Whether the coach has such a thing, for text that stands there once however many there are: `{{#any.switch.water-pump-switch}}Turn off the pump at one of these: [](switch:water-pump-switch).{{/any.switch.water-pump-switch}}` |
                 | `<key>.<key>` | Where a fact names another thing by its id, the keys of that thing may follow: `{{tank.name}}` within a connection. |
                 | `place` | Within a thing: where it is, in words put together from `side`, `in` and `where`. |
 

@@ -13,7 +13,9 @@ import java.nio.channels.SeekableByteChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -281,6 +283,64 @@ class BadInputTest {
         assertThat(findings())
                 .anyMatch(told -> told.startsWith(PROCEDURE)
                         && told.endsWith("the section `has.fill-valve` is never closed" + " [malformed-template]"));
+    }
+
+    /** Each wrong in one way; what is right beside them is read as ever. */
+    @Test
+    void scriptsThatAreWrongHarmNoOthers() throws Exception {
+        Map<String, String> wrong = new LinkedHashMap<>();
+        wrong.put("no-steps", script("stage: living", "every coach", "Look around.\n"));
+        wrong.put(
+                "text-between-steps", script("stage: living", "every coach", "1. Look.\n\nThen wait.\n\n1. Go on.\n"));
+        wrong.put(
+                "unknown-signal-word",
+                script("stage: living", "every coach", "> **ATTENTION** Hot. It burns.\n\n1. Look.\n"));
+        wrong.put("wrong-value", script("stage: loving", "every coach", "1. Look.\n"));
+        wrong.put("unknown-feature", script("stage: living", "generatr", "1. Look.\n"));
+        wrong.put(
+                "unknown-reference",
+                script("stage: living", "every coach", "1. Look at [](switch:house-batery-switch).\n"));
+        wrong.put(
+                "malformed-template",
+                script("stage: living", "every coach", "1. Look.\n{{#has.generator}}\n1. Listen.\n"));
+        for (String folder : List.of("procedures", "trouble")) {
+            for (Map.Entry<String, String> each : wrong.entrySet()) {
+                String text = each.getValue().replace("ID", folder + "-" + each.getKey());
+                write(
+                        "units/shared/" + folder + "/" + folder + "-" + each.getKey() + ".md",
+                        folder.equals("trouble")
+                                ? text.replaceFirst("(?s)## Done when.*", "## If nothing helped\nCall us.\n")
+                                : text);
+            }
+            write(
+                    "units/shared/" + folder + "/twice.md",
+                    script("stage: living", "every coach", "1. Look.\n").replace("ID", "fill-fresh-tank"));
+            Files.write(
+                    root.resolve("units/shared/" + folder + "/latin.md"), "---\nid: caf\u00e9\n".getBytes(ISO_8859_1));
+        }
+
+        List<String> findings = findings();
+
+        for (String folder : List.of("procedures", "trouble")) {
+            for (String code : wrong.keySet()) {
+                assertThat(findings)
+                        .as(folder + " " + code)
+                        .anyMatch(it -> it.startsWith("units/shared/" + folder + "/" + folder + "-" + code + ".md:")
+                                && it.endsWith("[" + code + "]"));
+            }
+            assertThat(findings)
+                    .anyMatch(it -> it.startsWith("units/shared/" + folder + "/latin.md:1:1:") && it.contains("UTF-8"));
+        }
+        assertThat(findings).anyMatch(it -> it.contains("twice.md") && it.endsWith("[duplicate-id]"));
+        assertThat(findings)
+                .filteredOn(it -> !it.contains("/procedures-") && !it.contains("/trouble-"))
+                .allMatch(
+                        it -> it.contains("twice.md") || it.contains("latin.md") || it.contains("fill-fresh-tank.md"));
+    }
+
+    private static String script(String stage, String when, String body) {
+        return "---\nid: ID\ntitle: Try it\n" + stage + "\nwho: renter\nwhen: " + when + "\n---\n" + body
+                + "\n## Done when\nDone.\n\n## If not\nCall us.\n";
     }
 
     @Test

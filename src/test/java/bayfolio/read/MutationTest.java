@@ -64,8 +64,8 @@ import org.junit.jupiter.api.Test;
  * told from the edit. Ids renamed at their definition are in {@link RenameTest}.
  */
 final class MutationTest {
-    /** Of one class of faults, to be done within a minute. */
-    private static final int MOST = 400;
+    /** Of one class of faults, to be done within minutes. */
+    private static final int MOST = 200;
 
     private static final Path ROOT = Path.of(".");
     private static final Pattern REFERENCE = Pattern.compile("\\]\\(([a-z-]+):(\\{\\{[a-z.-]+\\}\\}|[a-z0-9-]+)\\)");
