@@ -1,13 +1,20 @@
 package bayfolio.procedure;
 
 import bayfolio.model.Unit;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** All scripts of a fleet, procedures and trouble guides: shared ones and those of single coaches. */
 public final class Library {
@@ -18,12 +25,47 @@ public final class Library {
     private final List<Script> scripts;
     private final Map<Form, Set<String>> ids;
     // Asked for with every reference; conditions and features would be worked out anew each time.
-    private final Map<Unit, List<Script>> applying = new ConcurrentHashMap<>();
+    private final Map<Unit, Map<String, Script>> applying = new ConcurrentHashMap<>();
+    private final Supplier<Set<String>> runs;
 
     public Library(List<Script> scripts) {
         this.scripts = List.copyOf(scripts);
         this.ids = scripts.stream()
                 .collect(Collectors.groupingBy(Script::form, Collectors.mapping(Script::id, Collectors.toSet())));
+        this.runs = new Once<>(() -> this.scripts.stream()
+                .flatMap(script -> script.passages().stream())
+                .flatMap(passage -> runs(passage.own()))
+                .collect(Collectors.toUnmodifiableSet()));
+    }
+
+    /** All runs of three words in a text, in small letters and without the marks around them. */
+    public static Stream<String> runs(String text) {
+        List<String> words = words(text.toLowerCase(Locale.ROOT));
+        return IntStream.rangeClosed(0, words.size() - 3)
+                .mapToObj(i -> words.get(i) + " " + words.get(i + 1) + " " + words.get(i + 2));
+    }
+
+    private static List<String> words(String text) {
+        List<String> words = new ArrayList<>();
+        int start = 0;
+        for (int i = 0; i <= text.length(); i++) {
+            if (i == text.length() || !inWord(text.charAt(i))) {
+                if (i > start) {
+                    words.add(text.substring(start, i));
+                }
+                start = i + 1;
+            }
+        }
+        return words;
+    }
+
+    private static boolean inWord(char letter) {
+        return Character.isLetterOrDigit(letter) || letter == '-' || letter == '\'' || letter == '\u2019';
+    }
+
+    /** Of all that writers have typed into scripts: what is not among them stands in none. */
+    public Set<String> runs() {
+        return runs.get();
     }
 
     public List<Script> scripts() {
@@ -32,12 +74,17 @@ public final class Library {
 
     /** Those that apply to a coach, in the order of the trip, then of their titles. */
     public List<Script> of(Unit unit) {
+        return List.copyOf(byId(unit).values());
+    }
+
+    private Map<String, Script> byId(Unit unit) {
         return applying.computeIfAbsent(
                 unit,
                 it -> scripts.stream()
                         .filter(script -> script.head().facts().whole() && script.appliesTo(it))
                         .sorted(TRIP)
-                        .toList());
+                        .collect(Collectors.toMap(
+                                Script::id, script -> script, (first, second) -> first, LinkedHashMap::new)));
     }
 
     /** Of all there are, those too that apply to no coach. */
@@ -50,6 +97,26 @@ public final class Library {
     }
 
     public Optional<Script> named(Unit unit, String id) {
-        return of(unit).stream().filter(script -> script.id().equals(id)).findFirst();
+        return Optional.ofNullable(byId(unit).get(id));
+    }
+
+    /** Worked out when first asked for. */
+    private static final class Once<T> implements Supplier<T> {
+        private final Supplier<T> work;
+        private @Nullable T result;
+
+        Once(Supplier<T> work) {
+            this.work = work;
+        }
+
+        @Override
+        public synchronized T get() {
+            T known = result;
+            if (known == null) {
+                known = work.get();
+                result = known;
+            }
+            return known;
+        }
     }
 }

@@ -1,8 +1,8 @@
 package bayfolio.prose;
 
-import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -44,18 +44,34 @@ public record Readability(int sentences, int words, int syllables) {
         int sentences = 0;
         int words = 0;
         int syllables = 0;
-        Map<String, Integer> spoken = new HashMap<>(); // few words make most of a text
         Matcher sentence = SENTENCE.matcher(text);
         while (sentence.find()) {
             int before = words;
             Matcher word = WORD.matcher(sentence.group());
             while (word.find()) {
                 words++;
-                syllables += spoken.computeIfAbsent(word.group(), Readability::syllables);
+                syllables += spoken(word.group());
             }
             sentences += words > before ? 1 : 0;
         }
         return new Readability(sentences, words, syllables);
+    }
+
+    /** Few words make most of all texts; those are counted once. */
+    private static final Map<String, Integer> SPOKEN = new ConcurrentHashMap<>();
+
+    private static final int MOST_KEPT = 20_000;
+
+    private static int spoken(String word) {
+        Integer known = SPOKEN.get(word);
+        if (known != null) {
+            return known;
+        }
+        int syllables = syllables(word);
+        if (SPOKEN.size() < MOST_KEPT) {
+            SPOKEN.put(word, syllables);
+        }
+        return syllables;
     }
 
     /** Of those that {@link #of} counts, and sooner. */

@@ -73,11 +73,8 @@ public final class HazardMissing implements Rule {
     }
 
     private static Optional<Finding> check(Procedure procedure, Danger danger, Coach coach) {
-        boolean acts = procedure
-                .steps()
-                .anyMatch(step -> danger.acts().matcher(words(step.text())).find());
         return used(procedure, danger, coach)
-                .filter(link -> acts && !warned(procedure, link, danger))
+                .filter(link -> acts(procedure, danger) && !warned(procedure, link, danger))
                 .map(link -> Finding.error(
                                 "hazard-missing",
                                 link.at(),
@@ -91,6 +88,12 @@ public final class HazardMissing implements Rule {
                                         + danger.least()
                                         + (danger.least() == Signal.DANGER ? "" : " or more"))
                         .mend("Put a hazard before the step, with what it does and how to keep out of it."));
+    }
+
+    private static boolean acts(Procedure procedure, Danger danger) {
+        return procedure
+                .steps()
+                .anyMatch(step -> danger.acts().matcher(words(step.text())).find());
     }
 
     private static Optional<Inline.Link> used(Procedure procedure, Danger danger, Coach coach) {

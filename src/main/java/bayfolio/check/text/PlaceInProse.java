@@ -6,6 +6,7 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Note;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
+import bayfolio.procedure.Library;
 import bayfolio.procedure.Passage;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
@@ -26,16 +27,22 @@ public final class PlaceInProse implements Rule {
     /**
      * @param flat the words in small letters on one line: most texts do not hold them, which is told sooner so than by
      *     the pattern
+     * @param run its first three words, as {@link Library#runs} has them
      */
-    private record Where(Thing thing, String words, String flat, Pattern pattern) {}
+    private record Where(Thing thing, String words, String flat, String run, Pattern pattern) {}
 
     @Override
     public Stream<Finding> check(Case coach) {
         List<Where> places =
                 coach.coach().things().flatMap(thing -> where(thing).stream()).toList();
-        Stream<Finding> procedures = coach.library().of(coach.unit()).stream()
-                .flatMap(script -> script.passages().stream())
-                .flatMap(passage -> check(passage, places));
+        List<Where> typed = places.stream()
+                .filter(where -> coach.library().runs().contains(where.run()))
+                .toList();
+        Stream<Finding> procedures = typed.isEmpty()
+                ? Stream.empty()
+                : coach.library().of(coach.unit()).stream()
+                        .flatMap(script -> script.passages().stream())
+                        .flatMap(passage -> check(passage, typed));
         Stream<Finding> notes = coach.unit().facts().all(Unit.NOTES).stream()
                 .flatMap(note -> note.facts().located(Note.TEXT).stream())
                 .flatMap(text -> places.stream().flatMap(where -> check(text, where)));
@@ -51,6 +58,7 @@ public final class PlaceInProse implements Rule {
                         thing,
                         where,
                         flat(where),
+                        Library.runs(where).findFirst().orElse(""),
                         Pattern.compile(
                                 "(?<!\\w)" + Pattern.quote(where).replaceAll("\\s+", "\\\\E\\\\s+\\\\Q") + "(?!\\w)",
                                 Pattern.CASE_INSENSITIVE)));

@@ -29,8 +29,6 @@ public final class ShortFormUnexplained implements FleetRule {
 
     private static final Pattern CAPITALS = Pattern.compile("[A-Z]{2,}");
 
-    private static final Pattern WORD = Pattern.compile("\\b[A-Z]?[a-z]+\\b");
-
     /** What every renter knows: words of switches, countries. */
     private static final Set<String> WORDS = Set.of(
             "ON", "OFF", "IN", "OUT", "UP", "DOWN", "START", "STOP", "TEST", "RESET", "AUTO", "MODE", "OK", "TV", "US",
@@ -57,8 +55,9 @@ public final class ShortFormUnexplained implements FleetRule {
         Set<String> known = Set.copyOf(Text.each(
                 fleet,
                 library,
-                text -> Stream.concat(words(text.own()), text.plate() ? capitals(text.own()) : Stream.empty())
-                        .filter(asked::contains)));
+                text -> Stream.concat(
+                        words(text.own(), asked).stream(),
+                        text.plate() ? capitals(text.own()).filter(asked::contains) : Stream.empty())));
         return unexplained.stream()
                 .filter(it -> !known.contains(it.part.group()))
                 .map(it -> finding(it.text, it.part));
@@ -80,11 +79,23 @@ public final class ShortFormUnexplained implements FleetRule {
         return CAPITALS.matcher(text).results().map(MatchResult::group);
     }
 
-    private static Stream<String> words(String text) {
-        return WORD.matcher(text)
-                .results()
-                .filter(it -> it.end() - it.start() <= LONGEST)
-                .map(it -> it.group().toUpperCase(Locale.ROOT));
+    /** Those of a text that are asked for and stand there in small letters; by hand, as nearly all words are looked at. */
+    private static Set<String> words(String text, Set<String> asked) {
+        Set<String> found = new HashSet<>();
+        int start = 0;
+        for (int i = 0; i <= text.length(); i++) {
+            if (i == text.length() || !Character.isLetterOrDigit(text.charAt(i))) {
+                int length = i - start;
+                if (length >= 2 && length <= LONGEST && Character.isLowerCase(text.charAt(start + 1))) {
+                    String word = text.substring(start, i).toUpperCase(Locale.ROOT);
+                    if (asked.contains(word)) {
+                        found.add(word);
+                    }
+                }
+                start = i + 1;
+            }
+        }
+        return found;
     }
 
     private static String own(Text text) {
