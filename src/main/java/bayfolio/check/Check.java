@@ -51,22 +51,34 @@ public record Check(List<Case> cases, Findings findings) {
     private static Seen look(Coach coach, Library library, ScreenWords screen) {
         List<Finding> findings = new ArrayList<>();
         Case filled = filled(coach, library, screen, findings);
-        Rules.OF_A_COACH.forEach(rule -> rule.check(filled)
-                .forEach(finding -> findings.add(finding.on(coach.unit().id()))));
+        Rules.OF_A_COACH.parallelStream()
+                .map(rule -> rule.check(filled).toList())
+                .forEachOrdered(told -> told.forEach(
+                        finding -> findings.add(finding.on(coach.unit().id()))));
         return new Seen(filled, findings);
     }
 
     private static Case filled(Coach coach, Library library, ScreenWords screen, List<Finding> findings) {
-        List<Procedure> procedures = new ArrayList<>();
-        for (Script script : library.of(coach.unit())) {
-            References references =
-                    new References(coach, library, screen, !script.head().who().forRenters());
-            procedures.add(Filling.fill(
-                    script,
-                    coach,
-                    references,
-                    finding -> findings.add(finding.on(coach.unit().id()))));
-        }
+        List<Filled> all = library.of(coach.unit()).parallelStream()
+                .map(script -> filled(script, coach, library, screen))
+                .toList();
+        all.forEach(it -> findings.addAll(it.findings));
+        List<Procedure> procedures = all.stream().map(Filled::procedure).toList();
         return new Case(coach, library, procedures);
+    }
+
+    /** One procedure with what could not be filled in. */
+    private record Filled(Procedure procedure, List<Finding> findings) {}
+
+    private static Filled filled(Script script, Coach coach, Library library, ScreenWords screen) {
+        References references =
+                new References(coach, library, screen, !script.head().who().forRenters());
+        List<Finding> findings = new ArrayList<>();
+        Procedure procedure = Filling.fill(
+                script,
+                coach,
+                references,
+                finding -> findings.add(finding.on(coach.unit().id())));
+        return new Filled(procedure, findings);
     }
 }

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,7 +34,7 @@ public final class Unfilled {
     private final Fleet fleet;
     private final Library library;
     private final Consumer<Finding> findings;
-    private final Map<Optional<String>, Known> known = new HashMap<>();
+    private final Map<Optional<String>, Known> known;
 
     /**
      * What the things of one coach or of the whole fleet are called.
@@ -43,27 +44,33 @@ public final class Unfilled {
      */
     private record Known(Set<String> ids, Map<String, Set<String>> byKind) {}
 
-    private Unfilled(Fleet fleet, Library library, Consumer<Finding> findings) {
+    private Unfilled(Fleet fleet, Library library, Map<Optional<String>, Known> known, Consumer<Finding> findings) {
         this.fleet = fleet;
         this.library = library;
+        this.known = known;
         this.findings = findings;
     }
 
     public static void check(Fleet fleet, Library library, Consumer<Finding> findings) {
-        Unfilled unfilled = new Unfilled(fleet, library, findings);
-        for (Script script : library.scripts()) {
-            unfilled.references(script);
-            script.head().facts().find(Head.UNDOES).stream()
-                    .flatMap(List::stream)
-                    .forEach(undone -> {
-                        if (!library.knows(Form.PROCEDURE, undone.value())) {
-                            findings.accept(
-                                    References.unknownScript(Form.PROCEDURE, undone.value(), undone.at(), library));
-                        }
-                    });
-            for (Template.Asked asked : script.template().asked()) {
-                unfilled.name(asked, script);
+        Map<Optional<String>, Known> known = new ConcurrentHashMap<>();
+        library.scripts().parallelStream()
+                .map(script -> {
+                    List<Finding> told = new ArrayList<>();
+                    new Unfilled(fleet, library, known, told::add).script(script);
+                    return told;
+                })
+                .forEachOrdered(told -> told.forEach(findings));
+    }
+
+    private void script(Script script) {
+        references(script);
+        script.head().facts().find(Head.UNDOES).stream().flatMap(List::stream).forEach(undone -> {
+            if (!library.knows(Form.PROCEDURE, undone.value())) {
+                findings.accept(References.unknownScript(Form.PROCEDURE, undone.value(), undone.at(), library));
             }
+        });
+        for (Template.Asked asked : script.template().asked()) {
+            name(asked, script);
         }
     }
 

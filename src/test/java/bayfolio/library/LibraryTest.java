@@ -92,6 +92,29 @@ final class LibraryTest {
                         .allMatch(mark -> mark.matches("S\\d{1,2}")));
     }
 
+    /** Nothing works until each one is on, so the page has exactly those of this coach. */
+    @Test
+    void wakingUpNamesEveryBatterySwitchOfTheCoach() throws Exception {
+        for (Unit unit : reading.fleet().units()) {
+            Set<String> has = unit.switches().stream()
+                    .filter(it -> it.roles().contains("house-battery-switch")
+                            || it.roles().contains("chassis-battery-switch"))
+                    .map(it -> "../switches.html#switch-" + it.id())
+                    .collect(Collectors.toSet());
+            Set<String> named = page(DemoFleet.web().resolve(unit.id() + "/do/wake-up-coach.html"))
+                    .select("#steps ol > li > p > a")
+                    .stream()
+                    .map(link -> link.attr("href"))
+                    .filter(href -> href.contains("#switch-"))
+                    .filter(href -> href.contains("battery") || has.contains(href))
+                    .filter(href -> href.startsWith("../switches.html"))
+                    .collect(Collectors.toSet());
+
+            assertThat(has).as(unit.id()).isNotEmpty();
+            assertThat(named).as(unit.id()).isEqualTo(has);
+        }
+    }
+
     @Test
     void everySymptomIsTwoTapsFromTheHomePage() throws Exception {
         for (Unit unit : reading.fleet().units()) {
