@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -139,8 +140,7 @@ final class FirstUse {
             Matcher matcher = pattern.matcher(text);
             int from = 0;
             while (matcher.find()) {
-                Word word = java.util.Objects.requireNonNull(
-                        words.get(matcher.group(1).toLowerCase(Locale.ROOT)));
+                Word word = Objects.requireNonNull(words.get(matcher.group(1).toLowerCase(Locale.ROOT)));
                 if (told.add(word)) {
                     if (matcher.start() > from) {
                         all.add(new Inline.Text(text.substring(from, matcher.start())));

@@ -8,6 +8,7 @@ import bayfolio.model.Size;
 import bayfolio.model.Unit;
 import bayfolio.model.Weights;
 import bayfolio.procedure.Procedure;
+import bayfolio.procedure.References;
 import bayfolio.procedure.Stage;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
@@ -94,7 +95,7 @@ final class HomePage {
         return new Content.LinkList(
                 Optional.empty(),
                 Stream.concat(
-                                bayfolio.procedure.References.STAFF_PAGES.stream()
+                                References.STAFF_PAGES.stream()
                                         .map(id -> draft.link(new Target.OfPage(id), draft.word("page." + id))),
                                 draft.procedures().stream()
                                         .filter(procedure ->
@@ -107,7 +108,7 @@ final class HomePage {
     private Content pages() {
         return new Content.LinkList(
                 Optional.empty(),
-                bayfolio.procedure.References.PAGES.stream()
+                References.PAGES.stream()
                         .filter(id -> !id.equals("home") && !id.equals("trouble"))
                         .map(id -> new Content.LinkList.Entry(
                                 draft.link(new Target.OfPage(id), draft.word("page." + id)),

@@ -4,6 +4,7 @@ import bayfolio.fact.Type;
 import bayfolio.handbook.Content;
 import bayfolio.handbook.Page;
 import bayfolio.handbook.Section;
+import bayfolio.measure.Meters;
 import bayfolio.model.Item;
 import bayfolio.model.Service;
 import bayfolio.model.Side;
@@ -180,7 +181,7 @@ final class StaffSheets {
     private String due(NextDue due) {
         List<String> when = Stream.of(
                         due.day().map(day -> draft.wording().of(Type.DAY, day)),
-                        due.odometer().map(at -> draft.wording().of(Type.measured(bayfolio.measure.Meters.SCALE), at)),
+                        due.odometer().map(at -> draft.wording().of(Type.measured(Meters.SCALE), at)),
                         due.hours().map(at -> Math.round(at.value() / 3600) + " h"))
                 .flatMap(Optional::stream)
                 .toList();
