@@ -32,8 +32,7 @@ final class OnlyThisCoachTest {
             Pattern.CASE_INSENSITIVE);
 
     /** That something is not there, a coach may say: `There is no slide-out`, `Air brakes no`. */
-    private static final Pattern DENIED_BEFORE =
-            Pattern.compile("(?:\\b[Nn]o|\\bwithout(?: an?)?|\\bneither|nothing)\\s+$");
+    private static final Pattern DENIED_BEFORE = Pattern.compile("\\b[Nn]o\\s+$");
 
     private static final Pattern DENIED_AFTER = Pattern.compile("^ no\\b");
 
