@@ -59,6 +59,7 @@ import bayfolio.check.reference.SwitchFeedsItself;
 import bayfolio.check.reference.TwinsDoNotAgree;
 import bayfolio.check.reference.UnknownReference;
 import bayfolio.check.reference.UnknownRole;
+import bayfolio.check.reference.UnknownSource;
 import bayfolio.check.space.CompartmentsOverlap;
 import bayfolio.check.space.DoorOutsideTheCoach;
 import bayfolio.check.space.ItemInNoPlace;
@@ -105,6 +106,7 @@ import java.util.stream.Stream;
 public final class Rules {
     public static final List<FleetRule> OF_A_FLEET = List.of(
             new DuplicateId(),
+            new UnknownSource(),
             new ColorAsOnlyMark(),
             new HardToRead(),
             new HazardWithoutWayOut(),

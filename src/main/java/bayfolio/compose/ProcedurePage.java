@@ -11,12 +11,12 @@ import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Stage;
 import bayfolio.prose.Block;
+import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -41,12 +41,7 @@ final class ProcedurePage {
             opening.add(new Content.Mark("who-" + who, draft.word("who." + who)));
         }
         if (draft.copy() == Copy.STAFF && procedure.head().facts().has(Head.SOURCES)) {
-            opening.add(new Content.FactTable(new FactRows(draft)
-                    .of(
-                            procedure.head().facts(),
-                            Set.copyOf(Head.SHAPE.keyNames().stream()
-                                    .filter(name -> !name.equals(Head.SOURCES.name()))
-                                    .toList()))));
+            opening.add(sources(procedure));
         }
         procedure.opening().forEach(block -> opening.add(new Content.Text(block)));
         List<Section> sections = new ArrayList<>();
@@ -65,6 +60,16 @@ final class ProcedurePage {
                 opening,
                 sections,
                 urgent);
+    }
+
+    /** What backs it, for staff to look up. */
+    private Content sources(Procedure procedure) {
+        List<List<Inline>> titles = procedure.head().facts().all(Head.SOURCES).stream()
+                .flatMap(id -> draft.coach().fleet().source(id).stream())
+                .map(source -> List.<Inline>of(new Inline.Text(source.title())))
+                .toList();
+        String label = new FactRows(draft).label(Head.SHAPE, Head.SOURCES);
+        return new Content.FactTable(List.of(new Content.FactTable.Row(label, titles)));
     }
 
     private static String folder(Form form) {

@@ -9,11 +9,13 @@ import java.util.stream.Stream;
  *
  * @param units in the order of their ids
  */
-public record Fleet(FleetFacts facts, List<Unit> units, List<Role> roles, List<Word> words) {
+public record Fleet(
+        FleetFacts facts, List<Unit> units, List<Role> roles, List<Word> words, List<PublishedSource> sources) {
     public Fleet {
         units = List.copyOf(units);
         roles = List.copyOf(roles);
         words = List.copyOf(words);
+        sources = List.copyOf(sources);
     }
 
     public String name() {
@@ -36,6 +38,10 @@ public record Fleet(FleetFacts facts, List<Unit> units, List<Role> roles, List<W
 
     public Optional<Role> role(String id) {
         return roles.stream().filter(role -> role.id().equals(id)).findFirst();
+    }
+
+    public Optional<PublishedSource> source(String id) {
+        return sources.stream().filter(source -> source.id().equals(id)).findFirst();
     }
 
     public Optional<Word> word(String id) {

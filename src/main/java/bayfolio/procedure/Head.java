@@ -28,7 +28,7 @@ public record Head(Facts facts) implements Described {
             Type.list(Type.ID),
             "Procedures that this one takes back; what sets up by those is left again by this one.");
     public static final Key<List<Located<String>>> SOURCES =
-            DRAFT.forStaff("sources", Type.list(Type.TEXT), "What backs it; shown to staff.");
+            DRAFT.forStaff("sources", Type.list(Type.ID), "What backs it, by the list of sources; shown to staff.");
     public static final Shape<Head> SHAPE = DRAFT.done(Head::new);
 
     public String id() {

@@ -7,6 +7,7 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Roles;
+import bayfolio.model.Sources;
 import bayfolio.model.Unit;
 import bayfolio.model.Words;
 import bayfolio.procedure.Condition;
@@ -61,6 +62,7 @@ public final class FleetReader {
                         new FleetFacts(new Facts(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")), Map.of())));
         Optional<Roles> roles = yaml(SHARED + "/roles.yaml", Roles.SHAPE);
         Optional<Words> words = yaml(SHARED + "/words.yaml", Words.SHAPE);
+        Optional<Sources> sources = yaml(SHARED + "/sources.yaml", Sources.SHAPE);
         List<Script> scripts = new ArrayList<>(scripts(SHARED, Optional.empty()));
         List<String> names = folder.folders("units").stream()
                 .filter(name -> !name.equals("shared"))
@@ -73,8 +75,8 @@ public final class FleetReader {
         coaches.forEach(it -> findings.addAll(it.findings));
         List<Unit> units =
                 coaches.stream().flatMap(coach -> coach.unit.stream()).toList();
-        // Without the roles and words that they name, coaches and procedures would seem wrong everywhere.
-        boolean judged = roles.isPresent() && words.isPresent();
+        // Without the roles, words and sources that they name, coaches and procedures would seem wrong everywhere.
+        boolean judged = roles.isPresent() && words.isPresent() && sources.isPresent();
         Fleet fleet = new Fleet(
                 facts,
                 judged ? units : List.of(),
@@ -83,6 +85,9 @@ public final class FleetReader {
                         .toList(),
                 words.map(it -> it.facts().all(Words.WORDS)).orElse(List.of()).stream()
                         .filter(word -> word.facts().whole())
+                        .toList(),
+                sources.map(it -> it.facts().all(Sources.SOURCES)).orElse(List.of()).stream()
+                        .filter(source -> source.facts().whole())
                         .toList());
         return new Reading(fleet, new Library(judged ? scripts : List.of()), names, findings);
     }

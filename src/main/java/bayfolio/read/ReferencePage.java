@@ -14,6 +14,7 @@ import bayfolio.model.FleetFacts;
 import bayfolio.model.Kinds;
 import bayfolio.model.Roles;
 import bayfolio.model.Side;
+import bayfolio.model.Sources;
 import bayfolio.model.Unit;
 import bayfolio.model.Words;
 import bayfolio.procedure.Head;
@@ -94,6 +95,16 @@ public final class ReferencePage {
                                 word: shore power
                                 meaning: Electricity from a post at the site
                                 british: electric hook-up
+                            """),
+            new Chapter("Sources: sources.yaml", Sources.SHAPE, """
+                            What backs the procedures, in `units/shared/sources.yaml`: the regulation, the standard, the
+                            manual, the article; or `common-practice`, where there is none. Staff see it, renters do not. A fleet
+                            without a list of its own uses [the one that comes with the program](sources.yaml).
+                            """, """
+                            # yaml-language-server: $schema=sources.schema.json
+                            sources:
+                              - id: common-practice
+                                title: common practice of the trade, no published source
                             """),
             new Chapter("A procedure: its head", Head.SHAPE, """
                             A procedure is a Markdown file in `units/shared/procedures/`, or in `units/<id>/procedures/` for what

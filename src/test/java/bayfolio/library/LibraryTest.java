@@ -3,6 +3,7 @@ package bayfolio.library;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.model.PublishedSource;
 import bayfolio.model.Role;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Form;
@@ -28,6 +29,8 @@ import org.junit.jupiter.api.Test;
 /** The shared library is whole: everything there is to do on a trip, for every coach of the demo fleet. */
 final class LibraryTest {
     private static final Pattern NAMED = Pattern.compile("\\b([a-z]+)[:.]([a-z0-9]+(?:-[a-z0-9]+)*)");
+
+    private static final Pattern WARNS = Pattern.compile("> \\*\\*(?:DANGER|WARNING|CAUTION|NOTICE)\\*\\*");
 
     @SuppressWarnings("NullAway.Init") // set before the first test
     private static FleetReader.Reading reading;
@@ -83,13 +86,43 @@ final class LibraryTest {
                         .toList());
     }
 
-    /** What is not common practice says where it comes from; a hazard of one kind may be backed by another's source. */
+    /** Where there is a warning, there is a source, or it is said that there is none but the practice of the trade. */
     @Test
-    void everyMarkOfASourceIsOne() {
+    void everyScriptWithAHazardSaysWhatBacksIt() {
         assertThat(reading.library().scripts())
+                .filteredOn(script -> WARNS.matcher(script.body()).find())
+                .hasSizeGreaterThan(60)
                 .allSatisfy(script -> assertThat(script.head().facts().all(Head.SOURCES))
                         .as(script.id())
-                        .allMatch(mark -> mark.matches("S\\d{1,2}")));
+                        .isNotEmpty());
+    }
+
+    @Test
+    void everySourceBacksSomething() {
+        assertThat(reading.library().scripts().stream()
+                        .flatMap(script -> script.head().facts().all(Head.SOURCES).stream()))
+                .containsAll(reading.fleet().sources().stream()
+                        .map(PublishedSource::id)
+                        .toList());
+    }
+
+    @Test
+    void staffReadTheSourcesAndRentersDoNot() throws Exception {
+        Script script = reading.library().scripts().stream()
+                .filter(it -> it.id().equals("find-safety-equipment"))
+                .findFirst()
+                .orElseThrow();
+        List<String> titles = script.head().facts().all(Head.SOURCES).stream()
+                .map(id -> reading.fleet().source(id).orElseThrow().title())
+                .toList();
+
+        assertThat(titles).isNotEmpty();
+        assertThat(page(DemoFleet.web().resolveSibling("staff").resolve("whimbrel/do/find-safety-equipment.html"))
+                        .text())
+                .contains(titles);
+        assertThat(page(DemoFleet.web().resolve("whimbrel/do/find-safety-equipment.html"))
+                        .text())
+                .doesNotContain(titles);
     }
 
     /** Nothing works until each one is on, so the page has exactly those of this coach. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.fail;
 import bayfolio.finding.Finding;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Roles;
+import bayfolio.model.Sources;
 import bayfolio.model.Unit;
 import bayfolio.model.Words;
 import bayfolio.procedure.Head;
@@ -55,7 +56,7 @@ class GeneratedFilesTest {
 
     private static Map<String, String> generated() {
         Map<String, String> files = new TreeMap<>();
-        Stream.of(Unit.SHAPE, FleetFacts.SHAPE, Roles.SHAPE, Words.SHAPE, Head.SHAPE)
+        Stream.of(Unit.SHAPE, FleetFacts.SHAPE, Roles.SHAPE, Words.SHAPE, Sources.SHAPE, Head.SHAPE)
                 .forEach(shape -> files.put(SchemaWriter.fileName(shape), SchemaWriter.write(shape)));
         files.put("reference.md", ReferencePage.write());
         return files;
@@ -66,12 +67,13 @@ class GeneratedFilesTest {
         List<String> examples = matches("(?s)\n```(?:yaml)?\n(.*?)```\n", ReferencePage.write());
         List<Finding> findings = new ArrayList<>();
 
-        assertThat(examples).hasSize(5);
+        assertThat(examples).hasSize(6);
         FleetReader.yaml(example("unit.yaml", examples.get(0)), Unit.SHAPE, findings::add);
         FleetReader.yaml(example("fleet.yaml", examples.get(1)), FleetFacts.SHAPE, findings::add);
         FleetReader.yaml(example("roles.yaml", examples.get(2)), Roles.SHAPE, findings::add);
         FleetReader.yaml(example("words.yaml", examples.get(3)), Words.SHAPE, findings::add);
-        FleetReader.script(example("procedure.md", examples.get(4)), Optional.empty(), findings::add);
+        FleetReader.yaml(example("sources.yaml", examples.get(4)), Sources.SHAPE, findings::add);
+        FleetReader.script(example("procedure.md", examples.get(5)), Optional.empty(), findings::add);
         assertThat(findings).isEmpty();
     }
 

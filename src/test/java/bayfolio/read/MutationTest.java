@@ -18,6 +18,7 @@ import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Load;
 import bayfolio.model.Roles;
+import bayfolio.model.Sources;
 import bayfolio.model.Tank;
 import bayfolio.model.Unit;
 import bayfolio.model.Weighing;
@@ -380,6 +381,7 @@ final class MutationTest {
         files.add(new File(FleetFacts.SHAPE, reading.fleet().facts().facts()));
         files.add(file("units/shared/roles.yaml", Roles.SHAPE));
         files.add(file("units/shared/words.yaml", Words.SHAPE));
+        files.add(file("units/shared/sources.yaml", Sources.SHAPE));
         reading.library()
                 .scripts()
                 .forEach(script -> files.add(new File(Head.SHAPE, script.head().facts())));
@@ -620,7 +622,9 @@ final class MutationTest {
         } else {
             Shape<?> shape = path.endsWith("fleet.yaml")
                     ? FleetFacts.SHAPE
-                    : path.endsWith("roles.yaml") ? Roles.SHAPE : Words.SHAPE;
+                    : path.endsWith("roles.yaml")
+                            ? Roles.SHAPE
+                            : path.endsWith("sources.yaml") ? Sources.SHAPE : Words.SHAPE;
             FleetReader.yaml(mutant.after, shape, findings::add);
         }
         return findings;
@@ -631,7 +635,8 @@ final class MutationTest {
                 reading.fleet().facts(),
                 units,
                 reading.fleet().roles(),
-                reading.fleet().words());
+                reading.fleet().words(),
+                reading.fleet().sources());
         return Check.of(fleet, new Library(scripts), screen, List.of())
                 .findings()
                 .all();

@@ -4,6 +4,7 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Roles;
+import bayfolio.model.Sources;
 import bayfolio.model.Unit;
 import bayfolio.model.Words;
 import bayfolio.procedure.Library;
@@ -66,12 +67,15 @@ public final class Overlay {
                 .flatMap(it -> FleetReader.yaml(it, Roles.SHAPE, findings::add));
         Optional<Words> words = folder.text("units/shared/words.yaml", findings::add)
                 .flatMap(it -> FleetReader.yaml(it, Words.SHAPE, findings::add));
+        Optional<Sources> sources = folder.text("units/shared/sources.yaml", findings::add)
+                .flatMap(it -> FleetReader.yaml(it, Sources.SHAPE, findings::add));
         return new FleetReader.Reading(
                 new Fleet(
                         fleet.orElseThrow(),
                         units,
                         roles.orElseThrow().facts().all(Roles.ROLES),
-                        words.orElseThrow().facts().all(Words.WORDS)),
+                        words.orElseThrow().facts().all(Words.WORDS),
+                        sources.orElseThrow().facts().all(Sources.SOURCES)),
                 new Library(scripts),
                 List.of(),
                 findings);

@@ -98,7 +98,8 @@ final class RenameTest {
                 reading.fleet().facts(),
                 List.of(renamed),
                 reading.fleet().roles(),
-                reading.fleet().words());
+                reading.fleet().words(),
+                reading.fleet().sources());
         return errors(Check.of(fleet, reading.library(), screen, List.of()));
     }
 

@@ -10,6 +10,7 @@ import bayfolio.finding.Finding;
 import bayfolio.measure.Quantity;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Roles;
+import bayfolio.model.Sources;
 import bayfolio.model.Unit;
 import bayfolio.model.Words;
 import bayfolio.procedure.Head;
@@ -75,6 +76,7 @@ class SchemaTest {
         demos.add(demo("units/fleet.yaml", FleetFacts.SHAPE));
         demos.add(demo("units/shared/roles.yaml", Roles.SHAPE));
         demos.add(demo("units/shared/words.yaml", Words.SHAPE));
+        demos.add(demo("units/shared/sources.yaml", Sources.SHAPE));
         try (Stream<Path> files = Files.list(Path.of("units/shared/procedures"))) {
             for (Path file : files.sorted().toList()) {
                 String text = Files.readString(file);
@@ -90,7 +92,7 @@ class SchemaTest {
     }
 
     static Stream<Shape<?>> shapes() {
-        return Stream.of(Unit.SHAPE, FleetFacts.SHAPE, Roles.SHAPE, Words.SHAPE, Head.SHAPE);
+        return Stream.of(Unit.SHAPE, FleetFacts.SHAPE, Roles.SHAPE, Words.SHAPE, Sources.SHAPE, Head.SHAPE);
     }
 
     @ParameterizedTest

@@ -5,6 +5,7 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Phone;
+import bayfolio.model.PublishedSource;
 import bayfolio.model.Role;
 import bayfolio.model.Unit;
 import bayfolio.model.Word;
@@ -22,7 +23,7 @@ import java.util.stream.Stream;
 
 /**
  * Flags an id that is given twice where it must be unique: coaches and procedures in the fleet,
- * things on one coach whatever their kind, roles, words, phones.
+ * things on one coach whatever their kind, roles, words, sources, phones.
  */
 public final class DuplicateId implements FleetRule {
     @Override
@@ -46,6 +47,10 @@ public final class DuplicateId implements FleetRule {
                 findings);
         same("role", fleet.roles().stream().flatMap(role -> role.facts().located(Role.ID).stream()), findings);
         same("word", fleet.words().stream().flatMap(word -> word.facts().located(Word.ID).stream()), findings);
+        same(
+                "source",
+                fleet.sources().stream().flatMap(source -> source.facts().located(PublishedSource.ID).stream()),
+                findings);
         same(
                 "phone",
                 fleet.facts().facts().all(FleetFacts.PHONES).stream()
