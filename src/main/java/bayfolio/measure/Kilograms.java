@@ -41,6 +41,11 @@ public record Kilograms(double value) implements Quantity {
         };
     }
 
+    /** In pounds avoirdupois. */
+    public double pounds() {
+        return value / POUND;
+    }
+
     public Kilograms plus(Kilograms other) {
         return new Kilograms(value + other.value);
     }

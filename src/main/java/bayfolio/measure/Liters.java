@@ -52,6 +52,11 @@ public record Liters(double value) implements Quantity {
         };
     }
 
+    /** In US gallons. */
+    public double gallons() {
+        return value / GALLON;
+    }
+
     public Liters plus(Liters other) {
         return new Liters(value + other.value);
     }
