@@ -24,6 +24,8 @@ public record Load(Facts facts) implements Thing {
             DRAFT.optional("continuous", Type.YES_NO, "Whether it may run three hours or longer.");
     public static final Key<Boolean> ALWAYS_ON =
             DRAFT.optional("always-on", Type.YES_NO, "Whether it runs without anybody switching it on.");
+    public static final Key<Boolean> USUAL =
+            DRAFT.optional("usual", Type.YES_NO, "Whether it is usually on while people live in the coach.");
     public static final Key<Amps> START_AMPS =
             DRAFT.optional("start-amps", Type.measured(Amps.SCALE), "The current in the first moment.");
     public static final Key<Boolean> ON_INVERTER =

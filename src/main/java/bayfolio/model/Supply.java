@@ -26,6 +26,8 @@ public record Supply(Facts facts) implements Thing {
             DRAFT.required("volts", Type.measured(Volts.SCALE), "Its voltage on one leg.");
     public static final Key<Amps> AMPS = DRAFT.required("amps", Type.measured(Amps.SCALE), "What one leg can carry.");
     public static final Key<Integer> LEGS = DRAFT.required("legs", Type.whole(1, 2), "How many legs it has.");
+    public static final Key<Amps> SURGE = DRAFT.optional(
+            "surge", Type.measured(Amps.SCALE), "What one leg gives for a moment, while a motor starts.");
     public static final Key<String> NOTE = DRAFT.optional("note", Type.TEXT, "What a renter must know of it.");
     public static final Shape<Supply> SHAPE = DRAFT.done(Supply::new);
 

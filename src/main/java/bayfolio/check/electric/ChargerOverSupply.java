@@ -8,6 +8,8 @@ import bayfolio.measure.Amps;
 import bayfolio.model.Charger;
 import bayfolio.model.Circuit;
 import bayfolio.model.Unit;
+import bayfolio.reckon.Draw;
+import bayfolio.reckon.Shore;
 import java.util.Optional;
 import java.util.stream.Stream;
 

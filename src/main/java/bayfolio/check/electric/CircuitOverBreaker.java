@@ -6,6 +6,7 @@ import bayfolio.finding.Finding;
 import bayfolio.measure.Amps;
 import bayfolio.model.Circuit;
 import bayfolio.model.Unit;
+import bayfolio.reckon.Draw;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;

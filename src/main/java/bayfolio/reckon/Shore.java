@@ -1,4 +1,4 @@
-package bayfolio.check.electric;
+package bayfolio.reckon;
 
 import bayfolio.measure.Amps;
 import bayfolio.model.Adapter;
@@ -10,30 +10,30 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What the coach's own cord takes from a site, by itself and through adapters. */
-final class Shore {
+public final class Shore {
     private Shore() {}
 
-    static List<Supply> of(Unit unit) {
+    public static List<Supply> of(Unit unit) {
         return unit.supplies().stream()
                 .filter(supply -> supply.source() == Supply.Source.SHORE)
                 .toList();
     }
 
     /** What one leg of the cord carries: the largest of the shore supplies. */
-    static Optional<Amps> size(Unit unit) {
+    public static Optional<Amps> size(Unit unit) {
         return of(unit).stream()
                 .map(supply -> supply.facts().get(Supply.AMPS))
                 .max(Comparator.comparingDouble(Amps::value));
     }
 
-    static List<Adapter> adapters(Unit unit) {
+    public static List<Adapter> adapters(Unit unit) {
         return unit.facts().all(Unit.ADAPTERS).stream()
                 .filter(adapter -> adapter.facts().whole())
                 .toList();
     }
 
     /** The smallest outlet that the coach can be plugged into, by itself or through an adapter. */
-    static Optional<Amps> smallest(Unit unit) {
+    public static Optional<Amps> smallest(Unit unit) {
         return Stream.concat(
                         of(unit).stream().map(supply -> supply.facts().get(Supply.AMPS)),
                         adapters(unit).stream().map(adapter -> adapter.facts().get(Adapter.FROM)))

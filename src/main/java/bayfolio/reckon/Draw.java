@@ -1,6 +1,7 @@
-package bayfolio.check.electric;
+package bayfolio.reckon;
 
 import bayfolio.measure.Amps;
+import bayfolio.measure.Share;
 import bayfolio.measure.Volts;
 import bayfolio.measure.Watts;
 import bayfolio.model.Circuit;
@@ -17,14 +18,14 @@ import java.util.stream.Stream;
  *
  * @param amps as stated, or else watts divided by volts
  */
-record Draw(Load load, Circuit circuit, Amps amps, Region region) {
+public record Draw(Load load, Circuit circuit, Amps amps, Region region) {
     /** NEC 210.20(A): a breaker carries continuous loads at 125 %; Europe knows no such factor. */
-    private static final double CONTINUOUS_NORTH_AMERICA = 1.25;
+    static final double CONTINUOUS_NORTH_AMERICA = 1.25;
 
     private static final double HAIR = 1e-6;
 
     /** Those whose circuit and current are known. */
-    static Stream<Draw> all(Unit unit) {
+    public static Stream<Draw> all(Unit unit) {
         return unit.loads().stream()
                 .flatMap(load -> circuit(load, unit)
                         .flatMap(circuit ->
@@ -32,7 +33,7 @@ record Draw(Load load, Circuit circuit, Amps amps, Region region) {
                         .stream());
     }
 
-    static Optional<Circuit> circuit(Load load, Unit unit) {
+    public static Optional<Circuit> circuit(Load load, Unit unit) {
         String id = load.facts().get(Load.CIRCUIT);
         return unit.circuits().stream()
                 .filter(circuit -> circuit.id().equals(id))
@@ -40,7 +41,7 @@ record Draw(Load load, Circuit circuit, Amps amps, Region region) {
     }
 
     /** The load's own voltage, or else that of its circuit. */
-    static Volts volts(Load load, Circuit circuit) {
+    public static Volts volts(Load load, Circuit circuit) {
         return load.facts().find(Load.VOLTS).orElseGet(() -> circuit.facts().get(Circuit.VOLTS));
     }
 
@@ -55,50 +56,61 @@ record Draw(Load load, Circuit circuit, Amps amps, Region region) {
     }
 
     /** Watts as stated, or else volts times amps. */
-    Watts watts() {
+    public Watts watts() {
         return load.facts()
                 .find(Load.WATTS)
                 .orElseGet(() -> new Watts(amps.value() * volts(load, circuit).value()));
     }
 
-    boolean continuous() {
+    /** The same with a share of its current. */
+    Draw times(Share share) {
+        return new Draw(load, circuit, new Amps(share.value() * amps.value()), region);
+    }
+
+    public boolean continuous() {
         return load.facts().find(Load.CONTINUOUS).orElse(false);
     }
 
-    boolean alwaysOn() {
+    public boolean alwaysOn() {
         return load.facts().find(Load.ALWAYS_ON).orElse(false);
     }
 
-    boolean onInverter() {
+    public boolean onInverter() {
         return load.facts().find(Load.ON_INVERTER).orElse(false);
     }
 
     /** Whether a breaker must be larger than what is drawn. */
-    boolean raised() {
+    public boolean raised() {
         return continuous() && region == Region.NORTH_AMERICA;
     }
 
     /** What a breaker must be rated for. */
-    Amps needs() {
+    public Amps needs() {
         return raised() ? new Amps(CONTINUOUS_NORTH_AMERICA * amps.value()) : amps;
     }
 
-    static Amps needs(List<Draw> together) {
+    /** What they take together, as it flows. */
+    static Amps amps(List<Draw> together) {
+        return new Amps(
+                together.stream().mapToDouble(draw -> draw.amps().value()).sum());
+    }
+
+    public static Amps needs(List<Draw> together) {
         return new Amps(
                 together.stream().mapToDouble(draw -> draw.needs().value()).sum());
     }
 
     /** Currents are multiplied and added up, so what is exactly at a limit may lie a hair above it. */
-    static boolean over(Amps current, Amps limit) {
+    public static boolean over(Amps current, Amps limit) {
         return current.value() > limit.value() + HAIR;
     }
 
-    static boolean over(Watts power, Watts limit) {
+    public static boolean over(Watts power, Watts limit) {
         return power.value() > limit.value() + HAIR;
     }
 
     /** Where the current is written, or what it follows from. */
-    Place at() {
+    public Place at() {
         return load.facts().at(load.facts().has(Load.AMPS) ? Load.AMPS : Load.WATTS);
     }
 }

@@ -1,0 +1,199 @@
+package bayfolio.reckon;
+
+import bayfolio.fact.Facts;
+import bayfolio.measure.Amps;
+import bayfolio.measure.Share;
+import bayfolio.measure.Volts;
+import bayfolio.model.Charger;
+import bayfolio.model.Circuit;
+import bayfolio.model.Coach;
+import bayfolio.model.Supply;
+import bayfolio.model.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+
+/**
+ * How the loads of a coach share one supply: what each draws on which leg, and on which breaker.
+ *
+ * <p>Loads fit when on every leg 1.25 x continuous + 1.00 x other amps stay within the rating in North America (NEC 210.19(A)
+ * and 210.20(A), verified), and the plain sum in Europe; what is always on is counted in. A load of twice the voltage of a
+ * leg draws on both legs.
+ *
+ * @param switched loads that somebody switches on, in the order of the description
+ * @param always loads that run without anybody's doing
+ * @param dead loads that do not run on this supply at all
+ * @param conductors names of what can be loaded too far: legs, then breakers of circuits with several loads
+ */
+public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Draw> dead, List<Conductor> conductors) {
+    /**
+     * @param draws what each switched load draws on it, counted as the rule counts it
+     * @param always what all that is always on draws on it
+     */
+    public record Conductor(String name, Amps limit, Amps always, List<Amps> draws) {
+        public Conductor {
+            draws = List.copyOf(draws);
+        }
+    }
+
+    private static final String CHARGER = "charger";
+
+    /** What the search takes, far more than any coach has; what is beyond counts as always on, to be safe. */
+    private static final int MOST_LOADS = 62;
+
+    private static final double TWICE = 1.7;
+
+    /** Up to here every set is listed, however many things it has. */
+    private static final int ALL_SETS = 24;
+
+    private static final int FEW = 4;
+
+    public Sharing {
+        switched = List.copyOf(switched);
+        always = List.copyOf(always);
+        dead = List.copyOf(dead);
+        conductors = List.copyOf(conductors);
+    }
+
+    /** A supply and the alternating-current loads of the coach. */
+    public static Sharing of(Feed feed, Coach coach) {
+        List<Draw> switched = new ArrayList<>();
+        List<Draw> always = new ArrayList<>();
+        List<Draw> dead = new ArrayList<>();
+        for (Draw draw :
+                Draw.all(coach.unit()).map(draw -> limited(draw, feed, coach)).toList()) {
+            if (draw.circuit().facts().get(Circuit.CURRENT) == Circuit.Current.AC) {
+                boolean on = draw.alwaysOn() || switched.size() == MOST_LOADS;
+                (!runs(draw, feed) ? dead : on ? always : switched).add(draw);
+            }
+        }
+        return new Sharing(feed, switched, always, dead, conductors(feed, switched, always));
+    }
+
+    /** On a small outlet the charger is set to the current that the description gives for it. */
+    private static Draw limited(Draw draw, Feed feed, Coach coach) {
+        return feed.small() && draw.load().roles().contains(CHARGER)
+                ? limit(coach).map(share -> draw.times(share)).orElse(draw)
+                : draw;
+    }
+
+    /** The share of its full current that the charger is set to. */
+    static Optional<Share> limit(Coach coach) {
+        Optional<Facts> charger = coach.unit().facts().find(Unit.CHARGER).map(Charger::facts);
+        double full =
+                charger.flatMap(it -> it.find(Charger.RATING)).map(Amps::value).orElse(0.0);
+        return charger.flatMap(it -> it.find(Charger.LIMIT))
+                .filter(limit -> limit.value() < full)
+                .map(limit -> new Share(limit.value() / full));
+    }
+
+    private static boolean runs(Draw draw, Feed feed) {
+        boolean fed = feed.source() != Supply.Source.INVERTER
+                || draw.circuit().facts().find(Circuit.BY_INVERTER).orElse(false);
+        return fed && (twice(draw, feed) ? feed.legs() == Feed.Legs.TWO : feed.feeds(leg(draw)));
+    }
+
+    /** Whether it hangs between both legs: 240 V on legs of 120 V, also where a plate says 208 or 230 V. */
+    private static boolean twice(Draw draw, Feed feed) {
+        Volts volts = Draw.volts(draw.load(), draw.circuit());
+        return volts.value() > TWICE * feed.volts().value();
+    }
+
+    private static int leg(Draw draw) {
+        return draw.circuit().facts().find(Circuit.LEG).orElse(1);
+    }
+
+    private static List<Conductor> conductors(Feed feed, List<Draw> switched, List<Draw> always) {
+        List<Conductor> conductors = new ArrayList<>();
+        int legs = feed.legs() == Feed.Legs.TWO ? 2 : 1;
+        for (int leg = 1; leg <= legs; leg++) {
+            int number = leg;
+            conductors.add(conductor(
+                    legs == 1 ? feed.name() : "Leg " + leg,
+                    feed.perLeg(),
+                    switched,
+                    always,
+                    draw -> legs == 1 || twice(draw, feed) || leg(draw) == number));
+        }
+        Map<String, Circuit> shared = new LinkedHashMap<>();
+        switched.forEach(draw -> shared.putIfAbsent(draw.circuit().id(), draw.circuit()));
+        shared.values().stream()
+                .map(circuit -> conductor(
+                        circuit.name(),
+                        circuit.facts().get(Circuit.BREAKER),
+                        switched,
+                        always,
+                        draw -> draw.circuit().id().equals(circuit.id())))
+                .filter(conductor -> several(conductor))
+                .forEach(conductors::add);
+        return conductors;
+    }
+
+    /** A breaker with one load on it is the business of the check. */
+    private static boolean several(Conductor conductor) {
+        long loads = conductor.draws().stream().filter(amps -> amps.value() > 0).count();
+        return loads + (conductor.always().value() > 0 ? 1 : 0) > 1;
+    }
+
+    private static Conductor conductor(
+            String name, Amps limit, List<Draw> switched, List<Draw> always, Predicate<Draw> on) {
+        return new Conductor(
+                name,
+                limit,
+                Draw.needs(always.stream().filter(on).toList()),
+                switched.stream()
+                        .map(draw -> on.test(draw) ? draw.needs() : new Amps(0))
+                        .toList());
+    }
+
+    Limits limits() {
+        return new Limits(
+                conductors.stream().mapToDouble(it -> it.limit().value()).toArray(),
+                conductors.stream().mapToDouble(it -> it.always().value()).toArray(),
+                IntStream.range(0, switched.size())
+                        .mapToObj(load -> conductors.stream()
+                                .mapToDouble(it -> it.draws().get(load).value())
+                                .toArray())
+                        .toList());
+    }
+
+    /** What never goes together: each list is too much, and fits with any one of it off; an empty list says that nothing fits. */
+    public List<List<Draw>> never() {
+        int most = switched.size() <= ALL_SETS ? switched.size() : FEW;
+        return limits().never(most).stream().map(this::draws).toList();
+    }
+
+    /** Whether the loads fit together with what is always on. */
+    public boolean fits(List<Draw> on) {
+        return limits().fits(bits(on));
+    }
+
+    /** What a leg or breaker has to carry with these on, as the rule counts it. */
+    public Amps carried(Conductor conductor, List<Draw> on) {
+        return new Amps(limits().on(conductors.indexOf(conductor), bits(on)));
+    }
+
+    /** The most of some loads that fit together, with others on in any case. */
+    public List<Draw> most(List<Draw> among, List<Draw> on) {
+        return draws(limits().with(bits(on)).most(bits(among)));
+    }
+
+    List<Draw> draws(long set) {
+        return IntStream.range(0, switched.size())
+                .filter(load -> (set >> load & 1) == 1)
+                .mapToObj(switched::get)
+                .toList();
+    }
+
+    long bits(List<Draw> draws) {
+        long set = 0;
+        for (Draw draw : draws) {
+            set |= 1L << switched.indexOf(draw);
+        }
+        return set;
+    }
+}

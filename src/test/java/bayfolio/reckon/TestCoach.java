@@ -1,0 +1,42 @@
+package bayfolio.reckon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.model.Coach;
+import bayfolio.read.FleetReader;
+import bayfolio.read.Folder;
+import bayfolio.read.Overlay;
+import bayfolio.source.SourceFile;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** A small coach with what a test says of it. */
+final class TestCoach {
+    private static final Path TINY = Path.of("src/test/resources/bayfolio/rules/tiny");
+
+    private TestCoach() {}
+
+    /**
+     * @param yaml laid over the description of the tiny coach
+     */
+    static Coach of(String yaml) {
+        Overlay overlay = new Overlay(new Folder(Path.of("")));
+        overlay.fleet(file("units/fleet.yaml", TINY.resolve("fleet.yaml")), Optional.empty());
+        overlay.coach(
+                file("units/tiny/unit.yaml", TINY.resolve("unit.yaml")), Optional.of(new SourceFile("test", yaml)));
+        FleetReader.Reading reading = overlay.read();
+        assertThat(reading.findings()).isEmpty();
+        return new Coach(reading.fleet(), reading.fleet().units().get(0));
+    }
+
+    private static SourceFile file(String name, Path path) {
+        try {
+            return new SourceFile(name, Files.readString(path));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
