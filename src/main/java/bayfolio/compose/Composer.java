@@ -25,6 +25,7 @@ public final class Composer {
         pages.add(stages.all());
         stages.pages().forEach(pages::add);
         new ProcedurePage(draft).pages().forEach(pages::add);
+        pages.add(draft.workedOut().page());
         pages.add(new WordsPage(draft).page());
         pages.add(new IndexPage(draft).page());
         if (copy == Copy.STAFF) {

@@ -37,6 +37,7 @@ final class Draft {
     private final List<Procedure> stages;
     private final ScreenWords screen;
     private final Wording wording;
+    private final WorkedOut workedOut;
     private final Map<Target, Set<Procedure>> uses = new LinkedHashMap<>();
     private final Map<Target, Set<Thing>> mentions = new LinkedHashMap<>();
 
@@ -60,6 +61,7 @@ final class Draft {
                             .add(procedure));
         }
         coach.things().filter(this::shows).forEach(this::mention);
+        this.workedOut = new WorkedOut(this);
     }
 
     private void mention(Thing thing) {
@@ -70,6 +72,10 @@ final class Draft {
                                 .add(thing));
             }
         });
+    }
+
+    WorkedOut workedOut() {
+        return workedOut;
     }
 
     Copy copy() {

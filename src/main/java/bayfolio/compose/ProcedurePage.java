@@ -51,6 +51,9 @@ final class ProcedurePage {
             sections.add(Section.of(id, draft.word(id), texts(ending.text())));
         }
         if (!urgent) {
+            procedure.head().facts().all(Head.WORKS_OUT).stream()
+                    .flatMap(question -> draft.workedOut().section(question).stream())
+                    .forEach(sections::add);
             things(procedure).ifPresent(sections::add);
         }
         return new Page(

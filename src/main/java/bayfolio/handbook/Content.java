@@ -3,6 +3,7 @@ package bayfolio.handbook;
 import bayfolio.procedure.Procedure;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
+import bayfolio.reckon.Calculator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -21,6 +22,10 @@ public sealed interface Content {
         R steps(Steps content);
 
         R picture(Picture content);
+
+        R fold(Fold content);
+
+        R form(Form content);
     }
 
     <R> R accept(Visitor<R> visitor);
@@ -144,6 +149,36 @@ public sealed interface Content {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.picture(this);
+        }
+
+        @Override
+        public Stream<Inline.Link> linked() {
+            return Stream.of();
+        }
+    }
+
+    /** What is there for those who want to know more, folded under its title. */
+    record Fold(String title, List<Content> inside) implements Content {
+        public Fold {
+            inside = List.copyOf(inside);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.fold(this);
+        }
+
+        @Override
+        public Stream<Inline.Link> linked() {
+            return inside.stream().flatMap(Content::linked);
+        }
+    }
+
+    /** Fields in which a reader varies a question; it stands for nothing where there is no script. */
+    record Form(String title, Calculator calculator) implements Content {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.form(this);
         }
 
         @Override

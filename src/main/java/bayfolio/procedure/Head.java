@@ -5,6 +5,7 @@ import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
+import bayfolio.reckon.Question;
 import bayfolio.source.Located;
 import java.util.List;
 
@@ -27,6 +28,10 @@ public record Head(Facts facts) implements Described {
             "undoes",
             Type.list(Type.ID),
             "Procedures that this one takes back; what sets up by those is left again by this one.");
+    public static final Key<List<Located<Question>>> WORKS_OUT = DRAFT.optional(
+            "works-out",
+            Type.list(Type.choice(Question.class)),
+            "What is worked out for the coach and stands on this page.");
     public static final Key<List<Located<String>>> SOURCES =
             DRAFT.forStaff("sources", Type.list(Type.ID), "What backs it, by the list of sources; shown to staff.");
     public static final Shape<Head> SHAPE = DRAFT.done(Head::new);

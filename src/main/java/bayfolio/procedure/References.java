@@ -42,6 +42,7 @@ public final class References {
             "connections",
             "doors-and-slides",
             "numbers",
+            "worked-out",
             "on-board",
             "procedures",
             "words",

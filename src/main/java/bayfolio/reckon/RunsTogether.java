@@ -1,6 +1,7 @@
 package bayfolio.reckon;
 
 import bayfolio.measure.Amps;
+import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Toward;
 import bayfolio.model.Charger;
 import bayfolio.model.Coach;
@@ -140,9 +141,9 @@ public final class RunsTogether {
         }
         List<Sharing.Conductor> legs = legs(way);
         return legs.stream()
-                .map(leg -> Toward.LESS.print(new Amps(
-                                leg.limit().value() - way.carried(leg, on).value()))
-                        + (legs.size() > 1 ? " on " + leg.name().toLowerCase(Locale.ROOT) : ""))
+                .map(leg -> (legs.size() > 1 ? leg.name().toLowerCase(Locale.ROOT) + ": " : "")
+                        + Toward.LESS.print(new Amps(
+                                leg.limit().value() - way.carried(leg, on).value())))
                 .collect(Collectors.joining(", "));
     }
 
@@ -159,6 +160,10 @@ public final class RunsTogether {
             case FIRST_ONLY -> amps + " for leg 1; leg 2 is dead, " + volts;
             case ONE -> amps + ", " + volts;
         };
+    }
+
+    private static String volts(Feed feed) {
+        return gives(feed) + ", " + feed.volts().in(MeasureSystem.METRIC);
     }
 
     private Optional<Grid> never(Sharing way) {
@@ -193,7 +198,7 @@ public final class RunsTogether {
                 .findFirst()
                 .map(it -> "counts as " + Toward.MORE.print(way.carried(it, set)) + " with what is always on; "
                         + (it.name().equals(way.feed().name()) ? "the supply" : it.name()) + " carries "
-                        + Toward.LESS.print(it.limit()))
+                        + it.limit().in(MeasureSystem.METRIC))
                 .orElseThrow();
     }
 
@@ -311,10 +316,10 @@ public final class RunsTogether {
             Feed feed = way.feed();
             inputs.add(
                     feed.fact()
-                            ? Input.described(feed.name(), gives(feed))
+                            ? Input.described(feed.name(), volts(feed))
                             : Input.usual(
                                     feed.name(),
-                                    gives(feed),
+                                    volts(feed),
                                     coach.unit().region() == Region.EUROPE
                                             ? "posts for this plug are often fused lower; a motorhome magazine"
                                             : "an outlet for 20 A takes the plug for 15 A; from memory, to be checked"));

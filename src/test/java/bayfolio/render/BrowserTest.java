@@ -1,10 +1,8 @@
 package bayfolio.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.fail;
 
 import bayfolio.DemoFleet;
-import java.io.File;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -17,7 +15,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
@@ -25,8 +22,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 
 /** The demo fleet in a real browser, as narrow as the smallest phone. */
 class BrowserTest {
@@ -44,27 +39,8 @@ class BrowserTest {
 
     @BeforeAll
     static void open(@TempDir Path profile) throws Exception {
-        File chromium = onPath("chromium");
-        File chromedriver = onPath("chromedriver");
         server = new SiteServer(DemoFleet.web());
-        ChromeOptions options = new ChromeOptions();
-        options.setBinary(chromium);
-        options.addArguments(
-                "--headless=new",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-quic",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--user-data-dir=" + profile);
-        browser = new ChromeDriver(
-                new ChromeDriverService.Builder()
-                        .usingDriverExecutable(chromedriver)
-                        .usingAnyFreePort()
-                        .build(),
-                options);
+        browser = Browser.open(profile);
         device(NARROW, 640);
     }
 
@@ -76,16 +52,6 @@ class BrowserTest {
         if (server != null) {
             server.close();
         }
-    }
-
-    private static File onPath(String name) {
-        for (String folder : System.getenv().getOrDefault("PATH", "").split(Pattern.quote(File.pathSeparator), -1)) {
-            File file = new File(folder, name);
-            if (file.canExecute()) {
-                return file;
-            }
-        }
-        return fail("The browser tests need `%s` on the path; src/test/all installs it.".formatted(name));
     }
 
     /** One page of each kind, those with the most on them. */

@@ -16,12 +16,14 @@ import bayfolio.prose.Target;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** One page of a handbook as names for its template. Every address comes from the address book. */
 final class PageView {
     private static final Set<String> INLINES = Set.of("text", "strong", "emphasis", "code", "link");
     private static final Set<String> BLOCKS = Set.of("paragraph", "bullets", "table");
-    private static final Set<String> CONTENTS = Set.of("block", "mark", "facts", "links", "steps", "picture");
+    private static final Set<String> CONTENTS =
+            Set.of("block", "mark", "facts", "links", "steps", "picture", "fold", "form");
 
     /**
      * A list with a heading and more entries than this is folded, so that what follows is not
@@ -50,6 +52,7 @@ final class PageView {
                 .with("coach", handbook.name())
                 .with("is-home", home)
                 .with("urgent", page.urgent())
+                .with("scripts", scripts())
                 .with("staff-copy", handbook.copy() == Copy.STAFF)
                 .with("kind", kind())
                 .with("root", up(page.path()) + "../")
@@ -62,6 +65,21 @@ final class PageView {
                                 .map(content -> content.accept(contents))
                                 .toList())
                 .with("sections", page.sections().stream().map(this::section).toList());
+    }
+
+    /** Scripts of the forms on the page, each after what it needs; none where there are no forms. */
+    private List<View> scripts() {
+        List<String> questions = page.sections().stream()
+                .flatMap(section -> section.contents().stream())
+                .filter(Content.Form.class::isInstance)
+                .map(form -> ((Content.Form) form).calculator().question().id())
+                .toList();
+        return questions.isEmpty()
+                ? List.of()
+                : Stream.of(List.of("shown"), questions, List.of("forms"))
+                        .flatMap(List::stream)
+                        .map(name -> new View().with("script", name))
+                        .toList();
     }
 
     /** What kind of page it is, for the look. */
@@ -265,6 +283,33 @@ final class PageView {
                             new View()
                                     .with("src", up(page.path()) + Pictures.path(content.photo()))
                                     .with("alt", content.alt()));
+        }
+
+        @Override
+        public View fold(Content.Fold content) {
+            return View.oneOf(CONTENTS)
+                    .with(
+                            "fold",
+                            new View()
+                                    .with("title", content.title())
+                                    .with(
+                                            "contents",
+                                            content.inside().stream()
+                                                    .map(inside -> inside.accept(this))
+                                                    .toList()));
+        }
+
+        @Override
+        public View form(Content.Form content) {
+            return View.oneOf(CONTENTS)
+                    .with(
+                            "form",
+                            new View()
+                                    .with("title", content.title())
+                                    .with(
+                                            "question",
+                                            content.calculator().question().id())
+                                    .with("asks", CalculatorJson.of(content.calculator())));
         }
 
         @Override

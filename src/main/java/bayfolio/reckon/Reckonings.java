@@ -1,0 +1,36 @@
+package bayfolio.reckon;
+
+import bayfolio.model.Coach;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** All that is worked out for a coach. */
+public final class Reckonings {
+    private static final Map<Question, Function<Coach, Reckoned>> ANSWERS = answers();
+
+    private static final List<Function<Coach, Optional<Calculator>>> CALCULATORS = List.of(TogetherCalculator::of);
+
+    private Reckonings() {}
+
+    private static Map<Question, Function<Coach, Reckoned>> answers() {
+        Map<Question, Function<Coach, Reckoned>> answers = new EnumMap<>(Question.class);
+        answers.put(Question.RUNS_TOGETHER, RunsTogether::of);
+        return answers;
+    }
+
+    /** An answer to every question, or what is missing for one, in the order of the questions. */
+    public static List<Reckoned> of(Coach coach) {
+        List<Reckoned> all = new ArrayList<>();
+        ANSWERS.values().forEach(answer -> all.add(answer.apply(coach)));
+        return List.copyOf(all);
+    }
+
+    /** What a reader can vary. */
+    public static List<Calculator> calculators(Coach coach) {
+        return CALCULATORS.stream().flatMap(each -> each.apply(coach).stream()).toList();
+    }
+}

@@ -1,0 +1,157 @@
+package bayfolio.reckon;
+
+import bayfolio.measure.Toward;
+import bayfolio.model.Coach;
+import bayfolio.model.Load;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** What runs together, for a supply and things that the reader chooses. */
+public final class TogetherCalculator implements Calculator {
+    private static final String SUPPLY = "supply";
+
+    /** What somebody would switch off last. */
+    private static final String AIR_CONDITIONER = "air-conditioner";
+
+    private final List<Sharing> ways;
+    private final List<Load> loads;
+
+    private TogetherCalculator(List<Sharing> ways) {
+        this.ways = ways;
+        Set<Load> all = new LinkedHashSet<>();
+        ways.forEach(way -> way.switched().forEach(draw -> all.add(draw.load())));
+        this.loads = List.copyOf(all);
+    }
+
+    /** Nothing where there is nothing to choose. */
+    public static Optional<Calculator> of(Coach coach) {
+        List<Sharing> ways = Feed.all(coach).stream()
+                .map(feed -> Sharing.of(feed, coach))
+                .filter(way -> !way.switched().isEmpty())
+                .toList();
+        return ways.isEmpty() ? Optional.empty() : Optional.of(new TogetherCalculator(ways));
+    }
+
+    @Override
+    public Question question() {
+        return Question.RUNS_TOGETHER;
+    }
+
+    @Override
+    public List<Field> fields() {
+        List<Field> fields = new ArrayList<>();
+        fields.add(new Field(
+                SUPPLY,
+                "Power from",
+                new Kind.Choice(ways.stream().map(way -> way.feed().name()).toList(), 0)));
+        for (Load load : loads) {
+            fields.add(new Field(
+                    load.id(),
+                    load.name(),
+                    new Kind.Tick(load.facts().find(Load.USUAL).orElse(false))));
+        }
+        return List.copyOf(fields);
+    }
+
+    @Override
+    public Map<String, Object> figures() {
+        Map<String, Object> figures = new LinkedHashMap<>();
+        figures.put("loads", loads.stream().map(this::load).toList());
+        figures.put("ways", ways.stream().map(this::way).toList());
+        return figures;
+    }
+
+    private Map<String, Object> load(Load load) {
+        Map<String, Object> figures = new LinkedHashMap<>();
+        figures.put("id", load.id());
+        figures.put("name", load.name());
+        figures.put("last", load.roles().contains(AIR_CONDITIONER));
+        return figures;
+    }
+
+    /** Draws of a load are a list, one for each conductor; of a load without power there, the list is empty. */
+    private Map<String, Object> way(Sharing way) {
+        Map<String, Object> figures = new LinkedHashMap<>();
+        figures.put(
+                "conductors",
+                way.conductors().stream()
+                        .map(conductor -> {
+                            Map<String, Object> each = new LinkedHashMap<>();
+                            each.put("name", conductor.name());
+                            each.put("limit", conductor.limit().value());
+                            each.put("always", conductor.always().value());
+                            return each;
+                        })
+                        .toList());
+        figures.put("draws", loads.stream().map(load -> draws(load, way)).toList());
+        return figures;
+    }
+
+    private static List<Double> draws(Load load, Sharing way) {
+        int at = IntStream.range(0, way.switched().size())
+                .filter(index -> way.switched().get(index).load().equals(load))
+                .findFirst()
+                .orElse(-1);
+        return at < 0
+                ? List.of()
+                : way.conductors().stream()
+                        .map(conductor -> conductor.draws().get(at).value())
+                        .toList();
+    }
+
+    @Override
+    public Result result(Chosen choice) {
+        Sharing way = ways.get(choice.place(SUPPLY));
+        Set<String> on = loads.stream().map(Load::id).filter(choice::ticked).collect(Collectors.toSet());
+        List<Load> chosen =
+                loads.stream().filter(load -> on.contains(load.id())).toList();
+        List<Load> dead =
+                chosen.stream().filter(load -> draws(load, way).isEmpty()).toList();
+        List<Draw> running = way.switched().stream()
+                .filter(draw -> on.contains(draw.load().id()))
+                .toList();
+        List<List<String>> rows = way.conductors().stream()
+                .map(conductor -> List.of(
+                        conductor.name(),
+                        Toward.MORE.print(way.carried(conductor, running)) + " of "
+                                + Toward.LESS.print(conductor.limit())))
+                .toList();
+        return new Result(answer(way, running, dead), rows);
+    }
+
+    private static String answer(Sharing way, List<Draw> running, List<Load> dead) {
+        if (!dead.isEmpty()) {
+            return dead.get(0).name() + " does not run there at all.";
+        }
+        if (way.fits(running)) {
+            return "This fits.";
+        }
+        return off(way, running)
+                .map(draw -> "Too much. Switch off first: " + draw.load().name() + ".")
+                .orElse("Too much, even with all of this off.");
+    }
+
+    /** The heaviest thing on what is loaded too far; air conditioners last. */
+    private static Optional<Draw> off(Sharing way, List<Draw> running) {
+        Sharing.Conductor over = way.conductors().stream()
+                .filter(conductor -> Draw.over(way.carried(conductor, running), conductor.limit()))
+                .findFirst()
+                .orElseThrow();
+        return running.stream()
+                .filter(draw -> drawn(over, draw, way) > 0)
+                .min(Comparator.comparing((Draw draw) -> draw.load().roles().contains(AIR_CONDITIONER))
+                        .thenComparing(draw -> -drawn(over, draw, way)));
+    }
+
+    private static double drawn(Sharing.Conductor conductor, Draw draw, Sharing way) {
+        return conductor.draws().get(way.switched().indexOf(draw)).value();
+    }
+}

@@ -1,0 +1,174 @@
+package bayfolio.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.DemoFleet;
+import bayfolio.model.Coach;
+import bayfolio.model.Fleet;
+import bayfolio.model.Unit;
+import bayfolio.reckon.Calculator;
+import bayfolio.reckon.Question;
+import bayfolio.reckon.Reckonings;
+import com.google.gson.Gson;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeSet;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.Select;
+
+/** The scripts of the forms, in a real browser, beside the reckonings of the program. */
+class CalculatorsTest {
+    private static final Path ASSETS = Path.of("themes/harbor/assets");
+    private static final Gson GSON = new Gson();
+
+    /** For each question, spread over the coaches; the table of cases is larger than 2,000. */
+    private static final int CASES = 800;
+
+    @SuppressWarnings("NullAway.Init") // set before the first test
+    private static ChromeDriver browser;
+
+    @SuppressWarnings("NullAway.Init")
+    private static Fleet fleet;
+
+    @BeforeAll
+    static void open(@TempDir Path profile) throws Exception {
+        fleet = DemoFleet.of(Path.of("")).fleet();
+        browser = Browser.open(profile);
+    }
+
+    @AfterAll
+    static void close() {
+        browser.quit();
+    }
+
+    /** What the script said to a choice. */
+    private record Said(String answer, List<List<String>> rows) {}
+
+    @Test
+    void scriptsAndProgramGiveTheSameAnswersToTheLastDigit() throws Exception {
+        Random random = new Random(20_261_125);
+        Map<Question, Integer> cases = new EnumMap<>(Question.class);
+        browser.get("data:text/html,<title>x</title>");
+        run("shown");
+        for (Unit unit : fleet.units()) {
+            for (Calculator calculator : Reckonings.calculators(new Coach(fleet, unit))) {
+                String question = calculator.question().id();
+                run(question);
+                List<Map<String, Object>> choices = new ArrayList<>();
+                for (int each = 0; each < CASES / fleet.units().size(); each++) {
+                    choices.add(choice(calculator, random));
+                }
+                List<Said> said = said(question, calculator.figures(), choices);
+                for (int each = 0; each < choices.size(); each++) {
+                    Calculator.Result result = calculator.result(new Calculator.Chosen(choices.get(each)));
+                    assertThat(said.get(each))
+                            .as(unit.id() + " " + question + " " + choices.get(each))
+                            .isEqualTo(new Said(result.answer(), result.rows()));
+                }
+                cases.merge(calculator.question(), choices.size(), Integer::sum);
+            }
+        }
+
+        assertThat(cases.values().stream().mapToInt(Integer::intValue).sum()).isGreaterThanOrEqualTo(2000);
+    }
+
+    private static void run(String script) throws Exception {
+        browser.executeScript(Files.readString(ASSETS.resolve(script + ".js")));
+    }
+
+    private static List<Said> said(String question, Map<String, Object> figures, List<Map<String, Object>> choices) {
+        Object said = browser.executeScript(
+                """
+                var figures = JSON.parse(arguments[1]);
+                return JSON.stringify(JSON.parse(arguments[2]).map(function (choice) {
+                    var result = window.bayfolio[arguments[0]](figures, choice);
+                    return {answer: result.answer, rows: result.rows};
+                }));
+                """.replace("window.bayfolio[arguments[0]]", "window.bayfolio['" + question + "']"),
+                question,
+                GSON.toJson(figures),
+                GSON.toJson(choices));
+        return List.of(GSON.fromJson((String) java.util.Objects.requireNonNull(said), Said[].class));
+    }
+
+    private static Map<String, Object> choice(Calculator calculator, Random random) {
+        Map<String, Object> choice = new LinkedHashMap<>();
+        for (Calculator.Field field : calculator.fields()) {
+            choice.put(field.name(), chosen(field.kind(), random));
+        }
+        return choice;
+    }
+
+    private static Object chosen(Calculator.Kind kind, Random random) {
+        if (kind instanceof Calculator.Kind.Tick) {
+            return random.nextInt(3) == 0;
+        }
+        if (kind instanceof Calculator.Kind.Choice choice) {
+            return random.nextInt(choice.choices().size());
+        }
+        Calculator.Kind.Number number = (Calculator.Kind.Number) kind;
+        int steps = (int) Math.round((number.most() - number.least()) / number.step());
+        return number.least() + random.nextInt(steps + 1) * number.step();
+    }
+
+    /** The form on the page: a person ticks a thing, and hears what comes of it. */
+    @Test
+    void aReaderTicksAndSeesTheLegFillUp() {
+        browser.get(DemoFleet.web().resolve("whimbrel/worked-out.html").toUri().toString());
+        WebElement form = browser.findElement(By.cssSelector("[data-question=runs-together] form"));
+        new Select(form.findElement(By.tagName("select"))).selectByVisibleText("30 A outlet");
+        assertThat(form.findElement(By.className("answer")).getText()).isEqualTo("This fits.");
+
+        tick(form, "Front air conditioner");
+        tick(form, "Microwave");
+
+        assertThat(form.findElement(By.className("answer")).getText())
+                .isEqualTo("Too much. Switch off first: Microwave.");
+        assertThat(form.findElements(By.cssSelector(".bar.over"))).isNotEmpty();
+        assertThat(form.findElement(By.cssSelector("[role=status]")).isDisplayed())
+                .isTrue();
+    }
+
+    private static void tick(WebElement form, String label) {
+        form.findElements(By.tagName("label")).stream()
+                .filter(each -> each.getText().equals(label))
+                .findFirst()
+                .orElseThrow()
+                .click();
+    }
+
+    /** Every field has a label of its own, and every script that a page names is there. */
+    @Test
+    void everyFieldIsLabeled() {
+        for (Unit unit : fleet.units()) {
+            browser.get(DemoFleet.web()
+                    .resolve(unit.id() + "/worked-out.html")
+                    .toUri()
+                    .toString());
+            List<WebElement> forms = browser.findElements(By.cssSelector("[data-question] form"));
+            TreeSet<String> built = new TreeSet<>();
+            for (WebElement form : forms) {
+                built.add(form.findElement(By.xpath("..")).getDomAttribute("data-question"));
+                for (WebElement field : form.findElements(By.cssSelector("input, select"))) {
+                    assertThat(field.getAccessibleName()).as(unit.id()).isNotBlank();
+                }
+            }
+            assertThat(built)
+                    .containsExactlyElementsOf(new TreeSet<>(Reckonings.calculators(new Coach(fleet, unit)).stream()
+                            .map(each -> each.question().id())
+                            .toList()));
+        }
+    }
+}

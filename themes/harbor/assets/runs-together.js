@@ -1,0 +1,66 @@
+/*
+ * What runs together.
+ * figures: loads, each {id, name, last}; ways, each {conductors: [{name, limit, always}], draws: one list for each load,
+ * with what it draws on each conductor, empty where it has no power}.
+ * choice: supply, its place in the list of ways; for the id of each load, true where it is on.
+ */
+(function () {
+  "use strict";
+
+  /* Currents are added up, so what is exactly at a limit may lie a hair above it. */
+  var HAIR = 1e-6;
+
+  function runsTogether(figures, choice) {
+    var way = figures.ways[choice.supply];
+    var shown = window.bayfolio.shown;
+    var on = figures.loads.map(function (load, at) {
+      return { name: load.name, last: load.last, draws: way.draws[at], chosen: choice[load.id] === true };
+    }).filter(function (load) {
+      return load.chosen;
+    });
+    var dead = on.filter(function (load) {
+      return load.draws.length === 0;
+    });
+    var running = on.filter(function (load) {
+      return load.draws.length > 0;
+    });
+    var carried = way.conductors.map(function (conductor, at) {
+      return running.reduce(function (sum, load) {
+        return sum + load.draws[at];
+      }, conductor.always);
+    });
+    var over = way.conductors.findIndex(function (conductor, at) {
+      return carried[at] > conductor.limit + HAIR;
+    });
+    return {
+      answer: answer(dead, running, over),
+      rows: way.conductors.map(function (conductor, at) {
+        return [conductor.name, shown(carried[at], 1, "more") + " A of " + shown(conductor.limit, 1, "less") + " A"];
+      }),
+      filled: way.conductors.map(function (conductor, at) {
+        return carried[at] / conductor.limit;
+      })
+    };
+  }
+
+  function answer(dead, running, over) {
+    if (dead.length > 0) {
+      return dead[0].name + " does not run there at all.";
+    }
+    if (over < 0) {
+      return "This fits.";
+    }
+    /* The heaviest thing on what is loaded too far; air conditioners last. */
+    var off = running.filter(function (load) {
+      return load.draws[over] > 0;
+    }).sort(function (one, other) {
+      return one.last === other.last ? other.draws[over] - one.draws[over] : one.last ? 1 : -1;
+    });
+    return off.length > 0
+      ? "Too much. Switch off first: " + off[0].name + "."
+      : "Too much, even with all of this off.";
+  }
+
+  window.bayfolio = window.bayfolio || {};
+  window.bayfolio["runs-together"] = runsTogether;
+})();
