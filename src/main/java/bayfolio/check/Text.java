@@ -115,6 +115,15 @@ public record Text(
                         && note.facts().find(Note.STAFF_ONLY).orElse(false);
     }
 
+    /** Whether there are so many digits in it: most texts have few, which is told sooner so than by a pattern. */
+    public boolean hasDigits(int least) {
+        int digits = 0;
+        for (int i = 0; i < own.length() && digits < least; i++) {
+            digits += own.charAt(i) >= '0' && own.charAt(i) <= '9' ? 1 : 0;
+        }
+        return digits >= least;
+    }
+
     /** Where a part of it stands, as near as is known. */
     public Place at(MatchResult part) {
         return passage.map(it -> it.at(part.start(), part.end())).orElse(at);

@@ -3,7 +3,6 @@ package bayfolio.measure;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /**
  * A number as the handbook prints it: {@code 44,600}, {@code 5.5}; never {@code 5.50}, {@code -0}.
@@ -22,7 +21,22 @@ final class Figure {
 
     static String of(double value, int decimals) {
         BigDecimal figure = decimal(value, decimals).stripTrailingZeros();
-        return String.format(Locale.ROOT, "%,." + Math.max(figure.scale(), 0) + "f", figure);
+        return withCommas(figure.signum() == 0 ? "0" : figure.toPlainString());
+    }
+
+    /** A plain number with its thousands parted: {@code -1,234.5}. */
+    static String withCommas(String plain) {
+        int point = plain.indexOf('.');
+        int end = point < 0 ? plain.length() : point;
+        int start = plain.startsWith("-") ? 1 : 0;
+        if (end - start <= 3) {
+            return plain;
+        }
+        StringBuilder parted = new StringBuilder(plain);
+        for (int at = end - 3; at > start; at -= 3) {
+            parted.insert(at, ',');
+        }
+        return parted.toString();
     }
 
     /** For what is filled and weighed: tenths below ten, whole from there on. */

@@ -1,6 +1,6 @@
 package bayfolio.measure;
 
-import java.util.Locale;
+import java.math.BigDecimal;
 
 /**
  * To which side a worked-out figure is rounded when it is shown: to the one on which nobody is hurt. What may still be
@@ -24,8 +24,11 @@ public enum Toward {
         Figure.requireFinite(value);
         double factor = Math.pow(10, decimals);
         double steps = steps(value * factor);
-        String figure = String.format(Locale.ROOT, "%,." + decimals + "f", steps / factor);
-        return steps == 0 ? figure.replace("-", "") : figure;
+        // Adding nothing makes a negative zero a plain one.
+        return Figure.withCommas(new BigDecimal(steps + 0.0)
+                .movePointLeft(decimals)
+                .setScale(decimals)
+                .toPlainString());
     }
 
     private double steps(double exact) {

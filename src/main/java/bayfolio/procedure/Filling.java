@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -45,8 +44,9 @@ public final class Filling {
     private static final Pattern TAG = Pattern.compile("\\{\\{.*?}}");
     private static final Pattern NUMBER = Pattern.compile("^\\s*\\d+[.)]\\s+");
     private static final Pattern LINK = Pattern.compile("\\[([^]]*)]\\((?:[a-z-]+:)?([^)]*)\\)");
-    private static final Pattern NO_LETTERS = Pattern.compile("[^a-z0-9]+");
-    private static final Pattern HYPHENS_AROUND = Pattern.compile("^-+|-+$");
+
+    /** Of a step in its id. */
+    private static final int MOST_WORDS = 6;
 
     private final Script script;
     private final Output output;
@@ -178,19 +178,38 @@ public final class Filling {
      */
     private String stepId(Place at) {
         SourceFile file = at.file();
-        String untagged = TAG.matcher(file.line(at.line())).replaceAll(" ");
+        String line = file.line(at.line());
+        String untagged = line.contains("{{") ? TAG.matcher(line).replaceAll(" ") : line;
         String unnumbered = NUMBER.matcher(untagged).replaceFirst("");
-        String words = LINK.matcher(unnumbered).replaceAll("$1 $2").toLowerCase(Locale.ROOT);
-        String written = HYPHENS_AROUND
-                .matcher(NO_LETTERS.matcher(words).replaceAll("-"))
-                .replaceAll("");
-        List<String> parts = List.of(written.split("-"));
-        String id = String.join("-", parts.subList(0, Math.min(6, parts.size())));
+        String id =
+                firstWords(unnumbered.contains("](") ? LINK.matcher(unnumbered).replaceAll("$1 $2") : unnumbered);
         String free = id.isEmpty() ? "step" : id;
         for (int i = 2; !stepIds.add(free); i++) {
             free = id + "-" + i;
         }
         return free;
+    }
+
+    /** In small letters with hyphens between them. */
+    private static String firstWords(String text) {
+        StringBuilder words = new StringBuilder();
+        int count = 0;
+        boolean within = false;
+        for (int i = 0; i < text.length(); i++) {
+            char letter = Character.toLowerCase(text.charAt(i));
+            boolean part = letter >= 'a' && letter <= 'z' || letter >= '0' && letter <= '9';
+            if (part && !within) {
+                if (++count > MOST_WORDS) {
+                    break;
+                }
+                words.append(count > 1 ? "-" : "");
+            }
+            if (part) {
+                words.append(letter);
+            }
+            within = part;
+        }
+        return words.toString();
     }
 
     private Optional<Hazard> hazard(BlockQuote quote) {

@@ -1,5 +1,6 @@
 package bayfolio.procedure;
 
+import bayfolio.model.Feature;
 import bayfolio.model.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -78,13 +79,14 @@ public final class Library {
     }
 
     private Map<String, Script> byId(Unit unit) {
-        return applying.computeIfAbsent(
-                unit,
-                it -> scripts.stream()
-                        .filter(script -> script.head().facts().whole() && script.appliesTo(it))
-                        .sorted(TRIP)
-                        .collect(Collectors.toMap(
-                                Script::id, script -> script, (first, second) -> first, LinkedHashMap::new)));
+        return applying.computeIfAbsent(unit, it -> {
+            Set<Feature> features = Feature.all(it);
+            return scripts.stream()
+                    .filter(script -> script.head().facts().whole() && script.appliesTo(it, features))
+                    .sorted(TRIP)
+                    .collect(Collectors.toMap(
+                            Script::id, script -> script, (first, second) -> first, LinkedHashMap::new));
+        });
     }
 
     /** Of all there are, those too that apply to no coach. */

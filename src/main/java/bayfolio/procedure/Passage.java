@@ -25,6 +25,7 @@ public record Passage(SourceFile file, Part part, String text, String own, int f
     private static final Pattern VALUE = Pattern.compile("\\{\\{.*?}}}?");
     private static final Pattern LINK_END = Pattern.compile("]\\([^)\\s]*\\)");
     private static final Pattern MARK = Pattern.compile("(?m)^\\s*(?:\\d+[.)]\\s|>|[-*]\\s)");
+    private static final Pattern PLATE = Pattern.compile("`[^`\n]*`");
     private static final Pattern SIGNAL = Pattern.compile("\\*\\*[A-Z]{4,}\\*\\*(?!\\w)");
 
     /** What a passage is in its procedure. */
@@ -86,12 +87,21 @@ public record Passage(SourceFile file, Part part, String text, String own, int f
 
     /** The same without what stands in code marks: the words of plates. */
     public String ownWithoutPlates() {
-        return blanked(own, Pattern.compile("`[^`\n]*`"), FOREIGN);
+        return own.indexOf('`') < 0 ? own : blanked(own, PLATE, FOREIGN);
     }
 
     private static String blanked(String text, Pattern pattern, char with) {
-        return pattern.matcher(text)
-                .replaceAll(match -> Matcher.quoteReplacement(match.group().replaceAll("[^\n]", String.valueOf(with))));
+        Matcher match = pattern.matcher(text);
+        if (!match.find()) {
+            return text;
+        }
+        char[] letters = text.toCharArray();
+        do {
+            for (int i = match.start(); i < match.end(); i++) {
+                letters[i] = letters[i] == '\n' ? '\n' : with;
+            }
+        } while (match.find());
+        return new String(letters);
     }
 
     /** The place of a part of the text. */

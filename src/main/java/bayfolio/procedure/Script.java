@@ -1,10 +1,13 @@
 package bayfolio.procedure;
 
 import bayfolio.finding.Finding;
+import bayfolio.model.Feature;
+import bayfolio.model.Unit;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Template;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /**
@@ -50,7 +53,11 @@ public record Script(
     }
 
     /** A script with an unread condition applies to nobody; the finding about it says why. */
-    public boolean appliesTo(bayfolio.model.Unit coach) {
-        return unit.map(coach.id()::equals).orElse(true) && when.holds(coach);
+    public boolean appliesTo(Unit coach) {
+        return appliesTo(coach, Feature.all(coach));
+    }
+
+    boolean appliesTo(Unit coach, Set<Feature> features) {
+        return unit.map(coach.id()::equals).orElse(true) && when.holds(features);
     }
 }

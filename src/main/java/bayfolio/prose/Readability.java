@@ -13,8 +13,6 @@ import java.util.regex.Pattern;
  *     readability formulas, 1975</a>
  */
 public record Readability(int sentences, int words, int syllables) {
-    private static final Pattern SENTENCE = Pattern.compile("[^.!?]+");
-    private static final Pattern WORD = Pattern.compile("[A-Za-z0-9]+(?:['\u2019][A-Za-z]+)?");
     private static final Pattern VOWELS = Pattern.compile("[aeiouy]+");
 
     /** Final letters that are written and not spoken; they are in "table" and in "switches". */
@@ -40,21 +38,49 @@ public record Readability(int sentences, int words, int syllables) {
             Map.entry("something", 2),
             Map.entry("sometimes", 2));
 
+    /** Looked at letter by letter, as all texts of a fleet are. */
     public static Readability of(String text) {
         int sentences = 0;
         int words = 0;
         int syllables = 0;
-        Matcher sentence = SENTENCE.matcher(text);
-        while (sentence.find()) {
-            int before = words;
-            Matcher word = WORD.matcher(sentence.group());
-            while (word.find()) {
+        boolean begun = false;
+        for (int i = 0; i < text.length(); i++) {
+            if (inWord(text.charAt(i))) {
+                int end = endOfWord(text, i);
                 words++;
-                syllables += spoken(word.group());
+                syllables += spoken(text.substring(i, end));
+                begun = true;
+                i = end - 1;
+            } else if (begun && ".!?".indexOf(text.charAt(i)) >= 0) {
+                sentences++;
+                begun = false;
             }
-            sentences += words > before ? 1 : 0;
         }
-        return new Readability(sentences, words, syllables);
+        return new Readability(begun ? sentences + 1 : sentences, words, syllables);
+    }
+
+    /** Letters and digits, and what follows an apostrophe among letters. */
+    private static int endOfWord(String text, int start) {
+        int end = start;
+        while (end < text.length() && inWord(text.charAt(end))) {
+            end++;
+        }
+        if (end + 1 < text.length() && (text.charAt(end) == '\'' || text.charAt(end) == '\u2019')) {
+            int after = end + 1;
+            while (after < text.length() && letter(text.charAt(after))) {
+                after++;
+            }
+            return after > end + 1 ? after : end;
+        }
+        return end;
+    }
+
+    private static boolean letter(char sign) {
+        return sign >= 'a' && sign <= 'z' || sign >= 'A' && sign <= 'Z';
+    }
+
+    private static boolean inWord(char sign) {
+        return letter(sign) || sign >= '0' && sign <= '9';
     }
 
     /** Few words make most of all texts; those are counted once. */
@@ -76,7 +102,14 @@ public record Readability(int sentences, int words, int syllables) {
 
     /** Of those that {@link #of} counts, and sooner. */
     public static int words(String text) {
-        return count(WORD, text);
+        int words = 0;
+        for (int i = 0; i < text.length(); i++) {
+            if (inWord(text.charAt(i))) {
+                words++;
+                i = endOfWord(text, i) - 1;
+            }
+        }
+        return words;
     }
 
     /** At least one; a group of vowels is one, a silent ending none. */

@@ -66,7 +66,7 @@ class ConditionReaderTest {
         Condition condition = read(written);
 
         assertThat(List.of("whimbrel", "dunlin", "turnstone"))
-                .extracting(id -> condition.holds(Demo.coach(id).unit()))
+                .extracting(id -> condition.holds(Demo.coach(id).features()))
                 .containsExactly(whimbrel, dunlin, turnstone);
     }
 

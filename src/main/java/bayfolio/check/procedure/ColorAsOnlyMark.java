@@ -12,6 +12,7 @@ import bayfolio.procedure.Library;
 import bayfolio.procedure.Passage;
 import bayfolio.source.Located;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,7 +23,10 @@ import java.util.stream.Stream;
  * position, mark, letter or sound. Two looks that differ in a color only are flagged, too.
  */
 public final class ColorAsOnlyMark implements FleetRule {
-    private static final String COLOR = "\\b(red|green|yellow|orange|amber|blue|white|purple)\\b";
+    private static final List<String> COLORS =
+            List.of("red", "green", "yellow", "orange", "amber", "blue", "white", "purple");
+
+    private static final String COLOR = "\\b(" + String.join("|", COLORS) + ")\\b";
 
     private static final Pattern ANY_COLOR = Pattern.compile(COLOR, Pattern.CASE_INSENSITIVE);
 
@@ -63,6 +67,9 @@ public final class ColorAsOnlyMark implements FleetRule {
 
     private static Optional<Finding> check(Passage step) {
         String own = step.own();
+        if (!mayHoldOne(own)) {
+            return Optional.empty();
+        }
         Matcher state = STATE.matcher(own);
         if (!state.find() || marked(state.replaceAll(" "))) {
             return Optional.empty();
@@ -73,6 +80,12 @@ public final class ColorAsOnlyMark implements FleetRule {
                 "color-as-only-mark",
                 step.at(state.start(), state.end()),
                 "this step tells a state by its color alone: `" + state.group() + "`")));
+    }
+
+    /** Most steps name no color, which is told sooner so than by the pattern. */
+    private static boolean mayHoldOne(String text) {
+        String small = text.toLowerCase(Locale.ROOT);
+        return COLORS.stream().anyMatch(small::contains);
     }
 
     private static Stream<Finding> check(Switch it) {

@@ -21,6 +21,7 @@ public final class LongStep implements FleetRule {
         return library.scripts().stream()
                 .flatMap(script -> script.passages().stream())
                 .filter(passage -> passage.part() == Passage.Part.STEP)
+                .filter(passage -> passage.own().length() > 2 * MOST)
                 .filter(passage -> words(passage) > MOST)
                 .map(passage -> Finding.warning(
                                 "long-step",

@@ -42,10 +42,15 @@ public final class TwoActionsInAStep implements FleetRule {
     }
 
     private static Optional<Finding> check(Passage step) {
-        String own = step.own().substring(0, LIST.split(step.text(), 2)[0].length());
+        Matcher list = LIST.matcher(step.text());
+        String own =
+                step.own().substring(0, list.find() ? list.start() : step.text().length());
         Matcher joined = JOINED.matcher(own);
-        if (joined.find()) {
+        if ((own.indexOf(';') >= 0 || own.contains("then")) && joined.find()) {
             return Optional.of(finding(step, joined.start(1), joined.end(1)));
+        }
+        if (!severalSentences(own)) {
+            return Optional.empty();
         }
         Matcher sentence = SENTENCE.matcher(own);
         String first = "";
@@ -59,6 +64,19 @@ public final class TwoActionsInAStep implements FleetRule {
             first = first.isEmpty() ? verb : first;
         }
         return Optional.empty();
+    }
+
+    /** Whether anything follows the end of a sentence; mostly not, which is told sooner so than by the pattern. */
+    private static boolean severalSentences(String text) {
+        boolean ended = false;
+        for (int i = 0; i < text.length(); i++) {
+            char sign = text.charAt(i);
+            if (ended && Character.isLetter(sign)) {
+                return true;
+            }
+            ended |= sign == '.' || sign == '!' || sign == '?';
+        }
+        return false;
     }
 
     private static Finding finding(Passage step, int from, int to) {

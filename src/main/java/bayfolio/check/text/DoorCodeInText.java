@@ -13,9 +13,13 @@ public final class DoorCodeInText implements TextRule {
             "\\b(?:code|PIN|combination)\\b(?:[\\s:=]+(?!\\d)[\\w\u2019\u0027-]+[,:]?){0,4}[\\s:=#]+\\d(?:[ -]?\\d){2,}\\b",
             Pattern.CASE_INSENSITIVE);
 
+    private static final int LEAST_DIGITS = 3;
+
     @Override
     public Stream<Finding> check(Text text) {
-        return text.forRenters() ? CODE.matcher(text.own()).results().map(part -> finding(text, part)) : Stream.empty();
+        return text.forRenters() && text.hasDigits(LEAST_DIGITS)
+                ? CODE.matcher(text.own()).results().map(part -> finding(text, part))
+                : Stream.empty();
     }
 
     private static Finding finding(Text text, MatchResult part) {

@@ -23,7 +23,10 @@ public final class NumberInProse implements TextRule {
 
     @Override
     public Stream<Finding> check(Text text) {
-        return text.passage().filter(it -> it.part() == Passage.Part.STEP).isEmpty()
+        return !text.hasDigits(1)
+                        || text.passage()
+                                .filter(it -> it.part() == Passage.Part.STEP)
+                                .isEmpty()
                 ? Stream.empty()
                 : NUMBER.matcher(text.own())
                         .results()

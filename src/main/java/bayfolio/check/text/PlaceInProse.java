@@ -22,6 +22,7 @@ import java.util.stream.Stream;
  */
 public final class PlaceInProse implements Rule {
     private static final int FEWEST_WORDS = 3;
+    private static final Pattern STOPS_AT_END = Pattern.compile("[.;,]+$");
     private static final Pattern BLANKS = Pattern.compile("\\s+");
 
     /**
@@ -29,7 +30,14 @@ public final class PlaceInProse implements Rule {
      *     the pattern
      * @param run its first three words, as {@link Library#runs} has them
      */
-    private record Where(Thing thing, String words, String flat, String run, Pattern pattern) {}
+    private record Where(Thing thing, String words, String flat, String run) {
+        /** Made when asked for, as most places are typed nowhere. */
+        Pattern pattern() {
+            return Pattern.compile(
+                    "(?<!\\w)" + BLANKS.matcher(Pattern.quote(words)).replaceAll("\\\\E\\\\s+\\\\Q") + "(?!\\w)",
+                    Pattern.CASE_INSENSITIVE);
+        }
+    }
 
     @Override
     public Stream<Finding> check(Case coach) {
@@ -45,23 +53,20 @@ public final class PlaceInProse implements Rule {
                         .flatMap(passage -> check(passage, typed));
         Stream<Finding> notes = coach.unit().facts().all(Unit.NOTES).stream()
                 .flatMap(note -> note.facts().located(Note.TEXT).stream())
-                .flatMap(text -> places.stream().flatMap(where -> check(text, where)));
+                .flatMap(text -> check(text, places));
         return Stream.concat(procedures, notes);
     }
 
     private static Optional<Where> where(Thing thing) {
         return thing.spot()
                 .flatMap(spot -> spot.where())
-                .map(where -> where.strip().replaceFirst("[.;,]+$", ""))
-                .filter(where -> where.split("\\s+").length >= FEWEST_WORDS)
+                .map(where -> STOPS_AT_END.matcher(where.strip()).replaceFirst(""))
+                .filter(where -> BLANKS.splitAsStream(where).limit(FEWEST_WORDS).count() == FEWEST_WORDS)
                 .map(where -> new Where(
                         thing,
                         where,
                         flat(where),
-                        Library.runs(where).findFirst().orElse(""),
-                        Pattern.compile(
-                                "(?<!\\w)" + Pattern.quote(where).replaceAll("\\s+", "\\\\E\\\\s+\\\\Q") + "(?!\\w)",
-                                Pattern.CASE_INSENSITIVE)));
+                        Library.runs(where).findFirst().orElse("")));
     }
 
     private static String flat(String text) {
@@ -79,8 +84,12 @@ public final class PlaceInProse implements Rule {
                         .map(typed -> finding(passage.at(typed.start(), typed.end()), where)));
     }
 
-    private static Stream<Finding> check(Located<String> note, Where where) {
-        return where.pattern().matcher(note.value()).find() ? Stream.of(finding(note.at(), where)) : Stream.of();
+    private static Stream<Finding> check(Located<String> note, List<Where> places) {
+        String flat = flat(note.value());
+        return places.stream()
+                .filter(where -> flat.contains(where.flat()))
+                .filter(where -> where.pattern().matcher(note.value()).find())
+                .map(where -> finding(note.at(), where));
     }
 
     private static Finding finding(Place at, Where where) {

@@ -41,7 +41,7 @@ public final class ShortFormUnexplained implements FleetRule {
         List<Short> unexplained = Text.each(
                 fleet,
                 library,
-                text -> text.forRenters() && !text.plate()
+                text -> text.forRenters() && !text.plate() && mayHoldOne(text.own())
                         ? SHORT.matcher(own(text))
                                 .results()
                                 .filter(part -> !explained.contains(part.group()))
@@ -61,6 +61,20 @@ public final class ShortFormUnexplained implements FleetRule {
         return unexplained.stream()
                 .filter(it -> !known.contains(it.part.group()))
                 .map(it -> finding(it.text, it.part));
+    }
+
+    /** Two capitals side by side; most texts have none, which is told sooner so than by the pattern. */
+    private static boolean mayHoldOne(String text) {
+        for (int i = 1; i < text.length(); i++) {
+            if (capital(text.charAt(i)) && capital(text.charAt(i - 1))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean capital(char letter) {
+        return letter >= 'A' && letter <= 'Z';
     }
 
     private record Short(Text text, MatchResult part) {}
