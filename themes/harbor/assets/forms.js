@@ -65,7 +65,7 @@
   function build(place) {
     var asks = JSON.parse(place.dataset.asks);
     var reckon = window.bayfolio[place.dataset.question];
-    var form = element("form");
+    var form = element("form", { novalidate: "" });
     var fieldset = element("fieldset");
     fieldset.append(element("legend", {}, place.dataset.title));
     var inputs = asks.fields.map(function (field) {

@@ -26,6 +26,10 @@ public record Circuit(Facts facts) implements Thing {
     public static final Key<Integer> LEG = DRAFT.optional("leg", Type.whole(1, 2), "The leg that it hangs on.");
     public static final Key<Boolean> BY_INVERTER =
             DRAFT.optional("by-inverter", Type.YES_NO, "Whether the inverter feeds it.");
+    public static final Key<String> BANK = DRAFT.optional(
+            "bank", Type.reference("bank"), "The batteries that feed it, where these are not the house bank.");
+    public static final Key<Boolean> PAST_BATTERY_SWITCH = DRAFT.optional(
+            "past-battery-switch", Type.YES_NO, "Whether it stays live while the house battery switch is off.");
     public static final Key<String> SWITCH = DRAFT.optional(
             "switch", Type.reference("switch"), "The breaker handle or fuse box that it is switched by.");
     public static final Key<String> SERVES = DRAFT.optional("serves", Type.TEXT, "What hangs on it, in words.");

@@ -5,6 +5,7 @@ import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Amps;
+import bayfolio.measure.Seconds;
 import bayfolio.measure.Volts;
 import bayfolio.measure.Watts;
 
@@ -30,6 +31,10 @@ public record Load(Facts facts) implements Thing {
             DRAFT.optional("start-amps", Type.measured(Amps.SCALE), "The current in the first moment.");
     public static final Key<Boolean> ON_INVERTER =
             DRAFT.optional("on-inverter", Type.YES_NO, "Whether it is meant to run from the inverter.");
+    public static final Key<Seconds> A_NIGHT = DRAFT.optional(
+            "a-night",
+            Type.measured(Seconds.SCALE),
+            "How long it runs in a usual night without hook-up, all runs together; 12 h where it is always on.");
     public static final Key<String> APPLIANCE =
             DRAFT.optional("appliance", Type.reference("appliance"), "The appliance that it is the load of.");
     public static final Key<String> SOURCE =

@@ -12,13 +12,17 @@ import java.util.function.Function;
 public final class Reckonings {
     private static final Map<Question, Function<Coach, Reckoned>> ANSWERS = answers();
 
-    private static final List<Function<Coach, Optional<Calculator>>> CALCULATORS = List.of(TogetherCalculator::of);
+    private static final List<Function<Coach, Optional<Calculator>>> CALCULATORS =
+            List.of(TogetherCalculator::of, NightCalculator::of);
 
     private Reckonings() {}
 
     private static Map<Question, Function<Coach, Reckoned>> answers() {
         Map<Question, Function<Coach, Reckoned>> answers = new EnumMap<>(Question.class);
         answers.put(Question.RUNS_TOGETHER, RunsTogether::of);
+        answers.put(Question.A_NIGHT, ANight::of);
+        answers.put(Question.LEFT_STANDING, LeftStanding::of);
+        answers.put(Question.CHARGING_BACK, ChargingBack::of);
         return answers;
     }
 

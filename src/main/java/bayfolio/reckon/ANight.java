@@ -1,0 +1,273 @@
+package bayfolio.reckon;
+
+import bayfolio.fact.Facts;
+import bayfolio.measure.Celsius;
+import bayfolio.measure.MeasureSystem;
+import bayfolio.measure.Seconds;
+import bayfolio.measure.Toward;
+import bayfolio.measure.Watts;
+import bayfolio.model.Circuit;
+import bayfolio.model.Coach;
+import bayfolio.model.Inverter;
+import bayfolio.model.Load;
+import bayfolio.model.Unit;
+import bayfolio.reckon.Reckoned.Lacking;
+import bayfolio.reckon.Reckoned.Reckoning;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Whether the house batteries last a usual night without hook-up. */
+public final class ANight {
+    private static final String ASKED = "Will the batteries last the night?";
+
+    /** Mild, freezing, hard frost. */
+    static final List<Celsius> TEMPERATURES = List.of(HouseBank.MILD, new Celsius(0), new Celsius(-10));
+
+    private final Coach coach;
+    private final Night night;
+    private final Discharge mild;
+    private final MeasureSystem first;
+
+    private ANight(Coach coach, Night night) {
+        this.coach = coach;
+        this.night = night;
+        this.mild = night.at(HouseBank.MILD);
+        this.first = coach.unit().region().first();
+    }
+
+    public static Reckoned of(Coach coach) {
+        return Night.of(coach)
+                .map(night -> (Reckoned) new ANight(coach, night).reckon())
+                .orElseGet(() -> new Lacking(Question.A_NIGHT, ASKED, Night.lacking(coach)));
+    }
+
+    private Reckoning reckon() {
+        return new Reckoning(
+                Question.A_NIGHT,
+                ASKED,
+                answer(),
+                List.of(byLoad(), alone(), cold()),
+                inputs(),
+                "Share used = time / (H · (C / (I · H))^k), added up for each current I; never more than C in all.",
+                steps(),
+                assumed(),
+                "Peukert's rule for the rated capacity, as an engineering site gives it; tried on two published examples. "
+                        + "In the cold: " + night.bank().kind().coldSource() + ".",
+                "The rule is off by about 10 %, to either side. Old batteries hold less than their label says. "
+                        + "Less runs at the same time than is taken here, so a little more is left.");
+    }
+
+    private String answer() {
+        if (until(mild).isEmpty()) {
+            return "Yes, from a full charge%s. A usual night takes %s and leaves %s; the limit is %s."
+                    .formatted(frost(), Toward.MORE.print(mild.drawn()), Toward.LESS.print(mild.left()), limit());
+        }
+        String late = "Not with all of it: it takes the charge down to %s, and the limit is %s. "
+                .formatted(Toward.LESS.print(mild.left()), limit());
+        return late
+                + largest()
+                        .filter(load ->
+                                until(night.without(load).at(HouseBank.MILD)).isEmpty())
+                        .map(load -> "Without " + load.named() + " the charge lasts.")
+                        .orElse("Plug in, or run less.");
+    }
+
+    private String frost() {
+        if (until(night.at(TEMPERATURES.get(1))).isPresent()) {
+            return ", but not in frost";
+        }
+        return until(night.at(TEMPERATURES.get(2))).isPresent() ? ", but not in hard frost" : "";
+    }
+
+    /** Of what can be left out, what takes most. */
+    private Optional<HouseLoad> largest() {
+        return sorted().filter(load -> !load.alwaysOn()).findFirst();
+    }
+
+    private Optional<Seconds> until(Discharge discharge) {
+        return discharge.until(night.bank().usable());
+    }
+
+    private String limit() {
+        return Toward.MORE.print(night.bank().limit());
+    }
+
+    private Stream<HouseLoad> sorted() {
+        return night.loads().stream()
+                .sorted(Comparator.comparingDouble(
+                                (HouseLoad load) -> load.run().drawn().value())
+                        .reversed());
+    }
+
+    private Grid byLoad() {
+        List<List<String>> rows = new ArrayList<>();
+        sorted().forEach(load -> rows.add(row(load.name(), load.run())));
+        if (night.idling().drawn().value() > 0) {
+            rows.add(row("The inverter itself", night.idling()));
+        }
+        rows.add(List.of("In all", "", "", Toward.MORE.print(mild.drawn())));
+        return new Grid("A usual night", List.of("", "Draws from the batteries", "Runs for", "Takes"), rows);
+    }
+
+    private static List<String> row(String name, Discharge.Run run) {
+        return List.of(
+                name,
+                Night.current(Toward.MORE, run.current()),
+                Night.time(Toward.MORE, run.time()),
+                Toward.MORE.print(run.drawn()));
+    }
+
+    private Grid alone() {
+        List<List<String>> rows = new ArrayList<>();
+        sorted().filter(load -> !load.alwaysOn())
+                .forEach(load -> rows.add(List.of(load.name(), Night.time(Toward.LESS, night.alone(load)))));
+        airConditioners()
+                .forEach(draw -> rows.add(List.of(airConditioner(draw), Night.time(Toward.LESS, alone(draw)))));
+        return new Grid("With one thing alone", List.of("", "Limit after"), rows);
+    }
+
+    private static String airConditioner(Draw draw) {
+        String name = draw.load().name();
+        return draw.circuit()
+                .facts()
+                .find(Circuit.BY_INVERTER)
+                .map(fed -> name + (fed ? " on the inverter" : ", if the inverter fed it (it does not)"))
+                .orElse(name + ", if the inverter feeds it");
+    }
+
+    /** Air conditioners that the inverter has the power for, whether it is wired to them or not. */
+    private Stream<Draw> airConditioners() {
+        Optional<Watts> rating = coach.unit()
+                .facts()
+                .find(Unit.INVERTER)
+                .flatMap(inverter -> inverter.facts().find(Inverter.RATING));
+        return Draw.all(coach.unit())
+                .filter(draw -> draw.load().roles().contains("air-conditioner"))
+                .filter(draw -> draw.watts().value() > 0)
+                .filter(draw ->
+                        night.loads().stream().noneMatch(load -> load.load().equals(draw.load())))
+                .filter(draw ->
+                        rating.filter(limit -> !Draw.over(draw.watts(), limit)).isPresent());
+    }
+
+    private Seconds alone(Draw airConditioner) {
+        Inverting inverter = night.inverter();
+        return night.alone(inverter.draws(airConditioner.watts()).plus(inverter.idles()));
+    }
+
+    private Grid cold() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Celsius temperature : TEMPERATURES) {
+            Discharge discharge = night.at(temperature);
+            rows.add(List.of(
+                    temperature(temperature, first),
+                    Toward.LESS.print(discharge.battery().rated()),
+                    Toward.LESS.print(discharge.left()),
+                    until(discharge).map(time -> Night.time(Toward.LESS, time)).orElse("not in the night")));
+        }
+        return new Grid(
+                "The same night in the cold",
+                List.of("Batteries at", "Hold", "Left of that", "Limit after, all on at once"),
+                rows);
+    }
+
+    static String temperature(Celsius temperature, MeasureSystem first) {
+        return temperature.in(first) + " (" + temperature.in(first.other()) + ")";
+    }
+
+    private List<Input> inputs() {
+        List<Input> inputs = new ArrayList<>(night.bank().inputs(first));
+        inputs.addAll(night.bank().ratingInputs(first));
+        for (HouseLoad load : night.loads()) {
+            inputs.add(Input.described("draw of " + load.named(), drawn(load)));
+            String hours = load.hours().in(first);
+            inputs.add(
+                    load.load().facts().has(Load.A_NIGHT)
+                            ? Input.described("hours of " + load.named(), hours)
+                            : Input.usual("hours of " + load.named(), hours, "always on, the whole night"));
+        }
+        if (night.loads().stream().anyMatch(HouseLoad::inverted)) {
+            inputs.addAll(inverter());
+        }
+        return inputs;
+    }
+
+    private String drawn(HouseLoad load) {
+        Facts facts = load.load().facts();
+        Optional<String> stated = load.inverted()
+                ? facts.find(Load.WATTS).map(watts -> watts.in(first))
+                : facts.find(Load.AMPS).map(amps -> amps.in(first));
+        return stated.orElseGet(() -> Toward.NEAREST.print(load.current()) + " from the batteries");
+    }
+
+    private List<Input> inverter() {
+        Optional<Inverter> described = coach.unit().facts().find(Unit.INVERTER);
+        String efficiency = night.inverter().efficiency().in(first);
+        String idle = night.inverter().idle().in(first);
+        return List.of(
+                described.filter(it -> it.facts().has(Inverter.EFFICIENCY)).isPresent()
+                        ? Input.described("what comes out of the inverter", efficiency)
+                        : Input.usual("what comes out of the inverter", efficiency, "product manuals, 85 to 95 %"),
+                described.filter(it -> it.facts().has(Inverter.IDLE_DRAW)).isPresent()
+                        ? Input.described("what the inverter takes for itself", idle)
+                        : Input.usual("what the inverter takes for itself", idle, "from memory, to be checked"));
+    }
+
+    private List<String> steps() {
+        List<String> steps = new ArrayList<>();
+        night.loads().stream()
+                .filter(HouseLoad::inverted)
+                .forEach(load -> steps.add("%s: %s / (%s × %s) = %s from the batteries."
+                        .formatted(
+                                load.name(),
+                                drawn(load),
+                                night.bank().volts().in(first),
+                                night.inverter().efficiency().in(first),
+                                Toward.MORE.print(load.current()))));
+        double begun = 0;
+        for (Discharge.Run run : mild.runs()) {
+            double end = begun + run.time().value();
+            steps.add("From %s to %s: %s, which would empty a full charge in %s. Used: %s."
+                    .formatted(
+                            Night.time(Toward.NEAREST, new Seconds(begun)),
+                            Night.time(Toward.NEAREST, new Seconds(end)),
+                            Night.current(Toward.NEAREST, run.current()),
+                            Night.time(Toward.NEAREST, mild.battery().lasts(run.current())),
+                            percent(new Discharge(mild.battery(), List.of(run)).used())));
+            begun = end;
+        }
+        steps.add("Added up: %s used, %s may be used."
+                .formatted(percent(mild.used()), night.bank().usable().in(first)));
+        airConditioners()
+                .filter(draw -> alone(draw).value() < Night.LENGTH.value())
+                .findFirst()
+                .ifPresent(draw -> steps.add(
+                        "%s on the inverter: %s from the batteries, %s until the limit. That does for a lunch stop, not for a night."
+                                .formatted(
+                                        draw.load().name(),
+                                        Toward.MORE.print(night.inverter()
+                                                .draws(draw.watts())
+                                                .plus(night.inverter().idles())),
+                                        Night.time(Toward.LESS, alone(draw)))));
+        return steps;
+    }
+
+    private static String percent(double share) {
+        return Toward.NEAREST.print(100 * share, 1) + " %";
+    }
+
+    private List<String> assumed() {
+        List<String> assumed = new ArrayList<>(List.of(
+                "The night has 12 hours and begins with a full charge.",
+                "Nothing charges the batteries meanwhile.",
+                "All that runs begins at once; no other order takes more.",
+                "The label rates the capacity over 20 hours."));
+        if (night.idling().drawn().value() > 0) {
+            assumed.add("The inverter is on while something hangs on it, and off otherwise.");
+        }
+        return assumed;
+    }
+}

@@ -1,0 +1,103 @@
+package bayfolio.reckon;
+
+import bayfolio.measure.Amps;
+import bayfolio.measure.Seconds;
+import bayfolio.measure.Volts;
+import bayfolio.model.Bank;
+import bayfolio.model.Circuit;
+import bayfolio.model.Load;
+import bayfolio.model.Unit;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A load that the house batteries feed, by themselves or through the inverter.
+ *
+ * @param current what it takes out of the batteries; the inverter's own draw is counted once, and not here
+ * @param inverted whether the inverter feeds it
+ * @param stated its hours, where they are stated; in a night no more than that has
+ */
+record HouseLoad(Load load, Amps current, boolean inverted, boolean alwaysOn, Optional<Seconds> stated) {
+    /** All whose draw is known. */
+    static List<HouseLoad> all(Unit unit, HouseBank bank) {
+        Inverting inverter = Inverting.of(unit, bank.volts());
+        return Draw.all(unit)
+                .filter(draw -> fed(draw.load(), draw.circuit(), bank.bank()))
+                .map(draw -> of(draw, bank.volts(), inverter))
+                .toList();
+    }
+
+    /** Loads that matter in a night, and whose draw is not known. */
+    static Stream<Load> unknown(Unit unit, HouseBank bank) {
+        List<Load> known = Draw.all(unit).map(Draw::load).toList();
+        return unit.loads().stream()
+                .filter(load -> !known.contains(load))
+                .filter(load -> alwaysOn(load) || load.facts().has(Load.A_NIGHT))
+                .filter(load -> Draw.circuit(load, unit)
+                        .filter(circuit -> fed(load, circuit, bank.bank()))
+                        .isPresent());
+    }
+
+    private static boolean fed(Load load, Circuit circuit, Bank bank) {
+        return inverted(circuit)
+                ? load.facts().find(Load.ON_INVERTER).orElse(false)
+                        && circuit.facts().find(Circuit.BY_INVERTER).orElse(true)
+                : circuit.facts().find(Circuit.BANK).orElse(bank.id()).equals(bank.id());
+    }
+
+    private static boolean inverted(Circuit circuit) {
+        return circuit.facts().get(Circuit.CURRENT) == Circuit.Current.AC;
+    }
+
+    private static boolean alwaysOn(Load load) {
+        return load.facts().find(Load.ALWAYS_ON).orElse(false);
+    }
+
+    private static HouseLoad of(Draw draw, Volts bank, Inverting inverter) {
+        boolean inverted = inverted(draw.circuit());
+        return new HouseLoad(
+                draw.load(),
+                inverted ? inverter.draws(draw.watts()) : direct(draw, bank),
+                inverted,
+                draw.alwaysOn(),
+                draw.load()
+                        .facts()
+                        .find(Load.A_NIGHT)
+                        .map(time -> new Seconds(Math.min(time.value(), Night.LENGTH.value()))));
+    }
+
+    /** Twelve-volt things on batteries of 24 V take half of their current from them. */
+    private static Amps direct(Draw draw, Volts bank) {
+        double volts = Draw.volts(draw.load(), draw.circuit()).value();
+        double times = volts > 0 ? Math.max(1, Math.rint(bank.value() / volts)) : 1;
+        return new Amps(draw.amps().value() / times);
+    }
+
+    String name() {
+        return load.name();
+    }
+
+    /** {@code the microwave}, {@code the USB outlets}. */
+    String named() {
+        return named(name());
+    }
+
+    static String named(String name) {
+        boolean shouted = name.length() > 1 && Character.isUpperCase(name.charAt(1));
+        return "the " + (shouted ? name : Character.toLowerCase(name.charAt(0)) + name.substring(1));
+    }
+
+    /** As stated, or the whole night where it is always on. */
+    Seconds hours() {
+        return stated.orElse(alwaysOn ? Night.LENGTH : new Seconds(0));
+    }
+
+    Discharge.Run run() {
+        return new Discharge.Run(current, hours());
+    }
+
+    HouseLoad running(Seconds hours) {
+        return new HouseLoad(load, current, inverted, alwaysOn, Optional.of(hours));
+    }
+}
