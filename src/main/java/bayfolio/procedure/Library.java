@@ -2,11 +2,9 @@ package bayfolio.procedure;
 
 import bayfolio.model.Feature;
 import bayfolio.model.Unit;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,7 +12,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** All scripts of a fleet, procedures and trouble guides: shared ones and those of single coaches. */
@@ -27,7 +24,7 @@ public final class Library {
     private final Map<Form, Set<String>> ids;
     // Asked for with every reference; conditions and features would be worked out anew each time.
     private final Map<Unit, Map<String, Script>> applying = new ConcurrentHashMap<>();
-    private final Supplier<Set<String>> runs;
+    private final Supplier<Set<Integer>> runs;
 
     public Library(List<Script> scripts) {
         this.scripts = List.copyOf(scripts);
@@ -35,29 +32,33 @@ public final class Library {
                 .collect(Collectors.groupingBy(Script::form, Collectors.mapping(Script::id, Collectors.toSet())));
         this.runs = new Once<>(() -> this.scripts.stream()
                 .flatMap(script -> script.passages().stream())
-                .flatMap(passage -> runs(passage.own()))
+                .flatMap(passage -> runs(passage.own()).boxed())
                 .collect(Collectors.toUnmodifiableSet()));
     }
 
-    /** All runs of three words in a text, in small letters and without the marks around them. */
-    public static Stream<String> runs(String text) {
-        List<String> words = words(text.toLowerCase(Locale.ROOT));
-        return IntStream.rangeClosed(0, words.size() - 3)
-                .mapToObj(i -> words.get(i) + " " + words.get(i + 1) + " " + words.get(i + 2));
-    }
-
-    private static List<String> words(String text) {
-        List<String> words = new ArrayList<>();
-        int start = 0;
+    /**
+     * Numbers for all runs of three words in a text, in small letters and without the marks around them; equal runs have
+     * equal numbers, and others hardly ever.
+     */
+    public static IntStream runs(String text) {
+        IntStream.Builder runs = IntStream.builder();
+        int first = 0;
+        int second = 0;
+        int word = 0;
+        int words = 0;
         for (int i = 0; i <= text.length(); i++) {
-            if (i == text.length() || !inWord(text.charAt(i))) {
-                if (i > start) {
-                    words.add(text.substring(start, i));
+            if (i < text.length() && inWord(text.charAt(i))) {
+                word = 31 * word + Character.toLowerCase(text.charAt(i));
+            } else if (word != 0) {
+                if (++words > 2) {
+                    runs.add((first * 131 + second) * 131 + word);
                 }
-                start = i + 1;
+                first = second;
+                second = word;
+                word = 0;
             }
         }
-        return words;
+        return runs.build();
     }
 
     private static boolean inWord(char letter) {
@@ -65,7 +66,7 @@ public final class Library {
     }
 
     /** Of all that writers have typed into scripts: what is not among them stands in none. */
-    public Set<String> runs() {
+    public Set<Integer> runs() {
         return runs.get();
     }
 

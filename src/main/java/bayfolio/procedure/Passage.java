@@ -77,11 +77,17 @@ public record Passage(SourceFile file, Part part, String text, String own, int f
     }
 
     private static String own(String text) {
-        String own = blanked(text, SECTION, ' ');
-        own = blanked(own, VALUE, FOREIGN);
-        own = blanked(own, LINK_END, FOREIGN);
+        String own = text;
+        if (text.contains("{{")) {
+            own = blanked(blanked(own, SECTION, ' '), VALUE, FOREIGN);
+        }
+        if (text.contains("](")) {
+            own = blanked(own, LINK_END, FOREIGN);
+        }
         own = blanked(own, MARK, ' ');
-        own = blanked(own, SIGNAL, ' ');
+        if (text.contains("**")) {
+            own = blanked(own, SIGNAL, ' ');
+        }
         return own.replace('[', ' ').replace('*', FOREIGN).replace('#', ' ');
     }
 

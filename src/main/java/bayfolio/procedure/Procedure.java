@@ -2,6 +2,7 @@ package bayfolio.procedure;
 
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -11,8 +12,11 @@ import java.util.stream.Stream;
  *
  * @param opening where to stand, and why
  * @param parts at least one; only the first may be without a title
+ *
+ * @param linked every link in it, in reading order
  */
-public record Procedure(Form form, Head head, List<Block> opening, List<Part> parts, List<Ending> endings) {
+public record Procedure(
+        Form form, Head head, List<Block> opening, List<Part> parts, List<Ending> endings, List<Inline.Link> linked) {
     /**
      * What stands below the steps.
      *
@@ -35,6 +39,11 @@ public record Procedure(Form form, Head head, List<Block> opening, List<Part> pa
         opening = List.copyOf(opening);
         parts = List.copyOf(parts);
         endings = List.copyOf(endings);
+        linked = List.copyOf(linked);
+    }
+
+    Procedure(Form form, Head head, List<Block> opening, List<Part> parts, List<Ending> endings) {
+        this(form, head, opening, parts, endings, linked(opening, parts, endings));
     }
 
     public String id() {
@@ -47,13 +56,22 @@ public record Procedure(Form form, Head head, List<Block> opening, List<Part> pa
 
     /** Every link in it, in reading order. */
     public Stream<Inline.Link> links() {
-        return Stream.of(
-                        opening.stream(),
-                        steps().flatMap(step -> Stream.concat(
-                                step.hazards().stream().flatMap(hazard -> hazard.text().stream()),
-                                step.text().stream())),
-                        endings.stream().flatMap(ending -> ending.text().stream()))
-                .flatMap(blocks -> blocks)
-                .flatMap(Block::links);
+        return linked.stream();
+    }
+
+    /** Found once, as many rules ask for them. */
+    private static List<Inline.Link> linked(List<Block> opening, List<Part> parts, List<Ending> endings) {
+        List<Inline.Link> linked = new ArrayList<>();
+        opening.forEach(block -> block.links().forEach(linked::add));
+        for (Part part : parts) {
+            for (Step step : part.steps()) {
+                step.hazards()
+                        .forEach(hazard ->
+                                hazard.text().forEach(block -> block.links().forEach(linked::add)));
+                step.text().forEach(block -> block.links().forEach(linked::add));
+            }
+        }
+        endings.forEach(ending -> ending.text().forEach(block -> block.links().forEach(linked::add)));
+        return linked;
     }
 }

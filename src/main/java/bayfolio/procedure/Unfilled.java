@@ -78,7 +78,7 @@ public final class Unfilled {
         int line = script.firstLine();
         for (String text : script.body().split("\n", -1)) {
             Matcher reference = REFERENCE.matcher(text);
-            while (reference.find()) {
+            while (text.contains("](") && reference.find()) {
                 int start = reference.start(1);
                 String written = text.substring(start, reference.end() - 1);
                 Place at = Place.of(

@@ -223,16 +223,35 @@ final class StrictMustache extends DefaultMustacheFactory {
     private static Place place(Part part, int templateLine, String name) {
         int line = part.firstLine + templateLine - 1;
         String text = part.file.line(line);
-        Matcher tag = Pattern.compile("\\{\\{[#^&{>]?\\s*" + Pattern.quote(name) + "\\s*\\}\\}")
-                .matcher(text);
-        if (name.isEmpty() || !tag.find()) {
-            return Place.of(part.file, Math.max(1, line), 1, text.codePointCount(0, text.length()));
+        for (int start = text.indexOf("{{"); start >= 0 && !name.isEmpty(); start = text.indexOf("{{", start + 1)) {
+            int end = endOfTag(text, start, name);
+            if (end > start) {
+                return Place.of(part.file, line, 1 + text.codePointCount(0, start), text.codePointCount(start, end));
+            }
         }
-        return Place.of(
-                part.file,
-                line,
-                1 + text.codePointCount(0, tag.start()),
-                tag.group().codePointCount(0, tag.group().length()));
+        return Place.of(part.file, Math.max(1, line), 1, text.codePointCount(0, text.length()));
+    }
+
+    /** Where the tag ends that begins there and has that name; before its start where it is another. */
+    private static int endOfTag(String text, int start, String name) {
+        int at = start + 2;
+        if (at < text.length() && "#^&{>".indexOf(text.charAt(at)) >= 0) {
+            at++;
+        }
+        at = afterBlanks(text, at);
+        if (!text.startsWith(name, at)) {
+            return -1;
+        }
+        at = afterBlanks(text, at + name.length());
+        return text.startsWith("}}", at) ? at + 2 : -1;
+    }
+
+    private static int afterBlanks(String text, int from) {
+        int at = from;
+        while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
+            at++;
+        }
+        return at;
     }
 
     private final class Strict implements ObjectHandler {

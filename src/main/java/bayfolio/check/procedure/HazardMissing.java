@@ -12,8 +12,10 @@ import bayfolio.procedure.Step;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -67,9 +69,23 @@ public final class HazardMissing implements Rule {
         List<Danger> dangers = gas
                 ? Stream.concat(DANGERS.stream(), Stream.of(FUEL_BESIDE_GAS)).toList()
                 : DANGERS;
-        return coach.procedures().stream()
-                .flatMap(procedure ->
-                        dangers.stream().flatMap(danger -> check(procedure, danger, coach.coach()).stream()));
+        return coach.procedures().stream().flatMap(procedure -> {
+            Set<String> roles = roles(procedure, coach.coach());
+            return dangers.stream()
+                    .filter(danger -> roles.contains(danger.role()))
+                    .flatMap(danger -> check(procedure, danger, coach.coach()).stream());
+        });
+    }
+
+    /** Of all that it names; most procedures name nothing dangerous. */
+    private static Set<String> roles(Procedure procedure, Coach coach) {
+        Set<String> roles = new HashSet<>();
+        procedure.links().forEach(link -> {
+            if (link.target() instanceof Target.OfThing thing) {
+                coach.thing(thing.kind(), thing.id()).ifPresent(it -> roles.addAll(it.roles()));
+            }
+        });
+        return roles;
     }
 
     private static Optional<Finding> check(Procedure procedure, Danger danger, Coach coach) {

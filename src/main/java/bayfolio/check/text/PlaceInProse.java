@@ -28,9 +28,9 @@ public final class PlaceInProse implements Rule {
     /**
      * @param flat the words in small letters on one line: most texts do not hold them, which is told sooner so than by
      *     the pattern
-     * @param run its first three words, as {@link Library#runs} has them
+     * @param run of its first three words, as {@link Library#runs} has them
      */
-    private record Where(Thing thing, String words, String flat, String run) {
+    private record Where(Thing thing, String words, String flat, int run) {
         /** Made when asked for, as most places are typed nowhere. */
         Pattern pattern() {
             return Pattern.compile(
@@ -66,7 +66,7 @@ public final class PlaceInProse implements Rule {
                         thing,
                         where,
                         flat(where),
-                        Library.runs(where).findFirst().orElse("")));
+                        Library.runs(where).findFirst().orElse(0)));
     }
 
     private static String flat(String text) {
