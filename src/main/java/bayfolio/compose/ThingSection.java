@@ -25,7 +25,22 @@ import java.util.stream.Stream;
  */
 final class ThingSection {
     private static final Set<String> TOLD_ABOVE = Set.of(
-            "id", "name", "roles", "formerly", "access", "emergency", "side", "in", "where", "photos", "file", "alt");
+            "id",
+            "name",
+            "roles",
+            "formerly",
+            "access",
+            "emergency",
+            "side",
+            "in",
+            "where",
+            "photos",
+            "file",
+            "alt",
+            // In watts they say nothing to an American; they are told with the days that the gas lasts.
+            "gas-input",
+            "gas-hours",
+            "gas-hours-frost");
 
     private final Draft draft;
 

@@ -24,6 +24,11 @@ public record LitersPerHour(double value) implements Quantity {
         return SCALE;
     }
 
+    /** In US gallons an hour. */
+    public double gallons() {
+        return value / Liters.GALLON;
+    }
+
     /** {@code 0.5 gal/h}; {@code 1.9 L/h}. */
     @Override
     public String in(MeasureSystem system) {

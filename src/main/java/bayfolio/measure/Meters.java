@@ -72,6 +72,15 @@ public record Meters(double value) implements Quantity {
         };
     }
 
+    public double feet() {
+        return value / FOOT;
+    }
+
+    /** In statute miles. */
+    public double miles() {
+        return value / MILE;
+    }
+
     public Meters plus(Meters other) {
         return new Meters(value + other.value);
     }

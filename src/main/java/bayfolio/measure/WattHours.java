@@ -1,11 +1,14 @@
 package bayfolio.measure;
 
 /**
- * Electrical energy, stored or used over a day, kept in watt-hours.
+ * Energy of a battery or of gas, stored or used over a day, kept in watt-hours.
  *
  * @param value in watt-hours
  */
 public record WattHours(double value) implements Quantity {
+    /** International Table BTU of 1055.05585262 J; exact, NIST SP 811 Appendix B.8. */
+    static final double BTU = 1055.05585262 / 3600;
+
     /** Watt-hours and kilowatt-hours. */
     public static final Scale<WattHours> SCALE = Scale.of(
             "energy",
@@ -27,6 +30,15 @@ public record WattHours(double value) implements Quantity {
     @Override
     public String in(MeasureSystem system) {
         return Figure.fine(value) + " Wh";
+    }
+
+    public static WattHours ofBtu(double btu) {
+        return new WattHours(btu * BTU);
+    }
+
+    /** In British thermal units (International Table). */
+    public double btu() {
+        return value / BTU;
     }
 
     public WattHours plus(WattHours other) {

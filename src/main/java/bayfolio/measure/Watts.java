@@ -1,14 +1,19 @@
 package bayfolio.measure;
 
 /**
- * Electrical power, drawn by a load or given by a generator, kept in watts.
+ * Power, drawn by a load, given by a generator or burned by a gas device, kept in watts.
  *
  * @param value in watts
  */
 public record Watts(double value) implements Quantity {
-    /** Watts and kilowatts. */
+    /** Watts and kilowatts; what gas devices burn in North America. */
     public static final Scale<Watts> SCALE = Scale.of(
-            "power", "1,500 W", Watts::new, WrittenUnit.of("W", 1, "watt"), WrittenUnit.of("kW", 1000, "kilowatt"));
+            "power",
+            "1,500 W",
+            Watts::new,
+            WrittenUnit.of("W", 1, "watt"),
+            WrittenUnit.of("kW", 1000, "kilowatt"),
+            WrittenUnit.of("BTU/h", WattHours.BTU, "btu/h", "BTU/hr", "BTUH"));
 
     public Watts {
         Figure.requireFinite(value);
@@ -23,6 +28,11 @@ public record Watts(double value) implements Quantity {
     @Override
     public String in(MeasureSystem system) {
         return Figure.fine(value) + " W";
+    }
+
+    /** In British thermal units (International Table) an hour. */
+    public double btuPerHour() {
+        return value / WattHours.BTU;
     }
 
     public Watts plus(Watts other) {

@@ -7,6 +7,7 @@ import bayfolio.fact.Type;
 import bayfolio.measure.Celsius;
 import bayfolio.measure.Liters;
 import bayfolio.measure.Seconds;
+import bayfolio.measure.Watts;
 import bayfolio.source.Located;
 import java.util.List;
 import java.util.Optional;
@@ -66,6 +67,16 @@ public record Appliance(Facts facts) implements Thing {
             DRAFT.optional("capacity", Type.measured(Liters.SCALE), "What it holds: water, cold space.");
     public static final Key<Seconds> HEAT_UP =
             DRAFT.optional("heat-up", Type.measured(Seconds.SCALE), "How long from switching on until it serves.");
+    public static final Key<Watts> GAS_INPUT = DRAFT.optional(
+            "gas-input",
+            Type.measured(Watts.SCALE),
+            "Gas that it burns at full flame, from its plate: BTU/h gross in North America, kW net in Europe.");
+    public static final Key<Seconds> GAS_HOURS = DRAFT.optional(
+            "gas-hours", Type.measured(Seconds.SCALE), "Usual hours of full flame on a day of mild weather.");
+    public static final Key<Seconds> GAS_HOURS_FROST = DRAFT.optional(
+            "gas-hours-frost",
+            Type.measured(Seconds.SCALE),
+            "The same on a day of frost; as in mild weather where left out.");
     public static final Key<String> COMES_ON =
             DRAFT.optional("comes-on", Type.TEXT, "What is seen and heard when it starts.");
     public static final Key<String> STOPS_WITH =

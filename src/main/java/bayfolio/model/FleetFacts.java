@@ -25,6 +25,8 @@ public record FleetFacts(Facts facts) implements Described {
             DRAFT.required("languages", Type.list(Type.LANGUAGE), "Languages of the handbooks, the default first.");
     public static final Key<String> FUEL_RULE =
             DRAFT.optional("fuel-rule", Type.TEXT, "How full the fuel tank comes back.");
+    public static final Key<FuelPrices> FUEL_PRICES =
+            DRAFT.optional("fuel-prices", Type.nested(FuelPrices.SHAPE), "What fuel costs near the depot.");
     public static final Key<String> CLEANING_RULE =
             DRAFT.optional("cleaning-rule", Type.TEXT, "How clean the coach comes back.");
     public static final Key<String> WASTE_RULE =

@@ -7,6 +7,7 @@ import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Amps;
 import bayfolio.measure.LitersPerHour;
+import bayfolio.measure.Meters;
 import bayfolio.measure.Seconds;
 import bayfolio.measure.Share;
 import bayfolio.measure.Volts;
@@ -36,6 +37,14 @@ public record Generator(Facts facts) implements Described {
             "pick-up",
             Type.measured(Share.SCALE),
             "Level of the tank at which it stops, so that the coach can still drive.");
+    public static final Key<Share> ALTITUDE_LOSS = DRAFT.optional(
+            "altitude-loss",
+            Type.measured(Share.SCALE),
+            "The share of its rated output that is lost with each step of altitude.");
+    public static final Key<Meters> ALTITUDE_STEP = DRAFT.optional(
+            "altitude-step", Type.measured(Meters.SCALE), "The step of altitude that the loss is for: `1,000 ft`.");
+    public static final Key<Meters> ALTITUDE_FROM =
+            DRAFT.optional("altitude-from", Type.measured(Meters.SCALE), "The altitude up to which nothing is lost.");
     public static final Key<Seconds> WARM_UP =
             DRAFT.optional("warm-up", Type.measured(Seconds.SCALE), "Time to run before loads go on.");
     public static final Key<Seconds> COOL_DOWN =

@@ -23,6 +23,9 @@ public final class Reckonings {
         answers.put(Question.A_NIGHT, ANight::of);
         answers.put(Question.LEFT_STANDING, LeftStanding::of);
         answers.put(Question.CHARGING_BACK, ChargingBack::of);
+        answers.put(Question.GAS_DAYS, GasDays::of);
+        answers.put(Question.GENERATOR_HOURS, GeneratorHours::of);
+        answers.put(Question.RANGE, DrivingRange::of);
         return answers;
     }
 

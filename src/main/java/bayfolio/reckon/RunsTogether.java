@@ -11,12 +11,14 @@ import bayfolio.model.Supply;
 import bayfolio.model.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -91,7 +93,7 @@ public final class RunsTogether {
                 .flatMap(limit -> coach.unit().facts().find(Unit.CHARGER))
                 .flatMap(charger -> charger.facts().find(Charger.LIMIT))
                 .ifPresent(limit -> assumed.add(
-                        "On a smaller outlet the charger is set to " + Toward.NEAREST.print(limit) + " first."));
+                        "On a smaller outlet the charger is set to " + limit.in(MeasureSystem.METRIC) + " first."));
         if (american) {
             assumed.add("What may run for three hours or more counts a quarter more than it draws.");
         }
@@ -152,13 +154,12 @@ public final class RunsTogether {
     }
 
     private static String gives(Feed feed) {
-        String amps = Toward.LESS.print(feed.perLeg());
-        String volts = Toward.NEAREST.print(feed.volts().value(), 0) + " V";
+        String amps = feed.perLeg().in(MeasureSystem.METRIC);
         return switch (feed.legs()) {
-            case TWO -> amps + " on each of two legs, " + volts;
-            case JOINED -> amps + (feed.source() == Supply.Source.SHORE ? " for both legs together, " : ", ") + volts;
-            case FIRST_ONLY -> amps + " for leg 1; leg 2 is dead, " + volts;
-            case ONE -> amps + ", " + volts;
+            case TWO -> "2 × " + amps;
+            case JOINED -> amps + (feed.source() == Supply.Source.SHORE ? " for both legs" : "");
+            case FIRST_ONLY -> amps + ", and leg 2 is dead";
+            case ONE -> amps;
         };
     }
 
@@ -326,8 +327,9 @@ public final class RunsTogether {
         }
         LinkedHashSet<Draw> draws = new LinkedHashSet<>();
         ways.forEach(way -> Stream.of(way.always(), way.switched(), way.dead()).forEach(draws::addAll));
+        Set<Load> seen = new HashSet<>();
         draws.forEach(draw -> inputs.add(Input.described(
-                draw.load().name(),
+                draw.load().name() + (seen.add(draw.load()) ? "" : ", set low"),
                 Toward.MORE.print(draw.amps())
                         + (draw.continuous() ? ", may run for hours" : "")
                         + (draw.alwaysOn() ? ", always on" : ""))));

@@ -131,7 +131,7 @@ class SchemaTest {
         return type.accept(new Type.Visitor<JsonNode>() {
             @Override
             public JsonNode text(Type.Text text) {
-                return Stream.of("gray-valve", "en-US", "+1 555-0100", "https://a.example", "photo.jpg")
+                return Stream.of("gray-valve", "en-US", "+1 555-0100", "https://a.example", "photo.jpg", "3.45 USD/gal")
                         .filter(each ->
                                 Pattern.compile(text.pattern()).matcher(each).find())
                         .findFirst()
@@ -423,6 +423,7 @@ class SchemaTest {
                         "\"en-US\"",
                         "\"en_US\"",
                         "\"+1 555-0100\"",
+                        "\"3.45 USD/gal\"",
                         "\"https://a.example\"",
                         "\"http://a.example\"",
                         "\"photo.jpg\"",

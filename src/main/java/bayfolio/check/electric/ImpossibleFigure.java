@@ -24,6 +24,7 @@ import bayfolio.model.Bed;
 import bayfolio.model.Charger;
 import bayfolio.model.Compartment;
 import bayfolio.model.Cord;
+import bayfolio.model.Generator;
 import bayfolio.model.Inverter;
 import bayfolio.model.Region;
 import bayfolio.model.Service;
@@ -77,6 +78,7 @@ public final class ImpossibleFigure implements Rule {
             Bank.USABLE,
             Inverter.EFFICIENCY,
             Charger.EFFICIENCY,
+            Generator.ALTITUDE_STEP,
             Service.EVERY_DISTANCE,
             Service.EVERY_HOURS);
 
