@@ -5,6 +5,7 @@ import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
+import bayfolio.measure.Liters;
 import bayfolio.source.Located;
 import java.util.List;
 
@@ -29,6 +30,12 @@ public record Water(Facts facts) implements Described {
             DRAFT.optional("gravity-cap", Type.YES_NO, "Whether a plain gravity cap is there as the second way.");
     public static final Key<String> FLUID_DOSE =
             DRAFT.optional("fluid-dose", Type.TEXT, "How much toilet fluid goes in.");
+    public static final Key<Liters> SHOWER_PER_MINUTE = DRAFT.optional(
+            "shower-per-minute",
+            Type.measured(Liters.SCALE),
+            "What the shower lets through in a minute, measured with a jug.");
+    public static final Key<Liters> TOILET_PER_FLUSH =
+            DRAFT.optional("toilet-per-flush", Type.measured(Liters.SCALE), "What the toilet takes for a usual flush.");
     public static final Key<List<Located<String>>> DRAINS =
             DRAFT.optional("drains", Type.list(Type.TEXT), "Every drain of the pipes and where it is.");
     public static final Shape<Water> SHAPE = DRAFT.done(Water::new);

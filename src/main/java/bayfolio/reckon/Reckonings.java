@@ -13,7 +13,7 @@ public final class Reckonings {
     private static final Map<Question, Function<Coach, Reckoned>> ANSWERS = answers();
 
     private static final List<Function<Coach, Optional<Calculator>>> CALCULATORS =
-            List.of(TogetherCalculator::of, NightCalculator::of);
+            List.of(TogetherCalculator::of, NightCalculator::of, WaterCalculator::of, LoadingCalculator::of);
 
     private Reckonings() {}
 
@@ -23,6 +23,8 @@ public final class Reckonings {
         answers.put(Question.A_NIGHT, ANight::of);
         answers.put(Question.LEFT_STANDING, LeftStanding::of);
         answers.put(Question.CHARGING_BACK, ChargingBack::of);
+        answers.put(Question.WATER_DAYS, WaterDays::of);
+        answers.put(Question.LOADING, Loading::of);
         answers.put(Question.GAS_DAYS, GasDays::of);
         answers.put(Question.GENERATOR_HOURS, GeneratorHours::of);
         answers.put(Question.RANGE, DrivingRange::of);

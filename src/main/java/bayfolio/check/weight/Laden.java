@@ -2,15 +2,19 @@ package bayfolio.check.weight;
 
 import bayfolio.fact.Facts;
 import bayfolio.measure.Kilograms;
+import bayfolio.measure.Liters;
 import bayfolio.measure.Meters;
 import bayfolio.model.People;
 import bayfolio.model.Region;
-import bayfolio.model.Size;
-import bayfolio.model.Spot;
 import bayfolio.model.Tank;
 import bayfolio.model.Unit;
 import bayfolio.model.Weighing;
 import bayfolio.model.Weights;
+import bayfolio.reckon.Axles;
+import bayfolio.reckon.Middle;
+import bayfolio.reckon.Person;
+import bayfolio.reckon.WaterTanks;
+import bayfolio.reckon.WaterWeight;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,15 +29,6 @@ import java.util.Optional;
  *     does not tell how full they were
  */
 record Laden(Unit unit, Facts limits, Facts weighing, Optional<Kilograms> seats, List<Filled> water) {
-    /** 49 CFR 567.4(g)(3): 150 lb for each designated seat. */
-    private static final Kilograms SEAT_NORTH_AMERICA = new Kilograms(150 * 0.45359237);
-
-    /** Regulation (EU) 1230/2012 Article 2: 75 kg for the driver, and for each passenger. */
-    private static final Kilograms SEAT_EUROPE = new Kilograms(75);
-
-    /** A liter of water weighs a kilogram, as on the label of 49 CFR 571.120. */
-    private static final double KILOGRAMS_PER_LITER = 1;
-
     /** A gram. */
     private static final double HAIR = 0.001;
 
@@ -54,17 +49,12 @@ record Laden(Unit unit, Facts limits, Facts weighing, Optional<Kilograms> seats,
         return unit.facts().find(Unit.WEIGHTS).map(Weights::facts).filter(Facts::whole);
     }
 
-    /** What the regulation takes a person for. */
-    static Kilograms person(Region region) {
-        return region == Region.NORTH_AMERICA ? SEAT_NORTH_AMERICA : SEAT_EUROPE;
-    }
-
     static Optional<Integer> belts(Unit unit) {
         return unit.facts().find(Unit.PEOPLE).flatMap(people -> people.facts().find(People.BELTED_SEATS));
     }
 
     static Kilograms persons(int count, Region region) {
-        return new Kilograms(count * person(region).value());
+        return Person.weight(count, region);
     }
 
     /** A share of what all fresh tanks hold. */
@@ -86,13 +76,11 @@ record Laden(Unit unit, Facts limits, Facts weighing, Optional<Kilograms> seats,
     }
 
     private static List<Filled> fresh(Unit unit, double share) {
-        return unit.tanks().stream()
-                .filter(tank -> tank.contents() == Tank.Contents.FRESH)
+        return WaterTanks.fresh(unit).tanks().stream()
                 .map(tank -> new Filled(
                         tank,
-                        new Kilograms(share
-                                * KILOGRAMS_PER_LITER
-                                * tank.facts().get(Tank.CAPACITY).value())))
+                        WaterWeight.of(new Liters(
+                                share * tank.facts().get(Tank.CAPACITY).value()))))
                 .toList();
     }
 
@@ -114,26 +102,19 @@ record Laden(Unit unit, Facts limits, Facts weighing, Optional<Kilograms> seats,
      * front axle. Nothing where it is not known how far back a tank is.
      */
     Optional<Kilograms> waterOnRear() {
-        Facts size = unit.size().facts();
-        Optional<Meters> base = size.find(Size.WHEELBASE).filter(it -> it.value() > 0);
-        Optional<Meters> overhang = size.find(Size.FRONT_OVERHANG);
-        if (base.isEmpty() || overhang.isEmpty()) {
+        Optional<Axles> axles = Axles.of(unit);
+        if (axles.isEmpty()) {
             return Optional.empty();
         }
-        double rear = 0;
+        Kilograms rear = new Kilograms(0);
         for (Filled filled : water) {
-            Optional<Spot> spot = filled.tank().spot();
-            Optional<Meters> front = spot.flatMap(Spot::fromFront);
-            if (front.isEmpty()) {
+            Optional<Meters> middle = Middle.of(filled.tank(), unit);
+            if (middle.isEmpty()) {
                 return Optional.empty();
             }
-            double middle = front.get().value()
-                    + spot.flatMap(Spot::width).map(Meters::value).orElse(0.0) / 2;
-            rear += filled.weight().value()
-                    * (middle - overhang.get().value())
-                    / base.get().value();
+            rear = rear.plus(axles.get().carried(filled.weight(), middle.get()).rear());
         }
-        return Optional.of(new Kilograms(rear));
+        return Optional.of(rear);
     }
 
     /** Pounds are added up as kilograms, so what is exactly at a limit may lie a hair above it. */

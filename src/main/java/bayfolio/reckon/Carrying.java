@@ -1,0 +1,254 @@
+package bayfolio.reckon;
+
+import bayfolio.fact.Facts;
+import bayfolio.measure.Kilograms;
+import bayfolio.measure.Liters;
+import bayfolio.measure.Meters;
+import bayfolio.measure.Share;
+import bayfolio.model.Access;
+import bayfolio.model.Appliance;
+import bayfolio.model.Coach;
+import bayfolio.model.Compartment;
+import bayfolio.model.People;
+import bayfolio.model.Region;
+import bayfolio.model.Tank;
+import bayfolio.model.Unit;
+import bayfolio.model.Weighing;
+import bayfolio.model.Weights;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * What a coach can carry, from a weighing: its limits and what comes on each of them.
+ *
+ * @param bare what it weighs with nobody on board and no fresh water
+ * @param heater what the water heater takes that was empty then
+ * @param axles where they are; empty where one of their figures or places is missing
+ * @param onAxles what they carry of the bare coach with its water heater full
+ * @param limits the ones that are known
+ * @param missing what the axles cannot be worked out without
+ */
+record Carrying(
+        Unit unit,
+        int belts,
+        Facts weights,
+        Facts weighing,
+        Kilograms bare,
+        Kilograms heater,
+        Optional<Axles> axles,
+        Axles.Carried onAxles,
+        List<WeightLimit> limits,
+        List<String> missing) {
+    /** Between the axles, where seats in the house are taken to be. */
+    private static final double HALF = 0.5;
+
+    /** Which limit comes first, and what can still be stowed; less than zero is by how much it is exceeded. */
+    record First(WeightLimit limit, Kilograms more) {
+        boolean exceeded() {
+            return WeightLimit.exceeded(more);
+        }
+    }
+
+    /** What the description must say, in plain words; empty where it says so. */
+    static List<String> lacking(Unit unit) {
+        Optional<Facts> weights = unit.facts().find(Unit.WEIGHTS).map(it -> it.facts());
+        Optional<Facts> weighing =
+                weights.flatMap(it -> it.find(Weights.AS_WEIGHED)).map(it -> it.facts());
+        List<String> lacking = new ArrayList<>();
+        need(weights.filter(it -> it.has(Weights.GROSS)), "the highest allowed weight of the coach", lacking);
+        need(
+                weighing.filter(it -> it.has(Weighing.TOTAL)),
+                "the weight of the coach on a scale, with what was on board",
+                lacking);
+        if (weighing.isPresent()) {
+            need(
+                    weighing.filter(it -> it.has(Weighing.PEOPLE)),
+                    "how many people were on board when it was weighed",
+                    lacking);
+            need(
+                    weighing.filter(it -> it.has(Weighing.FRESH_WATER)),
+                    "how full the fresh tanks were when it was weighed",
+                    lacking);
+        }
+        need(belts(unit), "how many seats have belts", lacking);
+        return lacking;
+    }
+
+    private static void need(Optional<?> fact, String words, List<String> lacking) {
+        if (fact.isEmpty()) {
+            lacking.add(words);
+        }
+    }
+
+    private static Optional<Integer> belts(Unit unit) {
+        return unit.facts().find(Unit.PEOPLE).flatMap(it -> it.facts().find(People.BELTED_SEATS));
+    }
+
+    /** Nothing where a fact is lacking. */
+    static Optional<Carrying> of(Coach coach) {
+        return lacking(coach.unit()).isEmpty() ? Optional.of(known(coach.unit())) : Optional.empty();
+    }
+
+    private static Carrying known(Unit unit) {
+        Facts weights = unit.facts().get(Unit.WEIGHTS).facts();
+        Facts weighing = weights.get(Weights.AS_WEIGHED).facts();
+        int belts = belts(unit).orElseThrow();
+        Region region = unit.region();
+        int people = weighing.get(Weighing.PEOPLE);
+        double fresh = weighing.get(Weighing.FRESH_WATER).value();
+        Kilograms water = WaterWeight.of(WaterTanks.fresh(unit).capacity());
+        Kilograms bare = weighing.get(Weighing.TOTAL)
+                .minus(Person.weight(people, region))
+                .minus(new Kilograms(fresh * water.value()));
+        List<WeightLimit> limits = new ArrayList<>();
+        // The heater fills before any water stays in the tanks.
+        Kilograms heater = fresh > 0 ? new Kilograms(0) : inHeater(unit);
+        limits.add(new WeightLimit(
+                "gross limit", weights.get(Weights.GROSS).minus(bare).minus(heater), 1, 1, water, 1));
+        // A European payload begins with the driver on board.
+        Kilograms driver = Person.weight(region == Region.EUROPE ? 1 : 0, region);
+        weights.find(Weights.PAYLOAD)
+                .ifPresent(payload -> limits.add(
+                        new WeightLimit("label", payload.plus(driver).minus(inHeater(unit)), 1, 1, water, 1)));
+        List<String> missing = missing(unit, weights, weighing);
+        if (!missing.isEmpty()) {
+            return new Carrying(
+                    unit,
+                    belts,
+                    weights,
+                    weighing,
+                    bare,
+                    heater,
+                    Optional.empty(),
+                    Axles.Carried.NOTHING,
+                    limits,
+                    missing);
+        }
+        Axles axles = Axles.of(unit).orElseThrow();
+        Axles.Carried onWater = carried(axles, WaterTanks.fresh(unit), unit);
+        Axles.Carried on = new Axles.Carried(weighing.get(Weighing.FRONT), weighing.get(Weighing.REAR))
+                .minus(seated(people, region))
+                .minus(onWater.times(fresh))
+                .plus(fresh > 0 ? Axles.Carried.NOTHING : ofHeater(axles, unit));
+        double stowed = axles.rear(stowage(unit).orElseThrow());
+        limits.add(new WeightLimit(
+                "front axle", weights.get(Weights.FRONT_AXLE).minus(on.front()), 1, HALF, onWater.front(), 1 - stowed));
+        limits.add(new WeightLimit(
+                "rear axle", weights.get(Weights.REAR_AXLE).minus(on.rear()), 0, HALF, onWater.rear(), stowed));
+        return new Carrying(unit, belts, weights, weighing, bare, heater, Optional.of(axles), on, limits, missing);
+    }
+
+    private static Stream<Appliance> heaters(Unit unit) {
+        return unit.appliances().stream().filter(it -> it.facts().get(Appliance.WHAT) == Appliance.What.WATER_HEATER);
+    }
+
+    private static Kilograms weight(Appliance heater) {
+        return heater.facts().find(Appliance.CAPACITY).map(WaterWeight::of).orElse(new Kilograms(0));
+    }
+
+    /** Drinking water in the heater is cargo, as that in the tanks: 49 CFR 571.110 S9. */
+    static Kilograms inHeater(Unit unit) {
+        return new Kilograms(
+                heaters(unit).mapToDouble(heater -> weight(heater).value()).sum());
+    }
+
+    /** A heater that is nobody knows where counts on each axle. */
+    private static Axles.Carried ofHeater(Axles axles, Unit unit) {
+        return heaters(unit)
+                .map(heater -> Middle.of(heater, unit)
+                        .map(middle -> axles.carried(weight(heater), middle))
+                        .orElseGet(() -> new Axles.Carried(weight(heater), weight(heater))))
+                .reduce(Axles.Carried.NOTHING, Axles.Carried::plus);
+    }
+
+    private static List<String> missing(Unit unit, Facts weights, Facts weighing) {
+        List<String> missing = new ArrayList<>();
+        if (!weights.has(Weights.FRONT_AXLE) || !weights.has(Weights.REAR_AXLE)) {
+            missing.add("limits of both axles");
+        }
+        if (!weighing.has(Weighing.FRONT) || !weighing.has(Weighing.REAR)) {
+            missing.add("weight of each axle on the scale");
+        }
+        need(Axles.of(unit), "wheelbase and front overhang", missing);
+        need(stowage(unit), "place of a storage compartment", missing);
+        for (WaterTanks tanks : List.of(WaterTanks.fresh(unit), WaterTanks.gray(unit), WaterTanks.toilet(unit))) {
+            tanks.tanks().stream()
+                    .filter(tank -> Middle.of(tank, unit).isEmpty())
+                    .forEach(tank -> missing.add("place of " + tank.name()));
+        }
+        return missing;
+    }
+
+    /** What people on so many seats put on the axles: two on the front axle, the others half-way between. */
+    static Axles.Carried seated(int people, Region region) {
+        int front = Math.min(people, WeightLimit.FRONT_SEATS);
+        double each = Person.weight(region).value();
+        double house = each * (people - front);
+        return new Axles.Carried(new Kilograms(each * front + HALF * house), new Kilograms(HALF * house));
+    }
+
+    private static Axles.Carried carried(Axles axles, WaterTanks tanks, Unit unit) {
+        Axles.Carried sum = Axles.Carried.NOTHING;
+        for (Tank tank : tanks.tanks()) {
+            sum = sum.plus(axles.carried(
+                    WaterWeight.of(new Liters(WaterTanks.capacity(tank))),
+                    Middle.of(tank, unit).orElseThrow()));
+        }
+        return sum;
+    }
+
+    /** The middle of the storage bays; where none is called so, of all that a renter may open at any time. */
+    private static Optional<Meters> stowage(Unit unit) {
+        return middle(
+                        unit.compartments().stream()
+                                .filter(it -> it.roles().contains("storage-bay"))
+                                .toList(),
+                        unit)
+                .or(() -> middle(
+                        unit.compartments().stream()
+                                .filter(it -> it.access() == Access.FREE)
+                                .toList(),
+                        unit));
+    }
+
+    private static Optional<Meters> middle(List<Compartment> compartments, Unit unit) {
+        OptionalDouble middle = compartments.stream()
+                .flatMap(each -> Middle.of(each, unit).stream())
+                .mapToDouble(Meters::value)
+                .average();
+        return middle.isPresent() ? Optional.of(new Meters(middle.getAsDouble())) : Optional.empty();
+    }
+
+    /** A share of all tanks of a kind, on the axles; nothing there where the axles are not known. */
+    Axles.Carried carried(WaterTanks tanks, double share) {
+        return axles.map(known -> carried(known, tanks, unit).times(share)).orElse(Axles.Carried.NOTHING);
+    }
+
+    /** The limit that is reached first; of exceeded ones, the one that is exceeded most. */
+    First first(int people, Kilograms each, double fresh, Kilograms stowed) {
+        return limits.stream()
+                .flatMap(limit -> limit.more(limit.left(people, each, fresh, stowed)).stream()
+                        .map(more -> new First(limit, more)))
+                .min(Comparator.comparingDouble(first -> first.more().value()))
+                .orElseThrow();
+    }
+
+    /** With people as the regulation takes them, and nothing stowed. */
+    First first(int people, double fresh) {
+        return first(people, Person.weight(unit.region()), fresh, new Kilograms(0));
+    }
+
+    Share full() {
+        return weighing.get(Weighing.FRESH_WATER);
+    }
+
+    /** Occupant and cargo capacity; in Europe beside the driver. */
+    Kilograms capacity() {
+        Kilograms driver = Person.weight(unit.region() == Region.EUROPE ? 1 : 0, unit.region());
+        return weights.get(Weights.GROSS).minus(bare).minus(driver);
+    }
+}

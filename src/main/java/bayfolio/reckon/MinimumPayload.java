@@ -1,0 +1,20 @@
+package bayfolio.reckon;
+
+import bayfolio.measure.Kilograms;
+import bayfolio.measure.Meters;
+
+/** The least that a European motor caravan must be able to carry for the things of its passengers. */
+public final class MinimumPayload {
+    private static final double KILOGRAMS = 10;
+
+    private MinimumPayload() {}
+
+    /**
+     * {@code 10 (n + L)} kilograms, of Regulation (EU) 1230/2012 Annex I Part A; from memory, to be checked.
+     *
+     * @param people the driver too
+     */
+    public static Kilograms of(int people, Meters length) {
+        return new Kilograms(KILOGRAMS * (people + length.value()));
+    }
+}
