@@ -1,6 +1,7 @@
 package bayfolio.reckon;
 
 import bayfolio.measure.Amps;
+import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Volts;
 import bayfolio.model.Adapter;
 import bayfolio.model.Coach;
@@ -82,7 +83,7 @@ public record Feed(
             List<Adapter> adapters = Shore.adapters(unit);
             adapters.stream()
                     .filter(adapter -> from(adapter) < amps(cord) && seen.add(from(adapter)))
-                    .forEach(adapter -> outlets.add(through(adapter, adapters, cord)));
+                    .forEach(adapter -> outlets.add(through(adapter, adapters, cord, unit)));
             outlets.addAll(ofTheRegion(unit, cord, outlets, seen));
         });
         return outlets;
@@ -93,20 +94,20 @@ public record Feed(
         if (unit.region() == Region.EUROPE) {
             return EUROPEAN_POSTS.stream()
                     .filter(amps -> amps.value() < amps(cord) && seen.add(amps.value()))
-                    .map(amps -> smaller(of(cord, unit), amps))
+                    .map(amps -> smaller(of(cord, unit), amps, unit))
                     .toList();
         }
         return outlets.stream()
                 .filter(outlet -> outlet.perLeg.equals(FIFTEEN) && amps(cord) > TWENTY.value())
                 .filter(outlet -> seen.add(TWENTY.value()))
-                .map(outlet -> smaller(outlet, TWENTY))
+                .map(outlet -> smaller(outlet, TWENTY, unit))
                 .toList();
     }
 
-    private static Feed smaller(Feed outlet, Amps amps) {
+    private static Feed smaller(Feed outlet, Amps amps, Unit unit) {
         return new Feed(
                 "outlet-" + Math.round(amps.value()),
-                Math.round(amps.value()) + " A outlet",
+                called(amps, unit),
                 Supply.Source.SHORE,
                 outlet.volts,
                 amps,
@@ -145,11 +146,11 @@ public record Feed(
                         .map(surge -> new Amps(surge.value() / volts));
     }
 
-    private static Feed through(Adapter adapter, List<Adapter> adapters, Supply cord) {
+    private static Feed through(Adapter adapter, List<Adapter> adapters, Supply cord, Unit unit) {
         boolean two = cord.facts().get(Supply.LEGS) == 2;
         return new Feed(
                 adapter.id(),
-                Math.round(from(adapter)) + " A outlet",
+                called(adapter.facts().get(Adapter.FROM), unit),
                 Supply.Source.SHORE,
                 adapter.facts().find(Adapter.VOLTS).orElseGet(() -> cord.facts().get(Supply.VOLTS)),
                 adapter.facts().get(Adapter.FROM),
@@ -173,6 +174,10 @@ public record Feed(
                     .findFirst();
         }
         return false;
+    }
+
+    private static String called(Amps amps, Unit unit) {
+        return amps.in(MeasureSystem.METRIC) + (unit.region() == Region.EUROPE ? " hook-up" : " outlet");
     }
 
     private static double amps(Supply supply) {

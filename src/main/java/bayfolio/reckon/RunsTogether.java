@@ -188,7 +188,7 @@ public final class RunsTogether {
         if (more > 0) {
             told.add(List.of(
                     more + (more == 1 ? " set" : " sets") + " of four things or more",
-                    "add up the amps of what is on"));
+                    "too much only with that many on"));
         }
         return Optional.of(new Grid("Never together on " + a(way.feed()), List.of("These", "Why"), told));
     }
