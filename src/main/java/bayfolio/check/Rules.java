@@ -30,6 +30,7 @@ import bayfolio.check.electric.WattsAgainstVoltsAndAmps;
 import bayfolio.check.feature.FeatureWithoutFact;
 import bayfolio.check.feature.FeatureWithoutRole;
 import bayfolio.check.feature.FuelWithoutTank;
+import bayfolio.check.feature.ReckoningLacksFacts;
 import bayfolio.check.feature.RoleWithoutFeature;
 import bayfolio.check.feature.ServiceWithoutStart;
 import bayfolio.check.gas.CrashSensorWithoutReset;
@@ -200,6 +201,7 @@ public final class Rules {
             new FeatureWithoutFact(),
             new FuelWithoutTank(),
             new ServiceWithoutStart(),
+            new ReckoningLacksFacts(),
             new RoleWithoutFeature(),
             new SideDisagrees(),
             new OrphanCompartment(),

@@ -53,11 +53,14 @@ record Carrying(
         }
     }
 
-    /** What the description must say, in plain words; empty where it says so. */
+    /** What the description must say, in plain words; empty where it says so, or says nothing of weights at all. */
     static List<String> lacking(Unit unit) {
         Optional<Facts> weights = unit.facts().find(Unit.WEIGHTS).map(it -> it.facts());
         Optional<Facts> weighing =
                 weights.flatMap(it -> it.find(Weights.AS_WEIGHED)).map(it -> it.facts());
+        if (weights.isEmpty()) {
+            return List.of();
+        }
         List<String> lacking = new ArrayList<>();
         need(weights.filter(it -> it.has(Weights.GROSS)), "the highest allowed weight of the coach", lacking);
         need(
@@ -90,7 +93,9 @@ record Carrying(
 
     /** Nothing where a fact is lacking. */
     static Optional<Carrying> of(Coach coach) {
-        return lacking(coach.unit()).isEmpty() ? Optional.of(known(coach.unit())) : Optional.empty();
+        return coach.unit().facts().has(Unit.WEIGHTS) && lacking(coach.unit()).isEmpty()
+                ? Optional.of(known(coach.unit()))
+                : Optional.empty();
     }
 
     private static Carrying known(Unit unit) {

@@ -40,6 +40,9 @@ public final class DrivingRange {
                 .map(DrivingRange::contents)
                 .map(fuel -> FuelTank.all(coach, fuel))
                 .orElse(List.of());
+        if (engine.isEmpty()) {
+            return new Reckoned.Lacking(Question.RANGE, ASKED, List.of());
+        }
         List<String> lacking = new ArrayList<>();
         if (consumption.isEmpty()) {
             lacking.add("fuel consumption of the engine");

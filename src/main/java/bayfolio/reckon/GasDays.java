@@ -41,7 +41,7 @@ public final class GasDays {
     }
 
     public static Reckoned of(Coach coach) {
-        if (burning(coach).isEmpty() && GasStore.declared(coach).isEmpty()) {
+        if (burning(coach).isEmpty()) {
             return new Reckoned.Lacking(Question.GAS_DAYS, ASKED, List.of());
         }
         GasDays result = new GasDays(coach);
@@ -64,9 +64,7 @@ public final class GasDays {
         } else if (held.value() <= 0) {
             lacking.add("what the gas tank holds");
         }
-        if (burning(coach).isEmpty()) {
-            lacking.add("the appliances that burn gas");
-        } else if (flames.isEmpty()) {
+        if (flames.isEmpty()) {
             burning(coach).forEach(appliance -> lacking.add("gas input of " + appliance.name()));
         }
         return lacking;

@@ -36,9 +36,9 @@ record HouseBank(Bank bank, BatteryKind kind, Volts volts, AmpHours capacity, Sh
                 bank.facts().find(Bank.USABLE).orElse(kind.usable()));
     }
 
-    /** What stands in the way, in words; nothing where the coach has no batteries at all. */
+    /** What stands in the way, in words; nothing where no batteries or no loads are described at all. */
     static List<String> lacking(Coach coach) {
-        if (coach.unit().banks().isEmpty()) {
+        if (coach.unit().banks().isEmpty() || coach.unit().loads().isEmpty()) {
             return List.of();
         }
         return holder(coach).map(HouseBank::lacking).orElse(List.of("which batteries are the house batteries"));

@@ -40,14 +40,14 @@ public final class LeftStanding {
     public static Reckoned of(Coach coach) {
         List<String> lacking = lacking(coach);
         return HouseBank.of(coach)
-                .filter(bank -> lacking.isEmpty())
+                .filter(bank -> lacking.isEmpty() && !coach.unit().loads().isEmpty())
                 .map(bank -> (Reckoned) new LeftStanding(coach, bank, always(coach.unit(), bank)).reckon())
                 .orElseGet(() -> new Lacking(Question.LEFT_STANDING, ASKED, lacking));
     }
 
     private static List<String> lacking(Coach coach) {
         Optional<HouseBank> bank = HouseBank.of(coach);
-        if (bank.isEmpty()) {
+        if (bank.isEmpty() || coach.unit().loads().isEmpty()) {
             return HouseBank.lacking(coach);
         }
         List<String> unknown = HouseLoad.unknown(coach.unit(), bank.get())

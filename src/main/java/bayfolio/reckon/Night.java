@@ -38,7 +38,7 @@ record Night(HouseBank bank, Inverting inverter, List<HouseLoad> loads) {
     /** What is missing for one, in words. */
     static List<String> lacking(Coach coach) {
         Optional<HouseBank> bank = HouseBank.of(coach);
-        if (bank.isEmpty()) {
+        if (bank.isEmpty() || coach.unit().loads().isEmpty()) {
             return HouseBank.lacking(coach);
         }
         List<String> unknown = HouseLoad.unknown(coach.unit(), bank.get())

@@ -4,6 +4,7 @@ import bayfolio.measure.Amps;
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Toward;
 import bayfolio.model.Charger;
+import bayfolio.model.Circuit;
 import bayfolio.model.Coach;
 import bayfolio.model.Load;
 import bayfolio.model.Region;
@@ -46,16 +47,19 @@ public final class RunsTogether {
 
     public static Reckoned of(Coach coach) {
         RunsTogether result = new RunsTogether(coach);
-        List<String> lacking = new ArrayList<>();
-        if (coach.unit().supplies().isEmpty()) {
-            lacking.add("the supplies of the coach");
-        }
-        if (coach.unit().loads().isEmpty()) {
-            lacking.add("the loads, with the amps or watts from their plates");
-        }
         return result.ways.isEmpty()
-                ? new Reckoned.Lacking(Question.RUNS_TOGETHER, ASKED, lacking)
+                ? new Reckoned.Lacking(Question.RUNS_TOGETHER, ASKED, lacking(coach))
                 : result.reckoning();
+    }
+
+    private static List<String> lacking(Coach coach) {
+        boolean supplies = !coach.unit().supplies().isEmpty();
+        boolean loads = Draw.all(coach.unit())
+                .anyMatch(draw -> draw.circuit().facts().get(Circuit.CURRENT) == Circuit.Current.AC);
+        if (supplies == loads) {
+            return List.of();
+        }
+        return List.of(loads ? "the supplies of the coach" : "the loads, with the amps or watts from their plates");
     }
 
     private Reckoned reckoning() {

@@ -238,11 +238,12 @@ final class RunsTogetherTest {
 
     @Test
     void whatIsMissingIsSaid() {
-        assertThat(RunsTogether.of(TestCoach.of("name: Tiny\n")))
-                .isEqualTo(new Reckoned.Lacking(
-                        Question.RUNS_TOGETHER,
-                        "What can run at the same time?",
-                        List.of("the supplies of the coach", "the loads, with the amps or watts from their plates")));
+        assertThat(((Reckoned.Lacking) RunsTogether.of(TestCoach.of("name: Tiny\n"))).facts())
+                .isEmpty();
+        assertThat(((Reckoned.Lacking) RunsTogether.of(TestCoach.of(OUTLETS))).facts())
+                .containsExactly("the loads, with the amps or watts from their plates");
+        assertThat(((Reckoned.Lacking) RunsTogether.of(TestCoach.of(CIRCUITS + loads("tv one 1")))).facts())
+                .containsExactly("the supplies of the coach");
     }
 
     /**

@@ -32,6 +32,22 @@ final class TestCoach {
         return new Coach(reading.fleet(), reading.fleet().units().get(0));
     }
 
+    /**
+     * The tiny coach without what it says under a key.
+     *
+     * @param key of the description itself
+     */
+    static Coach without(String key) {
+        Overlay overlay = new Overlay(new Folder(Path.of("")));
+        overlay.fleet(file("units/fleet.yaml", TINY.resolve("fleet.yaml")), Optional.empty());
+        SourceFile whole = file("units/tiny/unit.yaml", TINY.resolve("unit.yaml"));
+        String less = whole.text().replaceFirst("(?m)^" + key + ":\\n(?:  .*\\n)+", "");
+        assertThat(less).isNotEqualTo(whole.text());
+        overlay.coach(new SourceFile(whole.path(), less), Optional.empty());
+        FleetReader.Reading reading = overlay.read();
+        return new Coach(reading.fleet(), reading.fleet().units().get(0));
+    }
+
     private static SourceFile file(String name, Path path) {
         try {
             return new SourceFile(name, Files.readString(path));

@@ -155,7 +155,7 @@ final class WaterDaysTest {
     void saysWhatIsLacking() {
         assertThat(((Reckoned.Lacking) WaterDays.of(TestCoach.of("tanks: []"))).facts())
                 .isEmpty();
-        assertThat(((Reckoned.Lacking) WaterDays.of(TestCoach.of("{}"))).facts())
+        assertThat(((Reckoned.Lacking) WaterDays.of(TestCoach.without("people"))).facts())
                 .containsExactly("how many people sleep in the coach");
         assertThat(WaterCalculator.of(TestCoach.of("tanks: []"))).isEmpty();
     }
