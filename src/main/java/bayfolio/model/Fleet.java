@@ -28,6 +28,12 @@ public record Fleet(
                 .toList();
     }
 
+    public List<Pitch> pitches() {
+        return facts.facts().all(FleetFacts.PITCHES).stream()
+                .filter(pitch -> pitch.facts().whole())
+                .toList();
+    }
+
     /** What stands at the site and not on a coach, described once. */
     public Stream<Thing> siteThings() {
         return Stream.<Thing>concat(

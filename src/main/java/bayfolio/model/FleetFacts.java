@@ -27,6 +27,10 @@ public record FleetFacts(Facts facts) implements Described {
             DRAFT.optional("fuel-rule", Type.TEXT, "How full the fuel tank comes back.");
     public static final Key<FuelPrices> FUEL_PRICES =
             DRAFT.optional("fuel-prices", Type.nested(FuelPrices.SHAPE), "What fuel costs near the depot.");
+    public static final Key<List<Located<Pitch>>> PITCHES = DRAFT.optional(
+            "pitches",
+            Type.list(Type.nested(Pitch.SHAPE)),
+            "Sites that renters are often sent to, and where their posts are.");
     public static final Key<String> CLEANING_RULE =
             DRAFT.optional("cleaning-rule", Type.TEXT, "How clean the coach comes back.");
     public static final Key<String> WASTE_RULE =

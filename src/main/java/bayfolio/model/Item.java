@@ -5,6 +5,8 @@ import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Kilograms;
+import bayfolio.measure.Meters;
+import bayfolio.measure.SquareMillimeters;
 import bayfolio.source.Located;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +33,14 @@ public record Item(Facts facts) implements Thing {
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
     public static final Key<Kilograms> WEIGHT = DRAFT.optional(
             "weight", Type.measured(Kilograms.SCALE), "What one of them weighs, full where it is carried full.");
+    public static final Key<Meters> LENGTH = DRAFT.optional(
+            "length",
+            Type.measured(Meters.SCALE),
+            "How far one of them reaches, pulled out: a hose, an extension cord.");
+    public static final Key<SquareMillimeters> CONDUCTOR = DRAFT.optional(
+            "conductor",
+            Type.measured(SquareMillimeters.SCALE),
+            "Size of one conductor, if it lengthens the power cord.");
     public static final Key<For> FOR = DRAFT.optional("for", Type.choice(For.class), "Who it is for.");
     public static final Key<Bag> BAG =
             DRAFT.optional("bag", Type.choice(Bag.class), "Clean or dirty: which bag it lives in.");

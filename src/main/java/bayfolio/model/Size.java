@@ -18,6 +18,10 @@ public record Size(Facts facts) implements Described {
             DRAFT.optional("width-over-mirrors", Type.clearance(), "Over both mirrors.");
     public static final Key<Meters> HEIGHT =
             DRAFT.required("height", Type.clearance(), "Highest point, air conditioner and antenna down.");
+    public static final Key<Meters> HEIGHT_ANTENNA_UP = DRAFT.optional(
+            "height-antenna-up",
+            Type.clearance(),
+            "Highest point with the antenna raised, to know what a mistake costs.");
     public static final Key<LocalDate> MEASURED_ON =
             DRAFT.optional("measured-on", Type.DAY, "When the height was measured.");
     public static final Key<String> MEASURED_BY = DRAFT.forStaff("measured-by", Type.TEXT, "Who measured it.");

@@ -28,6 +28,9 @@ public final class Reckonings {
         answers.put(Question.GAS_DAYS, GasDays::of);
         answers.put(Question.GENERATOR_HOURS, GeneratorHours::of);
         answers.put(Question.RANGE, DrivingRange::of);
+        answers.put(Question.CORD_VOLTS, CordVolts::of);
+        answers.put(Question.REACH, Reach::of);
+        answers.put(Question.CLEARANCE, UnderAndThrough::of);
         return answers;
     }
 

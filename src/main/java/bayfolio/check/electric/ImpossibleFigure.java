@@ -26,6 +26,7 @@ import bayfolio.model.Compartment;
 import bayfolio.model.Cord;
 import bayfolio.model.Generator;
 import bayfolio.model.Inverter;
+import bayfolio.model.Item;
 import bayfolio.model.Region;
 import bayfolio.model.Service;
 import bayfolio.model.Size;
@@ -67,9 +68,11 @@ public final class ImpossibleFigure implements Rule {
             Size.WIDTH,
             Size.WIDTH_MIRRORS,
             Size.HEIGHT,
+            Size.HEIGHT_ANTENNA_UP,
             Size.WHEELBASE,
             Size.TURNING_CIRCLE,
             Cord.LENGTH,
+            Item.LENGTH,
             Bed.LENGTH,
             Bed.WIDTH,
             Slide.DEPTH,

@@ -1,0 +1,67 @@
+package bayfolio.reckon;
+
+import bayfolio.measure.MeasureSystem;
+import bayfolio.measure.Meters;
+import bayfolio.measure.Toward;
+
+/**
+ * Whether a coach goes under a sign.
+ *
+ * @param height of its highest hard part
+ * @param margin what must stay free above it; a choice of this handbook and nobody else's rule
+ */
+record Clearance(Meters height, Meters margin) {
+    /** 6 in, which is what old signs may have lost to new pavement. */
+    static final Meters MARGIN_INCHES = new Meters(6 * 0.0254);
+
+    static final Meters MARGIN_MILLIMETERS = new Meters(0.150);
+
+    private static final double INCH = 0.0254;
+    private static final double TENTH = 0.1;
+    private static final double SLIP = 1e-9;
+
+    static Clearance of(Meters height, MeasureSystem signs) {
+        return new Clearance(
+                height,
+                switch (signs) {
+                    case US -> MARGIN_INCHES;
+                    case METRIC -> MARGIN_MILLIMETERS;
+                });
+    }
+
+    /** What is left under a sign; below zero where the coach would hit. Compared exactly, rounded only when shown. */
+    Meters under(Meters sign) {
+        return sign.minus(height);
+    }
+
+    boolean fits(Meters sign) {
+        return under(sign).value() >= margin.value() - SLIP;
+    }
+
+    /** The lowest sign to drive under: height and margin, up to the inch or the tenth of a meter that signs show. */
+    Meters lowestSign(MeasureSystem signs) {
+        double step = step(signs);
+        return new Meters(Math.ceil((height.value() + margin.value() - SLIP) / step) * step);
+    }
+
+    /** A length for the card at the dashboard, never less than it is: {@code 12 ft 5 in}; {@code 3.8 m}. */
+    static String card(Meters length, MeasureSystem system) {
+        return switch (system) {
+            case US -> length.roundedUp(MeasureSystem.US);
+            case METRIC -> Toward.MORE.print(length.value(), 1) + " m";
+        };
+    }
+
+    /** A limit as a sign of the system shows it, never more than it is. */
+    static Meters asSigned(Meters limit, MeasureSystem signs) {
+        double step = step(signs);
+        return new Meters(Math.floor((limit.value() + SLIP) / step) * step);
+    }
+
+    private static double step(MeasureSystem signs) {
+        return switch (signs) {
+            case US -> INCH;
+            case METRIC -> TENTH;
+        };
+    }
+}
