@@ -2,7 +2,6 @@ package bayfolio.fact;
 
 import bayfolio.source.Located;
 import bayfolio.source.Place;
-import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,13 +20,15 @@ public final class Facts {
     private final Place at;
     private final Map<Key<?>, Located<?>> values;
     private final boolean whole;
+    private final boolean entire;
 
     public Facts(Shape<?> shape, Place at, Map<Key<?>, Located<?>> values) {
         this.shape = shape;
         this.at = at;
         Map<Key<?>, Located<?>> copy = new IdentityHashMap<>(values);
-        this.values = Collections.unmodifiableMap(copy);
+        this.values = copy;
         this.whole = shape.keys().stream().allMatch(key -> !key.required() || copy.containsKey(key));
+        this.entire = whole && copy.values().stream().allMatch(value -> entire(value.value()));
     }
 
     public Shape<?> shape() {
@@ -85,5 +86,18 @@ public final class Facts {
 
     public boolean whole() {
         return whole;
+    }
+
+    /** Whether it is whole, and so is every record within it. */
+    public boolean entire() {
+        return entire;
+    }
+
+    private static boolean entire(Object value) {
+        if (value instanceof Described record) {
+            return record.facts().entire();
+        }
+        return !(value instanceof List<?> list)
+                || list.stream().allMatch(each -> !(each instanceof Located<?> located) || entire(located.value()));
     }
 }

@@ -5,12 +5,14 @@ import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Meters;
 import bayfolio.measure.Toward;
 import bayfolio.model.Coach;
+import bayfolio.model.Feature;
 import bayfolio.model.Region;
 import bayfolio.model.Size;
 import bayfolio.model.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What a coach fits under, through and into. */
 public final class UnderAndThrough {
@@ -32,14 +34,16 @@ public final class UnderAndThrough {
             new Limit("Length, Europe", new Meters(12), Size.LENGTH, EUROPE_SOURCE));
 
     private final Size size;
+    private final Set<Feature> features;
     private final Region region;
     private final MeasureSystem first;
 
     private record Limit(String name, Meters most, Key<Meters> of, String source) {}
 
-    private UnderAndThrough(Size size, Region region) {
+    private UnderAndThrough(Size size, Coach coach) {
         this.size = size;
-        this.region = region;
+        this.features = coach.features();
+        this.region = coach.unit().region();
         this.first = region.first();
     }
 
@@ -56,7 +60,7 @@ public final class UnderAndThrough {
             lacking.add("length of the coach");
         }
         return lacking.isEmpty()
-                ? new UnderAndThrough(size.orElseThrow(), coach.unit().region()).reckoning()
+                ? new UnderAndThrough(size.orElseThrow(), coach).reckoning()
                 : new Reckoned.Lacking(Question.CLEARANCE, ASKED, lacking);
     }
 
@@ -105,13 +109,18 @@ public final class UnderAndThrough {
         return size.facts().find(Size.WIDTH_MIRRORS);
     }
 
+    /** Where there is one that can stand up. */
+    private String antennaDown() {
+        return features.contains(Feature.ANTENNA_RAISED) ? ", antenna down" : "";
+    }
+
     private Optional<Meters> antennaUp() {
         return size.facts().find(Size.HEIGHT_ANTENNA_UP);
     }
 
     private Grid measures() {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(measure("Height on the road, antenna down", size.facts().get(Size.HEIGHT)));
+        rows.add(measure("Height on the road" + antennaDown(), size.facts().get(Size.HEIGHT)));
         antennaUp().ifPresent(up -> rows.add(measure("Height with the antenna up", up)));
         mirrors().ifPresent(wide -> rows.add(measure("Width over the mirrors", wide)));
         rows.add(measure("Width of the body", size.facts().get(Size.WIDTH)));
@@ -128,7 +137,7 @@ public final class UnderAndThrough {
 
     private Grid signs() {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(signRow("On the road, antenna down", size.facts().get(Size.HEIGHT)));
+        rows.add(signRow("On the road" + antennaDown(), size.facts().get(Size.HEIGHT)));
         antennaUp().ifPresent(up -> rows.add(signRow("Antenna left up by mistake", up)));
         return new Grid(
                 "The lowest sign to drive under", List.of("How", "Sign in feet and inches", "Sign in meters"), rows);
@@ -162,7 +171,7 @@ public final class UnderAndThrough {
 
     private List<Input> inputs() {
         List<Input> inputs = new ArrayList<>();
-        inputs.add(described("Height, antenna down", size.facts().get(Size.HEIGHT)));
+        inputs.add(described("Height" + antennaDown(), size.facts().get(Size.HEIGHT)));
         antennaUp().ifPresent(up -> inputs.add(described("Height, antenna up", up)));
         mirrors().ifPresent(wide -> inputs.add(described("Width over the mirrors", wide)));
         inputs.add(described("Width of the body", size.facts().get(Size.WIDTH)));
@@ -192,8 +201,9 @@ public final class UnderAndThrough {
 
     private List<String> assumed() {
         List<String> assumed = new ArrayList<>();
-        assumed.add(
-                "The height counts hard parts, such as the air conditioner. A whip antenna bends and is not counted.");
+        assumed.add("The height counts hard parts"
+                + (features.contains(Feature.ROOF_AC) ? ", such as the air conditioner" : "")
+                + ". What bends is not counted.");
         assumed.add("Nothing was put on the roof after the coach was measured.");
         assumed.add("The sign tells the height at the lowest point of the lane.");
         if (region == Region.NORTH_AMERICA) {

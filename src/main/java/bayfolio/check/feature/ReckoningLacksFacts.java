@@ -12,7 +12,8 @@ import java.util.stream.Stream;
 public final class ReckoningLacksFacts implements Rule {
     @Override
     public Stream<Finding> check(Case coach) {
-        return coach.unit().draft()
+        // What could not be read is told as that.
+        return coach.unit().draft() || !coach.unit().facts().entire()
                 ? Stream.empty()
                 : Reckonings.of(coach.coach()).stream()
                         .filter(Reckoned.Lacking.class::isInstance)
