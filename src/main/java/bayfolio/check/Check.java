@@ -59,7 +59,7 @@ public record Check(List<Case> cases, Findings findings) {
     }
 
     private static Case filled(Coach coach, Library library, ScreenWords screen, List<Finding> findings) {
-        List<Filled> all = library.of(coach.unit()).parallelStream()
+        List<Filled> all = library.of(coach.unit(), coach.features()).parallelStream()
                 .map(script -> filled(script, coach, library, screen))
                 .toList();
         all.forEach(it -> findings.addAll(it.findings));

@@ -2,7 +2,9 @@ package bayfolio.model;
 
 import bayfolio.fact.Shape;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The kinds of things that a reference may name. */
 public final class Kinds {
@@ -28,11 +30,14 @@ public final class Kinds {
 
     private Kinds() {}
 
+    private static final Map<String, Shape<? extends Thing>> BY_NAME =
+            ALL.stream().collect(Collectors.toUnmodifiableMap(Shape::name, shape -> shape));
+
     public static List<String> names() {
         return ALL.stream().<String>map(Shape::name).toList();
     }
 
     public static Optional<Shape<? extends Thing>> named(String name) {
-        return ALL.stream().filter(shape -> shape.name().equals(name)).findFirst();
+        return Optional.ofNullable(BY_NAME.get(name));
     }
 }

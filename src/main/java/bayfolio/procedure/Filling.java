@@ -88,7 +88,7 @@ public final class Filling {
         }
         Filling filling = new Filling(script, output, references, findings);
         if (!output.isEmpty()) {
-            filling.read(PARSER.parse(output.text()));
+            filling.read(references.library().parsed(output.text(), PARSER::parse));
         }
         return filling.done();
     }

@@ -2,16 +2,20 @@ package bayfolio.procedure;
 
 import bayfolio.model.Feature;
 import bayfolio.model.Unit;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.commonmark.node.Node;
 import org.jspecify.annotations.Nullable;
 
 /** All scripts of a fleet, procedures and trouble guides: shared ones and those of single coaches. */
@@ -20,20 +24,33 @@ public final class Library {
                     (Script script) -> script.head().stage())
             .thenComparing(script -> script.head().title());
 
+    /** Of texts that are kept in mind: a few times as many as scripts. */
+    private static final int MOST_KEPT = 2_000;
+
     private final List<Script> scripts;
     private final Map<Form, Set<String>> ids;
     // Asked for with every reference; conditions and features would be worked out anew each time.
     private final Map<Unit, Map<String, Script>> applying = new ConcurrentHashMap<>();
-    private final Supplier<Set<Integer>> runs;
+    // Coaches of one model fill most scripts with the same words.
+    private final Map<String, Node> parsed = new ConcurrentHashMap<>();
+    private final Supplier<Map<Integer, List<Typed>>> runs;
 
     public Library(List<Script> scripts) {
         this.scripts = List.copyOf(scripts);
         this.ids = scripts.stream()
                 .collect(Collectors.groupingBy(Script::form, Collectors.mapping(Script::id, Collectors.toSet())));
         this.runs = new Once<>(() -> this.scripts.stream()
-                .flatMap(script -> script.passages().stream())
-                .flatMap(passage -> runs(passage.own()).boxed())
-                .collect(Collectors.toUnmodifiableSet()));
+                .flatMap(script -> script.passages().stream().map(passage -> new Typed(script, passage)))
+                .collect(
+                        HashMap::new,
+                        (all, typed) -> runs(typed.passage().own())
+                                .distinct()
+                                .forEach(run -> all.computeIfAbsent(run, it -> new ArrayList<>())
+                                        .add(typed)),
+                        (all, more) -> more.forEach((run, typed) -> all.merge(run, typed, (one, other) -> {
+                            one.addAll(other);
+                            return one;
+                        }))));
     }
 
     /**
@@ -65,9 +82,30 @@ public final class Library {
         return Character.isLetterOrDigit(letter) || letter == '-' || letter == '\'' || letter == '\u2019';
     }
 
-    /** Of all that writers have typed into scripts: what is not among them stands in none. */
-    public Set<Integer> runs() {
-        return runs.get();
+    /** What a text is in Markdown; the tree is for reading only, as others read it too. */
+    Node parsed(String text, Function<String, Node> parser) {
+        Node known = parsed.get(text);
+        if (known != null) {
+            return known;
+        }
+        Node node = parser.apply(text);
+        if (parsed.size() < MOST_KEPT) {
+            parsed.put(text, node);
+        }
+        return node;
+    }
+
+    /** A passage of a script. */
+    public record Typed(Script script, Passage passage) {}
+
+    /** Passages that hold a run of three words, or one with the same number. */
+    public List<Typed> holding(int run) {
+        return runs.get().getOrDefault(run, List.of());
+    }
+
+    /** Whether it is one of those that {@link #of} gives. */
+    public boolean applies(Script script, Unit unit) {
+        return byId(unit).get(script.id()) == script;
     }
 
     public List<Script> scripts() {
@@ -79,15 +117,24 @@ public final class Library {
         return List.copyOf(byId(unit).values());
     }
 
+    /** The same, for those who know already what the coach has. */
+    public List<Script> of(Unit unit, Set<Feature> features) {
+        return List.copyOf(byId(unit, features).values());
+    }
+
     private Map<String, Script> byId(Unit unit) {
-        return applying.computeIfAbsent(unit, it -> {
-            Set<Feature> features = Feature.all(it);
-            return scripts.stream()
-                    .filter(script -> script.head().facts().whole() && script.appliesTo(it, features))
-                    .sorted(TRIP)
-                    .collect(Collectors.toMap(
-                            Script::id, script -> script, (first, second) -> first, LinkedHashMap::new));
-        });
+        Map<String, Script> known = applying.get(unit);
+        return known != null ? known : byId(unit, Feature.all(unit));
+    }
+
+    private Map<String, Script> byId(Unit unit, Set<Feature> features) {
+        return applying.computeIfAbsent(
+                unit,
+                it -> scripts.stream()
+                        .filter(script -> script.head().facts().whole() && script.appliesTo(it, features))
+                        .sorted(TRIP)
+                        .collect(Collectors.toMap(
+                                Script::id, script -> script, (first, second) -> first, LinkedHashMap::new)));
     }
 
     /** Of all there are, those too that apply to no coach. */

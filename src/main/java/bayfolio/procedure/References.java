@@ -317,6 +317,10 @@ public final class References {
                         : unknown("page", id, at, PAGES));
     }
 
+    Library library() {
+        return library;
+    }
+
     static Optional<Finding> unknownStage(String id, Place at) {
         List<String> stages = Arrays.stream(Stage.values()).map(Stage::word).toList();
         return stages.contains(id) ? Optional.empty() : Optional.of(unknown("stage", id, at, stages));

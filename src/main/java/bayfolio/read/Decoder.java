@@ -249,9 +249,12 @@ final class Decoder {
     }
 
     private boolean fits(Node node, String value, Type.Text text) {
-        boolean fits = PATTERNS.computeIfAbsent(text.pattern(), Decoder::ecma)
-                .matcher(value)
-                .find();
+        // Most texts are any that is not blank, which is seen at their first letter.
+        boolean letter = text.equals(Type.TEXT) && !value.isEmpty() && Character.isLetterOrDigit(value.charAt(0));
+        boolean fits = letter
+                || PATTERNS.computeIfAbsent(text.pattern(), Decoder::ecma)
+                        .matcher(value)
+                        .find();
         if (!fits) {
             findings.accept(
                     value.isBlank()

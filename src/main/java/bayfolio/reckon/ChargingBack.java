@@ -63,7 +63,7 @@ public final class ChargingBack {
                 .orElseGet(() -> new Lacking(Question.CHARGING_BACK, ASKED, lacking));
     }
 
-    private static List<String> lacking(Coach coach) {
+    static List<String> lacking(Coach coach) {
         Optional<Night> night = Night.of(coach);
         if (night.isEmpty()) {
             return Night.lacking(coach);

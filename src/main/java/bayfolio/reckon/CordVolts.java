@@ -56,10 +56,31 @@ public final class CordVolts {
 
     public static Reckoned of(Coach coach) {
         Unit unit = coach.unit();
-        List<Supply> shores = Shore.of(unit);
+        Optional<Supply> largest = largest(unit);
+        List<String> lacking = lacking(coach);
+        return lacking.isEmpty() && largest.isPresent()
+                ? new CordVolts(
+                                unit,
+                                Lead.own(unit).orElseThrow(),
+                                outlets(unit, largest.get()),
+                                largest.get().facts().get(Supply.VOLTS))
+                        .reckoning()
+                : new Reckoned.Lacking(Question.CORD_VOLTS, ASKED, lacking);
+    }
+
+    private static Optional<Supply> largest(Unit unit) {
+        return Shore.of(unit).stream()
+                .filter(supply -> supply.facts().get(Supply.AMPS).value() > 0
+                        && supply.facts().get(Supply.VOLTS).value() > 0)
+                .max(Comparator.comparingDouble(
+                        supply -> supply.facts().get(Supply.AMPS).value()));
+    }
+
+    static List<String> lacking(Coach coach) {
+        Unit unit = coach.unit();
         Optional<Cord> cord = unit.facts().find(Unit.CORD);
-        if (shores.isEmpty() && cord.isEmpty()) {
-            return new Reckoned.Lacking(Question.CORD_VOLTS, ASKED, List.of());
+        if (Shore.of(unit).isEmpty() && cord.isEmpty()) {
+            return List.of();
         }
         List<String> lacking = new ArrayList<>();
         if (cord.flatMap(it -> it.facts().find(Cord.LENGTH))
@@ -74,22 +95,10 @@ public final class CordVolts {
                 .isEmpty()) {
             lacking.add("conductor size of the power cord, 16 AWG (1.31 mm²) or thicker");
         }
-        Optional<Supply> largest = shores.stream()
-                .filter(supply -> supply.facts().get(Supply.AMPS).value() > 0
-                        && supply.facts().get(Supply.VOLTS).value() > 0)
-                .max(Comparator.comparingDouble(
-                        supply -> supply.facts().get(Supply.AMPS).value()));
-        if (largest.isEmpty()) {
+        if (largest(unit).isEmpty()) {
             lacking.add("shore power with its volts and amps");
         }
-        return lacking.isEmpty()
-                ? new CordVolts(
-                                unit,
-                                Lead.own(unit).orElseThrow(),
-                                outlets(unit, largest.orElseThrow()),
-                                largest.orElseThrow().facts().get(Supply.VOLTS))
-                        .reckoning()
-                : new Reckoned.Lacking(Question.CORD_VOLTS, ASKED, lacking);
+        return lacking;
     }
 
     /** From the largest down. An outlet larger than the coach gives no more than the coach's main breaker lets in. */

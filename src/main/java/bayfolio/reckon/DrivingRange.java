@@ -33,26 +33,39 @@ public final class DrivingRange {
     }
 
     public static Reckoned of(Coach coach) {
-        Optional<Engine> engine = coach.unit().facts().find(Unit.ENGINE);
-        Optional<LitersPer100Kilometers> consumption =
-                engine.flatMap(it -> it.facts().find(Engine.CONSUMPTION));
-        List<FuelTank> tanks = engine.flatMap(it -> it.facts().find(Engine.FUEL))
+        List<String> lacking = lacking(coach);
+        return consumption(coach)
+                .filter(it -> lacking.isEmpty())
+                .map(it -> new DrivingRange(coach, it, tanks(coach)).reckoning())
+                .orElseGet(() -> new Reckoned.Lacking(Question.RANGE, ASKED, lacking));
+    }
+
+    private static Optional<LitersPer100Kilometers> consumption(Coach coach) {
+        return coach.unit().facts().find(Unit.ENGINE).flatMap(it -> it.facts().find(Engine.CONSUMPTION));
+    }
+
+    private static List<FuelTank> tanks(Coach coach) {
+        return coach.unit()
+                .facts()
+                .find(Unit.ENGINE)
+                .flatMap(it -> it.facts().find(Engine.FUEL))
                 .map(DrivingRange::contents)
                 .map(fuel -> FuelTank.all(coach, fuel))
                 .orElse(List.of());
-        if (engine.isEmpty()) {
-            return new Reckoned.Lacking(Question.RANGE, ASKED, List.of());
+    }
+
+    static List<String> lacking(Coach coach) {
+        if (!coach.unit().facts().has(Unit.ENGINE)) {
+            return List.of();
         }
         List<String> lacking = new ArrayList<>();
-        if (consumption.isEmpty()) {
+        if (consumption(coach).isEmpty()) {
             lacking.add("fuel consumption of the engine");
         }
-        if (tanks.stream().mapToDouble(tank -> tank.capacity().value()).sum() <= 0) {
+        if (tanks(coach).stream().mapToDouble(tank -> tank.capacity().value()).sum() <= 0) {
             lacking.add("capacity of the fuel tank");
         }
-        return lacking.isEmpty()
-                ? new DrivingRange(coach, consumption.orElseThrow(), tanks).reckoning()
-                : new Reckoned.Lacking(Question.RANGE, ASKED, lacking);
+        return lacking;
     }
 
     /** How far so much fuel goes. */

@@ -55,6 +55,10 @@ public final class GasDays {
                 .toList();
     }
 
+    static List<String> lacking(Coach coach) {
+        return burning(coach).isEmpty() ? List.of() : new GasDays(coach).lacking();
+    }
+
     private List<String> lacking() {
         List<String> lacking = new ArrayList<>();
         if (GasStore.declared(coach).isEmpty()) {

@@ -70,6 +70,10 @@ public final class GeneratorHours {
                 : new Reckoned.Lacking(Question.GENERATOR_HOURS, ASKED, lacking);
     }
 
+    static List<String> lacking(Coach coach) {
+        return coach.unit().generator().map(GeneratorHours::lacking).orElse(List.of());
+    }
+
     private static List<String> lacking(Generator generator) {
         List<String> lacking = new ArrayList<>();
         if (generator.facts().find(Generator.POWER).map(Watts::value).orElse(0.0) <= 0) {

@@ -45,7 +45,7 @@ public final class LeftStanding {
                 .orElseGet(() -> new Lacking(Question.LEFT_STANDING, ASKED, lacking));
     }
 
-    private static List<String> lacking(Coach coach) {
+    static List<String> lacking(Coach coach) {
         Optional<HouseBank> bank = HouseBank.of(coach);
         if (bank.isEmpty() || coach.unit().loads().isEmpty()) {
             return HouseBank.lacking(coach);

@@ -38,6 +38,9 @@ record Night(HouseBank bank, Inverting inverter, List<HouseLoad> loads) {
     /** What is missing for one, in words. */
     static List<String> lacking(Coach coach) {
         Optional<HouseBank> bank = HouseBank.of(coach);
+        if (of(coach).isPresent()) {
+            return List.of();
+        }
         if (bank.isEmpty() || coach.unit().loads().isEmpty()) {
             return HouseBank.lacking(coach);
         }

@@ -49,25 +49,39 @@ public final class Reach {
     }
 
     public static Reckoned of(Coach coach) {
+        List<String> lacking = lacking(coach);
+        return known(coach)
+                .filter(reach -> lacking.isEmpty())
+                .map(Reach::reckoning)
+                .orElseGet(() -> new Reckoned.Lacking(Question.REACH, ASKED, lacking));
+    }
+
+    private static Optional<Size> size(Coach coach) {
+        return coach.unit().facts().find(Unit.SIZE).filter(it -> it.facts().whole());
+    }
+
+    private static Optional<Reach> known(Coach coach) {
+        return size(coach)
+                .filter(size -> Hookup.any(coach))
+                .map(size -> new Reach(
+                        coach,
+                        new Footprint(
+                                size.facts().get(Size.LENGTH), size.facts().get(Size.WIDTH)),
+                        Hookup.all(coach, size)));
+    }
+
+    static List<String> lacking(Coach coach) {
         if (!Hookup.any(coach)) {
-            return new Reckoned.Lacking(Question.REACH, ASKED, List.of());
+            return List.of();
         }
-        Optional<Size> size =
-                coach.unit().facts().find(Unit.SIZE).filter(it -> it.facts().whole());
-        if (size.isEmpty()) {
-            return new Reckoned.Lacking(Question.REACH, ASKED, List.of("length and width of the coach"));
+        Optional<Reach> known = known(coach);
+        if (known.isEmpty()) {
+            return List.of("length and width of the coach");
         }
-        List<Hookup> hookups = Hookup.all(coach, size.orElseThrow());
-        Footprint footprint = new Footprint(
-                size.orElseThrow().facts().get(Size.LENGTH),
-                size.orElseThrow().facts().get(Size.WIDTH));
-        if (hookups.isEmpty()) {
-            return new Reckoned.Lacking(Question.REACH, ASKED, Hookup.unplaced(coach, size.orElseThrow()));
+        if (known.get().hookups.isEmpty()) {
+            return Hookup.unplaced(coach, size(coach).orElseThrow());
         }
-        Reach reach = new Reach(coach, footprint, hookups);
-        return reach.cases().isEmpty()
-                ? new Reckoned.Lacking(Question.REACH, ASKED, List.of("posts of the sites of this fleet"))
-                : reach.reckoning();
+        return known.get().cases().isEmpty() ? List.of("posts of the sites of this fleet") : List.of();
     }
 
     private Reckoned reckoning() {

@@ -52,7 +52,7 @@ public final class RunsTogether {
                 : result.reckoning();
     }
 
-    private static List<String> lacking(Coach coach) {
+    static List<String> lacking(Coach coach) {
         boolean supplies = !coach.unit().supplies().isEmpty();
         boolean loads = Draw.all(coach.unit())
                 .anyMatch(draw -> draw.circuit().facts().get(Circuit.CURRENT) == Circuit.Current.AC);

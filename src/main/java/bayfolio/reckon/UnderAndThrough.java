@@ -48,6 +48,13 @@ public final class UnderAndThrough {
     }
 
     public static Reckoned of(Coach coach) {
+        List<String> lacking = lacking(coach);
+        return lacking.isEmpty()
+                ? new UnderAndThrough(coach.unit().size(), coach).reckoning()
+                : new Reckoned.Lacking(Question.CLEARANCE, ASKED, lacking);
+    }
+
+    static List<String> lacking(Coach coach) {
         Optional<Size> size = coach.unit().facts().find(Unit.SIZE);
         List<String> lacking = new ArrayList<>();
         if (size.flatMap(it -> it.facts().find(Size.HEIGHT)).isEmpty()) {
@@ -59,9 +66,7 @@ public final class UnderAndThrough {
         if (size.flatMap(it -> it.facts().find(Size.LENGTH)).isEmpty()) {
             lacking.add("length of the coach");
         }
-        return lacking.isEmpty()
-                ? new UnderAndThrough(size.orElseThrow(), coach).reckoning()
-                : new Reckoned.Lacking(Question.CLEARANCE, ASKED, lacking);
+        return lacking;
     }
 
     private Reckoned reckoning() {

@@ -7,6 +7,8 @@ import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.reckon.Calculator;
+import bayfolio.reckon.Question;
+import bayfolio.reckon.Reckoned;
 import bayfolio.reckon.Reckonings;
 import bayfolio.source.SourceFile;
 import java.math.BigDecimal;
@@ -59,6 +61,7 @@ final class SpoiltCoachReckonedTest {
                     new SourceFile(path.toString(), String.join("\n", spoilt) + "\n"), Unit.SHAPE, findings::add);
             if (unit.isPresent() && findings.isEmpty()) {
                 read++;
+                lackingIsToldAlike(new Coach(FLEET, unit.get()));
                 assertThat(everything(new Coach(FLEET, unit.get())))
                         .as(path + ":" + (line + 1) + " " + lines.get(line) + " as " + spoilt.get(line))
                         .doesNotContain("NaN", "Infinity", "∞", "Optional");
@@ -66,6 +69,16 @@ final class SpoiltCoachReckonedTest {
         }
 
         assertThat(read).isGreaterThan(SPOILT / 3);
+    }
+
+    /** The check asks for what is missing alone, which must be what the pages say. */
+    private static void lackingIsToldAlike(Coach coach) {
+        Map<Question, List<String>> lacking = Reckonings.lacking(coach);
+        for (Reckoned reckoned : Reckonings.of(coach)) {
+            assertThat(lacking.getOrDefault(reckoned.question(), List.of()))
+                    .as(reckoned.question().id())
+                    .isEqualTo(reckoned instanceof Reckoned.Lacking it ? it.facts() : List.of());
+        }
     }
 
     private static void spoil(List<String> lines, int at, Random random) {

@@ -6,6 +6,7 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.Word;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -22,10 +23,12 @@ public final class ForbiddenSynonym implements TextRule {
 
     private final Pattern avoided;
     private final Map<String, String> instead;
+    private final Map<Character, List<String>> byLetter;
 
     private ForbiddenSynonym(Pattern avoided, Map<String, String> instead) {
         this.avoided = avoided;
         this.instead = instead;
+        this.byLetter = instead.keySet().stream().collect(Collectors.groupingBy(word -> word.charAt(0)));
     }
 
     /** Knows no glossary yet. */
@@ -56,9 +59,24 @@ public final class ForbiddenSynonym implements TextRule {
 
     @Override
     public Stream<Finding> check(Text text) {
-        return text.forRenters() && text.american() && !text.plate()
+        return text.forRenters() && text.american() && !text.plate() && mayHoldOne(text.own())
                 ? avoided.matcher(text.own()).results().map(part -> finding(text, part))
                 : Stream.empty();
+    }
+
+    /** Most texts do not, which is told sooner so than by the pattern. */
+    private boolean mayHoldOne(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char letter = Character.toLowerCase(text.charAt(i));
+            if (Character.isLetter(letter) && (i == 0 || !Character.isLetterOrDigit(text.charAt(i - 1)))) {
+                for (String word : byLetter.getOrDefault(letter, List.of())) {
+                    if (text.regionMatches(true, i, word, 0, word.length())) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
     }
 
     /** Most places of a text begin with none of them, which is told sooner so than by the words. */

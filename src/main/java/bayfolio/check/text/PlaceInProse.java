@@ -43,14 +43,10 @@ public final class PlaceInProse implements Rule {
     public Stream<Finding> check(Case coach) {
         List<Where> places =
                 coach.coach().things().flatMap(thing -> where(thing).stream()).toList();
-        List<Where> typed = places.stream()
-                .filter(where -> coach.library().runs().contains(where.run()))
-                .toList();
-        Stream<Finding> procedures = typed.isEmpty()
-                ? Stream.empty()
-                : coach.library().of(coach.unit()).stream()
-                        .flatMap(script -> script.passages().stream())
-                        .flatMap(passage -> check(passage, typed));
+        Stream<Finding> procedures = places.stream()
+                .flatMap(where -> coach.library().holding(where.run()).stream()
+                        .filter(typed -> coach.library().applies(typed.script(), coach.unit()))
+                        .flatMap(typed -> check(typed.passage(), where)));
         Stream<Finding> notes = coach.unit().facts().all(Unit.NOTES).stream()
                 .flatMap(note -> note.facts().located(Note.TEXT).stream())
                 .flatMap(text -> check(text, places));
@@ -73,15 +69,12 @@ public final class PlaceInProse implements Rule {
         return BLANKS.matcher(text).replaceAll(" ").toLowerCase(Locale.ROOT);
     }
 
-    private static Stream<Finding> check(Passage passage, List<Where> places) {
-        String flat = flat(passage.own());
-        return places.stream()
-                .filter(where -> flat.contains(where.flat()))
-                .flatMap(where -> where.pattern()
-                        .matcher(passage.own())
-                        .results()
-                        .limit(1)
-                        .map(typed -> finding(passage.at(typed.start(), typed.end()), where)));
+    private static Stream<Finding> check(Passage passage, Where where) {
+        return where.pattern()
+                .matcher(passage.own())
+                .results()
+                .limit(1)
+                .map(typed -> finding(passage.at(typed.start(), typed.end()), where));
     }
 
     private static Stream<Finding> check(Located<String> note, List<Where> places) {

@@ -24,6 +24,7 @@ import java.util.stream.Stream;
  */
 public final class ShortFormUnexplained implements FleetRule {
     private static final int LONGEST = 6;
+    private static final int LETTERS = 26;
 
     private static final Pattern SHORT = Pattern.compile("(?<![\\w\\u00B7-])[A-Z]{2," + LONGEST + "}(?![\\w-]| \\d)");
 
@@ -95,15 +96,20 @@ public final class ShortFormUnexplained implements FleetRule {
 
     /** Those of a text that are asked for and stand there in small letters; by hand, as nearly all words are looked at. */
     private static Set<String> words(String text, Set<String> asked) {
+        boolean[] mayBe = new boolean[(LONGEST + 1) * LETTERS];
+        asked.forEach(word -> mayBe[word.length() * LETTERS + word.charAt(0) - 'A'] = true);
         Set<String> found = new HashSet<>();
         int start = 0;
         for (int i = 0; i <= text.length(); i++) {
             if (i == text.length() || !Character.isLetterOrDigit(text.charAt(i))) {
                 int length = i - start;
                 if (length >= 2 && length <= LONGEST && Character.isLowerCase(text.charAt(start + 1))) {
-                    String word = text.substring(start, i).toUpperCase(Locale.ROOT);
-                    if (asked.contains(word)) {
-                        found.add(word);
+                    int first = Character.toUpperCase(text.charAt(start)) - 'A';
+                    if (first >= 0 && first < LETTERS && mayBe[length * LETTERS + first]) {
+                        String word = text.substring(start, i).toUpperCase(Locale.ROOT);
+                        if (asked.contains(word)) {
+                            found.add(word);
+                        }
                     }
                 }
                 start = i + 1;
