@@ -13,6 +13,7 @@ import bayfolio.procedure.Unfilled;
 import bayfolio.prose.ScreenWords;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * All that is known to be wrong with a fleet, told in one run.
@@ -28,7 +29,21 @@ public record Check(List<Case> cases, Findings findings) {
      * @param soFar what reading has found already
      */
     public static Check of(Fleet fleet, Library library, ScreenWords screen, List<Finding> soFar) {
+        CompletableFuture<List<Finding>> beside = CompletableFuture.supplyAsync(() -> ofTheFleet(fleet, library));
+        // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet.
+        List<Seen> seen = fleet.units().parallelStream()
+                .filter(unit -> unit.facts().whole())
+                .map(unit -> look(new Coach(fleet, unit), library, screen))
+                .toList();
         List<Finding> findings = new ArrayList<>(soFar);
+        findings.addAll(beside.join());
+        seen.forEach(it -> findings.addAll(it.findings));
+        return new Check(seen.stream().map(Seen::coach).toList(), Findings.of(Acceptances.applied(findings, fleet)));
+    }
+
+    /** What is wrong with the fleet as a whole and with its texts, whatever coach they are filled in for. */
+    private static List<Finding> ofTheFleet(Fleet fleet, Library library) {
+        List<Finding> findings = new ArrayList<>();
         Rules.OF_A_FLEET.parallelStream()
                 .map(rule -> rule.check(fleet, library).toList())
                 .forEachOrdered(findings::addAll);
@@ -36,13 +51,7 @@ public record Check(List<Case> cases, Findings findings) {
                 Rules.OF_A_TEXT.stream().map(rule -> rule.of(fleet)).toList();
         findings.addAll(Text.each(fleet, library, text -> ofTexts.stream().flatMap(rule -> rule.check(text))));
         Unfilled.check(fleet, library, findings::add);
-        // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet.
-        List<Seen> seen = fleet.units().parallelStream()
-                .filter(unit -> unit.facts().whole())
-                .map(unit -> look(new Coach(fleet, unit), library, screen))
-                .toList();
-        seen.forEach(it -> findings.addAll(it.findings));
-        return new Check(seen.stream().map(Seen::coach).toList(), Findings.of(Acceptances.applied(findings, fleet)));
+        return findings;
     }
 
     /** One coach with all that is wrong with it. */

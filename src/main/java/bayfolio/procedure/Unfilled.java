@@ -78,7 +78,10 @@ public final class Unfilled {
         int line = script.firstLine();
         for (String text : script.body().split("\n", -1)) {
             Matcher reference = REFERENCE.matcher(text);
-            while (text.contains("](") && reference.find()) {
+            for (int link = text.indexOf("]("); link >= 0; link = text.indexOf("](", link + 1)) {
+                if (!reference.region(link, text.length()).lookingAt()) {
+                    continue;
+                }
                 int start = reference.start(1);
                 String written = text.substring(start, reference.end() - 1);
                 Place at = Place.of(

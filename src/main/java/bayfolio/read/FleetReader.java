@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -57,6 +58,14 @@ public final class FleetReader {
     }
 
     private Reading read() {
+        List<String> names = folder.folders("units").stream()
+                .filter(name -> !name.equals("shared"))
+                .toList();
+        // Coaches are read beside what they share, each folder by itself; what comes of it keeps the order of the
+        // names.
+        CompletableFuture<List<OfACoach>> beside = CompletableFuture.supplyAsync(() -> names.parallelStream()
+                .map(name -> new FleetReader(folder).coach("units/" + name))
+                .toList());
         FleetFacts facts = yaml(FLEET, FleetFacts.SHAPE)
                 .orElseGet(() ->
                         new FleetFacts(new Facts(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")), Map.of())));
@@ -64,13 +73,7 @@ public final class FleetReader {
         Optional<Words> words = yaml(SHARED + "/words.yaml", Words.SHAPE);
         Optional<Sources> sources = yaml(SHARED + "/sources.yaml", Sources.SHAPE);
         List<Script> scripts = new ArrayList<>(scripts(SHARED, Optional.empty()));
-        List<String> names = folder.folders("units").stream()
-                .filter(name -> !name.equals("shared"))
-                .toList();
-        // Each folder is read by itself; what comes of it keeps the order of the names.
-        List<OfACoach> coaches = names.parallelStream()
-                .map(name -> new FleetReader(folder).coach("units/" + name))
-                .toList();
+        List<OfACoach> coaches = beside.join();
         coaches.forEach(it -> scripts.addAll(it.scripts));
         coaches.forEach(it -> findings.addAll(it.findings));
         List<Unit> units =

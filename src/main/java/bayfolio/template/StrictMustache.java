@@ -50,6 +50,7 @@ final class StrictMustache extends DefaultMustacheFactory {
     /** In place of {@code .}, which the engine would print without asking us what it is. */
     private static final String ITSELF = ". ";
 
+    private static final Pattern WHOLE_TAG = Pattern.compile("\\{\\{.*?\\}\\}");
     private static final Pattern LINE_BREAKS = Pattern.compile("\\s*\\R\\s*");
 
     private final Template.Escape escape;
@@ -76,14 +77,21 @@ final class StrictMustache extends DefaultMustacheFactory {
     private static void refuse(Part part, String file) {
         int line = 1;
         for (String text : part.text.split("\n", -1)) {
-            TemplateContext here = new TemplateContext("{{", "}}", file, line++, false);
-            if (text.contains("{{=")) {
-                throw new MustacheException("delimiters cannot be changed", here);
+            int here = line++;
+            if (!text.contains("{{")) {
+                continue;
             }
-            if (text.replaceAll("\\{\\{.*?\\}\\}", "").contains("{{")) {
-                throw new MustacheException(OPEN_TAG, here);
+            if (text.contains("{{=")) {
+                throw new MustacheException("delimiters cannot be changed", context(file, here));
+            }
+            if (WHOLE_TAG.matcher(text).replaceAll("").contains("{{")) {
+                throw new MustacheException(OPEN_TAG, context(file, here));
             }
         }
+    }
+
+    private static TemplateContext context(String file, int line) {
+        return new TemplateContext("{{", "}}", file, line, false);
     }
 
     Map<Code, Place> places() {
@@ -200,12 +208,14 @@ final class StrictMustache extends DefaultMustacheFactory {
             return;
         }
         try {
+            StringBuilder safe = new StringBuilder(value.length() + 8);
             for (char c : LINE_BREAKS.matcher(value).replaceAll(" ").toCharArray()) {
                 if (c < 127 && !Character.isLetterOrDigit(c) && c > ' ') {
-                    writer.write('\\');
+                    safe.append('\\');
                 }
-                writer.write(c);
+                safe.append(c);
             }
+            writer.write(safe.toString());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

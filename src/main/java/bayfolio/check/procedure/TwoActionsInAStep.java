@@ -25,8 +25,10 @@ public final class TwoActionsInAStep implements FleetRule {
     private static final Pattern JOINED =
             Pattern.compile("(?:\\band\\s+then|,\\s*then|;)\\s+" + VERB, Pattern.CASE_INSENSITIVE);
 
-    private static final Pattern SENTENCE =
-            Pattern.compile("(?:^|[.!?])\\s*" + VERB + "([^.!?]*)", Pattern.CASE_INSENSITIVE);
+    /** From its first letter. */
+    private static final Pattern SENTENCE = Pattern.compile("\\s*" + VERB + "([^.!?]*)", Pattern.CASE_INSENSITIVE);
+
+    private static final String ENDS = ".!?";
 
     /** Points within a step are not told apart from its action. */
     private static final Pattern LIST = Pattern.compile("\\n\\s*(?:[-*]|\\d+[.)])\\s");
@@ -54,7 +56,10 @@ public final class TwoActionsInAStep implements FleetRule {
         }
         Matcher sentence = SENTENCE.matcher(own);
         String first = "";
-        while (sentence.find()) {
+        for (int start = 0; start >= 0; start = afterEnd(own, start)) {
+            if (!sentence.region(start, own.length()).lookingAt()) {
+                continue;
+            }
             String verb = sentence.group(1).toLowerCase(Locale.ROOT);
             if (!first.isEmpty()
                     && !first.equals(verb)
@@ -66,6 +71,16 @@ public final class TwoActionsInAStep implements FleetRule {
         return Optional.empty();
     }
 
+    /** Where the next sentence begins; before the text where there is none. */
+    private static int afterEnd(String text, int from) {
+        for (int i = from; i < text.length(); i++) {
+            if (ENDS.indexOf(text.charAt(i)) >= 0) {
+                return i + 1;
+            }
+        }
+        return -1;
+    }
+
     /** Whether anything follows the end of a sentence; mostly not, which is told sooner so than by the pattern. */
     private static boolean severalSentences(String text) {
         boolean ended = false;
@@ -74,7 +89,7 @@ public final class TwoActionsInAStep implements FleetRule {
             if (ended && Character.isLetter(sign)) {
                 return true;
             }
-            ended |= sign == '.' || sign == '!' || sign == '?';
+            ended |= ENDS.indexOf(sign) >= 0;
         }
         return false;
     }
