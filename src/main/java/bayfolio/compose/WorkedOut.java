@@ -38,14 +38,29 @@ final class WorkedOut {
     /** All of it. */
     Page page() {
         List<Section> sections = reckoned.keySet().stream()
-                .flatMap(question -> section(question).stream())
+                .flatMap(question -> section(question).stream().map(section -> atHome(section, question)))
                 .toList();
+        Content.LinkList contents = new Content.LinkList(
+                Optional.of(draft.word("on-this-page")),
+                sections.stream()
+                        .map(section -> new Content.LinkList.Entry(
+                                draft.link(section.home().orElseThrow(), section.title()), ""))
+                        .toList());
         return new Page(
                 new Target.OfPage("worked-out"),
                 "worked-out.html",
                 draft.word("page.worked-out"),
-                List.of(draft.paragraph("page.worked-out.note")),
+                List.of(draft.paragraph("page.worked-out.note"), contents),
                 sections);
+    }
+
+    private static Section atHome(Section section, Question question) {
+        return new Section(
+                section.anchor(),
+                Optional.of(new Target.OfReckoning(question.id())),
+                section.title(),
+                section.level(),
+                section.contents());
     }
 
     /** The answer to one question, for a page on which it is needed. */

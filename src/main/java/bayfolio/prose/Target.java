@@ -13,6 +13,9 @@ public sealed interface Target {
 
     record OfStage(String id) implements Target {}
 
+    /** What is worked out in answer to a question, where all answers stand. */
+    record OfReckoning(String question) implements Target {}
+
     /** A number to call, by its name in the fleet file. */
     record OfPhone(String id, String number) implements Target {}
 }

@@ -62,6 +62,8 @@ class BrowserTest {
                 "whimbrel/walk-round.html",
                 "whimbrel/switches.html",
                 "whimbrel/numbers.html",
+                "whimbrel/worked-out.html",
+                "turnstone/worked-out.html",
                 "whimbrel/do/dump-tanks-gravity.html",
                 "whimbrel/do/start-generator.html",
                 "whimbrel/words.html",
