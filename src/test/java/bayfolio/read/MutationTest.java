@@ -506,6 +506,10 @@ final class MutationTest {
         if (first && next == lines.size()) {
             return edited.toldAt(Place.whole(file), Set.of("unreadable-file")); // it was all there was
         }
+        if (first && ends(lines.get(next), at.column() - 1)) {
+            // It was all that the record had: behind the hyphen nothing stands any more.
+            return edited.toldAt(Place.of(file, at.line(), at.column() - 1, 0), Set.of("wrong-type"));
+        }
         return edited.toldAt(Place.of(file, first ? next + 1 : at.line(), at.column(), 1), Set.of("missing-key"));
     }
 
@@ -590,6 +594,7 @@ final class MutationTest {
         boolean byReading = Set.of(
                         "wrong-value",
                         "wrong-measure",
+                        "wrong-type",
                         "missing-key",
                         "unreadable-file",
                         "unknown-name",
