@@ -1,4 +1,4 @@
-/** Results worked out from the facts of a coach: pure functions that know nothing of texts and pages. */
+/** Results worked out from the facts of a coach, with their working in words: pure functions that know nothing of pages. */
 @NullMarked
 package bayfolio.reckon;
 
