@@ -10,15 +10,15 @@ import bayfolio.measure.Watts;
  * @param volts of one leg, above zero
  * @param legs above zero
  */
-record PerLeg(Volts volts, int legs) {
-    PerLeg {
+public record PerLeg(Volts volts, int legs) {
+    public PerLeg {
         if (volts.value() <= 0 || legs <= 0) {
             throw new IllegalArgumentException(legs + " legs of " + volts);
         }
     }
 
     /** Watts divided by volts and legs: a 10 kW set of two legs of 120 V gives 41.7 A on each. */
-    Amps amps(Watts power) {
+    public Amps amps(Watts power) {
         return new Amps(power.value() / (volts.value() * legs));
     }
 }

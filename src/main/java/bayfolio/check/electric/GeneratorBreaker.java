@@ -5,9 +5,9 @@ import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Amps;
-import bayfolio.measure.Volts;
 import bayfolio.model.Generator;
 import bayfolio.model.Region;
+import bayfolio.reckon.PerLeg;
 import bayfolio.source.Place;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -31,12 +31,11 @@ public final class GeneratorBreaker implements Rule {
 
     /** What one leg gives at rated power. */
     static Optional<Amps> rated(Facts generator) {
-        double volts = generator.find(Generator.VOLTS).map(Volts::value).orElse(0.0);
-        int legs = generator.find(Generator.LEGS).orElse(0);
-        return generator
-                .find(Generator.POWER)
-                .filter(power -> volts > 0 && legs > 0)
-                .map(power -> new Amps(power.value() / (volts * legs)));
+        Optional<PerLeg> legs = generator
+                .find(Generator.VOLTS)
+                .filter(volts -> volts.value() > 0)
+                .flatMap(volts -> generator.find(Generator.LEGS).map(count -> new PerLeg(volts, count)));
+        return legs.flatMap(each -> generator.find(Generator.POWER).map(each::amps));
     }
 
     private static Optional<Finding> check(Facts generator, Region region) {
