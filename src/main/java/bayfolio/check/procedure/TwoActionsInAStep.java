@@ -48,7 +48,7 @@ public final class TwoActionsInAStep implements FleetRule {
         String own =
                 step.own().substring(0, list.find() ? list.start() : step.text().length());
         Matcher joined = JOINED.matcher(own);
-        if ((own.indexOf(';') >= 0 || own.contains("then")) && joined.find()) {
+        if ((own.indexOf(';') >= 0 || own.toLowerCase(Locale.ROOT).contains("then")) && joined.find()) {
             return Optional.of(finding(step, joined.start(1), joined.end(1)));
         }
         if (!severalSentences(own)) {

@@ -49,7 +49,8 @@ public final class DoubledWord implements TextRule {
     private static int firstLetter(String text, int start, int end) {
         int first = start;
         for (int i = start; i < end; i++) {
-            if (!Character.isLetter(text.charAt(i))) {
+            char letter = Character.toLowerCase(text.charAt(i));
+            if (letter < 'a' || letter > 'z') {
                 first = i + 1;
             }
         }

@@ -67,12 +67,9 @@ public final class ForbiddenSynonym implements TextRule {
     /** Most texts do not, which is told sooner so than by the pattern. */
     private boolean mayHoldOne(String text) {
         for (int i = 0; i < text.length(); i++) {
-            char letter = Character.toLowerCase(text.charAt(i));
-            if (Character.isLetter(letter) && (i == 0 || !Character.isLetterOrDigit(text.charAt(i - 1)))) {
-                for (String word : byLetter.getOrDefault(letter, List.of())) {
-                    if (text.regionMatches(true, i, word, 0, word.length())) {
-                        return true;
-                    }
+            for (String word : byLetter.getOrDefault(Character.toLowerCase(text.charAt(i)), List.of())) {
+                if (text.regionMatches(true, i, word, 0, word.length())) {
+                    return true;
                 }
             }
         }

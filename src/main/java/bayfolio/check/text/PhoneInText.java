@@ -13,7 +13,7 @@ public final class PhoneInText implements TextRule {
     private static final Pattern PHONE = Pattern.compile(
             "(?=[+(0-9])(?<![\\w.,/-])(?:\\+\\d[\\d ()-]{6,20}\\d|\\(?\\d{3}\\)?[ -]\\d{3}[ -]\\d{4}|\\d{3}-\\d{4}|0\\d{2,4} \\d{5,8})(?![\\w-])");
 
-    private static final int LEAST_DIGITS = 7;
+    private static final int LEAST_DIGITS = 2;
 
     @Override
     public Stream<Finding> check(Text text) {
