@@ -145,7 +145,7 @@ public final class ANight {
                 .find(Unit.INVERTER)
                 .flatMap(inverter -> inverter.facts().find(Inverter.RATING));
         return Draw.all(coach.unit())
-                .filter(draw -> draw.load().roles().contains("air-conditioner"))
+                .filter(draw -> draw.load().roles().contains(Draw.AIR_CONDITIONER))
                 .filter(draw -> draw.watts().value() > 0)
                 .filter(draw ->
                         night.loads().stream().noneMatch(load -> load.load().equals(draw.load())))

@@ -19,6 +19,9 @@ import java.util.stream.Stream;
  * @param amps as stated, or else watts divided by volts
  */
 public record Draw(Load load, Circuit circuit, Amps amps, Region region) {
+    /** The role of what somebody would switch off last. */
+    static final String AIR_CONDITIONER = "air-conditioner";
+
     /** NEC 210.20(A): a breaker carries continuous loads at 125 %; Europe knows no such factor. */
     static final double CONTINUOUS_NORTH_AMERICA = 1.25;
 

@@ -26,7 +26,6 @@ import java.util.stream.Stream;
 /** What runs together on each supply of a coach, and what never does. */
 public final class RunsTogether {
     private static final String ASKED = "What can run at the same time?";
-    private static final String AIR_CONDITIONER = "air-conditioner";
 
     /** More at once nobody looks up; larger sets are counted. */
     private static final int TOLD = 3;
@@ -39,10 +38,7 @@ public final class RunsTogether {
 
     private RunsTogether(Coach coach) {
         this.coach = coach;
-        this.ways = Feed.all(coach).stream()
-                .map(feed -> Sharing.of(feed, coach))
-                .filter(way -> !way.switched().isEmpty())
-                .toList();
+        this.ways = Sharing.all(coach);
     }
 
     public static Reckoned of(Coach coach) {
@@ -377,7 +373,7 @@ public final class RunsTogether {
     }
 
     private static boolean isAir(Draw draw) {
-        return draw.load().roles().contains(AIR_CONDITIONER);
+        return draw.load().roles().contains(Draw.AIR_CONDITIONER);
     }
 
     private static String count(int count) {

@@ -59,6 +59,14 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
         conductors = List.copyOf(conductors);
     }
 
+    /** All supplies of a coach on which there is something to switch on. */
+    static List<Sharing> all(Coach coach) {
+        return Feed.all(coach).stream()
+                .map(feed -> of(feed, coach))
+                .filter(way -> !way.switched().isEmpty())
+                .toList();
+    }
+
     /** A supply and the alternating-current loads of the coach. */
     public static Sharing of(Feed feed, Coach coach) {
         List<Draw> switched = new ArrayList<>();

@@ -18,9 +18,6 @@ import java.util.stream.IntStream;
 public final class TogetherCalculator implements Calculator {
     private static final String SUPPLY = "supply";
 
-    /** What somebody would switch off last. */
-    private static final String AIR_CONDITIONER = "air-conditioner";
-
     private final List<Sharing> ways;
     private final List<Load> loads;
 
@@ -33,10 +30,7 @@ public final class TogetherCalculator implements Calculator {
 
     /** Nothing where there is nothing to choose. */
     public static Optional<Calculator> of(Coach coach) {
-        List<Sharing> ways = Feed.all(coach).stream()
-                .map(feed -> Sharing.of(feed, coach))
-                .filter(way -> !way.switched().isEmpty())
-                .toList();
+        List<Sharing> ways = Sharing.all(coach);
         return ways.isEmpty() ? Optional.empty() : Optional.of(new TogetherCalculator(ways));
     }
 
@@ -73,7 +67,7 @@ public final class TogetherCalculator implements Calculator {
         Map<String, Object> figures = new LinkedHashMap<>();
         figures.put("id", load.id());
         figures.put("name", load.name());
-        figures.put("last", load.roles().contains(AIR_CONDITIONER));
+        figures.put("last", load.roles().contains(Draw.AIR_CONDITIONER));
         return figures;
     }
 
@@ -147,7 +141,7 @@ public final class TogetherCalculator implements Calculator {
                 .orElseThrow();
         return running.stream()
                 .filter(draw -> drawn(over, draw, way) > 0)
-                .min(Comparator.comparing((Draw draw) -> draw.load().roles().contains(AIR_CONDITIONER))
+                .min(Comparator.comparing((Draw draw) -> draw.load().roles().contains(Draw.AIR_CONDITIONER))
                         .thenComparing(draw -> -drawn(over, draw, way)));
     }
 

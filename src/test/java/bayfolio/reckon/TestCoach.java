@@ -23,13 +23,7 @@ final class TestCoach {
      * @param yaml laid over the description of the tiny coach
      */
     static Coach of(String yaml) {
-        Overlay overlay = new Overlay(new Folder(Path.of("")));
-        overlay.fleet(file("units/fleet.yaml", TINY.resolve("fleet.yaml")), Optional.empty());
-        overlay.coach(
-                file("units/tiny/unit.yaml", TINY.resolve("unit.yaml")), Optional.of(new SourceFile("test", yaml)));
-        FleetReader.Reading reading = overlay.read();
-        assertThat(reading.findings()).isEmpty();
-        return new Coach(reading.fleet(), reading.fleet().units().get(0));
+        return read(whole(), Optional.of(new SourceFile("test", yaml)));
     }
 
     /**
@@ -38,13 +32,21 @@ final class TestCoach {
      * @param key of the description itself
      */
     static Coach without(String key) {
+        String less = whole().text().replaceFirst("(?m)^" + key + ":\\n(?:  .*\\n)+", "");
+        assertThat(less).isNotEqualTo(whole().text());
+        return read(new SourceFile(whole().path(), less), Optional.empty());
+    }
+
+    private static SourceFile whole() {
+        return file("units/tiny/unit.yaml", TINY.resolve("unit.yaml"));
+    }
+
+    private static Coach read(SourceFile whole, Optional<SourceFile> snippet) {
         Overlay overlay = new Overlay(new Folder(Path.of("")));
         overlay.fleet(file("units/fleet.yaml", TINY.resolve("fleet.yaml")), Optional.empty());
-        SourceFile whole = file("units/tiny/unit.yaml", TINY.resolve("unit.yaml"));
-        String less = whole.text().replaceFirst("(?m)^" + key + ":\\n(?:  .*\\n)+", "");
-        assertThat(less).isNotEqualTo(whole.text());
-        overlay.coach(new SourceFile(whole.path(), less), Optional.empty());
+        overlay.coach(whole, snippet);
         FleetReader.Reading reading = overlay.read();
+        assertThat(reading.findings()).isEmpty();
         return new Coach(reading.fleet(), reading.fleet().units().get(0));
     }
 
