@@ -32,8 +32,8 @@ public final class JsonReport {
         json.addProperty("file", finding.at().file().path());
         json.addProperty("line", finding.at().line());
         json.addProperty("column", finding.at().column());
-        json.addProperty("endLine", finding.at().end().line());
-        json.addProperty("endColumn", finding.at().end().column());
+        json.addProperty("endLine", finding.at().endLine());
+        json.addProperty("endColumn", finding.at().endColumn());
         json.addProperty("message", finding.message());
         json.add("near", strings(finding.near()));
         finding.mend().ifPresent(mend -> json.addProperty("mend", mend));

@@ -77,8 +77,8 @@ public final class SarifReport {
         JsonObject region = new JsonObject();
         region.addProperty("startLine", at.line());
         region.addProperty("startColumn", at.column());
-        region.addProperty("endLine", at.end().line());
-        region.addProperty("endColumn", at.end().column());
+        region.addProperty("endLine", at.endLine());
+        region.addProperty("endColumn", at.endColumn());
         JsonObject physical = new JsonObject();
         physical.add("artifactLocation", file);
         physical.add("region", region);

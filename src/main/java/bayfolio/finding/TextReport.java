@@ -103,8 +103,8 @@ public final class TextReport {
         // A long line is shown from a little before the place.
         int from = at.column() + 40 > WIDEST ? Math.max(0, at.column() - 41) : 0;
         int to = Math.min(points.length, from + WIDEST);
-        boolean oneLine = at.end().line() == at.line();
-        int end = oneLine ? Math.min(at.end().column(), to + 1) : to + 1;
+        boolean oneLine = at.endLine() == at.line();
+        int end = oneLine ? Math.min(at.endColumn(), to + 1) : to + 1;
         String number = Integer.toString(at.line());
         String shown = new String(points, from, to - from).replace('\t', ' ');
         return number

@@ -131,10 +131,10 @@ public final class ConditionReader {
     }
 
     private Place place(Token token) {
-        if (token.text.isEmpty() || at.start().line() != at.end().line()) {
+        if (token.text.isEmpty() || at.line() != at.endLine()) {
             return at;
         }
-        boolean quoted = at.end().column() - at.column() == length + 2;
+        boolean quoted = at.endColumn() - at.column() == length + 2;
         return Place.of(
                 at.file(),
                 at.line(),

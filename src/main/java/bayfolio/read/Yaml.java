@@ -2,7 +2,6 @@ package bayfolio.read;
 
 import bayfolio.finding.Finding;
 import bayfolio.source.Place;
-import bayfolio.source.Position;
 import bayfolio.source.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +17,7 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.ParserException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.parser.Parser;
 import org.snakeyaml.engine.v2.parser.ParserImpl;
 import org.snakeyaml.engine.v2.scanner.StreamReader;
@@ -154,12 +154,11 @@ final class Yaml {
     static Place place(SourceFile file, Node node, int firstLine) {
         Mark start = node.getStartMark().orElseThrow();
         Mark end = node.getEndMark().orElseThrow();
-        boolean scalar = node instanceof org.snakeyaml.engine.v2.nodes.ScalarNode;
-        Position from = new Position(firstLine + start.getLine(), 1 + start.getColumn());
-        if (!scalar) {
-            return new Place(file, from, new Position(from.line(), from.column() + 1));
-        }
-        return new Place(file, from, new Position(firstLine + end.getLine(), 1 + end.getColumn()));
+        int line = firstLine + start.getLine();
+        int column = 1 + start.getColumn();
+        return node instanceof ScalarNode
+                ? new Place(file, line, column, firstLine + end.getLine(), 1 + end.getColumn())
+                : Place.of(file, line, column, 1);
     }
 
     /** Counts how deep a document goes and stops at {@link #DEEPEST}. */

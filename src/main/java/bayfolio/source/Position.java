@@ -1,12 +1,7 @@
 package bayfolio.source;
 
-import java.util.Comparator;
-
 /** A line and a column, both from 1; columns count code points, as editors show them. */
 public record Position(int line, int column) implements Comparable<Position> {
-    private static final Comparator<Position> ORDER =
-            Comparator.comparingInt(Position::line).thenComparingInt(Position::column);
-
     public Position {
         if (line < 1 || column < 1) {
             throw new IllegalArgumentException("line " + line + ", column " + column + " must be 1 or more");
@@ -15,6 +10,6 @@ public record Position(int line, int column) implements Comparable<Position> {
 
     @Override
     public int compareTo(Position other) {
-        return ORDER.compare(this, other);
+        return line != other.line ? Integer.compare(line, other.line) : Integer.compare(column, other.column);
     }
 }

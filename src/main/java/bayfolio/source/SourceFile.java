@@ -1,6 +1,7 @@
 package bayfolio.source;
 
-import java.util.List;
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A text file of the fleet folder as its writer sees it.
@@ -12,12 +13,13 @@ import java.util.List;
 public final class SourceFile {
     private final String path;
     private final String text;
-    private final List<String> lines;
+
+    /** Where each line begins, and one past the end; found when first asked for, since most files are never cut up. */
+    private int @Nullable [] starts;
 
     public SourceFile(String path, String text) {
         this.path = path;
         this.text = text;
-        this.lines = text.lines().toList();
     }
 
     public String path() {
@@ -30,11 +32,50 @@ public final class SourceFile {
 
     /** The line without its line break; empty past the end. The first line is 1. */
     public String line(int number) {
-        return number >= 1 && number <= lines.size() ? lines.get(number - 1) : "";
+        int[] lines = starts();
+        if (number < 1 || number >= lines.length) {
+            return "";
+        }
+        int end = lines[number];
+        // The last line may end without a break.
+        if (end > 0 && isBreak(text.charAt(end - 1))) {
+            end -= end > 1 && text.charAt(end - 1) == '\n' && text.charAt(end - 2) == '\r' ? 2 : 1;
+        }
+        return text.substring(lines[number - 1], end);
     }
 
     public int lineCount() {
-        return lines.size();
+        return starts().length - 1;
+    }
+
+    private int[] starts() {
+        int[] known = starts;
+        if (known == null) {
+            known = starts(text);
+            starts = known;
+        }
+        return known;
+    }
+
+    private static int[] starts(String text) {
+        int[] starts = new int[64];
+        int lines = 0;
+        for (int i = 0; i < text.length(); ) {
+            if (lines + 2 > starts.length) {
+                starts = Arrays.copyOf(starts, 2 * starts.length);
+            }
+            starts[lines++] = i;
+            while (i < text.length() && !isBreak(text.charAt(i))) {
+                i++;
+            }
+            i += text.startsWith("\r\n", i) ? 2 : 1;
+        }
+        starts[lines] = text.length();
+        return Arrays.copyOf(starts, lines + 1);
+    }
+
+    private static boolean isBreak(char letter) {
+        return letter == '\n' || letter == '\r';
     }
 
     @Override

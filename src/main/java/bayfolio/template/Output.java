@@ -75,11 +75,11 @@ public final class Output extends Writer {
         Piece last = pieces.get(index(Math.max(start, end - 1)));
         Place lastAt = last.mark.at();
         if (lastAt.line() != at.line() || lastAt.column() < at.column()) {
-            return at.end().column();
+            return at.endColumn();
         }
         return last.mark.verbatim()
                 ? lastAt.column() + text.codePointCount(last.start, Math.max(last.start, end))
-                : lastAt.end().column();
+                : lastAt.endColumn();
     }
 
     public boolean isEmpty() {

@@ -76,7 +76,7 @@ class ConditionReaderTest {
         assertThat(findings).singleElement().satisfies(finding -> {
             assertThat(finding.code()).isEqualTo("unknown-feature");
             assertThat(finding.at()).hasToString("units/shared/procedures/x.md:6:22");
-            assertThat(finding.at().end().column()).isEqualTo(26);
+            assertThat(finding.at().endColumn()).isEqualTo(26);
             assertThat(finding.message()).isEqualTo("`jcks` is no feature of a coach");
             assertThat(finding.near()).contains("jacks");
         });

@@ -421,7 +421,7 @@ class FillingTest {
             assertThat(finding.at().line())
                     .isEqualTo(8 + (int) before.chars().filter(c -> c == '\n').count());
             assertThat(finding.at().column()).isEqualTo(1 + line.codePointCount(0, line.length()));
-            assertThat(finding.at().end().column() - finding.at().column()).isEqualTo("tank:gry".length());
+            assertThat(finding.at().endColumn() - finding.at().column()).isEqualTo("tank:gry".length());
         });
     }
 
@@ -446,7 +446,7 @@ class FillingTest {
         assertThat(findings).singleElement().satisfies(finding -> {
             assertThat(finding.message()).contains("`gray-tank`");
             assertThat(finding.at().toString()).endsWith("by-test.md:8:10");
-            assertThat(finding.at().end().column()).isEqualTo(10 + "switch:{{tank.gray.id}}".length());
+            assertThat(finding.at().endColumn()).isEqualTo(10 + "switch:{{tank.gray.id}}".length());
         });
     }
 

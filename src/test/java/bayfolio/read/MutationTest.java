@@ -538,7 +538,7 @@ final class MutationTest {
         List<String> lines = lines(at.file());
         String line = lines.get(at.line() - 1);
         int start = line.offsetByCodePoints(0, at.column() - 1);
-        int end = line.offsetByCodePoints(0, at.end().column() - 1);
+        int end = line.offsetByCodePoints(0, at.endColumn() - 1);
         lines.set(at.line() - 1, line.substring(0, start) + text + line.substring(end));
         return new Edited(at.file(), new SourceFile(at.file().path(), String.join("\n", lines) + "\n"));
     }
@@ -548,14 +548,13 @@ final class MutationTest {
     }
 
     private static int length(Place at) {
-        return at.end().column() - at.column();
+        return at.endColumn() - at.column();
     }
 
     private static String text(Place at) {
         String line = at.file().line(at.line());
         return line.substring(
-                line.offsetByCodePoints(0, at.column() - 1),
-                line.offsetByCodePoints(0, at.end().column() - 1));
+                line.offsetByCodePoints(0, at.column() - 1), line.offsetByCodePoints(0, at.endColumn() - 1));
     }
 
     // ---- judging ----

@@ -113,7 +113,7 @@ final class RenameTest {
         List<String> lines = new ArrayList<>(at.file().text().lines().toList());
         String line = lines.get(at.line() - 1);
         int start = line.offsetByCodePoints(0, at.column() - 1);
-        int end = line.offsetByCodePoints(0, at.end().column() - 1);
+        int end = line.offsetByCodePoints(0, at.endColumn() - 1);
         lines.set(at.line() - 1, line.substring(0, start) + name + line.substring(end));
         return new SourceFile(at.file().path(), String.join("\n", lines) + "\n");
     }

@@ -57,7 +57,7 @@ class TemplateTest {
         assertThat(complaints).singleElement().satisfies(complaint -> {
             assertThat(complaint.kind()).isEqualTo(Kind.UNKNOWN_NAME);
             assertThat(complaint.at()).hasToString("units/t.md:12:10");
-            assertThat(complaint.at().end().column()).isEqualTo(18);
+            assertThat(complaint.at().endColumn()).isEqualTo(18);
             assertThat(complaint.message()).isEqualTo("there is no name `nmae`");
             assertThat(complaint.near()).containsExactly("name");
         });
@@ -376,7 +376,7 @@ class TemplateTest {
         Place at = output.place(output.text().indexOf("tank"), 4);
 
         assertThat(at).hasToString("units/t.md:11:5");
-        assertThat(at.end().column()).isEqualTo(18);
+        assertThat(at.endColumn()).isEqualTo(18);
     }
 
     @Test
@@ -386,7 +386,7 @@ class TemplateTest {
         Place at = output.place(1, "switch:Whimbrel\\-one".length() - 1);
 
         assertThat(at.column()).isEqualTo(2);
-        assertThat(at.end().column()).isEqualTo("(switch:{{name}}-one".length() + 1);
+        assertThat(at.endColumn()).isEqualTo("(switch:{{name}}-one".length() + 1);
     }
 
     @Test
