@@ -2,7 +2,6 @@ package bayfolio.check;
 
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
-import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
 import bayfolio.model.Acceptance;
 import bayfolio.model.Fleet;
@@ -67,9 +66,7 @@ final class Acceptances {
 
     private static void collect(Facts facts, Set<Place> places) {
         places.add(facts.at());
-        for (Key<?> key : facts.shape().keys()) {
-            facts.located(key).ifPresent(value -> collect(value, places));
-        }
+        facts.each((key, value) -> collect(value, places));
     }
 
     private static void collect(Located<?> value, Set<Place> places) {

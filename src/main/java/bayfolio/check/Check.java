@@ -4,6 +4,7 @@ import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
+import bayfolio.model.Unit;
 import bayfolio.procedure.Filling;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Procedure;
@@ -13,7 +14,7 @@ import bayfolio.procedure.Unfilled;
 import bayfolio.prose.ScreenWords;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
+import java.util.stream.Stream;
 
 /**
  * All that is known to be wrong with a fleet, told in one run.
@@ -29,16 +30,22 @@ public record Check(List<Case> cases, Findings findings) {
      * @param soFar what reading has found already
      */
     public static Check of(Fleet fleet, Library library, ScreenWords screen, List<Finding> soFar) {
-        CompletableFuture<List<Finding>> beside = CompletableFuture.supplyAsync(() -> ofTheFleet(fleet, library));
-        // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet.
-        List<Seen> seen = fleet.units().parallelStream()
-                .filter(unit -> unit.facts().whole())
-                .map(unit -> look(new Coach(fleet, unit), library, screen))
-                .toList();
         List<Finding> findings = new ArrayList<>(soFar);
-        findings.addAll(beside.join());
+        findings.addAll(ofTheFleet(fleet, library));
+        List<Unit> whole =
+                fleet.units().stream().filter(unit -> unit.facts().whole()).toList();
+        // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet. Where
+        // there are few, what one coach takes is shared out; both at once, threads would wait for each other.
+        boolean many = whole.size() >= Runtime.getRuntime().availableProcessors();
+        List<Seen> seen = stream(whole, many)
+                .map(unit -> look(new Coach(fleet, unit), library, screen, !many))
+                .toList();
         seen.forEach(it -> findings.addAll(it.findings));
         return new Check(seen.stream().map(Seen::coach).toList(), Findings.of(Acceptances.applied(findings, fleet)));
+    }
+
+    private static <T> Stream<T> stream(List<T> all, boolean sideBySide) {
+        return sideBySide ? all.parallelStream() : all.stream();
     }
 
     /** What is wrong with the fleet as a whole and with its texts, whatever coach they are filled in for. */
@@ -57,23 +64,19 @@ public record Check(List<Case> cases, Findings findings) {
     /** One coach with all that is wrong with it. */
     private record Seen(Case coach, List<Finding> findings) {}
 
-    private static Seen look(Coach coach, Library library, ScreenWords screen) {
+    private static Seen look(Coach coach, Library library, ScreenWords screen, boolean sideBySide) {
         List<Finding> findings = new ArrayList<>();
-        Case filled = filled(coach, library, screen, findings);
-        Rules.OF_A_COACH.parallelStream()
+        List<Filled> all = stream(library.of(coach.unit(), coach.features()), sideBySide)
+                .map(script -> filled(script, coach, library, screen))
+                .toList();
+        all.forEach(it -> findings.addAll(it.findings));
+        Case filled =
+                new Case(coach, library, all.stream().map(Filled::procedure).toList());
+        stream(Rules.OF_A_COACH, sideBySide)
                 .map(rule -> rule.check(filled).toList())
                 .forEachOrdered(told -> told.forEach(
                         finding -> findings.add(finding.on(coach.unit().id()))));
         return new Seen(filled, findings);
-    }
-
-    private static Case filled(Coach coach, Library library, ScreenWords screen, List<Finding> findings) {
-        List<Filled> all = library.of(coach.unit(), coach.features()).parallelStream()
-                .map(script -> filled(script, coach, library, screen))
-                .toList();
-        all.forEach(it -> findings.addAll(it.findings));
-        List<Procedure> procedures = all.stream().map(Filled::procedure).toList();
-        return new Case(coach, library, procedures);
     }
 
     /** One procedure with what could not be filled in. */

@@ -2,7 +2,6 @@ package bayfolio.check;
 
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
-import bayfolio.fact.Key;
 import bayfolio.fact.Type;
 import bayfolio.model.Fleet;
 import bayfolio.model.Note;
@@ -88,13 +87,8 @@ public record Text(
     }
 
     private static void facts(Facts facts, boolean forRenters, boolean american, List<Text> texts) {
-        for (Key<?> key : facts.shape().keys()) {
-            Optional<? extends Located<?>> value = facts.located(key);
-            if (value.isPresent()) {
-                boolean plate = PLATES.contains(key.name());
-                value(key.type(), value.get(), forRenters && !key.forStaff(), american, plate, texts);
-            }
-        }
+        facts.each((key, value) ->
+                value(key.type(), value, forRenters && !key.forStaff(), american, PLATES.contains(key.name()), texts));
     }
 
     private static void value(

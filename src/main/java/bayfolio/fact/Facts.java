@@ -2,11 +2,13 @@ package bayfolio.fact;
 
 import bayfolio.source.Located;
 import bayfolio.source.Place;
-import java.util.IdentityHashMap;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,17 +20,31 @@ import org.jspecify.annotations.Nullable;
 public final class Facts {
     private final Shape<?> shape;
     private final Place at;
-    private final Map<Key<?>, Located<?>> values;
+    /** By the indexes of their keys. */
+    private final @Nullable Located<?>[] values;
+
     private final boolean whole;
     private final boolean entire;
 
+    /**
+     * @throws IllegalArgumentException for a key of another shape
+     */
     public Facts(Shape<?> shape, Place at, Map<Key<?>, Located<?>> values) {
         this.shape = shape;
         this.at = at;
-        Map<Key<?>, Located<?>> copy = new IdentityHashMap<>(values);
-        this.values = copy;
-        this.whole = shape.keys().stream().allMatch(key -> !key.required() || copy.containsKey(key));
-        this.entire = whole && copy.values().stream().allMatch(value -> entire(value.value()));
+        this.values = new Located<?>[shape.keys().size()];
+        values.forEach((key, value) -> {
+            if (!shape.declares(key)) {
+                throw new IllegalArgumentException("a " + shape.name() + " has no such key " + key.name());
+            }
+            this.values[key.index()] = value;
+        });
+        boolean allRequired = true;
+        for (Key<?> key : shape.keys()) {
+            allRequired &= !key.required() || this.values[key.index()] != null;
+        }
+        this.whole = allRequired;
+        this.entire = allRequired && values.values().stream().allMatch(value -> entire(value.value()));
     }
 
     public Shape<?> shape() {
@@ -41,7 +57,21 @@ public final class Facts {
     }
 
     public boolean has(Key<?> key) {
-        return values.containsKey(key);
+        return value(key) != null;
+    }
+
+    private @Nullable Located<?> value(Key<?> key) {
+        return shape.declares(key) ? values[key.index()] : null;
+    }
+
+    /** What is stated, in the order of the declaration. */
+    public void each(BiConsumer<Key<?>, Located<?>> visitor) {
+        for (int i = 0; i < values.length; i++) {
+            @Nullable Located<?> value = values[i];
+            if (value != null) {
+                visitor.accept(shape.keys().get(i), value);
+            }
+        }
     }
 
     public <T> Optional<T> find(Key<T> key) {
@@ -50,8 +80,7 @@ public final class Facts {
 
     @SuppressWarnings("unchecked") // the only way in is through readers that decode by the key's own type
     public <T> Optional<Located<T>> located(Key<T> key) {
-        @Nullable Located<?> value = values.get(key);
-        return Optional.ofNullable((Located<T>) value);
+        return Optional.ofNullable((Located<T>) value(key));
     }
 
     /**
@@ -64,7 +93,13 @@ public final class Facts {
 
     /** A list that is left out is an empty list. */
     public <T> List<T> all(Key<List<Located<T>>> key) {
-        return find(key).orElse(List.of()).stream().map(Located::value).toList();
+        Optional<List<Located<T>>> list = find(key);
+        if (list.isEmpty() || list.get().isEmpty()) {
+            return List.of();
+        }
+        List<T> all = new ArrayList<>(list.get().size());
+        list.get().forEach(each -> all.add(each.value()));
+        return Collections.unmodifiableList(all);
     }
 
     /**
@@ -80,7 +115,7 @@ public final class Facts {
 
     /** Where a fact stands, or where its record begins. */
     public Place at(Key<?> key) {
-        @Nullable Located<?> value = values.get(key);
+        @Nullable Located<?> value = value(key);
         return value == null ? at : value.at();
     }
 

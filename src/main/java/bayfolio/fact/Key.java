@@ -5,8 +5,9 @@ package bayfolio.fact;
  *
  * @param name as written in the file, in kebab-case
  * @param meaning one sentence for the writer: what belongs here and how it is found out
+ * @param index among the keys of its shape, from 0
  */
-public record Key<T>(String name, Type<T> type, Necessity necessity, String meaning) {
+public record Key<T>(String name, Type<T> type, Necessity necessity, String meaning, int index) {
     /** Whether a fact must be stated, and who reads it. */
     public enum Necessity {
         REQUIRED,

@@ -53,6 +53,11 @@ public final class Shape<T extends Described> {
         return keys;
     }
 
+    /** Whether a key was declared here, and not by a shape that has one of the same name. */
+    boolean declares(Key<?> key) {
+        return key.index() < keys.size() && keys.get(key.index()) == key;
+    }
+
     public Optional<Key<?>> key(String keyName) {
         return Optional.ofNullable(byName.get(keyName));
     }
@@ -83,16 +88,16 @@ public final class Shape<T extends Described> {
         }
 
         public <V> Key<V> required(String keyName, Type<V> type, String keyMeaning) {
-            return add(new Key<>(keyName, type, Key.Necessity.REQUIRED, keyMeaning));
+            return add(new Key<>(keyName, type, Key.Necessity.REQUIRED, keyMeaning, keys.size()));
         }
 
         public <V> Key<V> optional(String keyName, Type<V> type, String keyMeaning) {
-            return add(new Key<>(keyName, type, Key.Necessity.OPTIONAL, keyMeaning));
+            return add(new Key<>(keyName, type, Key.Necessity.OPTIONAL, keyMeaning, keys.size()));
         }
 
         /** An optional fact that renters never read. */
         public <V> Key<V> forStaff(String keyName, Type<V> type, String keyMeaning) {
-            return add(new Key<>(keyName, type, Key.Necessity.FOR_STAFF, keyMeaning));
+            return add(new Key<>(keyName, type, Key.Necessity.FOR_STAFF, keyMeaning, keys.size()));
         }
 
         private <V> Key<V> add(Key<V> key) {

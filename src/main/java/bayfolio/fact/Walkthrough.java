@@ -12,9 +12,7 @@ public final class Walkthrough {
      * @param visitor gets the type of the single value and the value with its place
      */
     public static void of(Facts facts, BiConsumer<Type<?>, Located<?>> visitor) {
-        for (Key<?> key : facts.shape().keys()) {
-            facts.located(key).ifPresent(value -> visit(key.type(), value, visitor));
-        }
+        facts.each((key, value) -> visit(key.type(), value, visitor));
     }
 
     private static void visit(Type<?> type, Located<?> value, BiConsumer<Type<?>, Located<?>> visitor) {

@@ -4,6 +4,7 @@ import bayfolio.procedure.Procedure;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.reckon.Calculator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -92,7 +93,9 @@ public sealed interface Content {
 
         @Override
         public Stream<Inline.Link> linked() {
-            return rows.stream().flatMap(row -> row.lines().stream()).flatMap(Block::linksOf);
+            List<Inline.Link> linked = new ArrayList<>();
+            rows.forEach(row -> row.lines().forEach(line -> line.forEach(inline -> inline.links(linked::add))));
+            return linked.stream();
         }
     }
 

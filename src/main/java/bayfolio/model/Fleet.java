@@ -1,21 +1,61 @@
 package bayfolio.model;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/**
- * A fleet: its coaches and what they share.
- *
- * @param units in the order of their ids
- */
-public record Fleet(
-        FleetFacts facts, List<Unit> units, List<Role> roles, List<Word> words, List<PublishedSource> sources) {
-    public Fleet {
-        units = List.copyOf(units);
-        roles = List.copyOf(roles);
-        words = List.copyOf(words);
-        sources = List.copyOf(sources);
+/** A fleet: its coaches and what they share. Looks up by id what texts refer to. */
+public final class Fleet {
+    private final FleetFacts facts;
+    private final List<Unit> units;
+    private final List<Role> roles;
+    private final List<Word> words;
+    private final List<PublishedSource> sources;
+    private final Map<String, Role> roleById;
+    private final Map<String, Word> wordById;
+    private final Map<String, PublishedSource> sourceById;
+
+    /**
+     * @param units in the order of their ids
+     */
+    public Fleet(
+            FleetFacts facts, List<Unit> units, List<Role> roles, List<Word> words, List<PublishedSource> sources) {
+        this.facts = facts;
+        this.units = List.copyOf(units);
+        this.roles = List.copyOf(roles);
+        this.words = List.copyOf(words);
+        this.sources = List.copyOf(sources);
+        this.roleById = byId(roles, Role::id);
+        this.wordById = byId(words, Word::id);
+        this.sourceById = byId(sources, PublishedSource::id);
+    }
+
+    /** Of two with one id, which is told elsewhere, the first. */
+    private static <T> Map<String, T> byId(List<T> all, Function<T, String> id) {
+        return all.stream().collect(Collectors.toUnmodifiableMap(id, it -> it, (first, second) -> first));
+    }
+
+    public FleetFacts facts() {
+        return facts;
+    }
+
+    public List<Unit> units() {
+        return units;
+    }
+
+    public List<Role> roles() {
+        return roles;
+    }
+
+    public List<Word> words() {
+        return words;
+    }
+
+    public List<PublishedSource> sources() {
+        return sources;
     }
 
     public String name() {
@@ -43,14 +83,14 @@ public record Fleet(
     }
 
     public Optional<Role> role(String id) {
-        return roles.stream().filter(role -> role.id().equals(id)).findFirst();
+        return Optional.ofNullable(roleById.get(id));
     }
 
     public Optional<PublishedSource> source(String id) {
-        return sources.stream().filter(source -> source.id().equals(id)).findFirst();
+        return Optional.ofNullable(sourceById.get(id));
     }
 
     public Optional<Word> word(String id) {
-        return words.stream().filter(word -> word.id().equals(id)).findFirst();
+        return Optional.ofNullable(wordById.get(id));
     }
 }

@@ -33,8 +33,11 @@ public final class Kinds {
     private static final Map<String, Shape<? extends Thing>> BY_NAME =
             ALL.stream().collect(Collectors.toUnmodifiableMap(Shape::name, shape -> shape));
 
+    private static final List<String> NAMES =
+            ALL.stream().<String>map(Shape::name).toList();
+
     public static List<String> names() {
-        return ALL.stream().<String>map(Shape::name).toList();
+        return NAMES;
     }
 
     public static Optional<Shape<? extends Thing>> named(String name) {

@@ -8,6 +8,8 @@ import bayfolio.fact.Type;
 import bayfolio.source.Located;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -16,7 +18,7 @@ import java.util.stream.Stream;
  * <p>What the description leaves out is absent here and in the handbook; nothing is made up in its
  * place.
  */
-public record Unit(Facts facts) implements Described {
+public final class Unit implements Described {
     /** How a coach is built. */
     public enum Body {
         BUS_STYLE,
@@ -147,6 +149,22 @@ public record Unit(Facts facts) implements Described {
             ITEMS,
             PHOTOS);
 
+    private final Facts facts;
+    // Asked for again and again.
+    private final List<Thing> things;
+    private final Set<String> roles;
+
+    public Unit(Facts facts) {
+        this.facts = facts;
+        this.things = mentioned().filter(thing -> thing.facts().whole()).toList();
+        this.roles = things.stream().flatMap(thing -> thing.roles().stream()).collect(Collectors.toUnmodifiableSet());
+    }
+
+    @Override
+    public Facts facts() {
+        return facts;
+    }
+
     public String id() {
         return facts.get(ID);
     }
@@ -171,7 +189,7 @@ public record Unit(Facts facts) implements Described {
 
     /** All that can be referred to, kind by kind, as far as it could be read whole. */
     public Stream<Thing> things() {
-        return mentioned().filter(thing -> thing.facts().whole());
+        return things.stream();
     }
 
     /**
@@ -250,7 +268,7 @@ public record Unit(Facts facts) implements Described {
     }
 
     public boolean holds(String role) {
-        return things().anyMatch(thing -> thing.roles().contains(role));
+        return roles.contains(role);
     }
 
     /**

@@ -42,7 +42,6 @@ public final class Filling {
     private static final Pattern SIGNAL = Pattern.compile("^([A-Z]{4,})\\b[\\s:.\\u2014-]*");
 
     private static final Pattern TAG = Pattern.compile("\\{\\{.*?}}");
-    private static final Pattern NUMBER = Pattern.compile("^\\s*\\d+[.)]\\s+");
     private static final Pattern LINK = Pattern.compile("\\[([^]]*)]\\((?:[a-z-]+:)?([^)]*)\\)");
 
     /** Of a step in its id. */
@@ -180,7 +179,7 @@ public final class Filling {
         SourceFile file = at.file();
         String line = file.line(at.line());
         String untagged = line.contains("{{") ? TAG.matcher(line).replaceAll(" ") : line;
-        String unnumbered = NUMBER.matcher(untagged).replaceFirst("");
+        String unnumbered = untagged.substring(afterNumber(untagged));
         String id =
                 firstWords(unnumbered.contains("](") ? LINK.matcher(unnumbered).replaceAll("$1 $2") : unnumbered);
         String free = id.isEmpty() ? "step" : id;
@@ -188,6 +187,32 @@ public final class Filling {
             free = id + "-" + i;
         }
         return free;
+    }
+
+    /** Where the text begins behind the number that a list item begins with, if it does. */
+    private static int afterNumber(String line) {
+        int at = afterBlanks(line, 0);
+        int digits = at;
+        while (at < line.length() && line.charAt(at) >= '0' && line.charAt(at) <= '9') {
+            at++;
+        }
+        boolean numbered = at > digits
+                && at + 1 < line.length()
+                && ".)".indexOf(line.charAt(at)) >= 0
+                && isBlank(line.charAt(at + 1));
+        return numbered ? afterBlanks(line, at + 1) : 0;
+    }
+
+    private static int afterBlanks(String line, int from) {
+        int at = from;
+        while (at < line.length() && isBlank(line.charAt(at))) {
+            at++;
+        }
+        return at;
+    }
+
+    private static boolean isBlank(char letter) {
+        return letter == ' ' || letter == '\t';
     }
 
     /** In small letters with hyphens between them. */
@@ -219,8 +244,9 @@ public final class Filling {
         }
         Place at = place(quote).orElse(Place.whole(script.file()));
         // The word stands in one piece at the very start: `**WARN**ING` is none.
-        String plain = quote.getFirstChild() instanceof Paragraph first
-                ? prose.quietly(first).stream().findFirst().map(Inline::plain).orElse("")
+        String plain = quote.getFirstChild() instanceof Paragraph
+                ? ((Block.Paragraph) blocks.get(0))
+                        .text().stream().findFirst().map(Inline::plain).orElse("")
                 : "";
         Matcher word = SIGNAL.matcher(plain);
         Optional<Signal> signal = word.find() ? Signal.named(word.group(1)) : Optional.empty();

@@ -62,16 +62,14 @@ public record Procedure(
     /** Found once, as many rules ask for them. */
     private static List<Inline.Link> linked(List<Block> opening, List<Part> parts, List<Ending> endings) {
         List<Inline.Link> linked = new ArrayList<>();
-        opening.forEach(block -> block.links().forEach(linked::add));
+        opening.forEach(block -> block.links(linked::add));
         for (Part part : parts) {
             for (Step step : part.steps()) {
-                step.hazards()
-                        .forEach(hazard ->
-                                hazard.text().forEach(block -> block.links().forEach(linked::add)));
-                step.text().forEach(block -> block.links().forEach(linked::add));
+                step.hazards().forEach(hazard -> hazard.text().forEach(block -> block.links(linked::add)));
+                step.text().forEach(block -> block.links(linked::add));
             }
         }
-        endings.forEach(ending -> ending.text().forEach(block -> block.links().forEach(linked::add)));
+        endings.forEach(ending -> ending.text().forEach(block -> block.links(linked::add)));
         return linked;
     }
 }

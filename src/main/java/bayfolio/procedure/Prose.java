@@ -94,15 +94,6 @@ final class Prose {
     }
 
     List<Inline> inlines(Node parent) {
-        return inlines(parent, findings);
-    }
-
-    /** The same without telling anything, for a second look at text that is read elsewhere. */
-    List<Inline> quietly(Node parent) {
-        return inlines(parent, finding -> {});
-    }
-
-    private List<Inline> inlines(Node parent, Consumer<Finding> told) {
         List<Inline> all = new ArrayList<>();
         for (Node node = parent.getFirstChild(); node != null; node = node.getNext()) {
             if (node instanceof Text text) {
@@ -110,16 +101,17 @@ final class Prose {
             } else if (node instanceof SoftLineBreak || node instanceof HardLineBreak) {
                 all.add(new Inline.Text(" "));
             } else if (node instanceof StrongEmphasis) {
-                all.add(new Inline.Strong(inlines(node, told)));
+                all.add(new Inline.Strong(inlines(node)));
             } else if (node instanceof Emphasis) {
-                all.add(new Inline.Emphasis(inlines(node, told)));
+                all.add(new Inline.Emphasis(inlines(node)));
             } else if (node instanceof Code code) {
                 all.add(new Inline.Code(code.getLiteral()));
             } else if (node instanceof Link link) {
-                List<Inline> given = inlines(link, told);
-                boolean empty =
-                        Inline.plain(given).isBlank() || Inline.plain(given).equals(link.getDestination());
-                all.addAll(references.resolve(link.getDestination(), empty ? List.of() : given, target(link), told));
+                List<Inline> given = inlines(link);
+                String words = Inline.plain(given);
+                boolean empty = words.isBlank() || words.equals(link.getDestination());
+                all.addAll(
+                        references.resolve(link.getDestination(), empty ? List.of() : given, target(link), findings));
             } else {
                 unknown(node);
             }

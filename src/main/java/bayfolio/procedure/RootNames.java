@@ -13,6 +13,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -39,19 +40,27 @@ record RootNames(Coach coach, Map<String, Names> scripts) implements Names {
                     Kinds.names().stream())
             .toList();
 
+    /** Sides by the names of the number of their doors. */
+    private static final Map<String, Side> DOORS =
+            Stream.of(Side.values()).collect(Collectors.toMap(side -> "compartments-" + Type.word(side), side -> side));
+
     @Override
     public Value find(String name) {
         return switch (name) {
             case "unit" -> new Value.Inner(new RecordNames(coach, coach.unit().facts(), "this coach"));
             case "fleet" ->
                 new Value.Inner(new RecordNames(coach, coach.fleet().facts().facts(), "the fleet"));
-            case "phone" -> new Value.Inner(Names.of(phones()));
+            case "phone" -> new Value.Inner(phones());
             case "has" -> new Value.Inner(new FeatureNames(coach));
-            case "count" -> new Value.Inner(Names.of(doors()));
+            case "count" -> new Value.Inner(Names.of(DOORS.keySet(), this::doors));
             case "reckoned" -> new Value.Inner(new ReckonedNames(coach));
             case "back", "procedure", "trouble" -> new Value.Inner(scripts.getOrDefault(name, Names.of(Map.of())));
-            case "any" -> new Value.Inner(Names.of(any()));
-            case "all" -> new Value.Inner(Names.of(everything()));
+            // Whether the coach has a thing of that id or role, for a text that stands there once however many there
+            // are.
+            case "any" ->
+                new Value.Inner(
+                        Names.of(Kinds.names(), kind -> new Value.Inner(new AnyNames(new KindNames(coach, kind)))));
+            case "all" -> new Value.Inner(Names.of(Kinds.names(), this::everything));
             default ->
                 Kinds.named(name)
                         .<Value>map(kind -> new Value.Inner(new KindNames(coach, name)))
@@ -64,50 +73,33 @@ record RootNames(Coach coach, Map<String, Names> scripts) implements Names {
         return ROOTS;
     }
 
-    private Map<String, Value> phones() {
+    private Names phones() {
         Map<String, Value> values = new LinkedHashMap<>();
         for (Phone phone : coach.fleet().phones()) {
             values.put(phone.facts().get(Phone.ID), new Value.Text(phone.facts().get(Phone.NUMBER)));
         }
-        return values;
+        return Names.of(values);
     }
 
-    /**
-     * How many doors of compartments there are on a side; a compartment that goes right through has
-     * two.
-     */
-    private Map<String, Value> doors() {
-        Map<String, Value> values = new LinkedHashMap<>();
-        for (Side side : Side.values()) {
-            long doors = coach.unit().compartments().stream()
-                    .flatMap(compartment -> Stream.concat(
-                            compartment.spot().flatMap(Spot::side).stream(),
-                            compartment.facts().find(Compartment.SECOND_DOOR).stream()))
-                    .filter(side::equals)
-                    .count();
-            values.put("compartments-" + Type.word(side), new Value.Text(Long.toString(doors)));
-        }
-        return values;
+    /** How many doors of compartments there are on a side; a compartment that goes right through has two. */
+    private Value doors(String word) {
+        Side side = DOORS.get(word);
+        long doors = coach.unit().compartments().stream()
+                .flatMap(compartment -> Stream.concat(
+                        compartment.spot().flatMap(Spot::side).stream(),
+                        compartment.facts().find(Compartment.SECOND_DOOR).stream()))
+                .filter(it -> it == side)
+                .count();
+        return new Value.Text(Long.toString(doors));
     }
 
-    /** Whether the coach has a thing of that id or role, for a text that stands there once however many there are. */
-    private Map<String, Value> any() {
-        Map<String, Value> values = new LinkedHashMap<>();
-        for (String kind : Kinds.names()) {
-            values.put(kind, new Value.Inner(new AnyNames(new KindNames(coach, kind))));
-        }
-        return values;
-    }
-
-    private Map<String, Value> everything() {
-        Map<String, Value> values = new LinkedHashMap<>();
-        for (String kind : Kinds.names()) {
-            List<Value> each = coach.walked()
-                    .filter(thing -> thing.kind().equals(kind))
-                    .<Value>map(thing -> new Value.Inner(new ThingNames(coach, thing)))
-                    .toList();
-            values.put(kind, new Value.Many(kind, each));
-        }
-        return values;
+    /** Every thing of a kind in walking order. */
+    private Value everything(String kind) {
+        return new Value.Many(
+                kind,
+                coach.walked()
+                        .filter(thing -> thing.kind().equals(kind))
+                        .<Value>map(thing -> new Value.Inner(new ThingNames(coach, thing)))
+                        .toList());
     }
 }

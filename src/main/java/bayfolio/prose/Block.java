@@ -1,6 +1,8 @@
 package bayfolio.prose;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /** A paragraph, list or table as a writer wrote it. */
@@ -15,8 +17,15 @@ public sealed interface Block {
 
     <R> R accept(Visitor<R> visitor);
 
+    /** Takes all links in it, in reading order. */
+    void links(Consumer<Inline.Link> each);
+
     /** All links in it, in reading order. */
-    Stream<Inline.Link> links();
+    default Stream<Inline.Link> links() {
+        List<Inline.Link> links = new ArrayList<>();
+        links(links::add);
+        return links.stream();
+    }
 
     record Paragraph(List<Inline> text) implements Block {
         public Paragraph {
@@ -29,8 +38,8 @@ public sealed interface Block {
         }
 
         @Override
-        public Stream<Inline.Link> links() {
-            return linksOf(text);
+        public void links(Consumer<Inline.Link> each) {
+            text.forEach(inline -> inline.links(each));
         }
     }
 
@@ -45,8 +54,8 @@ public sealed interface Block {
         }
 
         @Override
-        public Stream<Inline.Link> links() {
-            return items.stream().flatMap(Block::linksOf);
+        public void links(Consumer<Inline.Link> each) {
+            items.forEach(item -> item.forEach(inline -> inline.links(each)));
         }
     }
 
@@ -67,40 +76,9 @@ public sealed interface Block {
         }
 
         @Override
-        public Stream<Inline.Link> links() {
-            return Stream.concat(
-                    head.stream().flatMap(Block::linksOf),
-                    rows.stream().flatMap(List::stream).flatMap(Block::linksOf));
+        public void links(Consumer<Inline.Link> each) {
+            head.forEach(cell -> cell.forEach(inline -> inline.links(each)));
+            rows.forEach(row -> row.forEach(cell -> cell.forEach(inline -> inline.links(each))));
         }
-    }
-
-    static Stream<Inline.Link> linksOf(List<Inline> inlines) {
-        return inlines.stream()
-                .flatMap(inline -> inline.accept(new Inline.Visitor<Stream<Inline.Link>>() {
-                    @Override
-                    public Stream<Inline.Link> text(Inline.Text text) {
-                        return Stream.of();
-                    }
-
-                    @Override
-                    public Stream<Inline.Link> strong(Inline.Strong strong) {
-                        return linksOf(strong.inside());
-                    }
-
-                    @Override
-                    public Stream<Inline.Link> emphasis(Inline.Emphasis emphasis) {
-                        return linksOf(emphasis.inside());
-                    }
-
-                    @Override
-                    public Stream<Inline.Link> code(Inline.Code code) {
-                        return Stream.of();
-                    }
-
-                    @Override
-                    public Stream<Inline.Link> link(Inline.Link link) {
-                        return Stream.of(link);
-                    }
-                }));
     }
 }

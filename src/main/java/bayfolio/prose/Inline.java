@@ -2,7 +2,7 @@ package bayfolio.prose;
 
 import bayfolio.source.Place;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.function.Consumer;
 
 /** A stretch of text within a line. */
 public sealed interface Inline {
@@ -23,8 +23,16 @@ public sealed interface Inline {
     /** The words alone. */
     String plain();
 
+    /** Takes the links in it, itself where it is one. */
+    default void links(Consumer<Link> each) {}
+
     static String plain(List<Inline> inlines) {
-        return inlines.stream().map(Inline::plain).collect(Collectors.joining());
+        if (inlines.size() == 1) {
+            return inlines.get(0).plain();
+        }
+        StringBuilder words = new StringBuilder();
+        inlines.forEach(inline -> words.append(inline.plain()));
+        return words.toString();
     }
 
     record Text(String text) implements Inline {
@@ -50,6 +58,11 @@ public sealed interface Inline {
         }
 
         @Override
+        public void links(Consumer<Link> each) {
+            inside.forEach(inline -> inline.links(each));
+        }
+
+        @Override
         public String plain() {
             return Inline.plain(inside);
         }
@@ -63,6 +76,11 @@ public sealed interface Inline {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.emphasis(this);
+        }
+
+        @Override
+        public void links(Consumer<Link> each) {
+            inside.forEach(inline -> inline.links(each));
         }
 
         @Override
@@ -95,6 +113,11 @@ public sealed interface Inline {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.link(this);
+        }
+
+        @Override
+        public void links(Consumer<Link> each) {
+            each.accept(this);
         }
 
         @Override

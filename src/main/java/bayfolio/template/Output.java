@@ -4,6 +4,7 @@ import bayfolio.source.Place;
 import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What a template printed, with the place that every piece comes from. */
 public final class Output extends Writer {
@@ -13,6 +14,7 @@ public final class Output extends Writer {
     private final Marks marks;
     private final StringBuilder text = new StringBuilder();
     private final List<Piece> pieces = new ArrayList<>();
+    private @Nullable String printed;
 
     /** The template repeats itself without end. */
     static final class TooLong extends RuntimeException {
@@ -47,8 +49,14 @@ public final class Output extends Writer {
     @Override
     public void close() {}
 
+    /** Asked for with every link in it, once all is printed. */
     public String text() {
-        return text.toString();
+        String known = printed;
+        if (known == null || known.length() != text.length()) {
+            known = text.toString();
+            printed = known;
+        }
+        return known;
     }
 
     /**

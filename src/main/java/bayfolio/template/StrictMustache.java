@@ -33,6 +33,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The Mustache engine made strict: names come from {@link Names} only, never by reflection, and one
@@ -208,8 +209,12 @@ final class StrictMustache extends DefaultMustacheFactory {
             return;
         }
         try {
-            StringBuilder safe = new StringBuilder(value.length() + 8);
-            for (char c : LINE_BREAKS.matcher(value).replaceAll(" ").toCharArray()) {
+            String line = value.lines().limit(2).count() > 1
+                    ? LINE_BREAKS.matcher(value).replaceAll(" ")
+                    : value;
+            StringBuilder safe = new StringBuilder(line.length() + 8);
+            for (int i = 0; i < line.length(); i++) {
+                char c = line.charAt(i);
                 if (c < 127 && !Character.isLetterOrDigit(c) && c > ' ') {
                     safe.append('\\');
                 }
@@ -276,8 +281,9 @@ final class StrictMustache extends DefaultMustacheFactory {
             }
             places.put(code, at);
             boolean printed = code instanceof ValueCode;
+            String[] words = name.split("\\.", -1);
             return scopes -> {
-                Value value = named(name, scopes, at);
+                Value value = named(words, scopes, at);
                 return printed ? printed(name, value, scopes, at) : chosen(name, value, scopes, at);
             };
         }
@@ -286,41 +292,48 @@ final class StrictMustache extends DefaultMustacheFactory {
          * The innermost scope that knows the first word of a dotted name decides; the others are
          * not asked further.
          */
-        private Value named(String name, List<Object> scopes, Place at) {
-            String[] words = name.split("\\.", -1);
+        private Value named(String[] words, List<Object> scopes, Place at) {
             for (int i = scopes.size() - 1; i >= 0; i--) {
-                Optional<Names> names = names(scopes.get(i));
-                if (names.isPresent() && !(names.get().find(words[0]) instanceof Value.Unknown)) {
-                    return walk(names.get(), words, scopes, at);
+                Names names = names(scopes.get(i));
+                if (names != null) {
+                    Value value = names.find(words[0]);
+                    if (!(value instanceof Value.Unknown)) {
+                        return walk(value, words, scopes, at);
+                    }
                 }
             }
             Set<String> known = new LinkedHashSet<>();
             for (int i = scopes.size() - 1; i >= 0; i--) {
-                names(scopes.get(i)).ifPresent(names -> known.addAll(names.known()));
+                Names names = names(scopes.get(i));
+                if (names != null) {
+                    known.addAll(names.known());
+                }
             }
             complain(scopes, unknown(at, words[0], known, ""));
             return new Value.Flag(false);
         }
 
-        private Value walk(Names start, String[] words, List<Object> scopes, Place at) {
-            Names names = start;
-            Value value = names.find(words[0]);
+        /** From the value of the first word on. */
+        private Value walk(Value first, String[] words, List<Object> scopes, Place at) {
+            Value value = first;
             for (int i = 1; i < words.length; i++) {
-                String before = String.join(".", List.of(words).subList(0, i));
-                Optional<Names> inner = names(value);
-                if (inner.isEmpty()) {
+                Names names = names(value);
+                if (names == null) {
                     return value instanceof Value.Many || value instanceof Value.Text || value instanceof Value.Flag
-                            ? told(scopes, at, before, value)
+                            ? told(scopes, at, before(words, i), value)
                             : value;
                 }
-                names = inner.get();
                 value = names.find(words[i]);
                 if (value instanceof Value.Unknown) {
-                    complain(scopes, unknown(at, words[i], names.known(), before));
+                    complain(scopes, unknown(at, words[i], names.known(), before(words, i)));
                     return new Value.Flag(false);
                 }
             }
             return value;
+        }
+
+        private static String before(String[] words, int count) {
+            return String.join(".", List.of(words).subList(0, count));
         }
 
         private Value told(List<Object> scopes, Place at, String before, Value value) {
@@ -393,21 +406,21 @@ final class StrictMustache extends DefaultMustacheFactory {
 
         /** A name within a value, its `name` if it has one. */
         private String one(Value value) {
-            Collection<String> known = names(value).map(Names::known).orElse(List.of("name"));
+            Names names = names(value);
+            Collection<String> known = names == null ? List.of("name") : names.known();
             return known.contains("name") ? "name" : known.stream().findFirst().orElse("name");
         }
 
-        private Optional<Names> names(Object scope) {
+        private @Nullable Names names(Object scope) {
             if (scope instanceof Run run) {
-                return Optional.of(run.names);
+                return run.names;
             }
             if (scope instanceof Value.Inner inner) {
-                return Optional.of(inner.names());
+                return inner.names();
             }
-            if (scope instanceof Value.Many many && many.each().size() == 1) {
-                return names(many.each().get(0));
-            }
-            return Optional.empty();
+            return scope instanceof Value.Many many && many.each().size() == 1
+                    ? names(many.each().get(0))
+                    : null;
         }
 
         @Override

@@ -5,7 +5,6 @@ import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Access;
 import bayfolio.procedure.Procedure;
-import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
@@ -26,11 +25,11 @@ public final class OnCallWithoutPhone implements Rule {
 
     private static List<Finding> check(Procedure procedure, Case coach) {
         List<Finding> findings = new ArrayList<>();
-        Stream<Inline.Link> links = Stream.concat(
-                procedure.opening().stream().flatMap(Block::links),
-                procedure.steps().flatMap(step -> step.text().stream()).flatMap(Block::links));
+        List<Inline.Link> links = new ArrayList<>();
+        procedure.opening().forEach(block -> block.links(links::add));
+        procedure.steps().forEach(step -> step.text().forEach(block -> block.links(links::add)));
         boolean phone = false;
-        for (Inline.Link link : links.toList()) {
+        for (Inline.Link link : links) {
             phone |= link.target() instanceof Target.OfPhone;
             if (!phone && link.target() instanceof Target.OfThing target && onCall(target, coach)) {
                 findings.add(Finding.error(

@@ -5,9 +5,10 @@ import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Access;
 import bayfolio.procedure.Procedure;
-import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -24,11 +25,9 @@ public final class StaffPlaceForRenter implements Rule {
     }
 
     private static Stream<Finding> check(Procedure procedure, Case coach) {
-        return procedure
-                .steps()
-                .flatMap(step -> step.text().stream())
-                .flatMap(Block::links)
-                .flatMap(link -> check(link, procedure, coach).stream());
+        List<Inline.Link> links = new ArrayList<>();
+        procedure.steps().forEach(step -> step.text().forEach(block -> block.links(links::add)));
+        return links.stream().flatMap(link -> check(link, procedure, coach).stream());
     }
 
     private static Optional<Finding> check(Inline.Link link, Procedure procedure, Case coach) {

@@ -37,6 +37,7 @@ import bayfolio.model.Tray;
 import bayfolio.model.Weights;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -91,25 +92,23 @@ public final class ImpossibleFigure implements Rule {
 
     @Override
     public Stream<Finding> check(Case coach) {
-        return check(coach.unit(), coach.unit().region());
+        List<Finding> findings = new ArrayList<>();
+        check(coach.unit(), coach.unit().region(), findings);
+        return findings.stream();
     }
 
-    private static Stream<Finding> check(Described record, Region region) {
-        return record.facts().shape().keys().stream()
-                .flatMap(key ->
-                        record.facts().located(key).stream().flatMap(value -> check(record, key, value, region)));
+    private static void check(Described record, Region region, List<Finding> findings) {
+        record.facts().each((key, value) -> check(record, key, value, region, findings));
     }
 
-    private static Stream<Finding> check(Described record, Key<?> key, Located<?> value, Region region) {
+    private static void check(Described record, Key<?> key, Located<?> value, Region region, List<Finding> findings) {
         if (value.value() instanceof Described inner) {
-            return check(inner, region);
+            check(inner, region, findings);
+        } else if (value.value() instanceof List<?> list) {
+            list.forEach(each -> check(record, key, (Located<?>) each, region, findings));
+        } else if (value.value() instanceof Quantity quantity && quantity.value() <= 0 && mustBeMore(key, quantity)) {
+            findings.add(finding(record, key, quantity, value.at(), region));
         }
-        if (value.value() instanceof List<?> list) {
-            return list.stream().flatMap(each -> check(record, key, (Located<?>) each, region));
-        }
-        return value.value() instanceof Quantity quantity && quantity.value() <= 0 && mustBeMore(key, quantity)
-                ? Stream.of(finding(record, key, quantity, value.at(), region))
-                : Stream.empty();
     }
 
     private static boolean mustBeMore(Key<?> key, Quantity quantity) {

@@ -26,7 +26,7 @@ public final class FirstDoThisCycle implements Rule {
         Map<String, List<Inline.Link>> first = new HashMap<>();
         coach.procedures().forEach(procedure -> first.put(procedure.id(), first(procedure)));
         return coach.procedures().stream()
-                .flatMap(procedure -> first(procedure).stream()
+                .flatMap(procedure -> first.getOrDefault(procedure.id(), List.of()).stream()
                         .filter(link -> leads(target(link), procedure.id(), first))
                         .map(link -> Finding.error(
                                         "first-do-this-cycle",
