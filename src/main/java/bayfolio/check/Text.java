@@ -98,7 +98,7 @@ public record Text(
         } else if (type instanceof Type.ListOf<?> list) {
             ((List<?>) value.value())
                     .forEach(it -> value(list.element(), (Located<?>) it, forRenters, american, plate, texts));
-        } else if (type.equals(Type.TEXT)) {
+        } else if (type == Type.TEXT) {
             texts.add(new Text(value.value().toString(), value.at(), forRenters, american, plate, Optional.empty()));
         }
     }

@@ -87,7 +87,7 @@ public final class Filling {
         }
         Filling filling = new Filling(script, output, references, findings);
         if (!output.isEmpty()) {
-            filling.read(references.library().parsed(output.text(), PARSER::parse));
+            filling.read(references.library().parsed(script, output.text(), PARSER::parse));
         }
         return filling.done();
     }

@@ -2,6 +2,7 @@ package bayfolio.procedure;
 
 import bayfolio.model.Feature;
 import bayfolio.model.Unit;
+import bayfolio.source.SourceFile;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -11,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -24,15 +26,15 @@ public final class Library {
                     (Script script) -> script.head().stage())
             .thenComparing(script -> script.head().title());
 
-    /** Of texts that are kept in mind: a few times as many as scripts. */
-    private static final int MOST_KEPT = 2_000;
+    /** Of texts that are kept in mind of each script: as many as a fleet has models. */
+    private static final int MOST_KEPT = 16;
 
     private final List<Script> scripts;
     private final Map<Form, Set<String>> ids;
     // Asked for with every reference; conditions and features would be worked out anew each time.
     private final Map<Unit, Map<String, Script>> applying = new ConcurrentHashMap<>();
-    // Coaches of one model fill most scripts with the same words.
-    private final Map<String, Node> parsed = new ConcurrentHashMap<>();
+    // Coaches of one model fill most scripts with the same words. Compared, not looked up: that takes a hash over each.
+    private final Map<SourceFile, List<Parsed>> parsed = new ConcurrentHashMap<>();
     private final Supplier<Map<Integer, List<Typed>>> runs;
 
     public Library(List<Script> scripts) {
@@ -82,18 +84,22 @@ public final class Library {
         return Character.isLetterOrDigit(letter) || letter == '-' || letter == '\'' || letter == '\u2019';
     }
 
-    /** What a text is in Markdown; the tree is for reading only, as others read it too. */
-    Node parsed(String text, Function<String, Node> parser) {
-        Node known = parsed.get(text);
-        if (known != null) {
-            return known;
+    /** What a filled-in script is in Markdown; the tree is for reading only, as others read it too. */
+    Node parsed(Script script, String text, Function<String, Node> parser) {
+        List<Parsed> known = parsed.computeIfAbsent(script.file(), file -> new CopyOnWriteArrayList<>());
+        for (Parsed each : known) {
+            if (each.text.equals(text)) {
+                return each.node;
+            }
         }
         Node node = parser.apply(text);
-        if (parsed.size() < MOST_KEPT) {
-            parsed.put(text, node);
+        if (known.size() < MOST_KEPT) {
+            known.add(new Parsed(text, node));
         }
         return node;
     }
+
+    private record Parsed(String text, Node node) {}
 
     /** A passage of a script. */
     public record Typed(Script script, Passage passage) {}

@@ -14,9 +14,9 @@ import java.util.regex.Pattern;
  * @param text its lines with list number or quote mark, joined by {@code \n}
  * @param own the writer's own words, each where it stands in the text: marks are blanks, and what is filled in is
  *     {@link #FOREIGN}
- * @param firstLine the line of the file that it begins on
+ * @param at its lines as a whole
  */
-public record Passage(SourceFile file, Part part, String text, String own, int firstLine) {
+public record Passage(Part part, String text, String own, Place at) {
     /** Stands for what is not the writer's own: a value, the name of a thing. */
     public static final char FOREIGN = '\u00B7';
 
@@ -60,7 +60,9 @@ public record Passage(SourceFile file, Part part, String text, String own, int f
                     ? Part.HEADING
                     : hazard ? Part.HAZARD : ended ? Part.ENDING : step ? Part.STEP : steps ? Part.STEP : Part.OPENING;
             String text = String.join("\n", List.of(lines).subList(first, i + 1));
-            passages.add(new Passage(file, part, text, own(text), firstLineOfBody + first));
+            Position start = new Position(firstLineOfBody + first, 1);
+            Position end = new Position(firstLineOfBody + i, 1 + lines[i].codePointCount(0, lines[i].length()));
+            passages.add(new Passage(part, text, own(text), new Place(file, start, end)));
         }
         return passages;
     }
@@ -112,18 +114,17 @@ public record Passage(SourceFile file, Part part, String text, String own, int f
 
     /** The place of a part of the text. */
     public Place at(int from, int to) {
-        return new Place(file, position(from), position(to));
-    }
-
-    public Place at() {
-        return at(0, text.length());
+        return new Place(at.file(), position(from), position(to));
     }
 
     private Position position(int offset) {
-        String before = text.substring(0, offset);
-        int line = (int) before.chars().filter(it -> it == '\n').count();
-        int start = before.lastIndexOf('\n') + 1;
-        return new Position(firstLine + line, 1 + before.codePointCount(start, before.length()));
+        int line = at.line();
+        int start = 0;
+        for (int end = text.indexOf('\n'); end >= 0 && end < offset; end = text.indexOf('\n', start)) {
+            line++;
+            start = end + 1;
+        }
+        return new Position(line, 1 + text.codePointCount(start, offset));
     }
 
     /** Tags of sections and nothing else; such a line prints nothing. */

@@ -12,7 +12,7 @@ public final class Output extends Writer {
     private static final int MOST_CHARACTERS = 5_000_000;
 
     private final Marks marks;
-    private final StringBuilder text = new StringBuilder();
+    private final StringBuilder text;
     private final List<Piece> pieces = new ArrayList<>();
     private @Nullable String printed;
 
@@ -25,6 +25,7 @@ public final class Output extends Writer {
 
     Output(Marks marks) {
         this.marks = marks;
+        this.text = new StringBuilder(marks.marked().length());
     }
 
     @Override
@@ -32,15 +33,18 @@ public final class Output extends Writer {
         if (text.length() + length > MOST_CHARACTERS) {
             throw new TooLong();
         }
-        for (int i = offset; i < offset + length; i++) {
+        int end = offset + length;
+        int from = offset;
+        for (int i = offset; i < end; i++) {
             if (chars[i] == Marks.START) {
+                text.append(chars, from, i - from);
                 // A mark is written in one go with the text after it, never cut in two.
                 pieces.add(new Piece(text.length(), marks.mark(chars[i + 1], chars[i + 2])));
                 i += 2;
-            } else {
-                text.append(chars[i]);
+                from = i + 1;
             }
         }
+        text.append(chars, from, end - from);
     }
 
     @Override

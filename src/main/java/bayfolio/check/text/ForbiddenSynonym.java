@@ -66,11 +66,21 @@ public final class ForbiddenSynonym implements TextRule {
 
     /** Most texts do not, which is told sooner so than by the pattern. */
     private boolean mayHoldOne(String text) {
+        boolean within = false;
         for (int i = 0; i < text.length(); i++) {
-            for (String word : byLetter.getOrDefault(Character.toLowerCase(text.charAt(i)), List.of())) {
-                if (text.regionMatches(true, i, word, 0, word.length())) {
-                    return true;
-                }
+            char letter = text.charAt(i);
+            if (!within && begins(text, i, byLetter.getOrDefault(Character.toLowerCase(letter), List.of()))) {
+                return true;
+            }
+            within = letter >= 'a' && letter <= 'z' || letter >= 'A' && letter <= 'Z';
+        }
+        return false;
+    }
+
+    private static boolean begins(String text, int at, List<String> words) {
+        for (String word : words) {
+            if (text.regionMatches(true, at, word, 0, word.length())) {
+                return true;
             }
         }
         return false;
