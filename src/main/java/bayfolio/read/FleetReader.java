@@ -69,9 +69,9 @@ public final class FleetReader {
         FleetFacts facts = yaml(FLEET, FleetFacts.SHAPE)
                 .orElseGet(() ->
                         new FleetFacts(new Facts(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")), Map.of())));
-        Optional<Roles> roles = yaml(SHARED + "/roles.yaml", Roles.SHAPE);
-        Optional<Words> words = yaml(SHARED + "/words.yaml", Words.SHAPE);
-        Optional<Sources> sources = yaml(SHARED + "/sources.yaml", Sources.SHAPE);
+        Optional<Roles> roles = shared("roles.yaml", Roles.SHAPE);
+        Optional<Words> words = shared("words.yaml", Words.SHAPE);
+        Optional<Sources> sources = shared("sources.yaml", Sources.SHAPE);
         List<Script> scripts = new ArrayList<>(scripts(SHARED, Optional.empty()));
         List<OfACoach> coaches = beside.join();
         coaches.forEach(it -> scripts.addAll(it.scripts));
@@ -104,6 +104,11 @@ public final class FleetReader {
         List<Script> scripts = id.map(it -> scripts(path, Optional.of(it))).orElse(List.of());
         unit.ifPresent(it -> Photos.check(folder, path + "/photos", it, findings::add));
         return new OfACoach(unit, scripts, findings);
+    }
+
+    private <T extends Described> Optional<T> shared(String name, Shape<T> shape) {
+        return folder.text(SHARED + "/" + name, findings::add)
+                .flatMap(file -> Kept.read(file, (it, told) -> yaml(it, shape, told), findings::add));
     }
 
     private <T extends Described> Optional<T> yaml(String path, Shape<T> shape) {
@@ -157,7 +162,10 @@ public final class FleetReader {
 
     private OfAFile script(String path, Optional<String> unit) {
         List<Finding> found = new ArrayList<>();
-        Optional<Script> script = folder.text(path, found::add).flatMap(file -> script(file, unit, found::add));
+        Optional<Script> script = folder.text(path, found::add)
+                .flatMap(file -> unit.isPresent()
+                        ? script(file, unit, found::add)
+                        : Kept.read(file, (it, told) -> script(it, unit, told), found::add));
         return new OfAFile(script, found);
     }
 

@@ -1,0 +1,38 @@
+package bayfolio.read;
+
+import bayfolio.finding.Finding;
+import bayfolio.source.SourceFile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
+
+/**
+ * What files of the shared library said when they were read last, for as long as they say the same: a program that checks
+ * again after an edit need not read all of it anew. Of each path the last is kept.
+ *
+ * @param result all of it immutable
+ */
+record Kept(SourceFile file, Optional<?> result, List<Finding> findings) {
+    private static final Map<String, Kept> BY_PATH = new ConcurrentHashMap<>();
+
+    /**
+     * @param read looks at nothing but the file, whose path tells what it is read as
+     */
+    @SuppressWarnings("unchecked") // a path is always read as one type
+    static <T> Optional<T> read(
+            SourceFile file, BiFunction<SourceFile, Consumer<Finding>, Optional<T>> read, Consumer<Finding> findings) {
+        Kept kept = BY_PATH.get(file.path());
+        if (kept == null || !kept.file.text().equals(file.text())) {
+            List<Finding> told = new ArrayList<>();
+            Optional<T> result = read.apply(file, told::add);
+            kept = new Kept(file, result, List.copyOf(told));
+            BY_PATH.put(file.path(), kept);
+        }
+        kept.findings.forEach(findings);
+        return (Optional<T>) kept.result;
+    }
+}
