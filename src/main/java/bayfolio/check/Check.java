@@ -56,9 +56,21 @@ public record Check(List<Case> cases, Findings findings) {
                 .forEachOrdered(findings::addAll);
         List<TextRule> ofTexts =
                 Rules.OF_A_TEXT.stream().map(rule -> rule.of(fleet)).toList();
-        findings.addAll(Text.each(fleet, library, text -> ofTexts.stream().flatMap(rule -> rule.check(text))));
+        findings.addAll(Text.each(
+                fleet,
+                library,
+                TextRule.class,
+                ofTexts,
+                text -> ofTexts.stream().flatMap(rule -> rule.check(text))));
+        library.scripts().parallelStream()
+                .map(script -> script.once(ScriptRule.class, Rules.OF_A_SCRIPT, Check::ofAScript))
+                .forEachOrdered(findings::addAll);
         Unfilled.check(fleet, library, findings::add);
         return findings;
+    }
+
+    private static List<Finding> ofAScript(Script script) {
+        return Rules.OF_A_SCRIPT.stream().flatMap(rule -> rule.check(script)).toList();
     }
 
     /** One coach with all that is wrong with it. */

@@ -105,15 +105,11 @@ import java.util.stream.Stream;
 
 /** All rules there are. */
 public final class Rules {
-    public static final List<FleetRule> OF_A_FLEET = List.of(
-            new DuplicateId(),
-            new UnknownSource(),
-            new ColorAsOnlyMark(),
-            new HardToRead(),
-            new HazardWithoutWayOut(),
-            new LongStep(),
-            new TwoActionsInAStep(),
-            new ShortFormUnexplained());
+    public static final List<FleetRule> OF_A_FLEET =
+            List.of(new DuplicateId(), new UnknownSource(), new ColorAsOnlyMark(), new ShortFormUnexplained());
+
+    public static final List<ScriptRule> OF_A_SCRIPT =
+            List.of(new HardToRead(), new HazardWithoutWayOut(), new LongStep(), new TwoActionsInAStep());
 
     public static final List<TextRule> OF_A_TEXT = List.of(
             new AddressInText(),
@@ -214,6 +210,6 @@ public final class Rules {
     private Rules() {}
 
     public static Stream<Object> all() {
-        return Stream.of(OF_A_FLEET, OF_A_TEXT, OF_A_COACH).flatMap(List::stream);
+        return Stream.of(OF_A_FLEET, OF_A_SCRIPT, OF_A_TEXT, OF_A_COACH).flatMap(List::stream);
     }
 }

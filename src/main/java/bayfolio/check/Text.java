@@ -42,19 +42,36 @@ public record Text(
     /**
      * All texts of a fleet: its own, those of its coaches, its procedures and its glossary.
      *
+     * @param asker what it finds in a script is kept there, see {@link Script#once}
+     * @param given all that it depends on besides the text
      * @return something of each text, in their order; many are looked at at once
      */
-    public static <T> List<T> each(Fleet fleet, Library library, Function<Text, Stream<T>> of) {
-        return Stream.<Supplier<Stream<Text>>>concat(
+    public static <T> List<T> each(
+            Fleet fleet, Library library, Class<?> asker, Object given, Function<Text, Stream<T>> of) {
+        return Stream.<Supplier<Stream<T>>>concat(
                         Stream.of(
-                                () -> facts(fleet.facts().facts(), true, true),
-                                () -> fleet.words().stream().flatMap(Text::meaning)),
+                                () -> facts(fleet.facts().facts(), true, true).flatMap(of),
+                                () -> fleet.words().stream()
+                                        .flatMap(Text::meaning)
+                                        .flatMap(of)),
                         Stream.concat(
-                                fleet.units().stream().map(unit -> () -> facts(unit.facts(), true, american(unit))),
-                                library.scripts().stream().map(script -> () -> script(script, fleet))))
+                                fleet.units().stream()
+                                        .map(unit -> () -> facts(unit.facts(), true, american(unit))
+                                                .flatMap(of)),
+                                library.scripts().stream().map(script -> () -> {
+                                    boolean american = american(script, fleet);
+                                    return script
+                                            .once(
+                                                    asker,
+                                                    List.of(given, american),
+                                                    it -> script(it, american)
+                                                            .flatMap(of)
+                                                            .toList())
+                                            .stream();
+                                })))
                 .toList()
                 .parallelStream()
-                .flatMap(part -> part.get().flatMap(of))
+                .flatMap(Supplier::get)
                 .toList();
     }
 
@@ -67,12 +84,17 @@ public record Text(
         return unit.facts().find(Unit.REGION).filter(Region.EUROPE::equals).isEmpty();
     }
 
-    private static Stream<Text> script(Script script, Fleet fleet) {
+    /** A shared script is. */
+    private static boolean american(Script script, Fleet fleet) {
+        return script.unit().isEmpty()
+                || fleet.units().stream()
+                        .filter(unit -> unit.facts().find(Unit.ID).equals(script.unit()))
+                        .allMatch(Text::american);
+    }
+
+    private static Stream<Text> script(Script script, boolean american) {
         boolean renters =
                 script.head().facts().has(Head.WHO) && script.head().who().forRenters();
-        boolean american = fleet.units().stream()
-                .filter(unit -> unit.facts().find(Unit.ID).equals(script.unit()))
-                .allMatch(Text::american);
         return Stream.concat(
                 script.head().facts().located(Head.TITLE).stream()
                         .map(it -> new Text(it.value(), it.at(), renters, american, false, Optional.empty())),

@@ -3,9 +3,9 @@ package bayfolio.procedure;
 import bayfolio.model.Feature;
 import bayfolio.model.Unit;
 import bayfolio.source.SourceFile;
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,30 +29,31 @@ public final class Library {
     /** Of texts that are kept in mind of each script: as many as a fleet has models. */
     private static final int MOST_KEPT = 16;
 
+    /** So many bits that few of the runs of a library share one. */
+    private static final int RUNS = 1 << 20;
+
     private final List<Script> scripts;
     private final Map<Form, Set<String>> ids;
     // Asked for with every reference; conditions and features would be worked out anew each time.
     private final Map<Unit, Map<String, Script>> applying = new ConcurrentHashMap<>();
     // Coaches of one model fill most scripts with the same words. Compared, not looked up: that takes a hash over each.
     private final Map<SourceFile, List<Parsed>> parsed = new ConcurrentHashMap<>();
-    private final Supplier<Map<Integer, List<Typed>>> runs;
+    private final Map<Integer, List<Typed>> holding = new ConcurrentHashMap<>();
+    private final Supplier<BitSet> runs;
 
     public Library(List<Script> scripts) {
         this.scripts = List.copyOf(scripts);
         this.ids = scripts.stream()
                 .collect(Collectors.groupingBy(Script::form, Collectors.mapping(Script::id, Collectors.toSet())));
-        this.runs = new Once<>(() -> this.scripts.stream()
-                .flatMap(script -> script.passages().stream().map(passage -> new Typed(script, passage)))
-                .collect(
-                        HashMap::new,
-                        (all, typed) -> runs(typed.passage().own())
-                                .distinct()
-                                .forEach(run -> all.computeIfAbsent(run, it -> new ArrayList<>())
-                                        .add(typed)),
-                        (all, more) -> more.forEach((run, typed) -> all.merge(run, typed, (one, other) -> {
-                            one.addAll(other);
-                            return one;
-                        }))));
+        this.runs = new Once<>(() -> {
+            BitSet runs = new BitSet(RUNS);
+            for (Script script : this.scripts) {
+                for (int run : runs(script)) {
+                    runs.set(run & RUNS - 1);
+                }
+            }
+            return runs;
+        });
     }
 
     /**
@@ -106,7 +107,29 @@ public final class Library {
 
     /** Passages that hold a run of three words, or one with the same number. */
     public List<Typed> holding(int run) {
-        return runs.get().getOrDefault(run, List.of());
+        // Most are held nowhere, which a set of them tells without a look at the scripts.
+        return runs.get().get(run & RUNS - 1) ? holding.computeIfAbsent(run, this::held) : List.of();
+    }
+
+    private List<Typed> held(int run) {
+        return scripts.stream()
+                .filter(script -> Arrays.binarySearch(runs(script), run) >= 0)
+                .flatMap(script -> script.passages().stream()
+                        .filter(passage -> runs(passage.own()).anyMatch(it -> it == run))
+                        .map(passage -> new Typed(script, passage)))
+                .toList();
+    }
+
+    /** Sorted. */
+    private static int[] runs(Script script) {
+        return script.once(
+                Library.class,
+                "",
+                it -> it.passages().stream()
+                        .flatMapToInt(passage -> runs(passage.own()))
+                        .distinct()
+                        .sorted()
+                        .toArray());
     }
 
     /** Whether it is one of those that {@link #of} gives. */

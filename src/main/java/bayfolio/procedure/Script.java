@@ -6,29 +6,46 @@ import bayfolio.model.Unit;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Template;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
-/**
- * A procedure or trouble guide as written, before it is filled in for a coach.
- *
- * @param body the Markdown below the head, with line breaks as {@code \n}
- * @param template the body, compiled once for all coaches
- * @param firstLine the line of the file that the body begins on
- * @param passages of the body, in their order, those in sections that a coach leaves out too
- * @param unit the coach whose folder it is in; empty for a shared one
- */
-public record Script(
-        Form form,
-        Head head,
-        Condition when,
-        SourceFile file,
-        String body,
-        int firstLine,
-        Template template,
-        List<Passage> passages,
-        Optional<String> unit) {
+/** A procedure or trouble guide as written, before it is filled in for a coach. */
+public final class Script {
+    private final Form form;
+    private final Head head;
+    private final Condition when;
+    private final SourceFile file;
+    private final String body;
+    private final int firstLine;
+    private final Template template;
+    private final List<Passage> passages;
+    private final Optional<String> unit;
+    private final Map<Class<?>, Found> found = new ConcurrentHashMap<>();
+
+    private Script(
+            Form form,
+            Head head,
+            Condition when,
+            SourceFile file,
+            String body,
+            int firstLine,
+            Template template,
+            Optional<String> unit) {
+        this.form = form;
+        this.head = head;
+        this.when = when;
+        this.file = file;
+        this.body = body;
+        this.firstLine = firstLine;
+        this.template = template;
+        this.passages = List.copyOf(Passage.of(file, body, firstLine));
+        this.unit = unit;
+    }
+
     /** A malformed body is told here, once, and not again for each coach. */
     public static Script of(
             Form form,
@@ -45,7 +62,63 @@ public record Script(
                 firstLine,
                 Template.Escape.MARKDOWN,
                 complaint -> findings.accept(Filling.finding(complaint)));
-        return new Script(form, head, when, file, body, firstLine, template, Passage.of(file, body, firstLine), unit);
+        return new Script(form, head, when, file, body, firstLine, template, unit);
+    }
+
+    public Form form() {
+        return form;
+    }
+
+    public Head head() {
+        return head;
+    }
+
+    public SourceFile file() {
+        return file;
+    }
+
+    /** The Markdown below the head, with line breaks as {@code \n}. */
+    public String body() {
+        return body;
+    }
+
+    /** The line of the file that the body begins on. */
+    public int firstLine() {
+        return firstLine;
+    }
+
+    /** The body, compiled once for all coaches. */
+    public Template template() {
+        return template;
+    }
+
+    /** Of the body, in their order, those in sections that a coach leaves out too. */
+    public List<Passage> passages() {
+        return passages;
+    }
+
+    /** The coach whose folder it is in; empty for a shared one. */
+    public Optional<String> unit() {
+        return unit;
+    }
+
+    /** What somebody has found in it, and what that depends on besides. */
+    private record Found(Object given, Object result) {}
+
+    /**
+     * What is found in a script does not change while the script stays the same, and shared ones mostly do: found once,
+     * it is kept. Of each asker the last is kept.
+     *
+     * @param given all that the result depends on besides the script
+     */
+    @SuppressWarnings("unchecked") // one asker finds results of one type
+    public <T> T once(Class<?> asker, Object given, Function<Script, T> find) {
+        Found known = found.get(asker);
+        if (known == null || !known.given.equals(given)) {
+            known = new Found(given, find.apply(this));
+            found.put(asker, known);
+        }
+        return (T) known.result;
     }
 
     public String id() {

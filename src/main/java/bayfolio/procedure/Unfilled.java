@@ -233,8 +233,7 @@ public final class Unfilled {
     }
 
     private Declared scripts(Form form) {
-        return Declared.of(
-                List.copyOf(library.ids(form)), it -> Declared.of(ScriptNames.WORDS, inner -> Declared.NONE));
+        return Declared.of(library.ids(form), it -> Declared.of(ScriptNames.WORDS, inner -> Declared.NONE));
     }
 
     private static Declared kind(String name) {

@@ -1,15 +1,12 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.FleetRule;
+import bayfolio.check.ScriptRule;
 import bayfolio.finding.Finding;
-import bayfolio.model.Fleet;
 import bayfolio.procedure.Head;
-import bayfolio.procedure.Library;
 import bayfolio.procedure.Passage;
 import bayfolio.procedure.Script;
 import bayfolio.prose.Readability;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -17,7 +14,7 @@ import java.util.stream.Stream;
  * Flags a procedure whose own words, without the names and values that are filled in, ask for more
  * than six years of school, or run on in long sentences.
  */
-public final class HardToRead implements FleetRule {
+public final class HardToRead implements ScriptRule {
     private static final double HIGHEST_GRADE = 6.0;
 
     /** In words. */
@@ -27,26 +24,21 @@ public final class HardToRead implements FleetRule {
     private static final int FEWEST_WORDS = 100;
 
     @Override
-    public Stream<Finding> check(Fleet fleet, Library library) {
-        return library.scripts().stream().flatMap(script -> check(script).stream());
-    }
-
-    private static Optional<Finding> check(Script script) {
+    public Stream<Finding> check(Script script) {
         Readability text = Readability.of(script.passages().stream()
                 .filter(passage -> passage.part() != Passage.Part.HEADING)
                 .map(Passage::own)
                 .collect(Collectors.joining(". ")));
         if (text.words() < FEWEST_WORDS) {
-            return Optional.empty();
+            return Stream.empty();
         }
         if (text.grade() > HIGHEST_GRADE) {
-            return Optional.of(finding(script, "reads at grade %.1f", text.grade(), HIGHEST_GRADE));
+            return Stream.of(finding(script, "reads at grade %.1f", text.grade(), HIGHEST_GRADE));
         }
         double sentence = (double) text.words() / text.sentences();
         return sentence > LONGEST_SENTENCE
-                ? Optional.of(
-                        finding(script, "has %.1f words in a sentence on the average", sentence, LONGEST_SENTENCE))
-                : Optional.empty();
+                ? Stream.of(finding(script, "has %.1f words in a sentence on the average", sentence, LONGEST_SENTENCE))
+                : Stream.empty();
     }
 
     private static Finding finding(Script script, String what, double figure, double most) {

@@ -1,10 +1,9 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.FleetRule;
+import bayfolio.check.ScriptRule;
 import bayfolio.finding.Finding;
-import bayfolio.model.Fleet;
-import bayfolio.procedure.Library;
 import bayfolio.procedure.Passage;
+import bayfolio.procedure.Script;
 import bayfolio.prose.Readability;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -13,13 +12,12 @@ import java.util.stream.Stream;
  * Flags a hazard of one sentence: it cannot say what the danger is, what it does and how to keep
  * out of it.
  */
-public final class HazardWithoutWayOut implements FleetRule {
+public final class HazardWithoutWayOut implements ScriptRule {
     private static final Pattern SIGNAL = Pattern.compile("^\\s*>\\s*\\**(?:DANGER|WARNING|CAUTION|NOTICE)\\b");
 
     @Override
-    public Stream<Finding> check(Fleet fleet, Library library) {
-        return library.scripts().stream()
-                .flatMap(script -> script.passages().stream())
+    public Stream<Finding> check(Script script) {
+        return script.passages().stream()
                 .filter(passage -> passage.part() == Passage.Part.HAZARD)
                 .filter(passage -> SIGNAL.matcher(passage.text()).find())
                 .filter(passage -> Readability.of(passage.own()).sentences() < 2)

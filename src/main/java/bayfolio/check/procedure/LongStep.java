@@ -1,25 +1,23 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.FleetRule;
+import bayfolio.check.ScriptRule;
 import bayfolio.finding.Finding;
-import bayfolio.model.Fleet;
-import bayfolio.procedure.Library;
 import bayfolio.procedure.Passage;
+import bayfolio.procedure.Script;
 import bayfolio.prose.Readability;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Flags a step of more than twenty words, not counting the names and values that are filled in. */
-public final class LongStep implements FleetRule {
+public final class LongStep implements ScriptRule {
     private static final int MOST = 20;
 
     /** Points are marked off by blanks where their hyphens stood. */
     private static final Pattern POINT = Pattern.compile("\\n(?= {4,})");
 
     @Override
-    public Stream<Finding> check(Fleet fleet, Library library) {
-        return library.scripts().stream()
-                .flatMap(script -> script.passages().stream())
+    public Stream<Finding> check(Script script) {
+        return script.passages().stream()
                 .filter(passage -> passage.part() == Passage.Part.STEP)
                 .filter(passage -> passage.own().length() > 2 * MOST)
                 .filter(passage -> words(passage) > MOST)

@@ -1,10 +1,9 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.FleetRule;
+import bayfolio.check.ScriptRule;
 import bayfolio.finding.Finding;
-import bayfolio.model.Fleet;
-import bayfolio.procedure.Library;
 import bayfolio.procedure.Passage;
+import bayfolio.procedure.Script;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -16,7 +15,7 @@ import java.util.stream.Stream;
  * sentences that each begin with a verb of their own. What goes on until something happens, and what
  * is to be done only if or when, is no second action.
  */
-public final class TwoActionsInAStep implements FleetRule {
+public final class TwoActionsInAStep implements ScriptRule {
     private static final String VERB = "(add|apply|bring|call|charge|choose|clean|close|connect|count|disconnect|drain"
             + "|drive|empty|fill|find|flush|free|go|hang|insert|lay|lift|light|lock|look|lower|move|open|park|plug|pour"
             + "|press|pull|push|put|raise|read|release|remove|rinse|roll|screw|set|shut|slide|start|stow|switch|take"
@@ -36,9 +35,8 @@ public final class TwoActionsInAStep implements FleetRule {
     private static final Pattern CONDITION = Pattern.compile("\\b(?:if|when|unless)\\b");
 
     @Override
-    public Stream<Finding> check(Fleet fleet, Library library) {
-        return library.scripts().stream()
-                .flatMap(script -> script.passages().stream())
+    public Stream<Finding> check(Script script) {
+        return script.passages().stream()
                 .filter(passage -> passage.part() == Passage.Part.STEP)
                 .flatMap(passage -> check(passage).stream());
     }

@@ -95,6 +95,17 @@ public final class ForbiddenSynonym implements TextRule {
                 .collect(Collectors.joining());
     }
 
+    /** Equal ones find the same. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ForbiddenSynonym rule && rule.instead.equals(instead);
+    }
+
+    @Override
+    public int hashCode() {
+        return instead.hashCode();
+    }
+
     private Finding finding(Text text, MatchResult part) {
         String word = Objects.requireNonNull(instead.get(part.group().toLowerCase(Locale.ROOT)));
         return Finding.warning(

@@ -42,6 +42,8 @@ public final class ShortFormUnexplained implements FleetRule {
         List<Short> unexplained = Text.each(
                 fleet,
                 library,
+                Short.class,
+                explained,
                 text -> text.forRenters() && !text.plate() && mayHoldOne(text.own())
                         ? SHORT.matcher(own(text))
                                 .results()
@@ -56,6 +58,8 @@ public final class ShortFormUnexplained implements FleetRule {
         Set<String> known = Set.copyOf(Text.each(
                 fleet,
                 library,
+                ShortFormUnexplained.class,
+                asked,
                 text -> Stream.concat(
                         words(text.own(), asked).stream(),
                         text.plate() ? capitals(text.own()).filter(asked::contains) : Stream.empty())));
