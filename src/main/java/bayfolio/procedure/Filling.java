@@ -5,7 +5,6 @@ import bayfolio.model.Coach;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.source.Place;
-import bayfolio.source.SourceFile;
 import bayfolio.template.Complaint;
 import bayfolio.template.Names;
 import bayfolio.template.Output;
@@ -176,17 +175,25 @@ public final class Filling {
      * every edition.
      */
     private String stepId(Place at) {
-        SourceFile file = at.file();
-        String line = file.line(at.line());
-        String untagged = line.contains("{{") ? TAG.matcher(line).replaceAll(" ") : line;
-        String unnumbered = untagged.substring(afterNumber(untagged));
-        String id =
-                firstWords(unnumbered.contains("](") ? LINK.matcher(unnumbered).replaceAll("$1 $2") : unnumbered);
+        String id = script.once(Filling.class, "", Filling::lineIds)[at.line() - 1];
         String free = id.isEmpty() ? "step" : id;
         for (int i = 2; !stepIds.add(free); i++) {
             free = id + "-" + i;
         }
         return free;
+    }
+
+    /** What the id of a step would be, for each line of the script's file: many coaches ask for the same. */
+    private static String[] lineIds(Script script) {
+        String[] ids = new String[script.file().lineCount()];
+        for (int i = 0; i < ids.length; i++) {
+            String line = script.file().line(i + 1);
+            String untagged = line.contains("{{") ? TAG.matcher(line).replaceAll(" ") : line;
+            String unnumbered = untagged.substring(afterNumber(untagged));
+            ids[i] = firstWords(
+                    unnumbered.contains("](") ? LINK.matcher(unnumbered).replaceAll("$1 $2") : unnumbered);
+        }
+        return ids;
     }
 
     /** Where the text begins behind the number that a list item begins with, if it does. */

@@ -9,6 +9,7 @@ import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -18,12 +19,14 @@ import java.util.stream.Stream;
 public final class OnCallWithoutPhone implements Rule {
     @Override
     public Stream<Finding> check(Case coach) {
+        Set<Target> places = Reach.all(Access.ON_CALL, coach.coach());
         return coach.procedures().stream()
                 .filter(procedure -> procedure.head().who().forRenters())
-                .flatMap(procedure -> check(procedure, coach).stream());
+                .filter(procedure -> procedure.links().anyMatch(link -> places.contains(link.target())))
+                .flatMap(procedure -> check(procedure, places).stream());
     }
 
-    private static List<Finding> check(Procedure procedure, Case coach) {
+    private static List<Finding> check(Procedure procedure, Set<Target> places) {
         List<Finding> findings = new ArrayList<>();
         List<Inline.Link> links = new ArrayList<>();
         procedure.opening().forEach(block -> block.links(links::add));
@@ -31,7 +34,7 @@ public final class OnCallWithoutPhone implements Rule {
         boolean phone = false;
         for (Inline.Link link : links) {
             phone |= link.target() instanceof Target.OfPhone;
-            if (!phone && link.target() instanceof Target.OfThing target && onCall(target, coach)) {
+            if (!phone && link.target() instanceof Target.OfThing target && places.contains(target)) {
                 findings.add(Finding.error(
                                 "on-call-without-phone",
                                 link.at(),
@@ -46,13 +49,5 @@ public final class OnCallWithoutPhone implements Rule {
             }
         }
         return findings;
-    }
-
-    private static boolean onCall(Target.OfThing target, Case coach) {
-        return coach.coach()
-                .thing(target.kind(), target.id())
-                .map(thing -> Reach.of(thing, coach.coach()))
-                .filter(reach -> reach.access() == Access.ON_CALL && !reach.emergency())
-                .isPresent();
     }
 }

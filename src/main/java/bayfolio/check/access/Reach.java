@@ -4,7 +4,10 @@ import bayfolio.fact.Type;
 import bayfolio.model.Access;
 import bayfolio.model.Coach;
 import bayfolio.model.Thing;
+import bayfolio.prose.Target;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Who can come at a thing: by its own access and by that of the compartment that it is in, the
@@ -17,6 +20,17 @@ record Reach(Access access, boolean emergency) {
         boolean emergency = thing.facts().find("emergency", Boolean.class).orElse(false)
                 || coach.around(thing).filter(it -> it.emergency()).isPresent();
         return new Reach(around.filter(it -> it.compareTo(own) > 0).orElse(own), emergency);
+    }
+
+    /** Things that only those of an access come at, and that are not for an emergency. */
+    static Set<Target> all(Access access, Coach coach) {
+        return coach.things()
+                .filter(thing -> {
+                    Reach reach = of(thing, coach);
+                    return reach.access == access && !reach.emergency;
+                })
+                .map(thing -> new Target.OfThing(thing.kind(), thing.id()))
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     String word() {

@@ -5,11 +5,10 @@ import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Access;
 import bayfolio.procedure.Procedure;
+import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -19,35 +18,33 @@ import java.util.stream.Stream;
 public final class StaffPlaceForRenter implements Rule {
     @Override
     public Stream<Finding> check(Case coach) {
+        Set<Target> places = Reach.all(Access.STAFF, coach.coach());
         return coach.procedures().stream()
                 .filter(procedure -> procedure.head().who().forRenters())
-                .flatMap(procedure -> check(procedure, coach));
+                .filter(procedure -> procedure.links().anyMatch(link -> places.contains(link.target())))
+                .flatMap(procedure -> check(procedure, places));
     }
 
-    private static Stream<Finding> check(Procedure procedure, Case coach) {
-        List<Inline.Link> links = new ArrayList<>();
-        procedure.steps().forEach(step -> step.text().forEach(block -> block.links(links::add)));
-        return links.stream().flatMap(link -> check(link, procedure, coach).stream());
+    private static Stream<Finding> check(Procedure procedure, Set<Target> places) {
+        return procedure
+                .steps()
+                .flatMap(step -> step.text().stream())
+                .flatMap(Block::links)
+                .filter(link -> places.contains(link.target()))
+                .map(link -> finding(link, (Target.OfThing) link.target(), procedure));
     }
 
-    private static Optional<Finding> check(Inline.Link link, Procedure procedure, Case coach) {
-        if (!(link.target() instanceof Target.OfThing target)) {
-            return Optional.empty();
-        }
-        return coach.coach()
-                .thing(target.kind(), target.id())
-                .map(thing -> Reach.of(thing, coach.coach()))
-                .filter(reach -> reach.access() == Access.STAFF && !reach.emergency())
-                .map(reach -> Finding.error(
-                                "staff-place-for-renter",
-                                link.at(),
-                                "procedure `"
-                                        + procedure.id()
-                                        + "` sends the renter to "
-                                        + target.kind()
-                                        + " `"
-                                        + target.id()
-                                        + "`, which is for staff")
-                        .mend("Take the step out, or correct the access of the " + target.kind() + "."));
+    private static Finding finding(Inline.Link link, Target.OfThing target, Procedure procedure) {
+        return Finding.error(
+                        "staff-place-for-renter",
+                        link.at(),
+                        "procedure `"
+                                + procedure.id()
+                                + "` sends the renter to "
+                                + target.kind()
+                                + " `"
+                                + target.id()
+                                + "`, which is for staff")
+                .mend("Take the step out, or correct the access of the " + target.kind() + ".");
     }
 }

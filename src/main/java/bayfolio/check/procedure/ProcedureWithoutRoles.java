@@ -5,7 +5,6 @@ import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.Kinds;
-import bayfolio.model.Role;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Script;
@@ -15,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -44,8 +44,7 @@ public final class ProcedureWithoutRoles implements Rule {
             return Optional.empty();
         }
         Optional<Script> script = coach.library().named(coach.unit(), procedure.id());
-        Set<String> roles =
-                script.map(it -> roles(it.body(), coach.coach().fleet())).orElse(Set.of());
+        Set<String> roles = script.map(it -> roles(it, coach.coach().fleet())).orElse(Set.of());
         boolean none = !roles.isEmpty()
                 && coach.coach()
                         .things()
@@ -62,17 +61,27 @@ public final class ProcedureWithoutRoles implements Rule {
                 : Optional.empty();
     }
 
-    private static Set<String> roles(String body, Fleet fleet) {
+    private static Set<String> roles(Script script, Fleet fleet) {
         Set<String> roles = new TreeSet<>();
-        Matcher named = NAMED.matcher(outsideSections(body));
-        while (named.find()) {
-            Optional<Role> role = fleet.role(named.group(2));
-            if (Kinds.named(named.group(1)).isPresent()
-                    && role.filter(it -> it.kind().equals(named.group(1))).isPresent()) {
-                roles.add(named.group(2));
+        for (Named named : script.once(ProcedureWithoutRoles.class, "", ProcedureWithoutRoles::named)) {
+            if (fleet.role(named.name)
+                    .filter(role -> role.kind().equals(named.kind))
+                    .isPresent()) {
+                roles.add(named.name);
             }
         }
         return roles;
+    }
+
+    /** What a script names that may be a role. */
+    private record Named(String kind, String name) {}
+
+    private static Set<Named> named(Script script) {
+        return NAMED.matcher(outsideSections(script.body()))
+                .results()
+                .map(match -> new Named(match.group(1), match.group(2)))
+                .filter(named -> Kinds.named(named.kind).isPresent())
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     private static String outsideSections(String body) {

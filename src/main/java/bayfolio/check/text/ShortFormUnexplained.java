@@ -11,7 +11,6 @@ import bayfolio.procedure.Library;
 import bayfolio.procedure.Passage;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -110,10 +109,11 @@ public final class ShortFormUnexplained implements FleetRule {
                 if (length >= 2 && length <= LONGEST && Character.isLowerCase(text.charAt(start + 1))) {
                     int first = Character.toUpperCase(text.charAt(start)) - 'A';
                     if (first >= 0 && first < LETTERS && mayBe[length * LETTERS + first]) {
-                        String word = text.substring(start, i).toUpperCase(Locale.ROOT);
-                        if (asked.contains(word)) {
-                            found.add(word);
-                        }
+                        int from = start;
+                        asked.stream()
+                                .filter(word ->
+                                        word.length() == length && text.regionMatches(true, from, word, 0, length))
+                                .forEach(found::add);
                     }
                 }
                 start = i + 1;
