@@ -38,8 +38,15 @@ public final class Walk {
      * description.
      */
     public <T extends Thing> List<T> order(List<T> things) {
-        return things.stream().sorted(Comparator.comparingDouble(this::met)).toList();
+        return things.stream()
+                .map(thing -> new Met<>(thing, met(thing)))
+                .sorted(Comparator.comparingDouble(Met::at))
+                .map(Met::thing)
+                .toList();
     }
+
+    /** Told once of each thing, and not with each comparison. */
+    private record Met<T>(T thing, double at) {}
 
     private double met(Thing thing) {
         Optional<Integer> turn = thing instanceof Slide slide ? slide.facts().find(Slide.ORDER) : Optional.empty();
