@@ -1,7 +1,6 @@
 package bayfolio;
 
 import bayfolio.check.Check;
-import bayfolio.model.Fleet;
 import bayfolio.publish.Publisher;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
@@ -18,7 +17,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** A fleet folder as the tests use it: read, checked, published; first of all the demo fleet. */
-public record DemoFleet(Path root, Fleet fleet, Check check) {
+public record DemoFleet(Path root, Check check) {
     /** Small enough to be published once for each test. */
     public static final Path SMALL = Path.of("src/test/resources/golden/small-clean/fleet");
 
@@ -41,7 +40,6 @@ public record DemoFleet(Path root, Fleet fleet, Check check) {
         FleetReader.Reading reading = FleetReader.read(new Folder(root));
         return new DemoFleet(
                 root,
-                reading.fleet(),
                 Check.of(
                         reading.fleet(),
                         reading.library(),
@@ -52,7 +50,7 @@ public record DemoFleet(Path root, Fleet fleet, Check check) {
     /** Publishes some coaches of it, or all, in the built-in theme or what lies over that. */
     public void publish(Path out, String... units) throws Exception {
         Theme theme = Theme.load(root, Theme.BUILT_IN);
-        Publisher.publish(check, fleet, root, theme, theme.words("en-US"), List.of(units), out);
+        Publisher.publish(check, root, theme, theme.words("en-US"), List.of(units), out);
     }
 
     /** The public root of the demo fleet of this repository, published once for all tests. */

@@ -14,16 +14,17 @@ import bayfolio.procedure.Unfilled;
 import bayfolio.prose.ScreenWords;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
  * All that is known to be wrong with a fleet, told in one run.
  *
- * @param cases the coaches that could be read, each with its procedures filled in
+ * @param units the coaches that could be read
  */
-public record Check(List<Case> cases, Findings findings) {
+public record Check(Fleet fleet, Library library, List<Unit> units, Findings findings) {
     public Check {
-        cases = List.copyOf(cases);
+        units = List.copyOf(units);
     }
 
     /**
@@ -37,11 +38,15 @@ public record Check(List<Case> cases, Findings findings) {
         // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet. Where
         // there are few, what one coach takes is shared out; both at once, threads would wait for each other.
         boolean many = whole.size() >= Runtime.getRuntime().availableProcessors();
-        List<Seen> seen = stream(whole, many)
+        stream(whole, many)
                 .map(unit -> look(new Coach(fleet, unit), library, screen, !many))
-                .toList();
-        seen.forEach(it -> findings.addAll(it.findings));
-        return new Check(seen.stream().map(Seen::coach).toList(), Findings.of(Acceptances.applied(findings, fleet)));
+                .forEachOrdered(findings::addAll);
+        return new Check(fleet, library, whole, Findings.of(Acceptances.applied(findings, fleet)));
+    }
+
+    /** A coach with its procedures; filled in anew, as those of a thousand coaches are not kept. */
+    public Case of(Unit unit, ScreenWords screen) {
+        return filled(new Coach(fleet, unit), library, screen, false, finding -> {});
     }
 
     private static <T> Stream<T> stream(List<T> all, boolean sideBySide) {
@@ -73,22 +78,24 @@ public record Check(List<Case> cases, Findings findings) {
         return Rules.OF_A_SCRIPT.stream().flatMap(rule -> rule.check(script)).toList();
     }
 
-    /** One coach with all that is wrong with it. */
-    private record Seen(Case coach, List<Finding> findings) {}
-
-    private static Seen look(Coach coach, Library library, ScreenWords screen, boolean sideBySide) {
+    /** All that is wrong with one coach. */
+    private static List<Finding> look(Coach coach, Library library, ScreenWords screen, boolean sideBySide) {
+        String unit = coach.unit().id();
         List<Finding> findings = new ArrayList<>();
+        Case filled = filled(coach, library, screen, sideBySide, finding -> findings.add(finding.on(unit)));
+        stream(Rules.OF_A_COACH, sideBySide)
+                .map(rule -> rule.check(filled).toList())
+                .forEachOrdered(told -> told.forEach(finding -> findings.add(finding.on(unit))));
+        return findings;
+    }
+
+    private static Case filled(
+            Coach coach, Library library, ScreenWords screen, boolean sideBySide, Consumer<Finding> findings) {
         List<Filled> all = stream(library.of(coach.unit(), coach.features()), sideBySide)
                 .map(script -> filled(script, coach, library, screen))
                 .toList();
-        all.forEach(it -> findings.addAll(it.findings));
-        Case filled =
-                new Case(coach, library, all.stream().map(Filled::procedure).toList());
-        stream(Rules.OF_A_COACH, sideBySide)
-                .map(rule -> rule.check(filled).toList())
-                .forEachOrdered(told -> told.forEach(
-                        finding -> findings.add(finding.on(coach.unit().id()))));
-        return new Seen(filled, findings);
+        all.forEach(it -> it.findings.forEach(findings));
+        return new Case(coach, library, all.stream().map(Filled::procedure).toList());
     }
 
     /** One procedure with what could not be filled in. */
@@ -98,11 +105,6 @@ public record Check(List<Case> cases, Findings findings) {
         References references =
                 new References(coach, library, screen, !script.head().who().forRenters());
         List<Finding> findings = new ArrayList<>();
-        Procedure procedure = Filling.fill(
-                script,
-                coach,
-                references,
-                finding -> findings.add(finding.on(coach.unit().id())));
-        return new Filled(procedure, findings);
+        return new Filled(Filling.fill(script, coach, references, findings::add), findings);
     }
 }

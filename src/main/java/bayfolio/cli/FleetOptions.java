@@ -3,7 +3,6 @@ package bayfolio.cli;
 import bayfolio.check.Check;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
-import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.prose.ScreenWords;
 import bayfolio.read.FleetReader;
@@ -50,15 +49,12 @@ final class FleetOptions {
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
     private CommandSpec spec;
 
-    /** A fleet with all that is wrong with it. */
-    record Checked(Fleet fleet, Check check) {}
-
     Theme theme() throws IOException, UnknownThemeException {
         return Theme.load(root, theme);
     }
 
     /** Reads and checks the whole fleet, since coaches share procedures. */
-    Checked check(Theme loaded) throws IOException {
+    Check check(Theme loaded) throws IOException {
         FleetReader.Reading reading = FleetReader.read(new Folder(root));
         ScreenWords screen = loaded.words("en-US");
         // A coach is known by its folder, even while its description is broken.
@@ -75,7 +71,7 @@ final class FleetOptions {
                                 + ".");
             }
         }
-        return new Checked(reading.fleet(), Check.of(reading.fleet(), reading.library(), screen, reading.findings()));
+        return Check.of(reading.fleet(), reading.library(), screen, reading.findings());
     }
 
     /** Findings for people, with a summary below; nothing where nothing was found. */

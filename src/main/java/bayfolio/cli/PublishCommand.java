@@ -45,8 +45,7 @@ final class PublishCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Theme theme = fleet.theme();
-        FleetOptions.Checked checked = fleet.check(theme);
-        Check check = checked.check();
+        Check check = fleet.check(theme);
         Findings findings = check.findings();
         PrintWriter err = spec.commandLine().getErr();
         err.print(fleet.report(findings));
@@ -55,8 +54,7 @@ final class PublishCommand implements Callable<Integer> {
             return 1;
         }
         Path folder = out.orElse(fleet.root.resolve("site-out"));
-        Set<String> files =
-                Publisher.publish(check, checked.fleet(), fleet.root, theme, theme.words("en-US"), fleet.units, folder);
+        Set<String> files = Publisher.publish(check, fleet.root, theme, theme.words("en-US"), fleet.units, folder);
         long pages = files.stream().filter(file -> file.endsWith(".html")).count();
         spec.commandLine()
                 .getOut()

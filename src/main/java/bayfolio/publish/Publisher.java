@@ -4,8 +4,8 @@ import bayfolio.check.Case;
 import bayfolio.check.Check;
 import bayfolio.compose.Composer;
 import bayfolio.handbook.Copy;
-import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
+import bayfolio.model.Unit;
 import bayfolio.prose.ScreenWords;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.Pictures;
@@ -35,27 +35,27 @@ public final class Publisher {
      * @throws PublishException in one sentence, when something is wrong; nothing was changed then
      */
     public static Set<String> publish(
-            Check check, Fleet fleet, Path root, Theme theme, ScreenWords screen, List<String> units, Path out)
+            Check check, Path root, Theme theme, ScreenWords screen, List<String> units, Path out)
             throws IOException, PublishException {
         OutputFolder web = new OutputFolder(out, "web");
         OutputFolder staff = new OutputFolder(out, "staff");
         Map<String, byte[]> webBefore = web.published();
         Map<String, byte[]> staffBefore = staff.published();
-        List<Case> chosen = check.cases().stream()
-                .filter(coach -> units.isEmpty() || units.contains(coach.unit().id()))
-                .toList();
+        Map<String, Case> chosen = check.units().stream()
+                .filter(unit -> units.isEmpty() || units.contains(unit.id()))
+                .collect(Collectors.toMap(Unit::id, unit -> check.of(unit, screen)));
         WebSite site = new WebSite(theme, screen);
         refuse(
                 "The theme is wrong",
                 site.complaints().stream().map(Publisher::sentence).toList());
-        Copies copies = new Copies(check.cases(), chosen, fleet, root, site, screen);
+        Copies copies = new Copies(check, chosen, root, site, screen);
         Map<String, byte[]> forRenters = copies.of(Copy.RENTERS, webBefore);
         Map<String, byte[]> forStaff = copies.of(Copy.STAFF, staffBefore);
         refuse(
                 "The theme is wrong",
                 site.complaints().stream().map(Publisher::sentence).toList());
         Set<String> secret = new HashSet<>();
-        chosen.forEach(coach -> secret.addAll(StaffTexts.of(coach)));
+        chosen.values().forEach(coach -> secret.addAll(StaffTexts.of(coach)));
         refuse("The rendered site is wrong", Audit.of(forRenters, secret));
         refuse("The rendered staff copy is wrong", Audit.of(forStaff, Set.of()));
         staff.swapIn(forStaff);
@@ -66,20 +66,19 @@ public final class Publisher {
     /**
      * The files of either copy.
      *
-     * @param all the coaches of the fleet
-     * @param chosen those to be made anew
+     * @param check of the whole fleet
+     * @param chosen the coaches to be made anew, by their ids
      */
-    private record Copies(List<Case> all, List<Case> chosen, Fleet fleet, Path root, WebSite site, ScreenWords screen) {
+    private record Copies(Check check, Map<String, Case> chosen, Path root, WebSite site, ScreenWords screen) {
         /** @param before what was published last; of it stays what is not made anew */
         Map<String, byte[]> of(Copy copy, Map<String, byte[]> before) throws IOException {
             Map<String, byte[]> files = new TreeMap<>();
             List<WebSite.Entry> coaches = new ArrayList<>();
-            for (Case coach : all) {
-                String unit = coach.unit().id();
-                if (chosen.contains(coach)) {
-                    files.putAll(site.pages(Composer.compose(coach, screen, copy)));
-                    files.putAll(Pictures.of(
-                            coach.unit(), root.resolve(coach.unit().folder()).resolve("photos"), copy));
+            for (Unit each : check.units()) {
+                String unit = each.id();
+                if (chosen.containsKey(unit)) {
+                    files.putAll(site.pages(Composer.compose(chosen.get(unit), screen, copy)));
+                    files.putAll(Pictures.of(each, root.resolve(each.folder()).resolve("photos"), copy));
                 } else if (before.containsKey(unit + "/index.html")) {
                     before.forEach((path, bytes) -> {
                         if (path.startsWith(unit + "/")) {
@@ -89,11 +88,11 @@ public final class Publisher {
                 } else {
                     continue;
                 }
-                coaches.add(new WebSite.Entry(unit, coach.unit().name()));
+                coaches.add(new WebSite.Entry(unit, each.name()));
             }
             files.putAll(site.shared(
-                    fleet.name(),
-                    fleet.facts().facts().all(FleetFacts.LANGUAGES).get(0),
+                    check.fleet().name(),
+                    check.fleet().facts().facts().all(FleetFacts.LANGUAGES).get(0),
                     coaches));
             return files;
         }

@@ -44,7 +44,7 @@ class CalculatorsTest {
 
     @BeforeAll
     static void open(@TempDir Path profile) throws Exception {
-        fleet = DemoFleet.of(Path.of("")).fleet();
+        fleet = DemoFleet.of(Path.of("")).check().fleet();
         browser = Browser.open(profile);
     }
 
