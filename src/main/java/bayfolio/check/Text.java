@@ -2,6 +2,7 @@ package bayfolio.check;
 
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
+import bayfolio.fact.Key;
 import bayfolio.fact.Type;
 import bayfolio.model.Fleet;
 import bayfolio.model.Note;
@@ -20,7 +21,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.regex.MatchResult;
 import java.util.stream.Stream;
 
@@ -48,30 +48,34 @@ public record Text(
      */
     public static <T> List<T> each(
             Fleet fleet, Library library, Class<?> asker, Object given, Function<Text, Stream<T>> of) {
-        return Stream.<Supplier<Stream<T>>>concat(
-                        Stream.of(
-                                () -> facts(fleet.facts().facts(), true, true).flatMap(of),
-                                () -> fleet.words().stream()
-                                        .flatMap(Text::meaning)
-                                        .flatMap(of)),
-                        Stream.concat(
-                                fleet.units().stream()
-                                        .map(unit -> () -> facts(unit.facts(), true, american(unit))
-                                                .flatMap(of)),
-                                library.scripts().stream().map(script -> () -> {
-                                    boolean american = american(script, fleet);
-                                    return script
-                                            .once(
-                                                    asker,
-                                                    List.of(given, american),
-                                                    it -> script(it, american)
-                                                            .flatMap(of)
-                                                            .toList())
-                                            .stream();
-                                })))
-                .toList()
-                .parallelStream()
-                .flatMap(Supplier::get)
+        return Stream.concat(
+                        ofFacts(fleet).parallel().flatMap(of).toList().stream(),
+                        ofScripts(fleet, library, asker, given, of).stream())
+                .toList();
+    }
+
+    /** The fleet's own texts, its glossary and those of its coaches, one coach after the other as they are asked for. */
+    public static Stream<Text> ofFacts(Fleet fleet) {
+        return Stream.concat(
+                Stream.concat(
+                        facts(fleet.facts().facts(), true).stream(),
+                        fleet.words().stream().flatMap(Text::meaning)),
+                fleet.units().stream().flatMap(unit -> facts(unit.facts(), american(unit)).stream()));
+    }
+
+    /** As {@link #each}, of the texts in procedures, trouble guides and stage pages. */
+    public static <T> List<T> ofScripts(
+            Fleet fleet, Library library, Class<?> asker, Object given, Function<Text, Stream<T>> of) {
+        return library.scripts().parallelStream()
+                .flatMap(script -> {
+                    boolean american = american(script, fleet);
+                    return script
+                            .once(
+                                    asker,
+                                    List.of(given, american),
+                                    it -> script(it, american).flatMap(of).toList())
+                            .stream();
+                })
                 .toList();
     }
 
@@ -102,26 +106,26 @@ public record Text(
                         .map(it -> new Text(it.own(), it.at(), renters, american, false, Optional.of(it))));
     }
 
-    private static Stream<Text> facts(Facts facts, boolean forRenters, boolean american) {
+    private static List<Text> facts(Facts facts, boolean american) {
         List<Text> texts = new ArrayList<>();
-        facts(facts, forRenters, american, texts);
-        return texts.stream();
+        facts(facts, true, american, texts);
+        return texts;
     }
 
     private static void facts(Facts facts, boolean forRenters, boolean american, List<Text> texts) {
-        facts.each((key, value) ->
-                value(key.type(), value, forRenters && !key.forStaff(), american, PLATES.contains(key.name()), texts));
+        facts.each((key, value) -> value(key, key.type(), value, forRenters && !key.forStaff(), american, texts));
     }
 
     private static void value(
-            Type<?> type, Located<?> value, boolean forRenters, boolean american, boolean plate, List<Text> texts) {
-        if (value.value() instanceof Described record) {
+            Key<?> key, Type<?> type, Located<?> value, boolean forRenters, boolean american, List<Text> texts) {
+        if (type == Type.TEXT) {
+            boolean plate = PLATES.contains(key.name());
+            texts.add(new Text(value.value().toString(), value.at(), forRenters, american, plate, Optional.empty()));
+        } else if (value.value() instanceof Described record) {
             facts(record.facts(), forRenters && !forStaff(record), american, texts);
         } else if (type instanceof Type.ListOf<?> list) {
             ((List<?>) value.value())
-                    .forEach(it -> value(list.element(), (Located<?>) it, forRenters, american, plate, texts));
-        } else if (type == Type.TEXT) {
-            texts.add(new Text(value.value().toString(), value.at(), forRenters, american, plate, Optional.empty()));
+                    .forEach(it -> value(key, list.element(), (Located<?>) it, forRenters, american, texts));
         }
     }
 

@@ -10,6 +10,7 @@ import bayfolio.model.Word;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Passage;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
@@ -52,19 +53,25 @@ public final class ShortFormUnexplained implements FleetRule {
         if (unexplained.isEmpty()) {
             return Stream.of();
         }
-        Set<String> asked = unexplained.stream().map(it -> it.part.group()).collect(Collectors.toSet());
-        // Capitals are no short form of what is a word in small letters elsewhere.
-        Set<String> known = Set.copyOf(Text.each(
-                fleet,
-                library,
-                ShortFormUnexplained.class,
-                asked,
-                text -> Stream.concat(
-                        words(text.own(), asked).stream(),
-                        text.plate() ? capitals(text.own()).filter(asked::contains) : Stream.empty())));
+        // Capitals are no short form of what is a word in small letters elsewhere. Procedures have most of them, the
+        // first coaches nearly all others.
+        Set<String> asked = unexplained.stream().map(it -> it.part.group()).collect(Collectors.toUnmodifiableSet());
+        Set<String> unknown = new HashSet<>(asked);
+        unknown.removeAll(Set.copyOf(
+                Text.ofScripts(fleet, library, ShortFormUnexplained.class, asked, text -> words(text, asked))));
+        Iterator<Text> facts = Text.ofFacts(fleet).iterator();
+        while (!unknown.isEmpty() && facts.hasNext()) {
+            words(facts.next(), Set.copyOf(unknown)).forEach(unknown::remove);
+        }
         return unexplained.stream()
-                .filter(it -> !known.contains(it.part.group()))
+                .filter(it -> unknown.contains(it.part.group()))
                 .map(it -> finding(it.text, it.part));
+    }
+
+    private static Stream<String> words(Text text, Set<String> asked) {
+        return Stream.concat(
+                words(text.own(), asked).stream(),
+                text.plate() ? capitals(text.own()).filter(asked::contains) : Stream.empty());
     }
 
     /** Two capitals side by side; most texts have none, which is told sooner so than by the pattern. */
