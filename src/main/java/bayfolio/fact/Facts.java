@@ -5,7 +5,6 @@ import bayfolio.source.Place;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -26,25 +25,51 @@ public final class Facts {
     private final boolean whole;
     private final boolean entire;
 
-    /**
-     * @throws IllegalArgumentException for a key of another shape
-     */
-    public Facts(Shape<?> shape, Place at, Map<Key<?>, Located<?>> values) {
+    private Facts(Shape<?> shape, Place at, @Nullable Located<?>[] values) {
         this.shape = shape;
         this.at = at;
-        this.values = new Located<?>[shape.keys().size()];
-        values.forEach((key, value) -> {
+        this.values = values;
+        boolean required = true;
+        boolean within = true;
+        for (int i = 0; i < values.length; i++) {
+            @Nullable Located<?> value = values[i];
+            required &= value != null || !shape.keys().get(i).required();
+            within &= value == null || entire(value.value());
+        }
+        this.whole = required;
+        this.entire = required && within;
+    }
+
+    public static Draft draft(Shape<?> shape, Place at) {
+        return new Draft(shape, at);
+    }
+
+    /** The facts of a record that is being read. */
+    public static final class Draft {
+        private final Shape<?> shape;
+        private final Place at;
+        private final @Nullable Located<?>[] values;
+
+        private Draft(Shape<?> shape, Place at) {
+            this.shape = shape;
+            this.at = at;
+            this.values = new Located<?>[shape.keys().size()];
+        }
+
+        /**
+         * @throws IllegalArgumentException for a key of another shape
+         */
+        public <T> Draft put(Key<T> key, Located<T> value) {
             if (!shape.declares(key)) {
                 throw new IllegalArgumentException("a " + shape.name() + " has no such key " + key.name());
             }
-            this.values[key.index()] = value;
-        });
-        boolean allRequired = true;
-        for (Key<?> key : shape.keys()) {
-            allRequired &= !key.required() || this.values[key.index()] != null;
+            values[key.index()] = value;
+            return this;
         }
-        this.whole = allRequired;
-        this.entire = allRequired && values.values().stream().allMatch(value -> entire(value.value()));
+
+        public Facts done() {
+            return new Facts(shape, at, values.clone());
+        }
     }
 
     public Shape<?> shape() {

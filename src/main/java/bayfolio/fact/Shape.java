@@ -32,7 +32,7 @@ public final class Shape<T extends Described> {
         this.meaning = meaning;
         this.keys = List.copyOf(keys);
         this.make = make;
-        this.byName = this.keys.stream().collect(Collectors.toUnmodifiableMap(Key::name, Function.identity()));
+        this.byName = this.keys.stream().collect(Collectors.toMap(Key::name, Function.identity()));
     }
 
     public static <T extends Described> Draft<T> draft(String name, String meaning) {

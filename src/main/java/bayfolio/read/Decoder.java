@@ -21,7 +21,6 @@ import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.ResolverStyle;
 import java.time.temporal.ChronoField;
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -31,6 +30,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -87,13 +87,13 @@ final class Decoder {
             wrongType(node, Article.a(shape.name()) + " with keys");
             return Optional.empty();
         }
-        Map<Key<?>, Located<?>> values = new IdentityHashMap<>();
-        Map<String, Node> seen = new LinkedHashMap<>();
+        Facts.Draft facts = Facts.draft(shape, places.apply(node));
+        @Nullable Node[] seen = new Node[shape.keys().size()];
         for (NodeTuple entry : mapping.getValue()) {
-            entry(shape, entry, seen, values);
+            entry(shape, entry, seen, facts);
         }
         for (Key<?> key : shape.keys()) {
-            if (key.required() && !seen.containsKey(key.name())) {
+            if (key.required() && seen[key.index()] == null) {
                 findings.accept(Finding.error(
                                 "missing-key",
                                 places.apply(node),
@@ -101,19 +101,22 @@ final class Decoder {
                         .mend("Add `" + key.name() + ":`. " + key.meaning()));
             }
         }
-        return Optional.of(shape.make(new Facts(shape, places.apply(node), values)));
+        return Optional.of(shape.make(facts.done()));
     }
 
     /** Reads the keys of a part of a record, for what is wrong with them. */
     void part(Node node, Shape<?> shape) {
         if (plain(node) && node instanceof MappingNode mapping) {
             for (NodeTuple entry : mapping.getValue()) {
-                entry(shape, entry, new LinkedHashMap<>(), new IdentityHashMap<>());
+                entry(shape, entry, new Node[shape.keys().size()], Facts.draft(shape, places.apply(node)));
             }
         }
     }
 
-    private void entry(Shape<?> shape, NodeTuple entry, Map<String, Node> seen, Map<Key<?>, Located<?>> values) {
+    /**
+     * @param seen where each key of the shape stood, by their indexes
+     */
+    private void entry(Shape<?> shape, NodeTuple entry, @Nullable Node[] seen, Facts.Draft facts) {
         Node keyNode = entry.getKeyNode();
         if (!(keyNode instanceof ScalarNode scalar)) {
             wrongType(keyNode, "a key");
@@ -130,7 +133,8 @@ final class Decoder {
                     .mend("Keys of " + Article.a(shape.name()) + ": " + String.join(", ", shape.keyNames()) + "."));
             return;
         }
-        Node first = seen.putIfAbsent(name, keyNode);
+        int index = key.get().index();
+        @Nullable Node first = seen[index];
         if (first != null) {
             findings.accept(Finding.error(
                             "duplicate-key",
@@ -142,11 +146,12 @@ final class Decoder {
                     .mend("Keep one of them."));
             return;
         }
-        value(key.get(), entry.getValueNode(), values);
+        seen[index] = keyNode;
+        value(key.get(), entry.getValueNode(), facts);
     }
 
-    private <V> void value(Key<V> key, Node node, Map<Key<?>, Located<?>> values) {
-        decode(key.type(), node).ifPresent(value -> values.put(key, new Located<>(value, places.apply(node))));
+    private <V> void value(Key<V> key, Node node, Facts.Draft facts) {
+        decode(key.type(), node).ifPresent(value -> facts.put(key, new Located<>(value, places.apply(node))));
     }
 
     @SuppressWarnings("unchecked") // each branch makes the value of its own type

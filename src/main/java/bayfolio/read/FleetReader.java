@@ -20,7 +20,6 @@ import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
@@ -67,8 +66,8 @@ public final class FleetReader {
                 .map(name -> new FleetReader(folder).coach("units/" + name))
                 .toList());
         FleetFacts facts = yaml(FLEET, FleetFacts.SHAPE)
-                .orElseGet(() ->
-                        new FleetFacts(new Facts(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")), Map.of())));
+                .orElseGet(() -> new FleetFacts(Facts.draft(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")))
+                        .done()));
         Optional<Roles> roles = shared("roles.yaml", Roles.SHAPE);
         Optional<Words> words = shared("words.yaml", Words.SHAPE);
         Optional<Sources> sources = shared("sources.yaml", Sources.SHAPE);

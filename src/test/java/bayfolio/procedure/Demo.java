@@ -1,7 +1,6 @@
 package bayfolio.procedure;
 
 import bayfolio.fact.Facts;
-import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
@@ -12,9 +11,7 @@ import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.nio.file.Path;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -69,17 +66,21 @@ final class Demo {
             Consumer<Finding> findings) {
         SourceFile file = new SourceFile("units/shared/procedures/" + id + ".md", "---\n".repeat(7) + body);
         Place top = Place.of(file, 2, 1, 3);
-        Map<Key<?>, Located<?>> facts = new IdentityHashMap<>();
-        facts.put(Head.ID, new Located<>(id, top));
-        facts.put(Head.TITLE, new Located<>("Written by a test", top));
-        facts.put(Head.STAGE, new Located<>(stage, top));
-        facts.put(Head.WHO, new Located<>(who, top));
-        facts.put(Head.WHEN, new Located<>("every coach", top));
-        facts.put(
-                Head.FORMERLY,
-                new Located<>(
-                        formerly.stream().map(it -> new Located<>(it, top)).toList(), top));
-        Head head = new Head(new Facts(Head.SHAPE, top, facts));
+        Facts facts = Facts.draft(Head.SHAPE, top)
+                .put(Head.ID, new Located<>(id, top))
+                .put(Head.TITLE, new Located<>("Written by a test", top))
+                .put(Head.STAGE, new Located<>(stage, top))
+                .put(Head.WHO, new Located<>(who, top))
+                .put(Head.WHEN, new Located<>("every coach", top))
+                .put(
+                        Head.FORMERLY,
+                        new Located<>(
+                                formerly.stream()
+                                        .map(it -> new Located<>(it, top))
+                                        .toList(),
+                                top))
+                .done();
+        Head head = new Head(facts);
         return Script.of(Form.PROCEDURE, head, when, file, body, 8, Optional.empty(), findings);
     }
 
