@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,17 @@ public final class Unfilled {
     private final Library library;
     private final Consumer<Finding> findings;
     private final Map<Optional<String>, Known> known;
+    /** What is behind the sections of the script, each asked for by all names within it; by identity. */
+    private final Map<Template.Asked, Declared> sections = new IdentityHashMap<>();
+
+    /** What a script refers to and asks for, as it is typed. */
+    private record Typed(List<Reference> references, List<Template.Asked> names) {
+        static Typed in(Script script) {
+            return new Typed(Unfilled.references(script), script.template().asked());
+        }
+    }
+
+    private record Reference(String kind, String name, Place at) {}
 
     /**
      * What the things of one coach or of the whole fleet are called.
@@ -63,18 +75,18 @@ public final class Unfilled {
     }
 
     private void script(Script script) {
-        references(script);
+        Typed typed = script.once(Unfilled.class, "", Typed::in);
+        typed.references.forEach(reference -> reference(reference, script));
         script.head().facts().find(Head.UNDOES).stream().flatMap(List::stream).forEach(undone -> {
             if (!library.knows(Form.PROCEDURE, undone.value())) {
                 findings.accept(References.unknownScript(Form.PROCEDURE, undone.value(), undone.at(), library));
             }
         });
-        for (Template.Asked asked : script.template().asked()) {
-            name(asked, script);
-        }
+        typed.names.forEach(asked -> name(asked, script));
     }
 
-    private void references(Script script) {
+    private static List<Reference> references(Script script) {
+        List<Reference> references = new ArrayList<>();
         int line = script.firstLine();
         for (String text : script.body().split("\n", -1)) {
             Matcher reference = REFERENCE.matcher(text);
@@ -89,13 +101,17 @@ public final class Unfilled {
                         line,
                         1 + text.codePointCount(0, start),
                         written.codePointCount(0, written.length()));
-                reference(reference.group(1), reference.group(2), at, script);
+                references.add(new Reference(reference.group(1), reference.group(2), at));
             }
             line++;
         }
+        return references;
     }
 
-    private void reference(String kind, String name, Place at, Script script) {
+    private void reference(Reference reference, Script script) {
+        String kind = reference.kind;
+        String name = reference.name;
+        Place at = reference.at;
         boolean filled = name.contains("{{");
         if (Kinds.named(kind).isPresent()) {
             if (!filled && fleet.role(name).isEmpty() && !known(script).ids.contains(name)) {
@@ -195,7 +211,12 @@ public final class Unfilled {
         for (Optional<Template.Asked> section = asked.within();
                 section.isPresent();
                 section = section.get().within()) {
-            scopes.add(behind(section.get(), script));
+            Declared behind = sections.get(section.get());
+            if (behind == null) {
+                behind = behind(section.get(), script);
+                sections.put(section.get(), behind);
+            }
+            scopes.add(behind);
         }
         scopes.add(Declared.of(RootNames.ROOTS, word -> root(word, script)));
         return scopes;
