@@ -1,0 +1,137 @@
+package bayfolio.read;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.DemoFleet;
+import bayfolio.check.Check;
+import bayfolio.finding.Findings;
+import bayfolio.finding.JsonReport;
+import bayfolio.prose.ScreenWords;
+import bayfolio.render.theme.Theme;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is kept from one check to the next is what would be found anew. */
+class KeptTest {
+    private static final int EDITS = 60;
+
+    @TempDir
+    Path root;
+
+    private ScreenWords screen;
+
+    @BeforeEach
+    void copyOneCoach() throws Exception {
+        for (Map.Entry<String, byte[]> file : DemoFleet.files(Path.of("units")).entrySet()) {
+            if (file.getKey().matches("(shared|dunlin)/.*|[^/]+")) {
+                DemoFleet.write(root.resolve("units").resolve(file.getKey()), file.getValue());
+            }
+        }
+        screen = Theme.load(root, Theme.BUILT_IN).words("en-US");
+    }
+
+    /** A file of the fleet with one line of it spoilt. */
+    private record Edit(Path file, String text) {}
+
+    @Test
+    void checksAfterEachOtherFindWhatChecksAnewFind() throws Exception {
+        Random random = new Random(20261127);
+        List<Path> files = new ArrayList<>(files("units/shared", ".yaml"));
+        files.addAll(List.of(root.resolve("units/fleet.yaml"), root.resolve("units/dunlin/unit.yaml")));
+        List<Path> scripts = files("units/shared", ".md");
+        List<Edit> edits = new ArrayList<>();
+        for (int i = 0; i < EDITS; i++) {
+            Path script = scripts.get(random.nextInt(scripts.size()));
+            edits.add(
+                    switch (random.nextInt(4)) {
+                        case 0 -> edit(script, random);
+                        case 1 -> avoided(script, random);
+                        default -> edit(files.get(random.nextInt(files.size())), random);
+                    });
+        }
+
+        List<String> kept = new ArrayList<>();
+        for (Edit edit : edits) {
+            kept.add(JsonReport.of(findings(edit)));
+        }
+        Set<String> codes = new HashSet<>();
+        for (int i = 0; i < EDITS; i++) {
+            for (Path file : files("units/shared", "")) {
+                // Another text from one edit to the next, and no other words.
+                Files.writeString(file, Files.readString(file).stripTrailing() + "\n".repeat(2 + i % 2));
+            }
+            Findings anew = findings(edits.get(i));
+
+            assertThat(kept.get(i)).as(edits.get(i).file.toString()).isEqualTo(JsonReport.of(anew));
+            anew.all().forEach(finding -> codes.add(finding.code()));
+        }
+        assertThat(codes).as("kinds of faults that the edits made").hasSizeGreaterThan(15);
+    }
+
+    private List<Path> files(String folder, String ending) {
+        return DemoFleet.files(root.resolve(folder)).keySet().stream()
+                .filter(path -> path.endsWith(ending) && (path.endsWith(".md") || path.endsWith(".yaml")))
+                .map(path -> root.resolve(folder).resolve(path))
+                .toList();
+    }
+
+    /** A line left out, said twice or in capitals, or with a word of it left out. */
+    private static Edit edit(Path file, Random random) throws IOException {
+        List<String> lines = new ArrayList<>(Files.readAllLines(file));
+        int at = random.nextInt(lines.size());
+        String line = lines.get(at);
+        switch (random.nextInt(4)) {
+            case 0 -> lines.remove(at);
+            case 1 -> lines.add(at, line);
+            case 2 -> lines.set(at, line.toUpperCase(Locale.ROOT));
+            default -> {
+                List<String> words = new ArrayList<>(Arrays.asList(line.split("(?<=\\S)(?= )")));
+                words.remove(random.nextInt(words.size()));
+                lines.set(at, String.join("", words));
+            }
+        }
+        return new Edit(file, String.join("\n", lines) + "\n");
+    }
+
+    /** The glossary says to avoid a word that a script uses, which makes the script wrong and not the glossary. */
+    private Edit avoided(Path script, Random random) throws IOException {
+        List<String> words = Pattern.compile("\\b[a-z]{4,}\\b")
+                .matcher(Files.readString(script))
+                .results()
+                .map(MatchResult::group)
+                .toList();
+        Path glossary = root.resolve("units/shared/words.yaml");
+        String text = Files.readString(glossary);
+        List<MatchResult> entries = Pattern.compile("(?m)^ +meaning: .*\n(?! +avoid)")
+                .matcher(text)
+                .results()
+                .toList();
+        int at = entries.get(random.nextInt(entries.size())).end();
+        String line = "    avoid: [" + words.get(random.nextInt(words.size())) + "]\n";
+        return new Edit(glossary, text.substring(0, at) + line + text.substring(at));
+    }
+
+    private Findings findings(Edit edit) throws Exception {
+        String before = Files.readString(edit.file);
+        Files.writeString(edit.file, edit.text);
+        FleetReader.Reading reading = FleetReader.read(new Folder(root));
+        Findings findings = Check.of(reading.fleet(), reading.library(), screen, reading.findings())
+                .findings();
+        Files.writeString(edit.file, before);
+        return findings;
+    }
+}
