@@ -19,14 +19,10 @@ import java.util.stream.Stream;
 public final class OnCallWithoutPhone implements Rule {
     @Override
     public Stream<Finding> check(Case coach) {
-        Set<Target> places = Reach.all(Access.ON_CALL, coach.coach());
-        return coach.procedures().stream()
-                .filter(procedure -> procedure.head().who().forRenters())
-                .filter(procedure -> procedure.links().anyMatch(link -> places.contains(link.target())))
-                .flatMap(procedure -> check(procedure, places).stream());
+        return Sending.check(coach, Access.ON_CALL, OnCallWithoutPhone::check);
     }
 
-    private static List<Finding> check(Procedure procedure, Set<Target> places) {
+    private static Stream<Finding> check(Procedure procedure, Set<Target> places) {
         List<Finding> findings = new ArrayList<>();
         List<Inline.Link> links = new ArrayList<>();
         procedure.opening().forEach(block -> block.links(links::add));
@@ -38,16 +34,10 @@ public final class OnCallWithoutPhone implements Rule {
                 findings.add(Finding.error(
                                 "on-call-without-phone",
                                 link.at(),
-                                "procedure `"
-                                        + procedure.id()
-                                        + "` sends the renter to "
-                                        + target.kind()
-                                        + " `"
-                                        + target.id()
-                                        + "`, which is on-call, and has named no phone before")
+                                Sending.said(procedure, target) + "on-call, and has named no phone before")
                         .mend("Begin the procedure with `[](phone:hours)`."));
             }
         }
-        return findings;
+        return findings.stream();
     }
 }

@@ -18,11 +18,7 @@ import java.util.stream.Stream;
 public final class StaffPlaceForRenter implements Rule {
     @Override
     public Stream<Finding> check(Case coach) {
-        Set<Target> places = Reach.all(Access.STAFF, coach.coach());
-        return coach.procedures().stream()
-                .filter(procedure -> procedure.head().who().forRenters())
-                .filter(procedure -> procedure.links().anyMatch(link -> places.contains(link.target())))
-                .flatMap(procedure -> check(procedure, places));
+        return Sending.check(coach, Access.STAFF, StaffPlaceForRenter::check);
     }
 
     private static Stream<Finding> check(Procedure procedure, Set<Target> places) {
@@ -35,16 +31,7 @@ public final class StaffPlaceForRenter implements Rule {
     }
 
     private static Finding finding(Inline.Link link, Target.OfThing target, Procedure procedure) {
-        return Finding.error(
-                        "staff-place-for-renter",
-                        link.at(),
-                        "procedure `"
-                                + procedure.id()
-                                + "` sends the renter to "
-                                + target.kind()
-                                + " `"
-                                + target.id()
-                                + "`, which is for staff")
+        return Finding.error("staff-place-for-renter", link.at(), Sending.said(procedure, target) + "for staff")
                 .mend("Take the step out, or correct the access of the " + target.kind() + ".");
     }
 }
