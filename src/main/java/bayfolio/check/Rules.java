@@ -13,8 +13,10 @@ import bayfolio.check.electric.AdapterWithoutItem;
 import bayfolio.check.electric.BatterySwitchWithoutLooks;
 import bayfolio.check.electric.BreakerOverSupply;
 import bayfolio.check.electric.ChargerOverSupply;
+import bayfolio.check.electric.CircuitFeedsItself;
 import bayfolio.check.electric.CircuitOverBreaker;
 import bayfolio.check.electric.CircuitWithoutSwitch;
+import bayfolio.check.electric.FeedDisagrees;
 import bayfolio.check.electric.GeneratorBreaker;
 import bayfolio.check.electric.GeneratorSupply;
 import bayfolio.check.electric.ImpossibleFigure;
@@ -133,6 +135,8 @@ public final class Rules {
             new WattsAgainstVoltsAndAmps(),
             new LoadVoltage(),
             new CircuitOverBreaker(),
+            new CircuitFeedsItself(),
+            new FeedDisagrees(),
             new BreakerOverSupply(),
             new LoadOnMissingLeg(),
             new LoadNotFedByInverter(),

@@ -24,6 +24,10 @@ public record Circuit(Facts facts) implements Thing {
     public static final Key<Amps> BREAKER =
             DRAFT.required("breaker", Type.measured(Amps.SCALE), "Rating of its breaker or fuse.");
     public static final Key<Integer> LEG = DRAFT.optional("leg", Type.whole(1, 2), "The leg that it hangs on.");
+    public static final Key<String> FED_THROUGH = DRAFT.optional(
+            "fed-through",
+            Type.reference("circuit"),
+            "The circuit whose breaker its power passes on the way from the supply: the feed of an inverter or of a sub-panel.");
     public static final Key<Boolean> BY_INVERTER =
             DRAFT.optional("by-inverter", Type.YES_NO, "Whether the inverter feeds it.");
     public static final Key<String> BANK = DRAFT.optional(

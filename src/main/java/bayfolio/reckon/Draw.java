@@ -9,6 +9,7 @@ import bayfolio.model.Load;
 import bayfolio.model.Region;
 import bayfolio.model.Unit;
 import bayfolio.source.Place;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -17,8 +18,9 @@ import java.util.stream.Stream;
  * A load on its circuit, with the current that it takes there.
  *
  * @param amps as stated, or else watts divided by volts
+ * @param feeds the circuits that its own is fed through, the nearest first
  */
-public record Draw(Load load, Circuit circuit, Amps amps, Region region) {
+public record Draw(Load load, Circuit circuit, Amps amps, Region region, List<Circuit> feeds) {
     /** The role of what somebody would switch off last. */
     static final String AIR_CONDITIONER = "air-conditioner";
 
@@ -27,20 +29,48 @@ public record Draw(Load load, Circuit circuit, Amps amps, Region region) {
 
     private static final double HAIR = 1e-6;
 
+    public Draw {
+        feeds = List.copyOf(feeds);
+    }
+
     /** Those whose circuit and current are known. */
     public static Stream<Draw> all(Unit unit) {
         return unit.loads().stream()
                 .flatMap(load -> circuit(load, unit)
-                        .flatMap(circuit ->
-                                amps(load, circuit).map(amps -> new Draw(load, circuit, amps, unit.region())))
+                        .flatMap(circuit -> amps(load, circuit)
+                                .map(amps -> new Draw(load, circuit, amps, unit.region(), feeds(circuit, unit))))
                         .stream());
     }
 
     public static Optional<Circuit> circuit(Load load, Unit unit) {
-        String id = load.facts().get(Load.CIRCUIT);
+        return circuit(load.facts().get(Load.CIRCUIT), unit);
+    }
+
+    private static Optional<Circuit> circuit(String id, Unit unit) {
         return unit.circuits().stream()
                 .filter(circuit -> circuit.id().equals(id))
                 .findFirst();
+    }
+
+    /** A chain that comes back to itself ends; the check tells it. */
+    private static List<Circuit> feeds(Circuit circuit, Unit unit) {
+        List<Circuit> feeds = new ArrayList<>(List.of(circuit));
+        Optional<Circuit> next = feed(circuit, unit);
+        while (next.filter(feed -> !feeds.contains(feed)).isPresent()) {
+            feeds.add(next.get());
+            next = feed(next.get(), unit);
+        }
+        return feeds.subList(1, feeds.size());
+    }
+
+    private static Optional<Circuit> feed(Circuit circuit, Unit unit) {
+        return circuit.facts().find(Circuit.FED_THROUGH).flatMap(id -> circuit(id, unit));
+    }
+
+    /** Whether its current passes the breaker of a circuit: its own, or one that this is fed through. */
+    public boolean passes(Circuit other) {
+        return circuit.id().equals(other.id())
+                || feeds.stream().anyMatch(feed -> feed.id().equals(other.id()));
     }
 
     /** The load's own voltage, or else that of its circuit. */
@@ -67,7 +97,7 @@ public record Draw(Load load, Circuit circuit, Amps amps, Region region) {
 
     /** The same with a share of its current. */
     Draw times(Share share) {
-        return new Draw(load, circuit, new Amps(share.value() * amps.value()), region);
+        return new Draw(load, circuit, new Amps(share.value() * amps.value()), region, feeds);
     }
 
     public boolean continuous() {

@@ -73,6 +73,11 @@ public record Feed(
         return legs != Legs.FIRST_ONLY || leg == 1;
     }
 
+    /** The same, with the charger set as low as for a smaller outlet. */
+    Feed withSmallCharge() {
+        return new Feed(id, name, source, volts, perLeg, legs, surge, true, fact);
+    }
+
     private static List<Feed> outlets(Unit unit) {
         List<Feed> outlets = new ArrayList<>();
         Set<Double> seen = new HashSet<>();

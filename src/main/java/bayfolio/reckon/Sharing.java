@@ -16,18 +16,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * How the loads of a coach share one supply: what each draws on which leg, and on which breaker.
  *
  * <p>Loads fit when on every leg 1.25 x continuous + 1.00 x other amps stay within the rating in North America (NEC 210.19(A)
  * and 210.20(A), verified), and the plain sum in Europe; what is always on is counted in. A load of twice the voltage of a
- * leg draws on both legs.
+ * leg draws on both legs. What is fed through another circuit counts at the breaker of that one, too; what the inverter
+ * makes itself does not pass the breaker in front of it.
  *
  * @param switched loads that somebody switches on, in the order of the description
  * @param always loads that run without anybody's doing
  * @param dead loads that do not run on this supply at all
- * @param conductors names of what can be loaded too far: legs, then breakers of circuits with several loads
+ * @param conductors names of what can be loaded too far: legs, then breakers that several loads pass
  */
 public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Draw> dead, List<Conductor> conductors) {
     /**
@@ -50,7 +52,8 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
     /** Up to here every set is listed, however many things it has. */
     private static final int ALL_SETS = 24;
 
-    private static final int FEW = 4;
+    /** Beyond that, what a set has at most. */
+    static final int FEW = 4;
 
     public Sharing {
         switched = List.copyOf(switched);
@@ -99,20 +102,45 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
                 .map(limit -> new Share(limit.value() / full));
     }
 
+    /** The same with the charger set low; absent where it is so already, or where nobody says that it can be. */
+    Optional<Sharing> chargerLow(Coach coach) {
+        return limit(coach).filter(limit -> !feed.small()).map(limit -> of(feed.withSmallCharge(), coach));
+    }
+
     private static boolean runs(Draw draw, Feed feed) {
-        boolean fed = feed.source() != Supply.Source.INVERTER
-                || draw.circuit().facts().find(Circuit.BY_INVERTER).orElse(false);
+        boolean fed = feed.source() != Supply.Source.INVERTER || byInverter(draw.circuit());
         return fed && (twice(draw, feed) ? feed.legs() == Feed.Legs.TWO : feed.feeds(leg(draw)));
+    }
+
+    private static boolean byInverter(Circuit circuit) {
+        return circuit.facts().find(Circuit.BY_INVERTER).orElse(false);
     }
 
     /** Whether it hangs between both legs: 240 V on legs of 120 V, also where a plate says 208 or 230 V. */
     private static boolean twice(Draw draw, Feed feed) {
-        Volts volts = Draw.volts(draw.load(), draw.circuit());
+        return twice(Draw.volts(draw.load(), draw.circuit()), feed);
+    }
+
+    private static boolean twice(Volts volts, Feed feed) {
         return volts.value() > TWICE * feed.volts().value();
     }
 
     private static int leg(Draw draw) {
         return draw.circuit().facts().find(Circuit.LEG).orElse(1);
+    }
+
+    /** The legs of the supply that it draws on, counted from 1; a supply with one conductor for all has the first only. */
+    private static List<Integer> legs(Draw draw, Feed feed) {
+        return feed.legs() != Feed.Legs.TWO ? List.of(1) : twice(draw, feed) ? List.of(1, 2) : List.of(leg(draw));
+    }
+
+    List<Integer> legs(Draw draw) {
+        return legs(draw, feed);
+    }
+
+    /** Whether two things draw on the same leg. */
+    boolean meet(Draw one, Draw other) {
+        return legs(one).stream().anyMatch(legs(other)::contains);
     }
 
     private static List<Conductor> conductors(Feed feed, List<Draw> switched, List<Draw> always) {
@@ -125,20 +153,37 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
                     feed.perLeg(),
                     switched,
                     always,
-                    draw -> legs == 1 || twice(draw, feed) || leg(draw) == number));
+                    draw -> legs(draw, feed).contains(number)));
         }
         Map<String, Circuit> shared = new LinkedHashMap<>();
-        switched.forEach(draw -> shared.putIfAbsent(draw.circuit().id(), draw.circuit()));
+        switched.forEach(draw -> passed(draw, feed).forEach(circuit -> shared.putIfAbsent(circuit.id(), circuit)));
         shared.values().stream()
-                .map(circuit -> conductor(
-                        circuit.name(),
-                        circuit.facts().get(Circuit.BREAKER),
-                        switched,
-                        always,
-                        draw -> draw.circuit().id().equals(circuit.id())))
+                .flatMap(circuit -> poles(circuit, feed, switched, always))
                 .filter(conductor -> several(conductor))
                 .forEach(conductors::add);
         return conductors;
+    }
+
+    /** The circuits whose breakers it passes, its own first. */
+    private static List<Circuit> passed(Draw draw, Feed feed) {
+        List<Circuit> passed = new ArrayList<>(List.of(draw.circuit()));
+        draw.feeds().stream()
+                .takeWhile(circuit -> feed.source() != Supply.Source.INVERTER || byInverter(circuit))
+                .forEach(passed::add);
+        return passed;
+    }
+
+    /** A breaker between both legs carries each of them by itself. */
+    private static Stream<Conductor> poles(Circuit circuit, Feed feed, List<Draw> switched, List<Draw> always) {
+        boolean both = feed.legs() == Feed.Legs.TWO && twice(circuit.facts().get(Circuit.VOLTS), feed);
+        return (both ? Stream.of(1, 2) : Stream.of(0))
+                .map(leg -> conductor(
+                        both ? circuit.name() + ", leg " + leg : circuit.name(),
+                        circuit.facts().get(Circuit.BREAKER),
+                        switched,
+                        always,
+                        draw -> passed(draw, feed).contains(circuit)
+                                && (!both || legs(draw, feed).contains(leg))));
     }
 
     /** A breaker with one load on it is the business of the check. */
@@ -169,9 +214,13 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
                         .toList());
     }
 
+    boolean manyThings() {
+        return switched.size() > ALL_SETS;
+    }
+
     /** What never goes together: each list is too much, and fits with any one of it off; an empty list says that nothing fits. */
     public List<List<Draw>> never() {
-        int most = switched.size() <= ALL_SETS ? switched.size() : FEW;
+        int most = manyThings() ? FEW : switched.size();
         return limits().never(most).stream().map(this::draws).toList();
     }
 
