@@ -27,9 +27,6 @@ import java.util.stream.Stream;
 public final class RunsTogether {
     private static final String ASKED = "What can run at the same time?";
 
-    /** More at once nobody looks up; larger sets are counted. */
-    private static final int TOLD = 3;
-
     private static final List<String> COUNTS =
             List.of("none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
 
@@ -88,17 +85,29 @@ public final class RunsTogether {
                 + namesOr(ways.get(0).always(), "nothing") + ".");
         List<Draw> usual = usual(ways.get(0));
         assumed.add("Usually on: " + namesOr(usual, "nothing more") + ".");
-        Sharing.limit(coach)
+        chargerLimit()
                 .filter(limit -> ways.stream().anyMatch(way -> way.feed().small()))
-                .flatMap(limit -> coach.unit().facts().find(Unit.CHARGER))
-                .flatMap(charger -> charger.facts().find(Charger.LIMIT))
-                .ifPresent(limit -> assumed.add(
-                        "On a smaller outlet the charger is set to " + limit.in(MeasureSystem.METRIC) + " first."));
+                .ifPresent(limit -> assumed.add("On a smaller outlet the charger is set to " + limit + " first."));
         if (american) {
             assumed.add("What may run for three hours or more counts a quarter more than it draws.");
         }
+        if (ways.stream().anyMatch(Sharing::manyThings)) {
+            assumed.add("With so many things, no set of more than " + COUNTS.get(Sharing.FEW) + " is looked for.");
+        }
+        if (ways.stream()
+                .anyMatch(way -> !Starting.all(way).isEmpty() && way.feed().source() != Supply.Source.SHORE)) {
+            assumed.add(
+                    "A motor starts while nothing more runs than is told. What runs on the other leg takes nothing from it.");
+        }
         assumed.add("Nothing else is plugged in. What you bring counts, too: watts divided by volts are amps.");
         return assumed;
+    }
+
+    private Optional<String> chargerLimit() {
+        return Sharing.limit(coach)
+                .flatMap(limit -> coach.unit().facts().find(Unit.CHARGER))
+                .flatMap(charger -> charger.facts().find(Charger.LIMIT))
+                .map(limit -> limit.in(MeasureSystem.METRIC));
     }
 
     private String answer() {
@@ -179,21 +188,25 @@ public final class RunsTogether {
                     List.of(List.of("anything", "what is always on is too much already"))));
         }
         Map<String, String> rows = new LinkedHashMap<>();
-        never.stream()
-                .filter(set -> set.size() <= TOLD)
-                .forEach(set -> rows.putIfAbsent(phrase(set, way), why(set, way)));
-        long more = never.stream().filter(set -> set.size() > TOLD).count();
-        List<List<String>> told = new ArrayList<>();
-        rows.forEach((set, why) -> told.add(List.of(set, why)));
-        if (more > 0) {
-            told.add(List.of(
-                    more + (more == 1 ? " set" : " sets") + " of four things or more",
-                    "too much only with that many on"));
-        }
-        return Optional.of(new Grid("Never together on " + a(way.feed()), List.of("These", "Why"), told));
+        never.forEach(set -> rows.putIfAbsent(phrase(set, way), why(set, way)));
+        return Optional.of(new Grid(
+                "Never together on " + a(way.feed()),
+                List.of("These", "Why"),
+                rows.entrySet().stream()
+                        .map(row -> List.of(row.getKey(), row.getValue()))
+                        .toList()));
     }
 
-    private static String why(List<Draw> set, Sharing way) {
+    private String why(List<Draw> set, Sharing way) {
+        return over(set, way)
+                + way.chargerLow(coach)
+                        .filter(low -> low.limits().fits(way.bits(set)))
+                        .flatMap(low -> chargerLimit())
+                        .map(limit -> ". It fits with the charger set to " + limit)
+                        .orElse("");
+    }
+
+    private static String over(List<Draw> set, Sharing way) {
         return way.conductors().stream()
                 .filter(it -> way.carried(it, set).value() > it.limit().value())
                 .findFirst()
@@ -288,7 +301,7 @@ public final class RunsTogether {
     private Optional<Grid> starting() {
         List<List<String>> rows = ways.stream()
                 .filter(way -> way.feed().source() != Supply.Source.SHORE)
-                .flatMap(way -> way.switched().stream().flatMap(draw -> starting(draw, way).stream()))
+                .flatMap(way -> Starting.all(way).stream().map(start -> starting(start, way)))
                 .toList();
         return rows.isEmpty()
                 ? Optional.empty()
@@ -296,19 +309,33 @@ public final class RunsTogether {
                         new Grid("Starting a motor", List.of("Power from", "What", "Takes for a moment", "So"), rows));
     }
 
-    private static Optional<List<String>> starting(Draw draw, Sharing way) {
-        return draw.load().facts().find(Load.START_AMPS).map(start -> {
-            double running = Draw.amps(way.always()).value();
-            Amps moment = new Amps(start.value() + running);
-            String so = way.feed()
-                    .surge()
-                    .map(surge -> Draw.over(moment, surge)
-                            ? "does not start: it gives " + Toward.LESS.print(surge) + " for a moment"
-                            : "starts: it gives " + Toward.LESS.print(surge) + " for a moment")
-                    .orElse("start it first, and alone; " + way.feed().name() + " runs "
-                            + Toward.LESS.print(way.feed().perLeg()) + " on and on");
-            return List.of(way.feed().name(), draw.load().name(), Toward.MORE.print(moment), so);
-        });
+    private static List<String> starting(Starting start, Sharing way) {
+        Feed feed = way.feed();
+        String motor = start.motor().load().name();
+        if (start.moment().isEmpty()) {
+            return List.of(
+                    feed.name(), motor, "", "never start it on " + feed.name() + ": it carries too little for it");
+        }
+        Amps moment = start.moment().get();
+        String what = start.running().isEmpty() ? motor : motor + " beside " + namesOr(start.running(), "");
+        return List.of(
+                feed.name(),
+                feed.legs() == Feed.Legs.TWO ? what + ", leg " + start.leg() : what,
+                Toward.MORE.print(moment),
+                feed.surge()
+                        .map(surge -> (Draw.over(moment, surge) ? "does not start" : "starts") + ": it gives "
+                                + Toward.LESS.print(surge) + " for a moment")
+                        .orElseGet(() -> unknown(start, feed)));
+    }
+
+    /** What a supply gives for a moment is not known: then the heaviest start comes first. */
+    private static String unknown(Starting start, Feed feed) {
+        String carries = feed.name() + " carries " + Toward.LESS.print(feed.perLeg()) + " on and on";
+        return switch (start.turn()) {
+            case FIRST -> "start it first, before anything else; " + carries;
+            case LATER -> "start it next, once those above run evenly; " + carries;
+            case NOT_BESIDE -> "start it alone; it does not run beside those above";
+        };
     }
 
     private List<Input> inputs() {

@@ -1,14 +1,22 @@
 package bayfolio.reckon;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import bayfolio.model.Coach;
+import bayfolio.model.Supply;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Test cases T-S and T-E of the reference for power: figures of makers' plates and of the electrical codes. Status V is
@@ -98,7 +106,7 @@ final class RunsTogetherTest {
 
         assertThat(way.carried(way.conductors().get(0), way.switched()).value())
                 .as(id)
-                .isCloseTo(counted, org.assertj.core.api.Assertions.within(0.001));
+                .isCloseTo(counted, within(0.001));
         assertThat(way.fits(way.switched())).as(id).isEqualTo(fits);
     }
 
@@ -144,11 +152,11 @@ final class RunsTogetherTest {
         Sharing light6 = on(TestCoach.of(europe.formatted("1000")), 6);
 
         assertThat(heavy.carried(heavy.conductors().get(0), heavy.switched()).value())
-                .isCloseTo(10.65, org.assertj.core.api.Assertions.within(0.01));
+                .isCloseTo(10.65, within(0.01));
         assertThat(heavy.fits(heavy.switched())).isFalse();
         assertThat(light10.carried(light10.conductors().get(0), light10.switched())
                         .value())
-                .isCloseTo(6.304, org.assertj.core.api.Assertions.within(0.001));
+                .isCloseTo(6.304, within(0.001));
         assertThat(light10.fits(light10.switched())).isTrue();
         assertThat(light6.fits(light6.switched())).isFalse();
     }
@@ -234,6 +242,209 @@ final class RunsTogetherTest {
                         .containsExactly(
                                 List.of("Inverter", "Pump", "40.0 A", "does not start: it gives 30.0 A for a moment"),
                                 List.of("Inverter", "Saw", "20.0 A", "starts: it gives 30.0 A for a moment")));
+    }
+
+    private static final String GENERATOR = """
+            supplies:
+              - {id: gen, name: Generator, source: generator, volts: 120 V, amps: %s A, legs: 2%s}
+            circuits:
+              - {id: one, name: Leg 1 circuit, current: ac, volts: 120 V, breaker: 200 A, leg: 1}
+              - {id: two, name: Leg 2 circuit, current: ac, volts: 120 V, breaker: 200 A, leg: 2}
+            loads:
+              - {id: charger, name: Charger, circuit: one, amps: 6.7 A, continuous: yes, always-on: yes}
+              - {id: clock, name: Clock, circuit: two, amps: 1.5 A, continuous: yes, always-on: yes}
+            """;
+
+    private static String motor(String name, String circuit, double runs, double starts) {
+        return "  - {id: %s, name: %s, circuit: %s, amps: %s A, continuous: yes, start-amps: %s A}%n"
+                .formatted(name.toLowerCase(Locale.ROOT), name, circuit, runs, starts);
+    }
+
+    private static List<List<String>> rows(Coach coach, String title) {
+        return ((Reckoned.Reckoning) RunsTogether.of(coach))
+                .grids().stream()
+                        .filter(grid -> grid.title().equals(title))
+                        .flatMap(grid -> grid.rows().stream())
+                        .toList();
+    }
+
+    /** Reckoned by hand: 63 + 6.7 A on leg 1 and 63 + 1.5 A on leg 2; a sum over both legs would be 71.2 A for each. */
+    @Test
+    void aMotorStartsAgainstTheSurgeOfItsOwnLeg() {
+        Coach coach = TestCoach.of(GENERATOR.formatted("24", ", surge: 66 A")
+                + motor("Front", "one", 12, 63)
+                + motor("Rear", "two", 12, 63));
+
+        assertThat(rows(coach, "Starting a motor"))
+                .containsExactly(
+                        List.of("Generator", "Front, leg 1", "69.7 A", "does not start: it gives 66.0 A for a moment"),
+                        List.of("Generator", "Rear, leg 2", "64.5 A", "starts: it gives 66.0 A for a moment"));
+    }
+
+    /** 66 + 8.2 A beside the charger on leg 1, 68 + 2.7 A beside the fridge on leg 2, from the plates of that coach. */
+    @Test
+    void theLegsOfADemoCoachStartByThemselves() {
+        assertThat(rows(TestCoach.demo("whimbrel"), "Starting a motor"))
+                .extracting(row -> row.get(1) + ": " + row.get(2))
+                .containsExactly("Rear air conditioner, leg 2: 70.7 A", "Front air conditioner, leg 1: 74.2 A");
+    }
+
+    /** 40 + 1.5 + 10 A on leg 2, whatever runs on leg 1. */
+    @Test
+    void aSecondMotorStartsBesideTheRunningOneOfItsLeg() {
+        Coach coach = TestCoach.of(GENERATOR.formatted("40", ", surge: 50 A")
+                + motor("Front", "one", 12, 30)
+                + motor("Middle", "two", 12, 38)
+                + motor("Rear", "two", 10, 36));
+
+        assertThat(rows(coach, "Starting a motor"))
+                .extracting(
+                        row -> row.get(1) + ": " + row.get(2) + " " + row.get(3).split(":")[0])
+                .containsExactly(
+                        "Middle, leg 2: 39.5 A starts",
+                        "Middle beside Rear, leg 2: 49.5 A starts",
+                        "Rear, leg 2: 37.5 A starts",
+                        "Rear beside Middle, leg 2: 49.5 A starts",
+                        "Front, leg 1: 36.7 A starts");
+    }
+
+    /** The first counts 28 x 1.25 = 35 A and never fits 33 A; the other two count 20 A each and not both of them fit. */
+    @Test
+    void nothingIsToldToStartThatNeverFits() {
+        Coach coach = TestCoach.of(GENERATOR.formatted("33", "")
+                + motor("Front", "one", 28, 70)
+                + motor("Middle", "two", 16, 50)
+                + motor("Rear", "two", 16, 60));
+
+        assertThat(rows(coach, "Starting a motor"))
+                .containsExactly(
+                        List.of(
+                                "Generator",
+                                "Rear, leg 2",
+                                "61.5 A",
+                                "start it first, before anything else; Generator carries 33.0 A on and on"),
+                        List.of(
+                                "Generator",
+                                "Middle, leg 2",
+                                "51.5 A",
+                                "start it alone; it does not run beside those above"),
+                        List.of("Generator", "Front", "", "never start it on Generator: it carries too little for it"));
+    }
+
+    /** A set of four on one leg: 10 + 9 + 8 + 7 A fit 33 A only with any one of them off. */
+    @Test
+    void aForbiddenSetIsNamedOfWhateverSize() {
+        Coach coach =
+                TestCoach.of("""
+                supplies:
+                  - {id: shore, name: Shore power, source: shore, volts: 120 V, amps: 33 A, legs: 1}
+                """ + CIRCUITS + loads("heater one 10", "kettle one 9", "toaster one 8", "iron one 7"));
+
+        assertThat(rows(coach, "Never together on Shore power"))
+                .containsExactly(List.of(
+                        "heater + kettle + toaster + iron",
+                        "counts as 34.0 A with what is always on; the supply carries 33 A"));
+    }
+
+    /** All subsets of what each supply of the demo fleet feeds, tried one by one. */
+    @ParameterizedTest
+    @ValueSource(strings = {"whimbrel", "dunlin", "phalarope", "redpoll", "turnstone"})
+    void everyForbiddenSetOfADemoCoachIsNamed(String id) {
+        Coach coach = TestCoach.demo(id);
+        for (Sharing way : Sharing.all(coach)) {
+            String title = "Never together on "
+                    + (way.feed().fact() && way.feed().name().matches("[A-Z].*") ? "" : "a ")
+                    + way.feed().name();
+            assertThat(rows(coach, title).stream().flatMap(row -> unfolded(row.get(0))))
+                    .as(title)
+                    .containsExactlyInAnyOrderElementsOf(minimal(way));
+        }
+    }
+
+    private static List<Set<String>> minimal(Sharing way) {
+        List<Draw> things = way.switched();
+        return LongStream.range(1, 1L << things.size())
+                .filter(set -> !way.fits(way.draws(set)))
+                .filter(set -> LongStream.range(0, things.size())
+                        .filter(thing -> (set >> thing & 1) == 1)
+                        .allMatch(thing -> way.fits(way.draws(set & ~(1L << thing)))))
+                .mapToObj(set ->
+                        way.draws(set).stream().map(draw -> draw.load().name()).collect(Collectors.toSet()))
+                .toList();
+    }
+
+    /** {@code A + either B or C} is A with B, and A with C. */
+    private static Stream<Set<String>> unfolded(String phrase) {
+        List<Set<String>> sets = new ArrayList<>(List.of(Set.of()));
+        for (String part : phrase.split(" \\+ ")) {
+            List<Set<String>> more = new ArrayList<>();
+            for (String name : part.replaceFirst("^either ", "").split(" or ")) {
+                sets.forEach(set ->
+                        more.add(Stream.concat(set.stream(), Stream.of(name)).collect(Collectors.toSet())));
+            }
+            sets = more;
+        }
+        return sets.stream();
+    }
+
+    private static double through(Sharing way, String... loads) {
+        Sharing.Conductor feed = way.conductors().stream()
+                .filter(it -> it.name().equals("Inverter and charger circuit"))
+                .findFirst()
+                .orElseThrow();
+        return way.carried(
+                        feed,
+                        way.switched().stream()
+                                .filter(draw ->
+                                        List.of(loads).contains(draw.load().name()))
+                                .toList())
+                .value();
+    }
+
+    /** The sums of a review by hand: 1.25 x 8.2 + 12.5 + 9 + 1.25 x 1.2 A; 1.25 x (15.5 + 1.8) + 13 A; and with all of it. */
+    @Test
+    void whatTheInverterPassesOnCountsAtTheBreakerInFrontOfIt() {
+        Sharing whimbrel = on(TestCoach.demo("whimbrel"), 50);
+        Sharing phalarope = on(TestCoach.demo("phalarope"), 50);
+
+        assertThat(through(whimbrel, "Microwave", "Coffee maker", "Televisions"))
+                .isCloseTo(33.25, within(0.005));
+        assertThat(through(phalarope, "Microwave")).isCloseTo(34.625, within(0.005));
+        assertThat(through(phalarope, "Microwave", "Coffee maker", "Televisions"))
+                .isCloseTo(44.125, within(0.005));
+        assertThat(never(whimbrel)).contains("Coffee maker+Microwave");
+        assertThat(never(phalarope)).contains("Microwave", "Coffee maker");
+        assertThat(rows(TestCoach.demo("phalarope"), "Never together on Shore power 50 A"))
+                .contains(List.of(
+                        "Microwave",
+                        "counts as 34.7 A with what is always on; Inverter and charger circuit carries 30 A."
+                                + " It fits with the charger set to 40 A"));
+    }
+
+    /** On the battery nothing passes the breaker in front of the inverter; only what the inverter gives counts. */
+    @Test
+    void whatTheInverterMakesDoesNotPassItsFeedBreaker() {
+        Sharing inverter = on(TestCoach.demo("phalarope"), 25);
+
+        assertThat(inverter.feed().source()).isEqualTo(Supply.Source.INVERTER);
+        assertThat(inverter.conductors())
+                .extracting(Sharing.Conductor::name)
+                .doesNotContain("Inverter and charger circuit");
+    }
+
+    /** A sub-panel of both legs: each pole of its breaker carries its own leg. */
+    @Test
+    void aBreakerOfBothLegsCarriesEachByItself() {
+        Coach coach = TestCoach.of(OUTLETS + """
+                circuits:
+                  - {id: sub, name: Sub-panel, current: ac, volts: 240 V, breaker: 20 A}
+                  - {id: one, name: Bath, current: ac, volts: 120 V, breaker: 20 A, leg: 1, fed-through: sub}
+                  - {id: more, name: Bed, current: ac, volts: 120 V, breaker: 20 A, leg: 1, fed-through: sub}
+                  - {id: two, name: Galley, current: ac, volts: 120 V, breaker: 20 A, leg: 2, fed-through: sub}
+                """ + loads("dryer one 12", "iron more 11", "kettle two 13"));
+
+        assertThat(never(on(coach, 50))).containsExactly("dryer+iron");
+        assertThat(never(on(coach, 30))).contains("dryer+kettle", "iron+kettle");
     }
 
     @Test

@@ -3,6 +3,7 @@ package bayfolio.reckon;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.model.Coach;
+import bayfolio.model.Fleet;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import bayfolio.read.Overlay;
@@ -35,6 +36,16 @@ final class TestCoach {
         String less = whole().text().replaceFirst("(?m)^" + key + ":\\n(?:  .*\\n)+", "");
         assertThat(less).isNotEqualTo(whole().text());
         return read(new SourceFile(whole().path(), less), Optional.empty());
+    }
+
+    /** One of the demo fleet. */
+    static Coach demo(String id) {
+        Fleet fleet = FleetReader.read(new Folder(Path.of(""))).fleet();
+        return fleet.units().stream()
+                .filter(unit -> unit.id().equals(id))
+                .map(unit -> new Coach(fleet, unit))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static SourceFile whole() {
