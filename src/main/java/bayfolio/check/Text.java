@@ -5,9 +5,7 @@ import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
 import bayfolio.model.Fleet;
-import bayfolio.model.Note;
 import bayfolio.model.Region;
-import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.model.Word;
 import bayfolio.procedure.Head;
@@ -122,17 +120,11 @@ public record Text(
             boolean plate = PLATES.contains(key.name());
             texts.add(new Text(value.value().toString(), value.at(), forRenters, american, plate, Optional.empty()));
         } else if (value.value() instanceof Described record) {
-            facts(record.facts(), forRenters && !forStaff(record), american, texts);
+            facts(record.facts(), forRenters && !record.forStaff(), american, texts);
         } else if (type instanceof Type.ListOf<?> list) {
             ((List<?>) value.value())
                     .forEach(it -> value(key, list.element(), (Located<?>) it, forRenters, american, texts));
         }
-    }
-
-    private static boolean forStaff(Described record) {
-        return record instanceof Thing thing && thing.forStaff()
-                || record instanceof Note note
-                        && note.facts().find(Note.STAFF_ONLY).orElse(false);
     }
 
     /** Whether there are so many digits in it: most texts have few, which is told sooner so than by a pattern. */

@@ -1,6 +1,7 @@
 package bayfolio.compose;
 
 import bayfolio.check.Case;
+import bayfolio.fact.Described;
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
 import bayfolio.fact.Walkthrough;
@@ -83,16 +84,12 @@ final class Draft {
     }
 
     /** Whether readers of this copy may see it. */
-    boolean shows(Thing thing) {
-        return copy == Copy.STAFF || !thing.forStaff();
+    boolean shows(Described record) {
+        return copy == Copy.STAFF || !record.forStaff();
     }
 
     boolean shows(Key<?> key) {
         return copy == Copy.STAFF || !key.forStaff();
-    }
-
-    private boolean shows(Note note) {
-        return copy == Copy.STAFF || !note.facts().find(Note.STAFF_ONLY).orElse(false);
     }
 
     Coach coach() {

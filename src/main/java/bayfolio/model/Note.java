@@ -34,4 +34,9 @@ public record Note(Facts facts) implements Described {
     public static final Key<Boolean> STAFF_ONLY =
             DRAFT.optional("staff-only", Type.YES_NO, "Whether it is kept out of the renter's copy.");
     public static final Shape<Note> SHAPE = DRAFT.done(Note::new);
+
+    @Override
+    public boolean forStaff() {
+        return facts.find(STAFF_ONLY).orElse(false);
+    }
 }

@@ -52,11 +52,6 @@ public interface Thing extends Described {
         return Optional.empty();
     }
 
-    /** Whether renters never hear of it. */
-    default boolean forStaff() {
-        return false;
-    }
-
     /**
      * The keys that every thing has.
      *

@@ -9,7 +9,9 @@ record AnyNames(KindNames things) implements Names {
     @Override
     public Value find(String idOrRole) {
         Value found = things.find(idOrRole);
-        return found instanceof Value.Unknown ? found : new Value.Flag(found instanceof Value.Many);
+        return found instanceof Value.Unknown || found instanceof Value.Withheld
+                ? found
+                : new Value.Flag(found instanceof Value.Many);
     }
 
     @Override

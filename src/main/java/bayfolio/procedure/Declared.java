@@ -1,11 +1,13 @@
 package bayfolio.procedure;
 
 import bayfolio.fact.Described;
+import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Quantity;
 import bayfolio.model.Kinds;
 import bayfolio.model.Thing;
+import bayfolio.template.Value;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -18,11 +20,13 @@ import java.util.function.Function;
  *
  * @param known all names there are; empty where only a coach could tell
  * @param find what is behind one of them
+ * @param withheld why renters' texts may not ask for it, if so
  * @see RootNames
  */
-record Declared(Optional<Collection<String>> known, Function<String, Declared> find) {
+record Declared(
+        Optional<Collection<String>> known, Function<String, Declared> find, Optional<Value.Withheld> withheld) {
     /** Names that only a coach could tell. */
-    static final Declared OPEN = new Declared(Optional.empty(), word -> open());
+    static final Declared OPEN = new Declared(Optional.empty(), word -> open(), Optional.empty());
 
     /** A text or a yes: there are no names within it. */
     static final Declared NONE = of(List.of(), word -> open());
@@ -32,7 +36,7 @@ record Declared(Optional<Collection<String>> known, Function<String, Declared> f
     }
 
     static Declared of(Collection<String> known, Function<String, Declared> find) {
-        return new Declared(Optional.of(known), find);
+        return new Declared(Optional.of(known), find, Optional.empty());
     }
 
     static Declared of(Shape<?> shape) {
@@ -41,7 +45,24 @@ record Declared(Optional<Collection<String>> known, Function<String, Declared> f
         if (thing) {
             names.add(ThingNames.PLACE);
         }
-        return of(names, word -> shape.key(word).map(key -> of(key.type())).orElse(NONE));
+        return of(names, word -> shape.key(word).map(key -> of(shape, key)).orElse(NONE));
+    }
+
+    private static Declared of(Shape<?> shape, Key<?> key) {
+        Declared behind = of(key.type());
+        return key.forStaff() ? behind.withheld(Withheld.key(shape, key)) : behind;
+    }
+
+    /** The same, which is for staff. */
+    Declared withheld(Value.Withheld why) {
+        return new Declared(known, find, Optional.of(why));
+    }
+
+    /** Those of them that a text of theirs may ask for. */
+    List<String> known(boolean staff) {
+        return known.orElse(List.of()).stream()
+                .filter(name -> staff || find.apply(name).withheld().isEmpty())
+                .toList();
     }
 
     /** All kinds that a reference may be to are one here, or it takes a coach to tell them apart. */

@@ -79,7 +79,8 @@ public final class Filling {
         Map<String, Names> scripts = references.scripts(
                 script,
                 wayBack ? Optional.of(it -> fill(it, coach, references, finding -> {}, false)) : Optional.empty());
-        Output output = template.fill(new RootNames(coach, scripts), complaint -> findings.accept(finding(complaint)));
+        Output output = template.fill(
+                new RootNames(coach, references.staff(), scripts), complaint -> findings.accept(finding(complaint)));
         if (template.malformed()) {
             // What is missing in it is nobody's mistake but that one.
             return new Procedure(script.form(), script.head(), List.of(), List.of(), List.of());
@@ -96,6 +97,7 @@ public final class Filling {
             case MALFORMED -> "malformed-template";
             case UNKNOWN_NAME -> "unknown-name";
             case NOTHING_THERE -> "nothing-to-fill-in";
+            case WITHHELD -> "staff-fact-for-renter";
         };
         return Finding.error(code, complaint.at(), complaint.message())
                 .near(complaint.near())

@@ -10,16 +10,23 @@ import java.util.Collection;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** All things of one kind under their ids and roles: {@code tank.gray}. */
-record KindNames(Coach coach, String kind) implements Names {
+/**
+ * All things of one kind under their ids and roles: {@code tank.gray}.
+ *
+ * @param staff see {@link RecordNames}
+ */
+record KindNames(Coach coach, String kind, boolean staff) implements Names {
     @Override
     public Value find(String idOrRole) {
         List<Thing> named = coach.named(kind, idOrRole);
+        if (!staff && named.stream().anyMatch(Thing::forStaff)) {
+            return Withheld.thing(kind, idOrRole);
+        }
         if (!named.isEmpty()) {
             return new Value.Many(
                     idOrRole,
                     named.stream()
-                            .<Value>map(thing -> new Value.Inner(new ThingNames(coach, thing)))
+                            .<Value>map(thing -> new Value.Inner(new ThingNames(coach, thing, staff)))
                             .toList());
         }
         return coach.fleet()
@@ -42,7 +49,7 @@ record KindNames(Coach coach, String kind) implements Names {
     public Collection<String> known() {
         return Stream.concat(
                         coach.things()
-                                .filter(thing -> thing.kind().equals(kind))
+                                .filter(thing -> thing.kind().equals(kind) && (staff || !thing.forStaff()))
                                 .map(Thing::id),
                         coach.fleet().roles().stream()
                                 .filter(role -> role.kind().equals(kind))

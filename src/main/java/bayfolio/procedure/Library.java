@@ -175,6 +175,14 @@ public final class Library {
         return ids(form).contains(id);
     }
 
+    /** Whether all of that id are read by staff alone. */
+    boolean forStaff(Form form, String id) {
+        List<Script> called = scripts.stream()
+                .filter(script -> script.form() == form && script.id().equals(id))
+                .toList();
+        return !called.isEmpty() && called.stream().allMatch(Script::forStaff);
+    }
+
     public Optional<Script> named(Unit unit, String id) {
         return Optional.ofNullable(byId(unit).get(id));
     }

@@ -19,16 +19,23 @@ import java.util.Optional;
  * The facts of one record under the names of their keys.
  *
  * @param what the record in words, for messages: {@code gray tank}
+ * @param staff whether staff alone read the text; what is for them is withheld from all others
  */
-record RecordNames(Coach coach, Facts facts, String what) implements Names {
+record RecordNames(Coach coach, Facts facts, String what, boolean staff) implements Names {
     @Override
     public Value find(String name) {
-        return facts.shape().key(name).<Value>map(this::value).orElse(new Value.Unknown());
+        return facts.shape()
+                .key(name)
+                .map(key -> staff || !key.forStaff() ? value(key) : Withheld.key(facts.shape(), key))
+                .orElse(new Value.Unknown());
     }
 
     @Override
     public Collection<String> known() {
-        return facts.shape().keyNames();
+        return facts.shape().keys().stream()
+                .filter(key -> staff || !key.forStaff())
+                .<String>map(Key::name)
+                .toList();
     }
 
     private <T> Value value(Key<T> key) {
@@ -79,7 +86,9 @@ record RecordNames(Coach coach, Facts facts, String what) implements Names {
             @Override
             public Value reference(Type.Reference reference) {
                 Optional<Thing> thing = new Wording(coach).referred(reference, fact.toString());
-                return thing.<Value>map(it -> new Value.Inner(new ThingNames(coach, it)))
+                return thing.map(it -> staff || !it.forStaff()
+                                ? new Value.Inner(new ThingNames(coach, it, staff))
+                                : Withheld.thing(it.kind(), it.id()))
                         .orElse(new Value.Absent(
                                 "`" + fact + "` in the description of " + what + " names nothing",
                                 "Correct it there."));
@@ -96,17 +105,24 @@ record RecordNames(Coach coach, Facts facts, String what) implements Names {
                         what,
                         ((List<?>) fact)
                                 .stream()
+                                        .filter(element -> mayRead(((Located<?>) element).value()))
                                         .map(element -> value(list.element(), ((Located<?>) element).value()))
-                                        // What names nothing is told where it is written.
-                                        .filter(value -> !(value instanceof Value.Absent))
+                                        // What names nothing is told where it is written; of several, those for staff
+                                        // are left out.
+                                        .filter(value ->
+                                                !(value instanceof Value.Absent) && !(value instanceof Value.Withheld))
                                         .toList());
             }
 
             @Override
             public <E extends Described> Value record(Type.Nested<E> nested) {
                 return new Value.Inner(new RecordNames(
-                        coach, ((Described) fact).facts(), nested.shape().name()));
+                        coach, ((Described) fact).facts(), nested.shape().name(), staff));
             }
         });
+    }
+
+    private boolean mayRead(Object element) {
+        return staff || !(element instanceof Described record && record.forStaff());
     }
 }

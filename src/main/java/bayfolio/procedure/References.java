@@ -122,11 +122,7 @@ public final class References {
             return given;
         }
         if (!staff && named.stream().anyMatch(Thing::forStaff)) {
-            findings.accept(Finding.error(
-                            "staff-thing-for-renter",
-                            at,
-                            kind + " `" + name + "` is for staff, and this text is for renters")
-                    .mend("Take the reference out; renters never see that " + kind + "."));
+            findings.accept(staffThing(kind, name, at));
             return given;
         }
         List<Inline> links = new ArrayList<>();
@@ -178,11 +174,7 @@ public final class References {
         if (script.isPresent() && (staff || script.get().head().who().forRenters())) {
             return link(new Target.OfProcedure(id), given, script.get().head().title(), at);
         }
-        findings.accept(
-                script.isPresent()
-                        ? Finding.error("staff-procedure-for-renter", at, form.called() + " `" + id + "` is for staff")
-                                .mend("Take the reference out; renters never see that page.")
-                        : unknownScript(form, id, at, library));
+        findings.accept(script.isPresent() ? staffScript(form, id, at) : unknownScript(form, id, at, library));
         return given;
     }
 
@@ -235,6 +227,19 @@ public final class References {
 
     // The findings below are also told of references that no coach's filling reaches; the words
     // must be the same.
+
+    static Finding staffThing(String kind, String name, Place at) {
+        return Finding.error(
+                        "staff-thing-for-renter",
+                        at,
+                        kind + " `" + name + "` is for staff, and this text is for renters")
+                .mend("Take the reference out; renters never see that " + kind + ".");
+    }
+
+    static Finding staffScript(Form form, String id, Place at) {
+        return Finding.error("staff-procedure-for-renter", at, form.called() + " `" + id + "` is for staff")
+                .mend("Take the reference out; renters never see that page.");
+    }
 
     static boolean isScheme(String scheme) {
         return Kinds.named(scheme).isPresent() || OTHER_SCHEMES.contains(scheme);
@@ -315,6 +320,10 @@ public final class References {
                         ? Finding.error("staff-page-for-renter", at, "page `" + id + "` is for staff")
                                 .mend("Take the reference out; renters never see that page.")
                         : unknown("page", id, at, PAGES));
+    }
+
+    boolean staff() {
+        return staff;
     }
 
     Library library() {

@@ -21,9 +21,10 @@ import java.util.stream.Stream;
  * phone}, {@code has} with the features, {@code count}, {@code all} with every thing of a kind, and
  * each kind with its ids and roles; {@code reckoned}, and what other scripts there are for it.
  *
+ * @param staff whether staff alone read the text; to all others, what is for staff has no name
  * @param scripts {@code procedure} and {@code trouble}, see {@link ScriptNames}; {@code back}, see {@link WayBack}
  */
-record RootNames(Coach coach, Map<String, Names> scripts) implements Names {
+record RootNames(Coach coach, boolean staff, Map<String, Names> scripts) implements Names {
     static final List<String> ROOTS = Stream.concat(
                     Stream.of(
                             "unit",
@@ -47,9 +48,9 @@ record RootNames(Coach coach, Map<String, Names> scripts) implements Names {
     @Override
     public Value find(String name) {
         return switch (name) {
-            case "unit" -> new Value.Inner(new RecordNames(coach, coach.unit().facts(), "this coach"));
+            case "unit" -> new Value.Inner(new RecordNames(coach, coach.unit().facts(), "this coach", staff));
             case "fleet" ->
-                new Value.Inner(new RecordNames(coach, coach.fleet().facts().facts(), "the fleet"));
+                new Value.Inner(new RecordNames(coach, coach.fleet().facts().facts(), "the fleet", staff));
             case "phone" -> new Value.Inner(phones());
             case "has" -> new Value.Inner(new FeatureNames(coach));
             case "count" -> new Value.Inner(Names.of(DOORS.keySet(), this::doors));
@@ -58,12 +59,12 @@ record RootNames(Coach coach, Map<String, Names> scripts) implements Names {
             // Whether the coach has a thing of that id or role, for a text that stands there once however many there
             // are.
             case "any" ->
-                new Value.Inner(
-                        Names.of(Kinds.names(), kind -> new Value.Inner(new AnyNames(new KindNames(coach, kind)))));
+                new Value.Inner(Names.of(
+                        Kinds.names(), kind -> new Value.Inner(new AnyNames(new KindNames(coach, kind, staff)))));
             case "all" -> new Value.Inner(Names.of(Kinds.names(), this::everything));
             default ->
                 Kinds.named(name)
-                        .<Value>map(kind -> new Value.Inner(new KindNames(coach, name)))
+                        .<Value>map(kind -> new Value.Inner(new KindNames(coach, name, staff)))
                         .orElse(new Value.Unknown());
         };
     }
@@ -93,13 +94,13 @@ record RootNames(Coach coach, Map<String, Names> scripts) implements Names {
         return new Value.Text(Long.toString(doors));
     }
 
-    /** Every thing of a kind in walking order. */
+    /** Every thing of a kind that the reader may know, in walking order. */
     private Value everything(String kind) {
         return new Value.Many(
                 kind,
                 coach.walked()
-                        .filter(thing -> thing.kind().equals(kind))
-                        .<Value>map(thing -> new Value.Inner(new ThingNames(coach, thing)))
+                        .filter(thing -> thing.kind().equals(kind) && (staff || !thing.forStaff()))
+                        .<Value>map(thing -> new Value.Inner(new ThingNames(coach, thing, staff)))
                         .toList());
     }
 }

@@ -125,6 +125,11 @@ public final class Script {
         return head.id();
     }
 
+    /** Whether it says that staff alone read it. */
+    boolean forStaff() {
+        return head.facts().has(Head.WHO) && !head.who().forRenters();
+    }
+
     /** A script with an unread condition applies to nobody; the finding about it says why. */
     public boolean appliesTo(Unit coach) {
         return appliesTo(coach, Feature.all(coach));

@@ -21,6 +21,9 @@ record ScriptNames(Form form, Unit unit, Library library, boolean staff) impleme
         if (script.isPresent()) {
             return new Value.Many(id, List.of(value(script.get())));
         }
+        if (!staff && library.forStaff(form, id)) {
+            return Withheld.script(form, id);
+        }
         return library.knows(form, id)
                 ? new Value.Absent(
                         form.called() + " `" + id + "` does not apply to this coach",

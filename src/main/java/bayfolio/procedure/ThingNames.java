@@ -9,8 +9,12 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
-/** A thing under the names of its keys, and its {@code place} in words. */
-record ThingNames(Coach coach, Thing thing) implements Names {
+/**
+ * A thing under the names of its keys, and its {@code place} in words.
+ *
+ * @param staff see {@link RecordNames}
+ */
+record ThingNames(Coach coach, Thing thing, boolean staff) implements Names {
     /** Where it is, put together from side, compartment and words. */
     static final String PLACE = "place";
 
@@ -41,6 +45,6 @@ record ThingNames(Coach coach, Thing thing) implements Names {
     }
 
     private RecordNames facts() {
-        return new RecordNames(coach, thing.facts(), thing.name());
+        return new RecordNames(coach, thing.facts(), thing.name(), staff);
     }
 }

@@ -9,6 +9,7 @@ import bayfolio.model.Kinds;
 import bayfolio.model.Unit;
 import bayfolio.source.Place;
 import bayfolio.template.Template;
+import bayfolio.template.Value;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -53,8 +54,13 @@ public final class Unfilled {
      *
      * @param ids of all kinds
      * @param byKind for each kind its ids and roles
+     * @param forStaff for each kind the ids and roles of things that are for staff wherever there is one
      */
-    private record Known(Set<String> ids, Map<String, Set<String>> byKind) {}
+    private record Known(Set<String> ids, Map<String, Set<String>> byKind, Map<String, Set<String>> forStaff) {
+        Set<String> forStaff(String kind) {
+            return forStaff.getOrDefault(kind, Set.of());
+        }
+    }
 
     private Unfilled(Fleet fleet, Library library, Map<Optional<String>, Known> known, Consumer<Finding> findings) {
         this.fleet = fleet;
@@ -116,18 +122,22 @@ public final class Unfilled {
         if (Kinds.named(kind).isPresent()) {
             if (!filled && fleet.role(name).isEmpty() && !known(script).ids.contains(name)) {
                 findings.accept(References.unknownThing(kind, name, at, fleet, units(script)));
+            } else if (!script.forStaff() && known(script).forStaff(kind).contains(name)) {
+                findings.accept(References.staffThing(kind, name, at));
             }
         } else if (!References.isScheme(kind)) {
             findings.accept(References.unknownScheme(kind + ":" + name, kind, at));
         } else if (!filled
                 && form(kind).filter(form -> !library.knows(form, name)).isPresent()) {
             findings.accept(References.unknownScript(form(kind).orElseThrow(), name, at, library));
+        } else if (!filled
+                && !script.forStaff()
+                && form(kind).filter(form -> library.forStaff(form, name)).isPresent()) {
+            findings.accept(References.staffScript(form(kind).orElseThrow(), name, at));
         } else if (kind.equals("word") && !filled && fleet.word(name).isEmpty()) {
             findings.accept(References.unknownWord(name, at, fleet));
         } else if (kind.equals("page") && !filled) {
-            boolean staff =
-                    script.head().facts().has(Head.WHO) && !script.head().who().forRenters();
-            References.unknownPage(name, at, staff).ifPresent(findings);
+            References.unknownPage(name, at, script.forStaff()).ifPresent(findings);
         } else if (kind.equals("stage") && !filled) {
             References.unknownStage(name, at).ifPresent(findings);
         } else if (kind.equals("phone") && !filled && !fleet.phones().isEmpty()) {
@@ -154,8 +164,21 @@ public final class Unfilled {
                         byKind.computeIfAbsent(thing.kind(), kind -> new LinkedHashSet<>())
                                 .add(thing.id());
                     });
-            return new Known(ids, byKind);
+            return new Known(ids, byKind, forStaff(units(script)));
         });
+    }
+
+    private static Map<String, Set<String>> forStaff(Stream<Unit> units) {
+        Map<String, Set<String>> forStaff = new HashMap<>();
+        Map<String, Set<String>> forAll = new HashMap<>();
+        units.flatMap(Unit::mentioned).forEach(thing -> {
+            Set<String> names =
+                    (thing.forStaff() ? forStaff : forAll).computeIfAbsent(thing.kind(), kind -> new HashSet<>());
+            names.add(thing.id());
+            names.addAll(thing.roles());
+        });
+        forStaff.forEach((kind, names) -> names.removeAll(forAll.getOrDefault(kind, Set.of())));
+        return forStaff;
     }
 
     private Stream<Unit> units(Script script) {
@@ -169,7 +192,7 @@ public final class Unfilled {
         Optional<Declared> scope = scope(asked, script);
         if (scope.isEmpty()) {
             Set<String> names = new LinkedHashSet<>();
-            scopes(asked, script).forEach(it -> names.addAll(it.known().orElseThrow()));
+            scopes(asked, script).forEach(it -> names.addAll(it.known(script.forStaff())));
             findings.accept(unknown(asked, words[0], names, ""));
             return;
         }
@@ -181,10 +204,16 @@ public final class Unfilled {
             }
             if (!known.contains(words[i])) {
                 String before = String.join(".", List.of(words).subList(0, i));
-                findings.accept(unknown(asked, words[i], known, before));
+                findings.accept(unknown(asked, words[i], names.known(script.forStaff()), before));
                 return;
             }
             names = names.find().apply(words[i]);
+            if (names.withheld().isPresent() && !script.forStaff()) {
+                Value.Withheld withheld = names.withheld().get();
+                findings.accept(Finding.error("staff-fact-for-renter", asked.at(), withheld.why())
+                        .mend(withheld.mend()));
+                return;
+            }
         }
     }
 
@@ -240,21 +269,29 @@ public final class Unfilled {
             case "reckoned" -> Declared.of(ReckonedNames.words(), it -> Declared.NONE);
             case "back", "procedure" -> scripts(Form.PROCEDURE);
             case "trouble" -> scripts(Form.TROUBLE);
-            case "any" ->
-                Declared.of(
-                        Kinds.names(),
-                        kind -> Declared.of(known(script).byKind.getOrDefault(kind, Set.of()), inner -> Declared.NONE));
+            case "any" -> Declared.of(Kinds.names(), kind -> things(kind, script, Declared.NONE));
             case "all" -> Declared.of(Kinds.names(), Unfilled::kind);
             default ->
                 Kinds.named(word)
-                        .map(it -> Declared.of(known(script).byKind.getOrDefault(word, Set.of()), id -> kind(word)))
+                        .map(it -> things(word, script, kind(word)))
                         .filter(it -> !it.known().orElseThrow().isEmpty())
                         .orElse(Declared.OPEN);
         };
     }
 
+    /** All of a kind by their ids and roles, with the same behind each. */
+    private Declared things(String kind, Script script, Declared behind) {
+        Set<String> forStaff = known(script).forStaff(kind);
+        return Declared.of(
+                known(script).byKind.getOrDefault(kind, Set.of()),
+                id -> forStaff.contains(id) ? behind.withheld(Withheld.thing(kind, id)) : behind);
+    }
+
     private Declared scripts(Form form) {
-        return Declared.of(library.ids(form), it -> Declared.of(ScriptNames.WORDS, inner -> Declared.NONE));
+        Declared script = Declared.of(ScriptNames.WORDS, inner -> Declared.NONE);
+        return Declared.of(
+                library.ids(form),
+                id -> library.forStaff(form, id) ? script.withheld(Withheld.script(form, id)) : script);
     }
 
     private static Declared kind(String name) {

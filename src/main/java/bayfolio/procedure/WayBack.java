@@ -23,6 +23,9 @@ record WayBack(Script from, Unit unit, Library library, boolean staff, Function<
         implements Names {
     @Override
     public Value find(String id) {
+        if (!staff && library.forStaff(Form.PROCEDURE, id)) {
+            return Withheld.script(Form.PROCEDURE, id);
+        }
         Optional<Script> forth = library.named(unit, id).filter(it -> it.form() == Form.PROCEDURE);
         if (forth.isEmpty()) {
             return library.knows(Form.PROCEDURE, id)

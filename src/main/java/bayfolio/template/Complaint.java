@@ -18,7 +18,9 @@ public record Complaint(Kind kind, Place at, String name, String message, List<S
         /** There is no such name. */
         UNKNOWN_NAME,
         /** The name exists and has nothing behind it here. */
-        NOTHING_THERE
+        NOTHING_THERE,
+        /** The name exists, and this text may not ask for it. */
+        WITHHELD
     }
 
     public Complaint {

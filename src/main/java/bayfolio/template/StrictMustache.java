@@ -283,7 +283,7 @@ final class StrictMustache extends DefaultMustacheFactory {
             boolean printed = code instanceof ValueCode;
             String[] words = name.split("\\.", -1);
             return scopes -> {
-                Value value = named(words, scopes, at);
+                Value value = free(named(words, scopes, at), name, scopes, at);
                 return printed ? printed(name, value, scopes, at) : chosen(name, value, scopes, at);
             };
         }
@@ -330,6 +330,17 @@ final class StrictMustache extends DefaultMustacheFactory {
                 }
             }
             return value;
+        }
+
+        /** What the text may not ask for is told wherever it stands, and is as if it were not there. */
+        private Value free(Value value, String name, List<Object> scopes, Place at) {
+            if (!(value instanceof Value.Withheld withheld)) {
+                return value;
+            }
+            complain(
+                    scopes,
+                    new Complaint(Complaint.Kind.WITHHELD, at, name, withheld.why(), List.of(), withheld.mend()));
+            return new Value.Flag(false);
         }
 
         private static String before(String[] words, int count) {

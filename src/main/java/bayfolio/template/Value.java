@@ -34,6 +34,14 @@ public sealed interface Value {
      */
     record Absent(String why, String mend) implements Value {}
 
+    /**
+     * A name that exists and that this text may not ask for: a finding wherever it stands, in a section too.
+     *
+     * @param why one sentence without a full stop
+     * @param mend what to do about it
+     */
+    record Withheld(String why, String mend) implements Value {}
+
     /** There is no such name. */
     record Unknown() implements Value {}
 }

@@ -1,0 +1,301 @@
+package bayfolio.procedure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.Canaries;
+import bayfolio.fact.Key;
+import bayfolio.fact.Shape;
+import bayfolio.fact.Type;
+import bayfolio.finding.Finding;
+import bayfolio.model.Coach;
+import bayfolio.model.Feature;
+import bayfolio.model.Fleet;
+import bayfolio.model.Jacks;
+import bayfolio.model.Kinds;
+import bayfolio.model.Size;
+import bayfolio.model.Thing;
+import bayfolio.model.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Nothing that is for staff has a name in a text for renters, however it is asked for: each try is told at its tag, and
+ * the word planted in every fact for staff comes out nowhere.
+ */
+final class StaffNamesTest {
+    private static final String PLANTED = "Qx7Qx7";
+
+    private static final String ENDINGS = "\n## Done when\nIt is.\n\n## If not\nCall.\n";
+
+    /** Where a way of asking has to be told: before the tag. */
+    private static final String HERE = "@";
+
+    private final List<Unit> units = Demo.fleet().units().stream()
+            .map(unit -> Canaries.in(unit, PLANTED))
+            .toList();
+    private final Fleet fleet = new Fleet(
+            Demo.fleet().facts(),
+            units,
+            Demo.fleet().roles(),
+            Demo.fleet().words(),
+            Demo.fleet().sources());
+    private int told;
+
+    @Test
+    void everyKeyForStaffIsToldInEachOfTwelveWays() {
+        Set<Key<?>> tried = new LinkedHashSet<>();
+        int ways = 0;
+        for (Unit unit : units) {
+            for (Shape<? extends Thing> kind : Kinds.ALL) {
+                Optional<Thing> thing = unit.things()
+                        .filter(it -> it.kind().equals(kind.name()) && !it.forStaff())
+                        .findFirst();
+                for (Key<?> key : forStaff(kind)) {
+                    if (thing.isPresent() && tried.add(key)) {
+                        ways += each(unit, ofThing(thing.get(), key));
+                    }
+                }
+            }
+            for (Key<?> key : forStaff(Unit.SHAPE)) {
+                ways += tried.add(key) ? each(unit, within("unit", key)) : 0;
+            }
+            for (Key<?> key : forStaff(Size.SHAPE)) {
+                ways += tried.add(key) ? each(unit, within("unit.size", key)) : 0;
+            }
+            for (Key<?> key : forStaff(Jacks.SHAPE)) {
+                ways += unit.facts().has(Unit.JACKS) && tried.add(key) ? each(unit, within("unit.jacks", key)) : 0;
+            }
+        }
+        System.out.println(tried.size() + " keys for staff asked for in " + ways + " ways, " + told + " told");
+        assertThat(tried).containsExactlyInAnyOrderElementsOf(declared());
+        assertThat(told).isEqualTo(ways).isGreaterThan(250);
+    }
+
+    @Test
+    void aThingForStaffIsToldInEachWay() {
+        for (Unit unit : units) {
+            for (Shape<? extends Thing> kind : Canaries.WITH_SOME_FOR_STAFF) {
+                String name = kind.name();
+                String id = name + "." + Canaries.id(kind);
+                each(
+                        unit,
+                        List.of(
+                                "@{{" + id + ".name}}",
+                                "@{{#" + id + "}}{{name}}{{/" + id + "}}",
+                                "@{{#" + id + "}}It is there.{{/" + id + "}}",
+                                "@{{^" + id + "}}It is not there.{{/" + id + "}}",
+                                "@{{#" + id + ".name}}It has one.{{/" + id + ".name}}",
+                                "@{{#any." + id + "}}It is there.{{/any." + id + "}}",
+                                "[@{{" + id + ".name}}](page:home)",
+                                "[](@" + name + ":" + Canaries.id(kind) + ")",
+                                "[it](@" + name + ":" + Canaries.id(kind) + ")",
+                                "{{#unit}}{{#unit.size}}@{{" + id + ".name}}{{/unit.size}}{{/unit}}",
+                                "**@{{" + id + ".name}}**"));
+            }
+            String role = "item." + Canaries.ROLE;
+            each(
+                    unit,
+                    List.of(
+                            "@{{#" + role + "}}{{name}}{{/" + role + "}}",
+                            "@{{^" + role + "}}It is not there.{{/" + role + "}}",
+                            "@{{#any." + role + "}}It is there.{{/any." + role + "}}",
+                            "[](@item:" + Canaries.ROLE + ")"));
+        }
+    }
+
+    /** What has an adapter for an item for staff may not say which. */
+    @Test
+    void aFactThatNamesAThingForStaffIsTold() {
+        Unit unit = units.stream()
+                .filter(it -> it.facts().has(Unit.ADAPTERS))
+                .findFirst()
+                .orElseThrow();
+        String adapter = "adapter." + unit.facts().all(Unit.ADAPTERS).get(0).id();
+
+        assertTold(unit, "1. So: @{{" + adapter + ".item.name}}\n" + ENDINGS);
+        assertTold(unit, "1. So: {{#" + adapter + "}}@{{#item}}{{name}}{{/item}}{{/" + adapter + "}}\n" + ENDINGS);
+    }
+
+    /** Of several, those for staff are left out: whoever asks for all asks for those that renters have. */
+    @Test
+    void amongSeveralWhatIsForStaffIsLeftOut() {
+        for (Unit unit : units) {
+            List<String> ways = new ArrayList<>(List.of("{{#unit.notes}}{{text}} {{/unit.notes}}"));
+            for (Shape<? extends Thing> kind : Canaries.WITH_SOME_FOR_STAFF) {
+                Key<?> list = Canaries.listing(kind).orElseThrow();
+                ways.add("{{#all." + kind.name() + "}}{{id}} {{name}} {{/all." + kind.name() + "}}");
+                ways.add("{{#unit." + list.name() + "}}{{id}} {{name}} {{/unit." + list.name() + "}}");
+            }
+            ways.add("{{#all.switch}}{{#photos}}{{id}} {{name}} {{/photos}}{{/all.switch}}");
+            ways.add("{{#all.connection}}{{#fits}}{{id}} {{name}} {{/fits}}{{/all.connection}}");
+            for (String way : ways) {
+                List<Finding> findings = new ArrayList<>();
+                String text = filled(unit, Who.EVERYONE, "1. So: " + way + "\n" + ENDINGS, findings);
+                assertThat(text).as(way).doesNotContain(PLANTED).doesNotContain("staff-");
+                assertThat(findings).as(way).isEmpty();
+            }
+        }
+    }
+
+    @Test
+    void staffMayAskForAllOfIt() {
+        List<Finding> findings = new ArrayList<>();
+        String all = filled(
+                units.get(0),
+                Who.STAFF,
+                "1. So: {{unit.size.measured-by}}, {{#unit.notes}}{{text}} {{/unit.notes}}.\n"
+                        + "1. And: {{item.staff-item.name}}, {{#all.photo}}{{name}}{{/all.photo}}.\n" + ENDINGS,
+                findings);
+
+        assertThat(findings).isEmpty();
+        assertThat(all.split(PLANTED, -1)).hasSizeGreaterThan(4);
+    }
+
+    @Test
+    void aProcedureForStaffIsTold() {
+        Coach coach = new Coach(fleet, units.get(0));
+        String id = Demo.library().of(coach.unit()).stream()
+                .filter(Script::forStaff)
+                .findFirst()
+                .orElseThrow()
+                .id();
+        each(
+                units.get(0),
+                List.of(
+                        "@{{procedure." + id + ".title}}",
+                        "@{{#procedure." + id + "}}It is there.{{/procedure." + id + "}}",
+                        "@{{^procedure." + id + "}}It is not there.{{/procedure." + id + "}}",
+                        "@{{#back." + id + "}}{{title}}{{/back." + id + "}}",
+                        "[](@procedure:" + id + ")",
+                        "[](@page:service)"));
+    }
+
+    private static List<Key<?>> forStaff(Shape<?> shape) {
+        return shape.keys().stream().filter(Key::forStaff).toList();
+    }
+
+    /** All keys for staff that a description of a coach may have. */
+    private static Set<Key<?>> declared() {
+        Set<Key<?>> declared = new LinkedHashSet<>();
+        declared(Unit.SHAPE, declared);
+        return declared;
+    }
+
+    private static void declared(Shape<?> shape, Set<Key<?>> declared) {
+        declared.addAll(forStaff(shape));
+        for (Key<?> key : shape.keys()) {
+            Type<?> type = key.type() instanceof Type.ListOf<?> list ? list.element() : key.type();
+            if (type instanceof Type.Nested<?> nested) {
+                declared(nested.shape(), declared);
+            }
+        }
+    }
+
+    private static List<String> ofThing(Thing thing, Key<?> key) {
+        String kind = thing.kind();
+        String id = kind + "." + thing.id();
+        String list =
+                "unit." + Canaries.listing(thing.facts().shape()).orElseThrow().name();
+        List<String> ways = new ArrayList<>(within(id, key));
+        ways.add("{{#all." + kind + "}}" + asked(key.name(), key) + "{{/all." + kind + "}}");
+        ways.add("{{#" + list + "}}" + asked(key.name(), key) + "{{/" + list + "}}");
+        thing.roles().stream()
+                .findFirst()
+                .ifPresent(role -> ways.add(
+                        "{{#" + kind + "." + role + "}}" + asked(key.name(), key) + "{{/" + kind + "." + role + "}}"));
+        return ways;
+    }
+
+    private static List<String> within(String path, Key<?> key) {
+        String name = path + "." + key.name();
+        return List.of(
+                asked(name, key),
+                "{{#" + path + "}}" + asked(key.name(), key) + "{{/" + path + "}}",
+                "{{#" + path + "}}@{{#" + key.name() + "}}There: "
+                        + asked(key.name(), key).replace(HERE, "") + "{{/" + key.name() + "}}{{/" + path + "}}",
+                "@{{#" + name + "}}It is there.{{/" + name + "}}",
+                "@{{^" + name + "}}It is not there.{{/" + name + "}}",
+                "{{#" + path + "}}@{{^" + key.name() + "}}It is not there.{{/" + key.name() + "}}{{/" + path + "}}",
+                "[" + asked(name, key) + "](page:home)",
+                "**" + asked(name, key) + "**",
+                "{{#unit}}{{#unit.size}}" + asked(name, key) + "{{/unit.size}}{{/unit}}");
+    }
+
+    /** A record is asked for one of its facts. */
+    private static String asked(String name, Key<?> key) {
+        return key.type() instanceof Type.ListOf<?> list && list.element() instanceof Type.Nested<?> nested
+                ? "@{{#" + name + "}}{{" + nested.shape().keyNames().get(0) + "}}{{/" + name + "}}"
+                : "@{{" + name + "}}";
+    }
+
+    /** Each way in a step, in a hazard, in an ending, and in a section that the coach does not take. */
+    private int each(Unit unit, List<String> ways) {
+        String lacking = Stream.of(Feature.values())
+                .filter(feature -> !Feature.all(unit).contains(feature))
+                .map(Type::word)
+                .findFirst()
+                .orElseThrow();
+        int count = 0;
+        for (String way : ways) {
+            for (String body : List.of(
+                    "1. So: " + way + "\n" + ENDINGS,
+                    "> **WARNING** Hot: " + way + "\n\n1. Wait.\n" + ENDINGS,
+                    "1. Wait.\n\n## Done when\nIt is so: " + way + "\n\n## If not\nCall.\n",
+                    "1. Wait.{{#has." + lacking + "}} " + way + "{{/has." + lacking + "}}\n" + ENDINGS)) {
+                assertTold(unit, body);
+                count++;
+            }
+        }
+        told += count;
+        return count;
+    }
+
+    private void assertTold(Unit unit, String marked) {
+        String body = marked.replace(HERE, "");
+        List<Finding> findings = new ArrayList<>();
+
+        String text = filled(unit, Who.ON_CALL, body, findings);
+
+        String before = marked.substring(0, marked.indexOf(HERE));
+        int line = 8 + (int) before.chars().filter(it -> it == '\n').count();
+        int column = before.length() - before.lastIndexOf('\n');
+        assertThat(text).as(body).doesNotContain(PLANTED);
+        assertThat(findings)
+                .as(body)
+                .allSatisfy(finding -> assertThat(finding.code()).startsWith("staff-"))
+                .anySatisfy(finding -> {
+                    assertThat(finding.at().line()).isEqualTo(line);
+                    assertThat(finding.at().column()).isEqualTo(column);
+                    assertThat(finding.message()).contains(" is for staff");
+                    assertThat(finding.mend()).isPresent();
+                });
+    }
+
+    /** The whole text of a script, and what was wrong with it. */
+    private String filled(Unit unit, Who who, String body, List<Finding> findings) {
+        Script script =
+                Demo.script("by-test", who, Stage.LIVING, new Condition.Always(), List.of(), body, findings::add);
+        List<Script> scripts = new ArrayList<>(Demo.library().scripts());
+        scripts.add(script);
+        Coach coach = new Coach(fleet, unit);
+        Library library = new Library(scripts);
+        Procedure procedure = Filling.fill(
+                script, coach, new References(coach, library, Demo.SCREEN, who == Who.STAFF), findings::add);
+        Unfilled.check(
+                fleet,
+                new Library(scripts.stream()
+                        .filter(it -> it == script || it.forStaff())
+                        .toList()),
+                finding -> {
+                    if (finding.code().startsWith("staff-")) {
+                        findings.add(finding);
+                    }
+                });
+        return procedure.toString();
+    }
+}
