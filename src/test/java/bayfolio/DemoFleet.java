@@ -55,15 +55,20 @@ public record DemoFleet(Path root, Check check) {
 
     /** The public root of the demo fleet of this repository, published once for all tests. */
     public static Path web() {
-        return Published.FOLDER.resolve("web");
+        try {
+            return Published.FOLDER.resolve("web").toRealPath();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** The files below a folder by their paths, sorted. */
     public static Map<String, byte[]> files(Path folder) {
         Map<String, byte[]> files = new TreeMap<>();
-        try (Stream<Path> paths = Files.walk(folder)) {
+        // A root of a site is a link, and a walk begins at no link.
+        try (Stream<Path> paths = Files.walk(folder.toRealPath())) {
             for (Path path : paths.filter(Files::isRegularFile).toList()) {
-                files.put(folder.relativize(path).toString().replace('\\', '/'), Files.readAllBytes(path));
+                files.put(folder.toRealPath().relativize(path).toString().replace('\\', '/'), Files.readAllBytes(path));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

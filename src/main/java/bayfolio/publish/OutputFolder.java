@@ -1,76 +1,373 @@
 package bayfolio.publish;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.attribute.BasicFileAttributes;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * A root within the folder that is published into: {@code web}, which is public, or {@code staff}. A list of what was
- * written, with checksums, tells its own files from foreign ones, which are never touched.
+ * The folder that is published into, with its two roots: {@code web}, which is public, and {@code staff}.
+ *
+ * <pre>
+ * web               a link to .editions/current/web
+ * staff             a link to .editions/current/staff
+ * .editions/current a link to the edition that readers see
+ * .editions/7       an {@link Edition}: web, staff and the list of their files
+ * .editions/lock    held while somebody publishes
+ * </pre>
+ *
+ * <p>A new edition is written beside the last one, then {@code current} is replaced by one rename: whoever reads, and
+ * whenever a run is killed, both roots are those of one edition, and there is always one.
+ *
+ * <p>Where a system has no links, or cannot replace one in a single step, {@code current} is a file that names the
+ * edition, and the roots themselves are moved out of it; what a run that was killed has left undone the next one does.
+ * So were roots published before there were editions, with a list of files beside each; they are taken over.
+ *
+ * <p>Files that were not written here are never touched.
  */
-final class OutputFolder {
-    private final Path folder;
-    private final Path root;
-    private final Path next;
-    private final Path last;
-    private final Path list;
-    private final Path listNext;
+final class OutputFolder implements AutoCloseable {
+    static final List<String> ROOTS = List.of("web", "staff");
 
-    OutputFolder(Path folder, String name) {
+    /** How long another publisher may take to end. */
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+    /** What is asked of the file system where it matters in which order; tests stop it between two steps. */
+    interface Disk {
+        Disk REAL = new Disk() {};
+
+        /** In one step, in place of what is there. */
+        default void move(Path from, Path to) throws IOException {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        }
+
+        /** Whether a link to a folder can be made there, and replaced by another in one step. */
+        default boolean links(Path folder) throws IOException {
+            Path one = folder.resolve("link");
+            Path other = folder.resolve("link-next");
+            try {
+                Files.deleteIfExists(one);
+                Files.createSymbolicLink(one, Path.of("."));
+                Files.createSymbolicLink(other, Path.of("."));
+                move(other, one);
+                return true;
+            } catch (IOException | UnsupportedOperationException none) {
+                return false;
+            } finally {
+                Files.deleteIfExists(one);
+                Files.deleteIfExists(other);
+            }
+        }
+    }
+
+    private final Path folder;
+    private final Path editions;
+    private final Path current;
+    private final PublishLock lock;
+    private final Disk disk;
+
+    private OutputFolder(Path folder, Path editions, PublishLock lock, Disk disk) {
         this.folder = folder;
-        this.root = folder.resolve(name);
-        this.next = folder.resolve("." + name + "-next");
-        this.last = folder.resolve("." + name + "-last");
-        this.list = folder.resolve(name + "-written.txt");
-        this.listNext = folder.resolve(name + "-written.txt-next");
+        this.editions = editions;
+        this.current = editions.resolve("current");
+        this.lock = lock;
+        this.disk = disk;
     }
 
     /**
-     * The files published last, by path below the public root.
+     * Locked until it is closed.
      *
-     * @throws PublishException when a file is there that was not written here, or was changed since
+     * @throws PublishException when another publisher does not end, or when something there was not made here
      */
-    Map<String, byte[]> published() throws IOException, PublishException {
+    static OutputFolder open(Path folder) throws IOException, PublishException {
+        return open(folder, PATIENCE, Disk.REAL);
+    }
+
+    @SuppressWarnings("MustBeClosedChecker") // closed with the folder
+    static OutputFolder open(Path folder, Duration patience, Disk disk) throws IOException, PublishException {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw noFolder(folder);
         }
-        recover();
-        Map<String, String> written = written();
-        Map<String, byte[]> files = new TreeMap<>();
-        if (!there(root)) {
-            return files;
+        Path editions = folder.resolve(".editions");
+        if (there(editions) && !Files.isDirectory(editions, LinkOption.NOFOLLOW_LINKS)) {
+            throw noFolder(editions);
         }
-        // A link to a folder would be swapped away, and what it leads to would stay as it was.
-        if (!Files.isDirectory(root, LinkOption.NOFOLLOW_LINKS)) {
-            throw noFolder(root);
+        Files.createDirectories(editions);
+        PublishLock lock = PublishLock.take(folder, editions, patience);
+        OutputFolder output = new OutputFolder(folder, editions, lock, disk);
+        boolean sound = false;
+        try {
+            output.finish();
+            output.clean();
+            sound = true;
+        } finally {
+            if (!sound) {
+                lock.close();
+            }
         }
-        try (Stream<Path> paths = Files.walk(root)) {
-            for (Path path : paths.filter(OutputFolder::isNoFolder).toList()) {
-                String name = root.relativize(path).toString().replace('\\', '/');
-                if (!Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)) {
-                    throw foreign(path);
+        return output;
+    }
+
+    @Override
+    public void close() throws IOException {
+        lock.close();
+    }
+
+    /**
+     * The files published last, by their paths below both roots: {@code web/index.html}.
+     *
+     * @throws PublishException when a file is there that was not written here, or was changed since
+     */
+    Map<String, Path> published() throws IOException, PublishException {
+        Map<String, String> list = list();
+        Set<String> folders = Edition.folders(list.keySet());
+        Map<String, Path> files = new TreeMap<>();
+        for (String root : ROOTS) {
+            Path there = folder.resolve(root);
+            if (!there(there)) {
+                continue;
+            }
+            boolean linked = isLink(root);
+            if (!linked && !Files.isDirectory(there, LinkOption.NOFOLLOW_LINKS)) {
+                throw noFolder(there);
+            }
+            Path inside =
+                    linked ? current().map(it -> it.folder().resolve(root)).orElse(there) : there;
+            if (!Files.isDirectory(inside)) {
+                continue;
+            }
+            // A folder in the place of the link, while the edition has its own.
+            if (!linked
+                    && current().filter(it -> there(it.folder().resolve(root))).isPresent()) {
+                throw foreign(there);
+            }
+            try (Stream<Path> paths = Files.walk(inside)) {
+                for (Path path : paths.toList()) {
+                    String name = name(root, inside.relativize(path));
+                    boolean known = Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)
+                            ? folders.contains(name) || !Edition.isEmpty(path)
+                            : Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)
+                                    && Edition.checksum(Files.readAllBytes(path))
+                                            .equals(list.get(name));
+                    if (!known) {
+                        throw foreign(there.resolve(inside.relativize(path)));
+                    }
+                    if (!Files.isDirectory(path)) {
+                        files.put(name, path);
+                    }
                 }
-                byte[] bytes = Files.readAllBytes(path);
-                if (!checksum(bytes).equals(written.get(name))) {
-                    throw foreign(path);
-                }
-                files.put(name, bytes);
             }
         }
         return files;
+    }
+
+    private static String name(String root, Path below) {
+        String path = below.toString().replace('\\', '/');
+        return path.isEmpty() ? root : root + "/" + path;
+    }
+
+    /**
+     * Writes a whole site beside the last one, then swaps it in.
+     *
+     * @param files by their paths below both roots
+     * @throws PublishException as {@link #published}
+     */
+    void swapIn(Map<String, byte[]> files) throws IOException, PublishException {
+        // Once more, since nobody knows what was put there meanwhile.
+        published();
+        Edition next = new Edition(editions.resolve(Integer.toString(1 + highest())));
+        try {
+            next.write(files);
+        } catch (IOException full) {
+            // What was written so far would keep a full disk full.
+            next.delete();
+            throw full;
+        }
+        boolean links = Files.isSymbolicLink(current) || disk.links(editions);
+        takeOver(links);
+        name(next, links);
+        finish();
+        clean();
+    }
+
+    /** Brings what is there into the form that one step can replace. */
+    private void takeOver(boolean links) throws IOException, PublishException {
+        if (current().isEmpty() && !list().isEmpty()) {
+            Edition before = new Edition(editions.resolve(Integer.toString(1 + highest())));
+            before.writeList(list());
+            name(before, false);
+        }
+        if (!links) {
+            return;
+        }
+        Optional<Edition> before = current();
+        if (before.isPresent() && !Files.isSymbolicLink(current)) {
+            name(before.get(), true);
+        }
+        for (String root : ROOTS) {
+            Path there = folder.resolve(root);
+            if (before.isPresent() && Files.isDirectory(there, LinkOption.NOFOLLOW_LINKS)) {
+                disk.move(there, before.get().folder().resolve(root));
+            }
+            if (!there(there)) {
+                link(root);
+            }
+        }
+    }
+
+    /** What a run that was killed had still to do, or what is left to do once an edition is named. */
+    private void finish() throws IOException, PublishException {
+        Optional<Edition> named = current();
+        if (named.isEmpty()) {
+            return;
+        }
+        for (String root : ROOTS) {
+            Path inside = named.get().folder().resolve(root);
+            Path there = folder.resolve(root);
+            if (!there(inside)) {
+                continue;
+            }
+            if (Files.isSymbolicLink(current)) {
+                if (!there(there)) {
+                    link(root);
+                }
+                continue;
+            }
+            if (there(there)) {
+                disk.move(
+                        there,
+                        before().orElseThrow(() -> foreign(there)).folder().resolve(root));
+            }
+            disk.move(inside, there);
+        }
+    }
+
+    /** Makes an edition the one that readers see. As a file it names the one before, too, which takes its roots back. */
+    private void name(Edition edition, boolean link) throws IOException, PublishException {
+        Path made = editions.resolve("current-next");
+        Files.deleteIfExists(made);
+        if (link) {
+            Files.createSymbolicLink(made, edition.folder().getFileName());
+        } else {
+            String before = current().map(it -> " " + number(it)).orElse("");
+            Files.writeString(made, number(edition) + before + "\n");
+        }
+        disk.move(made, current);
+    }
+
+    private void link(String root) throws IOException {
+        Path made = editions.resolve("link");
+        Files.deleteIfExists(made);
+        Files.createSymbolicLink(made, target(root));
+        disk.move(made, folder.resolve(root));
+    }
+
+    private static Path target(String root) {
+        return Path.of(".editions", "current", root);
+    }
+
+    private boolean isLink(String root) throws IOException {
+        Path there = folder.resolve(root);
+        return Files.isSymbolicLink(there) && Files.readSymbolicLink(there).equals(target(root));
+    }
+
+    /** Takes away all editions but the one that readers see. */
+    private void clean() throws IOException, PublishException {
+        Optional<Edition> named = current();
+        for (Edition edition : editions()) {
+            if (!named.equals(Optional.of(edition))) {
+                edition.delete();
+            }
+        }
+        for (String left : List.of("current-next", "link", "link-next")) {
+            Files.deleteIfExists(editions.resolve(left));
+        }
+        if (named.isPresent()) {
+            for (String root : ROOTS) {
+                Files.deleteIfExists(listBeside(root));
+            }
+        }
+    }
+
+    /** The edition that readers see. */
+    private Optional<Edition> current() throws IOException, PublishException {
+        return named().stream().findFirst();
+    }
+
+    /** The one before, as long as its roots may still have to be put back. */
+    private Optional<Edition> before() throws IOException, PublishException {
+        return named().stream().skip(1).findFirst();
+    }
+
+    private List<Edition> named() throws IOException, PublishException {
+        if (!there(current)) {
+            return List.of();
+        }
+        boolean link = Files.isSymbolicLink(current);
+        if (!link && !Files.isRegularFile(current)) {
+            throw foreign(current);
+        }
+        String names = link
+                ? Files.readSymbolicLink(current).toString()
+                : Files.readString(current, StandardCharsets.UTF_8).strip();
+        if (!Stream.of(names.split(" ", -1)).allMatch(OutputFolder::isNumber)) {
+            throw foreign(current);
+        }
+        return Stream.of(names.split(" ", -1))
+                .map(name -> new Edition(editions.resolve(name)))
+                .toList();
+    }
+
+    private Map<String, String> list() throws IOException, PublishException {
+        Optional<Edition> named = current();
+        if (named.isPresent()) {
+            return named.get().list();
+        }
+        Map<String, String> list = new TreeMap<>();
+        for (String root : ROOTS) {
+            Edition.list(listBeside(root)).forEach((path, checksum) -> list.put(root + "/" + path, checksum));
+        }
+        return list;
+    }
+
+    /** Where the list of a root was before there were editions. */
+    private Path listBeside(String root) {
+        return folder.resolve(root + "-written.txt");
+    }
+
+    private List<Edition> editions() throws IOException {
+        List<Edition> all = new ArrayList<>();
+        try (Stream<Path> entries = Files.list(editions)) {
+            entries.filter(entry -> isNumber(entry.getFileName().toString()))
+                    .filter(entry -> Files.isDirectory(entry, LinkOption.NOFOLLOW_LINKS))
+                    .forEach(entry -> all.add(new Edition(entry)));
+        }
+        return all;
+    }
+
+    private int highest() throws IOException {
+        return editions().stream().mapToInt(OutputFolder::number).max().orElse(0);
+    }
+
+    private static int number(Edition edition) {
+        return Integer.parseInt(edition.folder().getFileName().toString());
+    }
+
+    private static boolean isNumber(String name) {
+        return name.matches("[1-9][0-9]{0,8}");
+    }
+
+    private static boolean there(Path path) {
+        return Files.exists(path, LinkOption.NOFOLLOW_LINKS);
     }
 
     private static PublishException foreign(Path path) {
@@ -82,97 +379,5 @@ final class OutputFolder {
 
     private static PublishException noFolder(Path path) {
         return new PublishException("`" + path + "` is no folder; move it away or choose another with --out.");
-    }
-
-    private static boolean there(Path path) {
-        return Files.exists(path, LinkOption.NOFOLLOW_LINKS);
-    }
-
-    private static boolean isNoFolder(Path path) {
-        return !Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
-    }
-
-    /** Writes a whole site beside the last one, then swaps it in. */
-    void swapIn(Map<String, byte[]> files) throws IOException {
-        Files.createDirectories(folder);
-        delete(next);
-        StringBuilder written = new StringBuilder();
-        for (Map.Entry<String, byte[]> file : new TreeMap<>(files).entrySet()) {
-            Path path = next.resolve(file.getKey());
-            Files.createDirectories(path.getParent());
-            Files.write(path, file.getValue());
-            written.append(checksum(file.getValue()))
-                    .append("  ")
-                    .append(file.getKey())
-                    .append('\n');
-        }
-        // The list goes first: should the machine stop here, the next run finds both sites' files
-        // known or recovers.
-        Files.writeString(listNext, written.toString(), StandardCharsets.UTF_8);
-        delete(last);
-        if (Files.exists(root)) {
-            Files.move(root, last, StandardCopyOption.ATOMIC_MOVE);
-        }
-        Files.move(next, root, StandardCopyOption.ATOMIC_MOVE);
-        Files.move(listNext, list, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        delete(last);
-    }
-
-    /**
-     * A swap that was cut short: without a site, the last one goes back where it was; with the next
-     * one no longer beside, that one is the site, and its list becomes the list.
-     */
-    private void recover() throws IOException {
-        if (there(last) && !there(root)) {
-            Files.move(last, root, StandardCopyOption.ATOMIC_MOVE);
-        } else if (there(root) && there(listNext) && !there(next)) {
-            Files.move(listNext, list, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        }
-        Files.deleteIfExists(listNext);
-        delete(last);
-    }
-
-    private Map<String, String> written() throws IOException {
-        Map<String, String> written = new TreeMap<>();
-        if (Files.exists(list)) {
-            for (String line : Files.readAllLines(list, StandardCharsets.UTF_8)) {
-                int gap = line.indexOf("  ");
-                if (gap > 0) {
-                    written.put(line.substring(gap + 2), line.substring(0, gap));
-                }
-            }
-        }
-        return written;
-    }
-
-    private static String checksum(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
-    }
-
-    private static void delete(Path folder) throws IOException {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        try {
-            Files.walkFileTree(folder, new SimpleFileVisitor<>() {
-                @Override
-                public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-                    Files.delete(file);
-                    return FileVisitResult.CONTINUE;
-                }
-
-                @Override
-                public FileVisitResult postVisitDirectory(Path each, java.io.IOException failure) throws IOException {
-                    Files.delete(each);
-                    return FileVisitResult.CONTINUE;
-                }
-            });
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
     }
 }

@@ -12,6 +12,7 @@ import bayfolio.render.web.Pictures;
 import bayfolio.render.web.WebSite;
 import bayfolio.template.Complaint;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -37,30 +38,43 @@ public final class Publisher {
     public static Set<String> publish(
             Check check, Path root, Theme theme, ScreenWords screen, List<String> units, Path out)
             throws IOException, PublishException {
-        OutputFolder web = new OutputFolder(out, "web");
-        OutputFolder staff = new OutputFolder(out, "staff");
-        Map<String, byte[]> webBefore = web.published();
-        Map<String, byte[]> staffBefore = staff.published();
-        Map<String, Case> chosen = check.units().stream()
-                .filter(unit -> units.isEmpty() || units.contains(unit.id()))
-                .collect(Collectors.toMap(Unit::id, unit -> check.of(unit, screen)));
-        WebSite site = new WebSite(theme, screen);
-        refuse(
-                "The theme is wrong",
-                site.complaints().stream().map(Publisher::sentence).toList());
-        Copies copies = new Copies(check, chosen, root, site, screen);
-        Map<String, byte[]> forRenters = copies.of(Copy.RENTERS, webBefore);
-        Map<String, byte[]> forStaff = copies.of(Copy.STAFF, staffBefore);
-        refuse(
-                "The theme is wrong",
-                site.complaints().stream().map(Publisher::sentence).toList());
-        Set<String> secret = new HashSet<>();
-        chosen.values().forEach(coach -> secret.addAll(StaffTexts.of(coach)));
-        refuse("The rendered site is wrong", Audit.of(forRenters, secret));
-        refuse("The rendered staff copy is wrong", Audit.of(forStaff, Set.of()));
-        staff.swapIn(forStaff);
-        web.swapIn(forRenters);
-        return forRenters.keySet();
+        FleetFolder.refuse(root, out);
+        try (OutputFolder output = OutputFolder.open(out)) {
+            Map<String, Path> before = output.published();
+            Map<String, Case> chosen = check.units().stream()
+                    .filter(unit -> units.isEmpty() || units.contains(unit.id()))
+                    .collect(Collectors.toMap(Unit::id, unit -> check.of(unit, screen)));
+            WebSite site = new WebSite(theme, screen);
+            refuse(
+                    "The theme is wrong",
+                    site.complaints().stream().map(Publisher::sentence).toList());
+            Copies copies = new Copies(check, chosen, root, site, screen);
+            Map<String, byte[]> forRenters = copies.of(Copy.RENTERS, below("web/", before));
+            Map<String, byte[]> forStaff = copies.of(Copy.STAFF, below("staff/", before));
+            refuse(
+                    "The theme is wrong",
+                    site.complaints().stream().map(Publisher::sentence).toList());
+            Set<String> secret = new HashSet<>();
+            chosen.values().forEach(coach -> secret.addAll(StaffTexts.of(coach)));
+            refuse("The rendered site is wrong", Audit.of(forRenters, secret));
+            refuse("The rendered staff copy is wrong", Audit.of(forStaff, Set.of()));
+            Map<String, byte[]> both = new TreeMap<>();
+            forRenters.forEach((path, bytes) -> both.put("web/" + path, bytes));
+            forStaff.forEach((path, bytes) -> both.put("staff/" + path, bytes));
+            output.swapIn(both);
+            return forRenters.keySet();
+        }
+    }
+
+    /** The files of a root by their paths in it. */
+    private static Map<String, Path> below(String root, Map<String, Path> files) {
+        Map<String, Path> below = new TreeMap<>();
+        files.forEach((path, file) -> {
+            if (path.startsWith(root)) {
+                below.put(path.substring(root.length()), file);
+            }
+        });
+        return below;
     }
 
     /**
@@ -71,7 +85,7 @@ public final class Publisher {
      */
     private record Copies(Check check, Map<String, Case> chosen, Path root, WebSite site, ScreenWords screen) {
         /** @param before what was published last; of it stays what is not made anew */
-        Map<String, byte[]> of(Copy copy, Map<String, byte[]> before) throws IOException {
+        Map<String, byte[]> of(Copy copy, Map<String, Path> before) throws IOException {
             Map<String, byte[]> files = new TreeMap<>();
             List<WebSite.Entry> coaches = new ArrayList<>();
             for (Unit each : check.units()) {
@@ -80,11 +94,11 @@ public final class Publisher {
                     files.putAll(site.pages(Composer.compose(chosen.get(unit), screen, copy)));
                     files.putAll(Pictures.of(each, root.resolve(each.folder()).resolve("photos"), copy));
                 } else if (before.containsKey(unit + "/index.html")) {
-                    before.forEach((path, bytes) -> {
-                        if (path.startsWith(unit + "/")) {
-                            files.put(path, bytes);
+                    for (Map.Entry<String, Path> file : before.entrySet()) {
+                        if (file.getKey().startsWith(unit + "/")) {
+                            files.put(file.getKey(), Files.readAllBytes(file.getValue()));
                         }
-                    });
+                    }
                 } else {
                     continue;
                 }

@@ -4,17 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bayfolio.DemoFleet;
+import bayfolio.Jvm;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class OutputFolderTest {
     private static final Map<String, String> OLD = site("old");
@@ -23,170 +29,416 @@ class OutputFolderTest {
     @TempDir
     private Path folder;
 
+    /** A system that can replace a link in one step, and one that cannot. */
+    enum System implements OutputFolder.Disk {
+        LINKS,
+        NO_LINKS;
+
+        @Override
+        public boolean links(Path folder) {
+            return this == LINKS;
+        }
+    }
+
+    /** As when the process is killed: nothing more is done. */
+    private static final class Killed extends Error {
+        private static final long serialVersionUID = 1L;
+    }
+
+    /** A disk on which the process is killed before one of its renames. */
+    private static final class Killing implements OutputFolder.Disk {
+        private final System system;
+        private int left;
+
+        Killing(System system, int renames) {
+            this.system = system;
+            this.left = renames;
+        }
+
+        @Override
+        public void move(Path from, Path to) throws IOException {
+            if (left-- == 0) {
+                throw new Killed();
+            }
+            system.move(from, to);
+        }
+
+        @Override
+        public boolean links(Path folder) {
+            return system.links(folder);
+        }
+    }
+
+    @Test
+    void whetherThisSystemHasLinksIsTried() throws Exception {
+        publish(OutputFolder.Disk.REAL, OLD);
+
+        assertThat(Files.isSymbolicLink(folder.resolve("web")))
+                .isEqualTo(OutputFolder.Disk.REAL.links(folder))
+                .isTrue();
+    }
+
     @Test
     void aFolderThatIsNotThereIsEmptyAndIsMade() throws Exception {
-        OutputFolder deep = new OutputFolder(folder.resolve("srv/handbooks"), "web");
-        assertThat(deep.published()).isEmpty();
+        Path deep = folder.resolve("srv/handbooks");
+        try (OutputFolder output = OutputFolder.open(deep)) {
+            assertThat(output.published()).isEmpty();
 
-        deep.swapIn(bytes(NEW));
+            output.swapIn(bytes(NEW));
+        }
 
-        assertThat(DemoFleet.bytes(folder.resolve("srv/handbooks/web"))).isEqualTo(NEW);
+        assertThat(seen(deep)).isEqualTo(NEW);
     }
 
-    @Test
-    void whatWasSwappedInIsKnownAgain() throws Exception {
-        publish(OLD);
+    @ParameterizedTest
+    @EnumSource
+    void whatWasSwappedInIsKnownAgain(System system) throws Exception {
+        publish(system, OLD);
 
-        assertThat(published()).isEqualTo(OLD);
+        assertThat(published(system)).isEqualTo(OLD);
     }
 
-    @Test
-    void aSwapLeavesNothingOfTheLastSite() throws Exception {
-        publish(OLD);
-        publish(Map.of("index.html", "new"));
+    @ParameterizedTest
+    @EnumSource
+    void aSwapLeavesNothingOfTheLastSite(System system) throws Exception {
+        publish(system, OLD);
+        publish(system, Map.of("web/index.html", "new", "staff/index.html", "new"));
 
-        assertThat(published()).containsOnlyKeys("index.html");
-        assertThat(beside()).containsExactlyInAnyOrder("web", "web-written.txt");
+        assertThat(published(system)).containsOnlyKeys("web/index.html", "staff/index.html");
+        assertTidy();
     }
 
-    @Test
-    void aForeignFileIsRefusedAndStays() throws Exception {
-        publish(OLD);
+    @ParameterizedTest
+    @EnumSource
+    void aForeignFileIsRefusedAndStays(System system) throws Exception {
+        publish(system, OLD);
         Path foreign = folder.resolve("web/plover/holiday.jpg");
         Files.writeString(foreign, "mine");
 
-        assertRefused(foreign);
+        assertRefused(system, foreign);
         assertThat(foreign).hasContent("mine");
     }
 
-    @Test
-    void aForeignFileIsRefusedWhereNothingWasPublishedYet() throws Exception {
-        Path foreign = folder.resolve("web/index.html");
-        DemoFleet.write(foreign, "mine");
+    @ParameterizedTest
+    @EnumSource
+    void aForeignFileThatComesWhileThePagesAreMadeIsRefusedAndStays(System system) throws Exception {
+        publish(system, OLD);
+        Path foreign = folder.resolve("staff/notes.txt");
+        try (OutputFolder output = open(system)) {
+            output.published();
+            Files.writeString(foreign, "mine");
 
-        assertRefused(foreign);
+            assertThatThrownBy(() -> output.swapIn(bytes(NEW))).isInstanceOf(PublishException.class);
+        }
+
+        assertThat(foreign).hasContent("mine");
+        Files.delete(foreign);
+        assertThat(published(system)).isEqualTo(OLD);
     }
 
-    @Test
-    void aChangedFileIsRefusedAndStays() throws Exception {
-        publish(OLD);
+    @ParameterizedTest
+    @EnumSource
+    void anEmptyForeignFolderIsRefusedAndStays(System system) throws Exception {
+        publish(system, OLD);
+        Path foreign = Files.createDirectory(folder.resolve("web/plover/empty"));
+
+        assertRefused(system, foreign);
+        assertThat(foreign).isEmptyDirectory();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"web/index.html", "staff/index.html", "web/photos/holiday.jpg"})
+    void aForeignFileIsRefusedWhereNothingWasPublishedYet(String file) throws Exception {
+        Path foreign = folder.resolve(file);
+        DemoFleet.write(foreign, "mine");
+
+        assertRefused(System.LINKS, foreign);
+        assertThatThrownBy(() -> publish(System.LINKS, NEW)).isInstanceOf(PublishException.class);
+        assertThat(foreign).hasContent("mine");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aChangedFileIsRefusedAndStays(System system) throws Exception {
+        publish(system, OLD);
         Path changed = folder.resolve("web/index.html");
         Files.writeString(changed, "mended by hand");
 
-        assertRefused(changed);
+        assertRefused(system, changed);
         assertThat(changed).hasContent("mended by hand");
     }
 
-    @Test
-    void aDeletedFileIsNoReasonToRefuse() throws Exception {
-        publish(OLD);
+    @ParameterizedTest
+    @EnumSource
+    void aDeletedFileIsNoReasonToRefuse(System system) throws Exception {
+        publish(system, OLD);
         Files.delete(folder.resolve("web/index.html"));
 
-        assertThat(published()).containsOnlyKeys("plover/index.html");
+        assertThat(published(system)).doesNotContainKey("web/index.html").containsKey("web/plover/index.html");
+        publish(system, NEW);
+        assertThat(seen(folder)).isEqualTo(NEW);
     }
 
-    @Test
-    void aFileInPlaceOfTheRootIsRefused() throws Exception {
-        Files.writeString(folder.resolve("web"), "mine");
+    @ParameterizedTest
+    @ValueSource(strings = {"web", "staff", ".editions"})
+    void aFileInPlaceOfAFolderIsRefused(String name) throws Exception {
+        Files.writeString(folder.resolve(name), "mine");
 
-        assertThatThrownBy(this::published)
+        assertThatThrownBy(() -> published(System.LINKS))
                 .isInstanceOf(PublishException.class)
-                .hasMessage("`" + folder.resolve("web") + "` is no folder; move it away or choose another with --out.");
-        assertThat(folder.resolve("web")).hasContent("mine");
+                .hasMessage("`" + folder.resolve(name) + "` is no folder; move it away or choose another with --out.");
+        assertThat(folder.resolve(name)).hasContent("mine");
     }
 
     @Test
     void aFileInPlaceOfTheWholeFolderIsRefused() throws Exception {
         Path file = Files.writeString(folder.resolve("out"), "mine");
 
-        assertThatThrownBy(() -> new OutputFolder(file, "web").published())
+        assertThatThrownBy(() -> OutputFolder.open(file))
                 .isInstanceOf(PublishException.class)
                 .hasMessageStartingWith("`" + file + "` is no folder");
     }
 
     @Test
-    void aLinkInPlaceOfTheRootIsRefused() throws Exception {
+    void aForeignLinkInPlaceOfARootIsRefused() throws Exception {
         Path elsewhere = Files.createDirectory(folder.resolve("elsewhere"));
         Files.createSymbolicLink(folder.resolve("web"), elsewhere);
 
-        assertThatThrownBy(this::published).isInstanceOf(PublishException.class).hasMessageContaining("is no folder");
+        assertThatThrownBy(() -> published(System.LINKS))
+                .isInstanceOf(PublishException.class)
+                .hasMessageContaining("is no folder");
     }
 
-    @Test
-    void aForeignLinkToAFolderIsRefused() throws Exception {
-        publish(OLD);
+    @ParameterizedTest
+    @EnumSource
+    void aForeignLinkToAFolderIsRefused(System system) throws Exception {
+        publish(system, OLD);
         Path elsewhere = Files.createDirectory(folder.resolve("elsewhere"));
         Path link = Files.createSymbolicLink(folder.resolve("web/photos"), elsewhere);
 
-        assertRefused(link);
+        assertRefused(system, link);
     }
 
     @Test
-    void aSwapCutShortBeforeTheOldSiteMovedKeepsTheOldSite() throws Exception {
-        publish(OLD);
-        write(".web-next", NEW);
-        listNext(NEW);
+    void aCopyInPlaceOfTheLinkIsForeign() throws Exception {
+        publish(System.LINKS, OLD);
+        Files.delete(folder.resolve("web"));
+        DemoFleet.write(folder.resolve("web/index.html"), OLD.getOrDefault("web/index.html", ""));
 
-        assertRecovered(OLD);
+        assertRefused(System.LINKS, folder.resolve("web"));
     }
 
     @Test
-    void aSwapCutShortWithoutASiteBringsTheOldSiteBack() throws Exception {
-        publish(OLD);
-        Files.move(folder.resolve("web"), folder.resolve(".web-last"));
-        write(".web-next", NEW);
-        listNext(NEW);
+    void aRunKilledAtAnyRenameLeavesTheOldPairOrTheNewOneAndNeverNothing() throws Exception {
+        int seenOld = 0;
+        for (int renames = 0; ; renames++) {
+            publish(System.LINKS, OLD);
 
-        assertRecovered(OLD);
+            boolean killed = isKilled(System.LINKS, renames);
+
+            assertThat(seen(folder)).as("after %d renames", renames).isIn(OLD, NEW);
+            assertThat(published(System.LINKS)).isIn(OLD, NEW);
+            assertTidy();
+            if (!killed) {
+                assertThat(seen(folder)).isEqualTo(NEW);
+                break;
+            }
+            seenOld += seen(folder).equals(OLD) ? 1 : 0;
+        }
+        assertThat(seenOld).as("renames before which a run was killed").isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theFirstRunKilledAtAnyRenameLeavesNothingOrTheWholePair(System system) throws Exception {
+        Path base = folder;
+        for (int renames = 0; ; renames++) {
+            folder = Files.createDirectory(base.resolve("out" + renames));
+
+            boolean killed = isKilled(system, renames);
+
+            if (system == System.LINKS) {
+                assertThat(seen(folder)).as("after %d renames", renames).isIn(Map.of(), NEW);
+            }
+            assertThat(published(system)).isIn(Map.of(), NEW);
+            publish(system, NEW);
+            assertThat(seen(folder)).isEqualTo(NEW);
+            assertTidy();
+            if (!killed) {
+                assertThat(renames).isGreaterThan(2);
+                break;
+            }
+        }
     }
 
     @Test
-    void theOldSiteComesBackWhereItAloneIsLeft() throws Exception {
-        publish(OLD);
-        Files.move(folder.resolve("web"), folder.resolve(".web-last"));
+    void withoutLinksTheNextRunMakesWholeWhatAKilledOneLeft() throws Exception {
+        for (int renames = 0; ; renames++) {
+            publish(System.NO_LINKS, OLD);
 
-        assertRecovered(OLD);
+            boolean killed = isKilled(System.NO_LINKS, renames);
+
+            assertThat(published(System.NO_LINKS))
+                    .as("after %d renames", renames)
+                    .isEqualTo(renames == 0 ? OLD : NEW);
+            assertThat(seen(folder)).isIn(OLD, NEW);
+            assertTidy();
+            if (!killed) {
+                assertThat(renames).isEqualTo(5);
+                break;
+            }
+        }
+    }
+
+    /** What the program left before it had editions: two folders, each with its list. */
+    @ParameterizedTest
+    @EnumSource
+    void aSitePublishedBeforeThereWereEditionsIsTakenOver(System system) throws Exception {
+        before(folder, OLD);
+        assertThat(published(system)).isEqualTo(OLD);
+
+        publish(system, NEW);
+
+        assertThat(published(system)).isEqualTo(NEW);
+        assertThat(seen(folder)).isEqualTo(NEW);
+        assertTidy();
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aTakeOverKilledAtAnyRenameLosesNothingAndIsDoneByTheNextRun(System system) throws Exception {
+        Path base = folder;
+        for (int renames = 0; ; renames++) {
+            folder = Files.createDirectory(base.resolve("out" + renames));
+            before(folder, OLD);
+
+            boolean killed = isKilled(system, renames);
+
+            Map<String, String> left = system == System.LINKS ? seen(folder) : Map.of();
+            assertThat(OLD.entrySet().containsAll(left.entrySet())
+                            || NEW.entrySet().containsAll(left.entrySet()))
+                    .as("one edition after %d renames: %s", renames, left)
+                    .isTrue();
+            assertThat(published(system)).as("after %d renames", renames).isIn(OLD, NEW);
+            publish(system, NEW);
+            assertThat(published(system)).isEqualTo(NEW);
+            assertTidy();
+            if (!killed) {
+                break;
+            }
+        }
     }
 
     @Test
-    void aSwapCutShortWithBothSitesKeepsTheNewOne() throws Exception {
-        publish(OLD);
-        Files.move(folder.resolve("web"), folder.resolve(".web-last"));
-        write("web", NEW);
-        listNext(NEW);
+    void foldersPublishedWithoutLinksBecomeLinksWhereThereAreSome() throws Exception {
+        publish(System.NO_LINKS, OLD);
+        assertThat(published(System.LINKS)).isEqualTo(OLD);
 
-        assertRecovered(NEW);
+        publish(System.LINKS, NEW);
+
+        assertThat(folder.resolve("web")).isSymbolicLink();
+        assertThat(seen(folder)).isEqualTo(NEW);
+        assertTidy();
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whatADeadRunLeftIsTakenAwayAndForeignFilesInItStay(System system) throws Exception {
+        publish(system, OLD);
+        new Edition(folder.resolve(".editions/7")).write(bytes(NEW));
+        new Edition(folder.resolve(".editions/8")).write(bytes(NEW));
+        Files.createDirectory(folder.resolve(".editions/3"));
+        DemoFleet.write(folder.resolve(".editions/8/web/holiday.jpg"), "mine");
+        Files.createDirectories(folder.resolve(".editions/8/staff/mine"));
+        DemoFleet.write(folder.resolve(".editions/mine/notes.txt"), "mine");
+        DemoFleet.write(folder.resolve(".web-next/notes.txt"), "mine");
+
+        publish(system, NEW);
+
+        assertThat(seen(folder)).isEqualTo(NEW);
+        assertThat(folder.resolve(".editions/7")).doesNotExist();
+        assertThat(folder.resolve(".editions/3")).doesNotExist();
+        assertThat(folder.resolve(".editions/8/web")).isDirectoryContaining("glob:**/holiday.jpg");
+        assertThat(folder.resolve(".editions/8/web/index.html")).doesNotExist();
+        assertThat(folder.resolve(".editions/8/staff/mine")).isEmptyDirectory();
+        assertThat(folder.resolve(".editions/mine/notes.txt")).hasContent("mine");
+        assertThat(folder.resolve(".web-next/notes.txt")).hasContent("mine");
     }
 
     @Test
-    void theFirstSwapCutShortBeforeItsListKeepsTheNewSite() throws Exception {
-        write("web", NEW);
-        listNext(NEW);
+    void aDiskThatIsFullWhileWritingKeepsNothingOfTheNewSite() throws Exception {
+        publish(System.LINKS, OLD);
+        Map<String, String> tooMuch = new TreeMap<>(NEW);
+        // No file system has a name so long.
+        tooMuch.put("web/" + "x".repeat(5_000), "full");
 
-        assertRecovered(NEW);
+        assertThatThrownBy(() -> publish(System.LINKS, tooMuch)).isInstanceOf(IOException.class);
+
+        assertThat(seen(folder)).isEqualTo(OLD);
+        assertTidy();
     }
 
     @Test
-    void aSwapCutShortBeforeTheOldSiteWasDeletedKeepsTheNewOne() throws Exception {
-        publish(NEW);
-        write(".web-last", OLD);
+    void aSecondPublisherInOneProgramIsToldWhoHoldsTheFolder() throws Exception {
+        try (OutputFolder first = open(System.LINKS)) {
+            assertThatThrownBy(() -> open(System.LINKS))
+                    .isInstanceOf(PublishException.class)
+                    .hasMessage("`" + folder + "` is being published into by this program already; wait until that has "
+                            + "ended, or choose another folder with --out.");
+            first.swapIn(bytes(NEW));
+        }
 
-        assertRecovered(NEW);
+        assertThat(published(System.LINKS)).isEqualTo(NEW);
     }
 
     @Test
-    void aHalfWrittenNextSiteIsThrownAway() throws Exception {
-        publish(OLD);
-        write(".web-next", Map.of("half.html", "ha"));
+    void aSecondPublisherWaitsForTheFirst() throws Exception {
+        OutputFolder first = open(System.LINKS);
+        Thread ends = new Thread(() -> {
+            try (first) {
+                Thread.sleep(200);
+                first.swapIn(bytes(OLD));
+            } catch (Exception e) {
+                throw new IllegalStateException(e);
+            }
+        });
+        ends.start();
 
-        assertThat(published()).isEqualTo(OLD);
-        publish(NEW);
-        assertThat(published()).isEqualTo(NEW);
-        assertThat(beside()).containsExactlyInAnyOrder("web", "web-written.txt");
+        try (OutputFolder second = OutputFolder.open(folder, Duration.ofMinutes(1), System.LINKS)) {
+            assertThat(second.published()).hasSameSizeAs(OLD);
+        }
+        ends.join();
     }
 
-    private void assertRefused(Path foreign) {
-        assertThatThrownBy(this::published)
+    @Test
+    void aSecondProcessIsToldWhichHoldsTheFolderAndOneThatWasKilledHoldsItNoMore() throws Exception {
+        Process holder = Jvm.start(List.of(), Holding.class, folder.toString());
+        try {
+            assertThat(holder.inputReader().readLine()).isEqualTo("held");
+
+            assertThatThrownBy(() -> open(System.LINKS))
+                    .isInstanceOf(PublishException.class)
+                    .hasMessageContaining(" is being published into by process " + holder.pid() + " since 2");
+        } finally {
+            holder.destroyForcibly().waitFor(1, TimeUnit.MINUTES);
+        }
+
+        assertThat(folder.resolve(".editions/lock")).exists();
+        publish(System.LINKS, NEW);
+        assertThat(seen(folder)).isEqualTo(NEW);
+    }
+
+    private boolean isKilled(System system, int renames) throws Exception {
+        try (OutputFolder output = OutputFolder.open(folder, Duration.ZERO, new Killing(system, renames))) {
+            output.swapIn(bytes(NEW));
+            return false;
+        } catch (Killed killed) {
+            return true;
+        }
+    }
+
+    private void assertRefused(System system, Path foreign) {
+        assertThatThrownBy(() -> published(system))
                 .isInstanceOf(PublishException.class)
                 .hasMessage("`"
                         + foreign
@@ -194,43 +446,64 @@ class OutputFolderTest {
                         + " away, or choose another folder with --out.");
     }
 
-    private void assertRecovered(Map<String, String> site) throws Exception {
-        assertThat(published()).isEqualTo(site);
-        assertThat(published()).as("a second look").isEqualTo(site);
-        assertThat(beside()).doesNotContain(".web-last", "web-written.txt-next");
-
-        publish(NEW);
-        assertThat(published()).isEqualTo(NEW);
-        assertThat(beside()).containsExactlyInAnyOrder("web", "web-written.txt");
+    /** Nothing lies there but both roots and one edition. */
+    private void assertTidy() throws IOException {
+        assertThat(names(folder)).containsExactlyInAnyOrder("web", "staff", ".editions");
+        assertThat(names(folder.resolve(".editions")))
+                .hasSize(3)
+                .contains("lock", "current")
+                .anyMatch(name -> name.matches("[0-9]+"));
     }
 
-    private Map<String, String> published() throws IOException, PublishException {
-        return DemoFleet.bytes(new OutputFolder(folder, "web").published());
+    private OutputFolder open(OutputFolder.Disk disk) throws IOException, PublishException {
+        return OutputFolder.open(folder, Duration.ZERO, disk);
     }
 
-    private void publish(Map<String, String> files) throws IOException {
-        new OutputFolder(folder, "web").swapIn(bytes(files));
-    }
-
-    private void write(String name, Map<String, String> files) throws IOException {
-        for (Map.Entry<String, String> file : files.entrySet()) {
-            DemoFleet.write(folder.resolve(name).resolve(file.getKey()), file.getValue());
-        }
-    }
-
-    /** The list that belongs to a site, as a swap leaves it that has not come to its end. */
-    private void listNext(Map<String, String> files) throws IOException {
-        Path aside = Files.createTempDirectory(folder, "aside");
-        new OutputFolder(aside, "web").swapIn(bytes(files));
-        Files.move(aside.resolve("web-written.txt"), folder.resolve("web-written.txt-next"));
-        try (Stream<Path> paths = Files.walk(aside)) {
-            for (Path path : paths.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(path);
+    private Map<String, String> published(System system) throws IOException, PublishException {
+        Map<String, byte[]> files = new TreeMap<>();
+        try (OutputFolder output = open(system)) {
+            for (Map.Entry<String, Path> file : output.published().entrySet()) {
+                files.put(file.getKey(), Files.readAllBytes(file.getValue()));
             }
         }
+        return DemoFleet.bytes(files);
     }
 
-    private List<String> beside() throws IOException {
+    private void publish(OutputFolder.Disk disk, Map<String, String> files) throws IOException, PublishException {
+        try (OutputFolder output = open(disk)) {
+            output.swapIn(bytes(files));
+        }
+    }
+
+    /** What a reader finds below both roots. */
+    private static Map<String, String> seen(Path folder) {
+        Map<String, String> seen = new TreeMap<>();
+        for (String root : OutputFolder.ROOTS) {
+            Optional.of(folder.resolve(root))
+                    .filter(Files::isDirectory)
+                    .ifPresent(it -> DemoFleet.bytes(it).forEach((path, text) -> seen.put(root + "/" + path, text)));
+        }
+        return seen;
+    }
+
+    private static void before(Path folder, Map<String, String> files) throws IOException {
+        for (String root : OutputFolder.ROOTS) {
+            StringBuilder list = new StringBuilder();
+            for (Map.Entry<String, String> file : files.entrySet()) {
+                if (file.getKey().startsWith(root + "/")) {
+                    byte[] bytes = file.getValue().getBytes(StandardCharsets.UTF_8);
+                    DemoFleet.write(folder.resolve(file.getKey()), bytes);
+                    list.append(Edition.checksum(bytes))
+                            .append("  ")
+                            .append(file.getKey().substring(root.length() + 1))
+                            .append('\n');
+                }
+            }
+            Files.writeString(folder.resolve(root + "-written.txt"), list);
+        }
+    }
+
+    private static List<String> names(Path folder) throws IOException {
         try (Stream<Path> paths = Files.list(folder)) {
             return paths.map(path -> path.getFileName().toString()).toList();
         }
@@ -238,8 +511,10 @@ class OutputFolderTest {
 
     private static Map<String, String> site(String words) {
         Map<String, String> files = new TreeMap<>();
-        files.put("index.html", words);
-        files.put("plover/index.html", words + " Plover");
+        for (String root : OutputFolder.ROOTS) {
+            files.put(root + "/index.html", words);
+            files.put(root + "/plover/index.html", words + " Plover");
+        }
         return files;
     }
 

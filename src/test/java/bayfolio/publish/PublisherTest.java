@@ -14,6 +14,8 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PublisherTest {
     /** Planted in what is for staff, and shorter than what the audit looks for. */
@@ -57,11 +59,13 @@ class PublisherTest {
     @Test
     void publishingAgainGivesTheSameBytes(@TempDir Path out) throws Exception {
         demo.publish(out);
-        Map<String, String> first = DemoFleet.bytes(out);
+        Map<String, String> first = DemoFleet.bytes(out.resolve("web"));
+        Map<String, String> firstStaff = DemoFleet.bytes(out.resolve("staff"));
 
         demo.publish(out);
 
-        assertThat(DemoFleet.bytes(out)).isEqualTo(first);
+        assertThat(DemoFleet.bytes(out.resolve("web"))).isEqualTo(first);
+        assertThat(DemoFleet.bytes(out.resolve("staff"))).isEqualTo(firstStaff);
         assertThat(DemoFleet.bytes(DemoFleet.web())).isEqualTo(DemoFleet.bytes(out.resolve("web")));
     }
 
@@ -150,7 +154,7 @@ class PublisherTest {
         assertThatThrownBy(() -> small.publish(out))
                 .isInstanceOf(PublishException.class)
                 .hasMessageContaining("`" + foreign + "`");
-        assertThat(DemoFleet.bytes(out)).containsOnlyKeys("web/photos/holiday.jpg");
+        assertThat(DemoFleet.bytes(out)).containsOnlyKeys(".editions/lock", "web/photos/holiday.jpg");
         assertThat(foreign).hasContent("mine");
     }
 
@@ -162,6 +166,43 @@ class PublisherTest {
                 .isInstanceOf(PublishException.class)
                 .hasMessageContaining("`" + out.resolve("web") + "` is no folder");
         assertThat(out.resolve("web")).hasContent("mine");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "..",
+                "units",
+                "units/plover",
+                "units/new/folder",
+                "themes",
+                "themes/harbor",
+                "site-out/../units/plover",
+                "link-to-the-fleet",
+                "link-to-the-fleet/units/plover",
+                "link-to-units/plover/new"
+            })
+    void aPlaceWithinTheDescriptionsOrThemesOrAroundThemIsRefused(String out, @TempDir Path folder) throws Exception {
+        Path fleet = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
+        Files.createDirectory(fleet.resolve("site-out"));
+        Files.createSymbolicLink(fleet.resolve("link-to-the-fleet"), fleet);
+        Files.createSymbolicLink(fleet.resolve("link-to-units"), fleet.resolve("units"));
+        Map<String, String> before = DemoFleet.bytes(folder);
+
+        assertThatThrownBy(() -> DemoFleet.of(fleet).publish(fleet.resolve(out)))
+                .isInstanceOf(PublishException.class)
+                .hasMessageStartingWith("`" + fleet.resolve(out) + "` is no place for the site: ");
+        assertThat(DemoFleet.bytes(folder)).isEqualTo(before);
+    }
+
+    @Test
+    void aPlaceInTheFleetFolderBesideThemIsTaken(@TempDir Path folder) throws Exception {
+        Path fleet = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
+
+        DemoFleet.of(fleet).publish(fleet.resolve("site-out"));
+
+        assertThat(fleet.resolve("site-out/web/plover/index.html")).isRegularFile();
     }
 
     @Test
@@ -271,13 +312,13 @@ class PublisherTest {
     /** That a site published before stays, and what is said. */
     private void assertRefused(DemoFleet wrong, Path out, String line) throws Exception {
         small.publish(out);
-        Map<String, String> before = DemoFleet.bytes(out);
+        Map<String, String> before = DemoFleet.bytes(out.resolve("web"));
 
         assertThatThrownBy(() -> wrong.publish(out))
                 .isInstanceOf(PublishException.class)
                 .hasMessageContaining("nothing was published:\n")
                 .hasMessageContaining("\n" + line);
-        assertThat(DemoFleet.bytes(out)).isEqualTo(before);
+        assertThat(DemoFleet.bytes(out.resolve("web"))).isEqualTo(before);
     }
 
     private static void replace(Path file, String before, String after) throws Exception {
