@@ -51,6 +51,7 @@ import bayfolio.check.procedure.HardToRead;
 import bayfolio.check.procedure.HazardMissing;
 import bayfolio.check.procedure.HazardWithoutWayOut;
 import bayfolio.check.procedure.LongStep;
+import bayfolio.check.procedure.PluggedUnderLoad;
 import bayfolio.check.procedure.ProcedureWithoutRoles;
 import bayfolio.check.procedure.TooManySteps;
 import bayfolio.check.procedure.TwoActionsInAStep;
@@ -110,8 +111,12 @@ public final class Rules {
     public static final List<FleetRule> OF_A_FLEET =
             List.of(new DuplicateId(), new UnknownSource(), new ColorAsOnlyMark(), new ShortFormUnexplained());
 
-    public static final List<ScriptRule> OF_A_SCRIPT =
-            List.of(new HardToRead(), new HazardWithoutWayOut(), new LongStep(), new TwoActionsInAStep());
+    public static final List<ScriptRule> OF_A_SCRIPT = List.of(
+            new HardToRead(),
+            new HazardWithoutWayOut(),
+            new LongStep(),
+            new PluggedUnderLoad(),
+            new TwoActionsInAStep());
 
     public static final List<TextRule> OF_A_TEXT = List.of(
             new AddressInText(),
