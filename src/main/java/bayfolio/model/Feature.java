@@ -94,11 +94,6 @@ public enum Feature {
     KEYLESS_ENTRY(unit -> unit.holds("entry-keypad")),
     ANTENNA_RAISED(unit -> unit.holds("antenna-control")),
     DROP_DOWN_BED(unit -> appliance(unit, Appliance.What.DROP_DOWN_BED)),
-    SLIDES_BEFORE_LEVEL(unit -> unit.facts()
-            .find(Unit.SETUP)
-            .flatMap(setup -> setup.facts().find(Setup.FIRST))
-            .filter(Setup.First.SLIDES::equals)
-            .isPresent()),
     SLIDING_TRAYS(unit -> !unit.trays().isEmpty()),
     DIESEL(unit -> fuel(unit, Engine.Fuel.DIESEL)),
     GASOLINE(unit -> fuel(unit, Engine.Fuel.GASOLINE)),

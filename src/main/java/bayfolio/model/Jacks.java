@@ -14,6 +14,10 @@ public record Jacks(Facts facts) implements Described {
     public static final Key<Integer> COUNT = DRAFT.required("count", Type.whole(2, 8), "How many.");
     public static final Key<List<Located<String>>> CONTROLS =
             DRAFT.optional("controls", Type.list(Type.reference("switch")), "What works them.");
+    public static final Key<List<Located<Setup.Turn>>> AFTER = DRAFT.optional(
+            "after",
+            Type.list(Type.choice(Setup.Turn.class)),
+            "What must be set up before they go down, and stays so until they are up.");
     public static final Key<String> TOLERANCE = DRAFT.optional("tolerance", Type.TEXT, "How level is level enough.");
     public static final Key<String> CONDITIONS =
             DRAFT.optional("conditions", Type.TEXT, "How engine, brake and gear must stand.");

@@ -20,6 +20,10 @@ public record Slide(Facts facts) implements Thing {
     public static final Key<Meters> DEPTH =
             DRAFT.required("depth", Type.measured(Meters.SCALE), "How far it comes out.");
     public static final Key<Integer> ORDER = DRAFT.optional("order", Type.whole(1, 9), "Its turn when several go out.");
+    public static final Key<List<Located<Setup.Turn>>> AFTER = DRAFT.optional(
+            "after",
+            Type.list(Type.choice(Setup.Turn.class)),
+            "What must be set up before it goes out, and stays so until it is in: `[plug, jacks]`.");
     public static final Key<String> IGNITION =
             DRAFT.optional("ignition", Type.TEXT, "How the ignition must stand while it moves.");
     public static final Key<String> FULL_SIGN =

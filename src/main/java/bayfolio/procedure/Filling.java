@@ -6,7 +6,6 @@ import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.source.Place;
 import bayfolio.template.Complaint;
-import bayfolio.template.Names;
 import bayfolio.template.Output;
 import bayfolio.template.Template;
 import java.util.ArrayList;
@@ -69,18 +68,9 @@ public final class Filling {
 
     /** What cannot be filled in or read is told; the rest of the procedure is still there. */
     public static Procedure fill(Script script, Coach coach, References references, Consumer<Finding> findings) {
-        return fill(script, coach, references, findings, true);
-    }
-
-    private static Procedure fill(
-            Script script, Coach coach, References references, Consumer<Finding> findings, boolean wayBack) {
         Template template = script.template();
-        // A way back within a way back would never end, and has no sense.
-        Map<String, Names> scripts = references.scripts(
-                script,
-                wayBack ? Optional.of(it -> fill(it, coach, references, finding -> {}, false)) : Optional.empty());
-        Output output = template.fill(
-                new RootNames(coach, references.staff(), scripts), complaint -> findings.accept(finding(complaint)));
+        RootNames names = new RootNames(coach, references.staff(), references.scripts());
+        Output output = template.fill(names, complaint -> findings.accept(finding(complaint)));
         if (template.malformed()) {
             // What is missing in it is nobody's mistake but that one.
             return new Procedure(script.form(), script.head(), List.of(), List.of(), List.of());

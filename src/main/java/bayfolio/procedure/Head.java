@@ -5,6 +5,7 @@ import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
+import bayfolio.model.Setup;
 import bayfolio.reckon.Question;
 import bayfolio.source.Located;
 import java.util.List;
@@ -28,6 +29,10 @@ public record Head(Facts facts) implements Described {
             "undoes",
             Type.list(Type.ID),
             "Procedures that this one takes back; what sets up by those is left again by this one.");
+    public static final Key<Setup.Turn> SETS_UP = DRAFT.optional(
+            "sets-up",
+            Type.choice(Setup.Turn.class),
+            "What this procedure sets up at a site, which gives it its turn there.");
     public static final Key<List<Located<Question>>> WORKS_OUT = DRAFT.optional(
             "works-out",
             Type.list(Type.choice(Question.class)),

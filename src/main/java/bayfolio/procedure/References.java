@@ -24,7 +24,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -99,17 +98,14 @@ public final class References {
         };
     }
 
-    /**
-     * Names by which a script may ask for others.
-     *
-     * @param fill a procedure for this coach; empty where no way back is wanted
-     */
-    Map<String, Names> scripts(Script from, Optional<Function<Script, Procedure>> fill) {
+    /** Names by which a script may ask for others. */
+    Map<String, Names> scripts() {
         Map<String, Names> names = new HashMap<>();
         for (Form form : List.of(Form.PROCEDURE, Form.TROUBLE)) {
             names.put(form.scheme(), new ScriptNames(form, coach.unit(), library, staff));
         }
-        fill.ifPresent(it -> names.put("back", new WayBack(from, coach.unit(), library, staff, it)));
+        names.put("turn", new TurnNames(coach.unit(), library, staff, false));
+        names.put("turn-back", new TurnNames(coach.unit(), library, staff, true));
         return names;
     }
 

@@ -22,7 +22,8 @@ import java.util.stream.Stream;
  * each kind with its ids and roles; {@code reckoned}, and what other scripts there are for it.
  *
  * @param staff whether staff alone read the text; to all others, what is for staff has no name
- * @param scripts {@code procedure} and {@code trouble}, see {@link ScriptNames}; {@code back}, see {@link WayBack}
+ * @param scripts {@code procedure} and {@code trouble}, see {@link ScriptNames}; {@code turn} and {@code turn-back},
+ *     see {@link TurnNames}
  */
 record RootNames(Coach coach, boolean staff, Map<String, Names> scripts) implements Names {
     static final List<String> ROOTS = Stream.concat(
@@ -35,9 +36,10 @@ record RootNames(Coach coach, boolean staff, Map<String, Names> scripts) impleme
                             "all",
                             "any",
                             "reckoned",
-                            "back",
                             "procedure",
-                            "trouble"),
+                            "trouble",
+                            "turn",
+                            "turn-back"),
                     Kinds.names().stream())
             .toList();
 
@@ -55,7 +57,8 @@ record RootNames(Coach coach, boolean staff, Map<String, Names> scripts) impleme
             case "has" -> new Value.Inner(new FeatureNames(coach));
             case "count" -> new Value.Inner(Names.of(DOORS.keySet(), this::doors));
             case "reckoned" -> new Value.Inner(new ReckonedNames(coach));
-            case "back", "procedure", "trouble" -> new Value.Inner(scripts.getOrDefault(name, Names.of(Map.of())));
+            case "procedure", "trouble", "turn", "turn-back" ->
+                new Value.Inner(scripts.getOrDefault(name, Names.of(Map.of())));
             // Whether the coach has a thing of that id or role, for a text that stands there once however many there
             // are.
             case "any" ->

@@ -31,6 +31,8 @@ import java.util.stream.Stream;
  * takes: a misspelled feature, role or word would else sleep there until a refit wakes it.
  */
 public final class Unfilled {
+    private static final Declared SCRIPT = Declared.of(ScriptNames.WORDS, it -> Declared.NONE);
+
     private static final Pattern REFERENCE = Pattern.compile("]\\(([a-z][a-z-]*):([^)\\s]*)\\)");
 
     private final Fleet fleet;
@@ -267,8 +269,9 @@ public final class Unfilled {
             case "unit" -> Declared.of(Unit.SHAPE);
             case "fleet" -> Declared.of(FleetFacts.SHAPE);
             case "reckoned" -> Declared.of(ReckonedNames.words(), it -> Declared.NONE);
-            case "back", "procedure" -> scripts(Form.PROCEDURE);
+            case "procedure" -> scripts(Form.PROCEDURE);
             case "trouble" -> scripts(Form.TROUBLE);
+            case "turn", "turn-back" -> Declared.of(TurnNames.WORDS, it -> SCRIPT);
             case "any" -> Declared.of(Kinds.names(), kind -> things(kind, script, Declared.NONE));
             case "all" -> Declared.of(Kinds.names(), Unfilled::kind);
             default ->
@@ -288,10 +291,9 @@ public final class Unfilled {
     }
 
     private Declared scripts(Form form) {
-        Declared script = Declared.of(ScriptNames.WORDS, inner -> Declared.NONE);
         return Declared.of(
                 library.ids(form),
-                id -> library.forStaff(form, id) ? script.withheld(Withheld.script(form, id)) : script);
+                id -> library.forStaff(form, id) ? SCRIPT.withheld(Withheld.script(form, id)) : SCRIPT);
     }
 
     private static Declared kind(String name) {

@@ -313,7 +313,7 @@ public final class ReferencePage {
                 | `all.<kind>` | Every thing of [a kind](#kinds) in walking order, for sections: `{{#all.switch}}…{{/all.switch}}`. |
                 | `reckoned.<what>` | What is worked out from the coach: `bleach-for-50ppm` and `bleach-for-100ppm`, how much household bleach disinfects its fresh tank. |
                 | `procedure.<id>`, `trouble.<id>` | Whether that one applies to the coach, for a section around a reference to it: `{{#trouble.no-heat}}See [](trouble:no-heat).{{/trouble.no-heat}}` |
-                | `back.<procedure>` | What that procedure sends to, from its end to its beginning, each replaced by the procedures that name it under `undoes`: `{{#back.set-up-on-site}}1. [](procedure:{{id}}){{/back.set-up-on-site}}`. Each has `id` and `title`. What the procedure names itself is left out. |
+                | `turn.<turn>`, `turn-back.<turn>` | The procedures that name that turn under `sets-up`, and those that name these under `undoes`: `{{#turn-back.plug}}Unplug: [](procedure:{{id}}){{/turn-back.plug}}`. `each` gives all of them in the order of this coach, or from its end: `{{#turn-back.each}}1. [](procedure:{{id}}){{/turn-back.each}}`. Each has `id` and `title`. |
                 | `<kind>.<id>` | The thing of that id, for a procedure of one coach: `{{tank.gray.capacity}}`. |
                 | `<kind>.<role>` | All that hold that [role](roles.yaml), in walking order from the entry door. If only one holds it, its keys may follow at once: `{{tank.fresh.capacity}}`. |
                 | `any.<kind>.<role>` | Whether the coach has such a thing, for text that stands there once however many there are: `{{#any.switch.water-pump-switch}}Turn off the pump at one of these: [](switch:water-pump-switch).{{/any.switch.water-pump-switch}}` |
@@ -465,7 +465,6 @@ public final class ReferencePage {
             case KEYLESS_ENTRY -> role("entry-keypad");
             case ANTENNA_RAISED -> role("antenna-control");
             case DROP_DOWN_BED -> appliance("drop-down-bed");
-            case SLIDES_BEFORE_LEVEL -> "`first` of the setup is `slides`";
             case SLIDING_TRAYS -> "it has a tray";
             case DIESEL -> "its engine burns `diesel`";
             case GASOLINE -> "its engine burns `gasoline`";

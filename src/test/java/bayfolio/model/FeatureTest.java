@@ -80,7 +80,6 @@ class FeatureTest {
         FACTS.put(
                 Feature.SLIDE_LOCKS,
                 "slides: [{id: a, name: A, side: left, from-front: 1 m, width: 1 m, depth: 1 m, travel-locks: yes}]");
-        FACTS.put(Feature.SLIDES_BEFORE_LEVEL, "setup: {first: slides}");
         FACTS.put(Feature.KEYLESS_ENTRY, role("switches", "entry-keypad", "make: keypad, access: free"));
         FACTS.put(Feature.ANTENNA_RAISED, role("switches", "antenna-control", "make: crank, access: free"));
         FACTS.put(Feature.AIR_BRAKES, "engine: {air-brakes: yes}");

@@ -170,7 +170,6 @@ final class StaffNamesTest {
                         "@{{procedure." + id + ".title}}",
                         "@{{#procedure." + id + "}}It is there.{{/procedure." + id + "}}",
                         "@{{^procedure." + id + "}}It is not there.{{/procedure." + id + "}}",
-                        "@{{#back." + id + "}}{{title}}{{/back." + id + "}}",
                         "[](@procedure:" + id + ")",
                         "[](@page:service)"));
     }

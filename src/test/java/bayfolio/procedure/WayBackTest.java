@@ -5,44 +5,69 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bayfolio.finding.Finding;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Going back follows from going there. */
+/** A coach is set up, and left again, in its own order, which is written down once. */
 final class WayBackTest {
-    /** What takes back what, as a person who leaves a site does it. */
-    private static final Map<String, String> BACK = Map.of(
-            "connect-shore-50a", "disconnect-shore-power",
-            "connect-shore-30a", "disconnect-shore-power",
-            "connect-hookup-230v", "disconnect-hookup-230v",
-            "level-with-jacks", "retract-jacks",
-            "extend-slide-out", "retract-slide-out",
-            "open-gas-supply", "close-gas-supply",
-            "extend-awning", "retract-awning");
+    /** As the people of the yard told it of each coach before there was a list. */
+    @ParameterizedTest
+    @CsvSource({
+        "whimbrel, level-with-jacks connect-shore-50a extend-slide-out set-up-entry-step connect-city-water"
+                + " open-gas-supply connect-sewer-at-site extend-awning",
+        "phalarope, connect-shore-50a level-with-jacks extend-slide-out set-up-entry-step connect-city-water"
+                + " connect-sewer-at-site extend-awning",
+        "dunlin, level-with-ramps set-up-entry-step connect-shore-30a connect-city-water open-gas-supply"
+                + " connect-sewer-at-site extend-awning",
+        "turnstone, level-with-ramps set-up-entry-step connect-hookup-230v open-gas-supply extend-awning"
+                + " fill-fresh-tank",
+        "redpoll, level-with-ramps set-up-entry-step connect-hookup-230v open-gas-supply extend-awning"
+                + " fill-fresh-tank"
+    })
+    void aCoachIsSetUpInItsOwnOrder(String coach, String order) {
+        assertThat(sentTo(coach, "set-up-on-site")).endsWith(order.split(" "));
+    }
 
     @ParameterizedTest
-    @ValueSource(strings = {"whimbrel", "dunlin", "turnstone", "phalarope", "redpoll"})
-    void leavingASiteIsSettingUpFromItsEnd(String coach) {
-        List<String> there = new ArrayList<>(sentTo(coach, "set-up-on-site"));
-        there.retainAll(BACK.keySet());
-        Collections.reverse(there);
-        List<String> expected = there.stream().map(BACK::get).toList();
+    @CsvSource({
+        "whimbrel, retract-awning disconnect-city-water dump-tanks-gravity close-gas-supply stow-entry-step"
+                + " retract-slide-out disconnect-shore-power retract-jacks",
+        "phalarope, retract-awning disconnect-city-water dump-tanks-macerator stow-entry-step retract-slide-out"
+                + " retract-jacks disconnect-shore-power",
+        "dunlin, retract-awning disconnect-city-water dump-tanks-gravity close-gas-supply disconnect-shore-power"
+                + " stow-entry-step drive-off-ramps",
+        "turnstone, retract-awning close-gas-supply disconnect-hookup-230v stow-entry-step drive-off-ramps",
+        "redpoll, retract-awning close-gas-supply disconnect-hookup-230v stow-entry-step drive-off-ramps"
+    })
+    void leavingASiteIsSettingUpFromItsEndAndCleanHandsFirst(String coach, String order) {
+        assertThat(sentTo(coach, "break-camp")).containsSequence(order.split(" "));
+    }
 
-        List<String> back = new ArrayList<>(sentTo(coach, "break-camp"));
-        back.retainAll(BACK.values());
+    /** No page tells another order; each that has a turn sends to the list. */
+    @ParameterizedTest
+    @ValueSource(strings = {"whimbrel", "phalarope"})
+    void eachPageThatHasATurnSendsToTheOneOrder(String coach) {
+        for (String id : List.of("retract-slide-out", "retract-jacks", "disconnect-shore-power")) {
+            assertThat(linksOf(coach, id)).as(id).contains("break-camp");
+        }
+        for (String id : List.of("extend-slide-out", "level-with-jacks")) {
+            assertThat(linksOf(coach, id)).as(id).contains("set-up-on-site");
+        }
+    }
 
-        assertThat(expected).hasSizeGreaterThanOrEqualTo(2);
-        assertThat(back).isEqualTo(expected);
+    private static List<String> linksOf(String coach, String id) {
+        return procedure(coach, id)
+                .links()
+                .map(link -> link.target())
+                .filter(Target.OfProcedure.class::isInstance)
+                .map(target -> ((Target.OfProcedure) target).id())
+                .toList();
     }
 
     private static List<String> sentTo(String coach, String id) {
-        List<Finding> findings = new ArrayList<>();
-        Script script = Demo.library().named(Demo.coach(coach).unit(), id).orElseThrow();
-        List<String> sent = Filling.fill(
-                        script, Demo.coach(coach), Demo.references(Demo.coach(coach), false), findings::add)
+        return procedure(coach, id)
                 .steps()
                 .flatMap(step -> step.text().stream())
                 .flatMap(block -> block.links())
@@ -51,7 +76,14 @@ final class WayBackTest {
                 .map(target -> ((Target.OfProcedure) target).id())
                 .distinct()
                 .toList();
+    }
+
+    private static Procedure procedure(String coach, String id) {
+        List<Finding> findings = new ArrayList<>();
+        Script script = Demo.library().named(Demo.coach(coach).unit(), id).orElseThrow();
+        Procedure procedure =
+                Filling.fill(script, Demo.coach(coach), Demo.references(Demo.coach(coach), false), findings::add);
         assertThat(findings).isEmpty();
-        return sent;
+        return procedure;
     }
 }
