@@ -58,9 +58,11 @@ import bayfolio.check.procedure.TwoActionsInAStep;
 import bayfolio.check.reference.DuplicateId;
 import bayfolio.check.reference.FolderName;
 import bayfolio.check.reference.FormerIdInUse;
+import bayfolio.check.reference.ReservedPhone;
 import bayfolio.check.reference.RoleHeldTwice;
 import bayfolio.check.reference.SwitchFeedsItself;
 import bayfolio.check.reference.TwinsDoNotAgree;
+import bayfolio.check.reference.UnknownCountry;
 import bayfolio.check.reference.UnknownReference;
 import bayfolio.check.reference.UnknownRole;
 import bayfolio.check.reference.UnknownSource;
@@ -76,6 +78,7 @@ import bayfolio.check.space.TrayTooHeavy;
 import bayfolio.check.text.AddressInText;
 import bayfolio.check.text.DoorCodeInText;
 import bayfolio.check.text.DoubledWord;
+import bayfolio.check.text.EmergencyNumberInText;
 import bayfolio.check.text.ForbiddenSynonym;
 import bayfolio.check.text.NumberInProse;
 import bayfolio.check.text.PhoneInText;
@@ -108,8 +111,13 @@ import java.util.stream.Stream;
 
 /** All rules there are. */
 public final class Rules {
-    public static final List<FleetRule> OF_A_FLEET =
-            List.of(new DuplicateId(), new UnknownSource(), new ColorAsOnlyMark(), new ShortFormUnexplained());
+    public static final List<FleetRule> OF_A_FLEET = List.of(
+            new DuplicateId(),
+            new UnknownSource(),
+            new UnknownCountry(),
+            new ReservedPhone(),
+            new ColorAsOnlyMark(),
+            new ShortFormUnexplained());
 
     public static final List<ScriptRule> OF_A_SCRIPT = List.of(
             new HardToRead(),
@@ -122,6 +130,7 @@ public final class Rules {
             new AddressInText(),
             new DoorCodeInText(),
             new DoubledWord(),
+            new EmergencyNumberInText(),
             new ForbiddenSynonym(),
             new NumberInProse(),
             new PhoneInText(),

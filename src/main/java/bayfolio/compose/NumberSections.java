@@ -12,7 +12,7 @@ import java.util.Set;
 
 /**
  * The figures of the coach that belong to no single thing: size, weights, seats, tires, engine,
- * power, water, gas.
+ * power, water, gas; and what holds in its country.
  */
 final class NumberSections {
     private final Draft draft;
@@ -30,6 +30,12 @@ final class NumberSections {
                 .toList());
         sections.add(Section.of(
                 "coach", draft.word("section.coach"), List.of(new Content.FactTable(rows.of(unit, records)))));
+        draft.coach()
+                .country()
+                .ifPresent(country -> sections.add(Section.of(
+                        "country",
+                        draft.word("section.country"),
+                        List.of(new Content.FactTable(rows.of(country.facts(), Set.of()))))));
         for (Key<?> key : Unit.SHAPE.keys()) {
             unit.find(key.name(), Described.class).ifPresent(record -> {
                 List<Content.FactTable.Row> facts = rows.of(record.facts(), Set.of());

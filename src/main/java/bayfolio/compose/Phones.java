@@ -1,6 +1,7 @@
 package bayfolio.compose;
 
 import bayfolio.handbook.Content;
+import bayfolio.model.EmergencyNumber;
 import bayfolio.model.Phone;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
@@ -8,7 +9,7 @@ import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Whom to call and when, each number ready to be dialed. */
+/** Whom to call and when, each number ready to be dialed; those of the country first. */
 final class Phones {
     private final Draft draft;
 
@@ -18,6 +19,9 @@ final class Phones {
 
     Content content() {
         List<List<Inline>> numbers = new ArrayList<>();
+        draft.coach()
+                .country()
+                .ifPresent(country -> country.emergency().forEach(number -> numbers.add(emergency(number))));
         for (Phone phone : draft.coach().fleet().phones()) {
             String number = phone.facts().get(Phone.NUMBER);
             List<Inline> line = new ArrayList<>();
@@ -29,5 +33,12 @@ final class Phones {
             numbers.add(line);
         }
         return new Content.Text(new Block.Bullets(numbers));
+    }
+
+    private List<Inline> emergency(EmergencyNumber number) {
+        String reached = number.reaches().map(whom -> ": " + whom).orElse("");
+        return List.of(
+                draft.link(new Target.OfPhone(Phone.EMERGENCY, number.number()), number.number()),
+                new Inline.Text(" " + draft.word("call.emergency") + reached));
     }
 }

@@ -46,6 +46,11 @@ public final class Coach {
         return unit;
     }
 
+    /** Where it is hired out; empty where that is not on the list of countries. */
+    public Optional<Country> country() {
+        return fleet.country(unit);
+    }
+
     public Set<Feature> features() {
         return features;
     }

@@ -14,23 +14,32 @@ public final class Fleet {
     private final List<Role> roles;
     private final List<Word> words;
     private final List<PublishedSource> sources;
+    private final List<Country> countries;
     private final Map<String, Role> roleById;
     private final Map<String, Word> wordById;
     private final Map<String, PublishedSource> sourceById;
+    private final Map<String, Country> countryById;
 
     /**
      * @param units in the order of their ids
      */
     public Fleet(
-            FleetFacts facts, List<Unit> units, List<Role> roles, List<Word> words, List<PublishedSource> sources) {
+            FleetFacts facts,
+            List<Unit> units,
+            List<Role> roles,
+            List<Word> words,
+            List<PublishedSource> sources,
+            List<Country> countries) {
         this.facts = facts;
         this.units = List.copyOf(units);
         this.roles = List.copyOf(roles);
         this.words = List.copyOf(words);
         this.sources = List.copyOf(sources);
+        this.countries = List.copyOf(countries);
         this.roleById = byId(roles, Role::id);
         this.wordById = byId(words, Word::id);
         this.sourceById = byId(sources, PublishedSource::id);
+        this.countryById = byId(countries, Country::id);
     }
 
     /** Of two with one id, which is told elsewhere, the first. */
@@ -56,6 +65,10 @@ public final class Fleet {
 
     public List<PublishedSource> sources() {
         return sources;
+    }
+
+    public List<Country> countries() {
+        return countries;
     }
 
     public String name() {
@@ -88,6 +101,14 @@ public final class Fleet {
 
     public Optional<PublishedSource> source(String id) {
         return Optional.ofNullable(sourceById.get(id));
+    }
+
+    /** Where a coach is hired out; empty where the description names a country that is not on the list. */
+    public Optional<Country> country(Unit unit) {
+        return unit.facts()
+                .find(Unit.COUNTRY)
+                .or(() -> facts.facts().find(FleetFacts.COUNTRY))
+                .map(countryById::get);
     }
 
     public Optional<Word> word(String id) {

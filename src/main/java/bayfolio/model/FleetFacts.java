@@ -14,8 +14,14 @@ public record FleetFacts(Facts facts) implements Described {
     public static final Key<String> NAME = DRAFT.required("name", Type.TEXT, "Name of the fleet.");
     public static final Key<String> BASE_ADDRESS =
             DRAFT.required("base-address", Type.WEB_ADDRESS, "Where the handbooks are published.");
+    public static final Key<String> COUNTRY = DRAFT.required(
+            "country",
+            Type.ID,
+            "Where its coaches are hired out: the name of a file in `units/shared/countries`, such as `us`. Emergency numbers and public rules are that country's.");
     public static final Key<List<Located<Phone>>> PHONES = DRAFT.required(
-            "phones", Type.list(Type.nested(Phone.SHAPE)), "Numbers to call: `hours`, `after-hours`, `roadside`.");
+            "phones",
+            Type.list(Type.nested(Phone.SHAPE)),
+            "Numbers to call: `hours`, `after-hours`, `roadside`; `emergency` is the country's.");
     public static final Key<String> ADDRESS = DRAFT.optional("address", Type.TEXT, "The depot.");
     public static final Key<String> OPENING_HOURS =
             DRAFT.optional("opening-hours", Type.TEXT, "When somebody is there.");

@@ -13,5 +13,8 @@ public record Phone(Facts facts) implements Described {
             DRAFT.required("id", Type.ID, "`hours`, `after-hours`, `roadside`, or another of your own.");
     public static final Key<String> NUMBER = DRAFT.required("number", Type.PHONE, "The number as it is dialed.");
     public static final Key<String> WHEN = DRAFT.optional("when", Type.TEXT, "When to call it, and for what.");
+    /** In references, the numbers of the country that the coach is hired out in; no phone of a fleet has this id. */
+    public static final String EMERGENCY = "emergency";
+
     public static final Shape<Phone> SHAPE = DRAFT.done(Phone::new);
 }

@@ -38,6 +38,8 @@ public final class Unit implements Described {
             "region",
             Type.choice(Region.class),
             "Where it was built for: decides words, supplies and which measures come first.");
+    public static final Key<String> COUNTRY =
+            DRAFT.optional("country", Type.ID, "Where it is hired out, if not where the fleet is.");
     public static final Key<DriveSide> DRIVE_SIDE =
             DRAFT.required("drive-side", Type.choice(DriveSide.class), "The side that the driver sits on.");
     public static final Key<Integer> MODEL_YEAR =

@@ -4,6 +4,7 @@ import bayfolio.finding.Article;
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
 import bayfolio.model.Coach;
+import bayfolio.model.EmergencyNumber;
 import bayfolio.model.Fleet;
 import bayfolio.model.Kinds;
 import bayfolio.model.Phone;
@@ -206,6 +207,12 @@ public final class References {
     }
 
     private List<Inline> phone(String id, List<Inline> given, Place at, Consumer<Finding> findings) {
+        if (id.equals(Phone.EMERGENCY)) {
+            return coach.country()
+                    .map(country -> emergency(country.emergency(), given, at))
+                    // A country that is not on the list is told where it is named.
+                    .orElse(given);
+        }
         Optional<Phone> phone = coach.fleet().phones().stream()
                 .filter(it -> it.facts().get(Phone.ID).equals(id))
                 .findFirst();
@@ -215,6 +222,26 @@ public final class References {
         }
         String number = phone.get().facts().get(Phone.NUMBER);
         return link(new Target.OfPhone(id, number), given, number, at);
+    }
+
+    /** {@code 911}; {@code 999 or 112}; {@code 110 (fire), 112 (police) or 113 (ambulance)}. */
+    private static List<Inline> emergency(List<EmergencyNumber> numbers, List<Inline> given, Place at) {
+        boolean differ =
+                numbers.stream().map(EmergencyNumber::reaches).distinct().count() > 1;
+        List<Inline> links = new ArrayList<>();
+        for (int i = 0; i < numbers.size(); i++) {
+            if (i > 0) {
+                links.add(new Inline.Text(i == numbers.size() - 1 ? " or " : ", "));
+            }
+            EmergencyNumber each = numbers.get(i);
+            Target target = new Target.OfPhone(Phone.EMERGENCY, each.number());
+            // Words given for several cannot tell them apart.
+            links.addAll(link(target, numbers.size() == 1 ? given : List.of(), each.number(), at));
+            if (differ) {
+                each.reaches().ifPresent(whom -> links.add(new Inline.Text(" (" + whom + ")")));
+            }
+        }
+        return links;
     }
 
     private static List<Inline> link(Target target, List<Inline> given, String name, Place at) {

@@ -1,8 +1,10 @@
 package bayfolio.procedure;
 
+import bayfolio.fact.Facts;
 import bayfolio.fact.Type;
 import bayfolio.model.Coach;
 import bayfolio.model.Compartment;
+import bayfolio.model.Country;
 import bayfolio.model.Kinds;
 import bayfolio.model.Phone;
 import bayfolio.model.Side;
@@ -17,7 +19,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The names that every procedure may use: {@code unit} and {@code fleet} with their facts, {@code
+ * The names that every procedure may use: {@code unit}, {@code fleet} and {@code country} with their facts, {@code
  * phone}, {@code has} with the features, {@code count}, {@code all} with every thing of a kind, and
  * each kind with its ids and roles; {@code reckoned}, and what other scripts there are for it.
  *
@@ -30,6 +32,7 @@ record RootNames(Coach coach, boolean staff, Map<String, Names> scripts) impleme
                     Stream.of(
                             "unit",
                             "fleet",
+                            "country",
                             "phone",
                             "has",
                             "count",
@@ -53,6 +56,7 @@ record RootNames(Coach coach, boolean staff, Map<String, Names> scripts) impleme
             case "unit" -> new Value.Inner(new RecordNames(coach, coach.unit().facts(), "this coach", staff));
             case "fleet" ->
                 new Value.Inner(new RecordNames(coach, coach.fleet().facts().facts(), "the fleet", staff));
+            case "country" -> new Value.Inner(new RecordNames(coach, country(), "the country", staff));
             case "phone" -> new Value.Inner(phones());
             case "has" -> new Value.Inner(new FeatureNames(coach));
             case "count" -> new Value.Inner(Names.of(DOORS.keySet(), this::doors));
@@ -75,6 +79,14 @@ record RootNames(Coach coach, boolean staff, Map<String, Names> scripts) impleme
     @Override
     public Collection<String> known() {
         return ROOTS;
+    }
+
+    /** Of a country that is not on the list, which is told where it is named, nothing is stated. */
+    private Facts country() {
+        return coach.country()
+                .map(Country::facts)
+                .orElseGet(() ->
+                        Facts.draft(Country.SHAPE, coach.unit().facts().at()).done());
     }
 
     private Names phones() {

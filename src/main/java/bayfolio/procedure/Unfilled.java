@@ -2,10 +2,12 @@ package bayfolio.procedure;
 
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
+import bayfolio.model.Country;
 import bayfolio.model.Feature;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Kinds;
+import bayfolio.model.Phone;
 import bayfolio.model.Unit;
 import bayfolio.source.Place;
 import bayfolio.template.Template;
@@ -142,7 +144,7 @@ public final class Unfilled {
             References.unknownPage(name, at, script.forStaff()).ifPresent(findings);
         } else if (kind.equals("stage") && !filled) {
             References.unknownStage(name, at).ifPresent(findings);
-        } else if (kind.equals("phone") && !filled && !fleet.phones().isEmpty()) {
+        } else if (kind.equals("phone") && !filled && !fleet.phones().isEmpty() && !name.equals(Phone.EMERGENCY)) {
             References.unknownPhone(name, at, fleet).ifPresent(findings);
         }
     }
@@ -268,6 +270,7 @@ public final class Unfilled {
             case "has" -> Declared.of(Feature.words(), it -> Declared.NONE);
             case "unit" -> Declared.of(Unit.SHAPE);
             case "fleet" -> Declared.of(FleetFacts.SHAPE);
+            case "country" -> Declared.of(Country.SHAPE);
             case "reckoned" -> Declared.of(ReckonedNames.words(), it -> Declared.NONE);
             case "procedure" -> scripts(Form.PROCEDURE);
             case "trouble" -> scripts(Form.TROUBLE);

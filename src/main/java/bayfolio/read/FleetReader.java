@@ -4,6 +4,7 @@ import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Shape;
 import bayfolio.finding.Finding;
+import bayfolio.model.Country;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Roles;
@@ -30,6 +31,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 public final class FleetReader {
     private static final String FLEET = "units/fleet.yaml";
     private static final String SHARED = "units/shared";
+    private static final String COUNTRIES = "countries";
 
     private final Folder folder;
     private final List<Finding> findings = new ArrayList<>();
@@ -71,6 +73,7 @@ public final class FleetReader {
         Optional<Roles> roles = shared("roles.yaml", Roles.SHAPE);
         Optional<Words> words = shared("words.yaml", Words.SHAPE);
         Optional<Sources> sources = shared("sources.yaml", Sources.SHAPE);
+        List<Country> countries = countries(folder, findings::add);
         List<Script> scripts = new ArrayList<>(scripts(SHARED, Optional.empty()));
         List<OfACoach> coaches = beside.join();
         coaches.forEach(it -> scripts.addAll(it.scripts));
@@ -90,7 +93,8 @@ public final class FleetReader {
                         .toList(),
                 sources.map(it -> it.facts().all(Sources.SOURCES)).orElse(List.of()).stream()
                         .filter(source -> source.facts().whole())
-                        .toList());
+                        .toList(),
+                countries);
         return new Reading(fleet, new Library(judged ? scripts : List.of()), names, findings);
     }
 
@@ -106,8 +110,20 @@ public final class FleetReader {
     }
 
     private <T extends Described> Optional<T> shared(String name, Shape<T> shape) {
-        return folder.text(SHARED + "/" + name, findings::add)
-                .flatMap(file -> Kept.read(file, (it, told) -> yaml(it, shape, told), findings::add));
+        return shared(folder, name, shape, findings::add);
+    }
+
+    private static <T extends Described> Optional<T> shared(
+            Folder folder, String name, Shape<T> shape, Consumer<Finding> findings) {
+        return folder.text(SHARED + "/" + name, findings)
+                .flatMap(file -> Kept.read(file, (it, told) -> yaml(it, shape, told), findings));
+    }
+
+    /** One file a country, each named after it. */
+    static List<Country> countries(Folder folder, Consumer<Finding> findings) {
+        return folder.files(SHARED + "/" + COUNTRIES, ".yaml").stream()
+                .flatMap(name -> shared(folder, COUNTRIES + "/" + name, Country.SHAPE, findings).stream())
+                .toList();
     }
 
     private <T extends Described> Optional<T> yaml(String path, Shape<T> shape) {

@@ -9,6 +9,7 @@ import bayfolio.fact.Type;
 import bayfolio.finding.Article;
 import bayfolio.measure.Quantity;
 import bayfolio.measure.Scale;
+import bayfolio.model.Country;
 import bayfolio.model.Feature;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Kinds;
@@ -69,6 +70,7 @@ public final class ReferencePage {
                             name: Reed Coaches
                             base-address: https://handbook.reedcoaches.example
                             languages: [en-US]
+                            country: us
                             phones:
                               - id: hours
                                 number: +1 555-0100
@@ -105,6 +107,19 @@ public final class ReferencePage {
                             sources:
                               - id: common-practice
                                 title: common practice of the trade, no published source
+                            """),
+            new Chapter("Countries: countries/us.yaml", Country.SHAPE, """
+                            What the law and the public bodies of a country say, in `units/shared/countries/`, a file for each;
+                            `country` of the fleet, or of a coach, names the file. Only what was read goes in, each value with what
+                            was read; what was read of others and not of the public body itself says so. What is not known is left
+                            out. A file that a fleet does not have is the one that comes with the program.
+                            """, """
+                            # yaml-language-server: $schema=../country.schema.json
+                            name: the United States
+                            emergency:
+                              - number: "911"
+                                reaches: police, fire, ambulance
+                                source: Federal Communications Commission, guide on text to 911
                             """),
             new Chapter("A procedure: its head", Head.SHAPE, """
                             A procedure is a Markdown file in `units/shared/procedures/`, or in `units/<id>/procedures/` for what
@@ -301,6 +316,7 @@ public final class ReferencePage {
                 | --- | --- |
                 | `unit.<key>` | A fact of the coach by [its key](#the-coach-unityaml); those of a record within it by one more name: `{{unit.water.full-sign}}`. |
                 | `fleet.<key>` | A fact of the fleet by [its key](#the-fleet-fleetyaml): `{{fleet.fuel-rule}}`. |
+                | `country.<key>` | A fact of the country that the coach is hired out in, by [its key](#countries-countriesusyaml): `{{country.food.limit}}`. |
                 | `phone.<id>` | The number of that [phone](#phone): `{{phone.after-hours}}`. A reference, `[](phone:after-hours)`, can be tapped to call. |
                 | `has.<feature>` | Whether the coach has [a feature](#features), for sections. |
                 """);
@@ -369,7 +385,9 @@ public final class ReferencePage {
                 "The procedures of a part of the trip: "
                         + codes(Arrays.stream(Stage.values()).map(Stage::word).toList(), "or")
                         + ". There must be one for renters.");
-        row("`[](phone:<id>)`", "A number to call, as the [fleet](#the-fleet-fleetyaml) lists it.");
+        row(
+                "`[](phone:<id>)`",
+                "A number to call, as the [fleet](#the-fleet-fleetyaml) lists it; `emergency` gives those of the [country](#countries-countriesusyaml).");
     }
 
     private void unitsOfMeasure() {

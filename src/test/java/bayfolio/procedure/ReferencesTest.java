@@ -92,6 +92,25 @@ class ReferencesTest {
         assertThat(findings).isEmpty();
     }
 
+    /** Whatever plug it has: one of 120 V may be hired out in Europe. */
+    @ParameterizedTest
+    @CsvSource({
+        "whimbrel, 911",
+        "turnstone, '112 (fire, ambulance) or 110 (police)'",
+        "redpoll, '112 (any help), 122 (fire), 133 (police) or 144 (ambulance)'"
+    })
+    void emergencyNumbersAreThoseOfTheCountry(String coach, String text) {
+        List<Inline> links =
+                Demo.references(Demo.coach(coach), false).resolve("phone:emergency", List.of(), AT, findings::add);
+
+        assertThat(Inline.plain(links)).isEqualTo(text);
+        assertThat(links.stream().filter(Inline.Link.class::isInstance))
+                .hasSize(text.replaceAll("\\D+", " ").strip().split(" ").length)
+                .allSatisfy(link -> assertThat(target(link))
+                        .isEqualTo(new Target.OfPhone("emergency", Inline.plain(List.of(link)))));
+        assertThat(findings).isEmpty();
+    }
+
     @ParameterizedTest
     @CsvSource({"tank:gray", "procedure:use-water-pump", "word:amp", "page:walk-round", "stage:living", "phone:hours"})
     void givenWordsAreKept(String written) {

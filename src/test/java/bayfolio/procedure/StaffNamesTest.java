@@ -43,7 +43,8 @@ final class StaffNamesTest {
             units,
             Demo.fleet().roles(),
             Demo.fleet().words(),
-            Demo.fleet().sources());
+            Demo.fleet().sources(),
+            Demo.fleet().countries());
     private int told;
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
 import bayfolio.finding.Finding;
+import bayfolio.model.Country;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Roles;
 import bayfolio.model.Sources;
@@ -56,7 +57,7 @@ class GeneratedFilesTest {
 
     private static Map<String, String> generated() {
         Map<String, String> files = new TreeMap<>();
-        Stream.of(Unit.SHAPE, FleetFacts.SHAPE, Roles.SHAPE, Words.SHAPE, Sources.SHAPE, Head.SHAPE)
+        Stream.of(Unit.SHAPE, FleetFacts.SHAPE, Roles.SHAPE, Words.SHAPE, Sources.SHAPE, Country.SHAPE, Head.SHAPE)
                 .forEach(shape -> files.put(SchemaWriter.fileName(shape), SchemaWriter.write(shape)));
         files.put("reference.md", ReferencePage.write());
         return files;
@@ -67,13 +68,14 @@ class GeneratedFilesTest {
         List<String> examples = matches("(?s)\n```(?:yaml)?\n(.*?)```\n", ReferencePage.write());
         List<Finding> findings = new ArrayList<>();
 
-        assertThat(examples).hasSize(6);
+        assertThat(examples).hasSize(7);
         FleetReader.yaml(example("unit.yaml", examples.get(0)), Unit.SHAPE, findings::add);
         FleetReader.yaml(example("fleet.yaml", examples.get(1)), FleetFacts.SHAPE, findings::add);
         FleetReader.yaml(example("roles.yaml", examples.get(2)), Roles.SHAPE, findings::add);
         FleetReader.yaml(example("words.yaml", examples.get(3)), Words.SHAPE, findings::add);
         FleetReader.yaml(example("sources.yaml", examples.get(4)), Sources.SHAPE, findings::add);
-        FleetReader.script(example("procedure.md", examples.get(5)), Optional.empty(), findings::add);
+        FleetReader.yaml(example("countries/us.yaml", examples.get(5)), Country.SHAPE, findings::add);
+        FleetReader.script(example("procedure.md", examples.get(6)), Optional.empty(), findings::add);
         assertThat(findings).isEmpty();
     }
 

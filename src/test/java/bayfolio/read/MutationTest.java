@@ -14,6 +14,7 @@ import bayfolio.finding.Finding;
 import bayfolio.measure.NotAQuantityException;
 import bayfolio.measure.Scale;
 import bayfolio.model.Circuit;
+import bayfolio.model.Country;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Load;
@@ -382,6 +383,7 @@ final class MutationTest {
         files.add(file("units/shared/roles.yaml", Roles.SHAPE));
         files.add(file("units/shared/words.yaml", Words.SHAPE));
         files.add(file("units/shared/sources.yaml", Sources.SHAPE));
+        reading.fleet().countries().forEach(country -> files.add(new File(Country.SHAPE, country.facts())));
         reading.library()
                 .scripts()
                 .forEach(script -> files.add(new File(Head.SHAPE, script.head().facts())));
@@ -624,11 +626,13 @@ final class MutationTest {
                         check(List.of(spoilt.orElseThrow()), reading.library().scripts()));
             }
         } else {
-            Shape<?> shape = path.endsWith("fleet.yaml")
-                    ? FleetFacts.SHAPE
-                    : path.endsWith("roles.yaml")
-                            ? Roles.SHAPE
-                            : path.endsWith("sources.yaml") ? Sources.SHAPE : Words.SHAPE;
+            Shape<?> shape = path.contains("/countries/")
+                    ? Country.SHAPE
+                    : path.endsWith("fleet.yaml")
+                            ? FleetFacts.SHAPE
+                            : path.endsWith("roles.yaml")
+                                    ? Roles.SHAPE
+                                    : path.endsWith("sources.yaml") ? Sources.SHAPE : Words.SHAPE;
             FleetReader.yaml(mutant.after, shape, findings::add);
         }
         return findings;
@@ -640,7 +644,8 @@ final class MutationTest {
                 units,
                 reading.fleet().roles(),
                 reading.fleet().words(),
-                reading.fleet().sources());
+                reading.fleet().sources(),
+                reading.fleet().countries());
         return Check.of(fleet, new Library(scripts), screen, List.of())
                 .findings()
                 .all();

@@ -75,7 +75,8 @@ public final class Overlay {
                         units,
                         roles.orElseThrow().facts().all(Roles.ROLES),
                         words.orElseThrow().facts().all(Words.WORDS),
-                        sources.orElseThrow().facts().all(Sources.SOURCES)),
+                        sources.orElseThrow().facts().all(Sources.SOURCES),
+                        FleetReader.countries(folder, findings::add)),
                 new Library(scripts),
                 List.of(),
                 findings);

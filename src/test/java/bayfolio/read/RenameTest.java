@@ -99,7 +99,8 @@ final class RenameTest {
                 List.of(renamed),
                 reading.fleet().roles(),
                 reading.fleet().words(),
-                reading.fleet().sources());
+                reading.fleet().sources(),
+                reading.fleet().countries());
         return errors(Check.of(fleet, reading.library(), screen, List.of()));
     }
 

@@ -8,6 +8,7 @@ import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Quantity;
+import bayfolio.model.Country;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Roles;
 import bayfolio.model.Sources;
@@ -77,6 +78,7 @@ class SchemaTest {
         demos.add(demo("units/shared/roles.yaml", Roles.SHAPE));
         demos.add(demo("units/shared/words.yaml", Words.SHAPE));
         demos.add(demo("units/shared/sources.yaml", Sources.SHAPE));
+        demos.add(demo("units/shared/countries/no.yaml", Country.SHAPE));
         try (Stream<Path> files = Files.list(Path.of("units/shared/procedures"))) {
             for (Path file : files.sorted().toList()) {
                 String text = Files.readString(file);
@@ -92,7 +94,8 @@ class SchemaTest {
     }
 
     static Stream<Shape<?>> shapes() {
-        return Stream.of(Unit.SHAPE, FleetFacts.SHAPE, Roles.SHAPE, Words.SHAPE, Sources.SHAPE, Head.SHAPE);
+        return Stream.of(
+                Unit.SHAPE, FleetFacts.SHAPE, Roles.SHAPE, Words.SHAPE, Sources.SHAPE, Country.SHAPE, Head.SHAPE);
     }
 
     @ParameterizedTest
