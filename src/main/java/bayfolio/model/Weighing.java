@@ -23,6 +23,10 @@ public record Weighing(Facts facts) implements Described {
             DRAFT.optional("people", Type.whole(0, 20), "How many people were on board.");
     public static final Key<Share> FRESH_WATER =
             DRAFT.optional("fresh-water", Type.measured(Share.SCALE), "How full the fresh tanks were.");
+    public static final Key<Boolean> HEATER_FULL = DRAFT.optional(
+            "heater-full",
+            Type.YES_NO,
+            "Whether the water heater or boiler was full; as the fresh tanks, empty or not, where left out.");
     public static final Key<String> STATE =
             DRAFT.required("state", Type.TEXT, "What was in the tanks and who was on board.");
     public static final Shape<Weighing> SHAPE = DRAFT.done(Weighing::new);

@@ -20,6 +20,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -111,7 +112,8 @@ record Carrying(
                 .minus(new Kilograms(fresh * water.value()));
         List<WeightLimit> limits = new ArrayList<>();
         // The heater fills before any water stays in the tanks.
-        Kilograms heater = fresh > 0 ? new Kilograms(0) : inHeater(unit);
+        boolean heaterFull = weighing.find(Weighing.HEATER_FULL).orElse(fresh > 0);
+        Kilograms heater = heaterFull ? new Kilograms(0) : inHeater(unit);
         limits.add(new WeightLimit(
                 "gross limit", weights.get(Weights.GROSS).minus(bare).minus(heater), 1, 1, water, 1));
         // A European payload begins with the driver on board.
@@ -138,7 +140,7 @@ record Carrying(
         Axles.Carried on = new Axles.Carried(weighing.get(Weighing.FRONT), weighing.get(Weighing.REAR))
                 .minus(seated(people, region))
                 .minus(onWater.times(fresh))
-                .plus(fresh > 0 ? Axles.Carried.NOTHING : ofHeater(axles, unit));
+                .plus(heaterFull ? Axles.Carried.NOTHING : ofHeater(axles, unit));
         double stowed = axles.rear(stowage(unit).orElseThrow());
         limits.add(new WeightLimit(
                 "front axle", weights.get(Weights.FRONT_AXLE).minus(on.front()), 1, HALF, onWater.front(), 1 - stowed));
@@ -147,12 +149,21 @@ record Carrying(
         return new Carrying(unit, belts, weights, weighing, bare, heater, Optional.of(axles), on, limits, missing);
     }
 
+    /** What holds drinking water, by whatever it is heated; the closed loop of a hydronic heater is full on the scale, too. */
     private static Stream<Appliance> heaters(Unit unit) {
-        return unit.appliances().stream().filter(it -> it.facts().get(Appliance.WHAT) == Appliance.What.WATER_HEATER);
+        return unit.appliances().stream().filter(it -> switch (it.facts().get(Appliance.WHAT)) {
+            case WATER_HEATER, BLOWN_AIR_HEATER -> it.facts().has(Appliance.CAPACITY);
+            default -> false;
+        });
+    }
+
+    /** In words: {@code Water heater}. */
+    static String heaterNames(Unit unit) {
+        return heaters(unit).map(Appliance::name).collect(Collectors.joining(" and "));
     }
 
     private static Kilograms weight(Appliance heater) {
-        return heater.facts().find(Appliance.CAPACITY).map(WaterWeight::of).orElse(new Kilograms(0));
+        return WaterWeight.of(heater.facts().get(Appliance.CAPACITY));
     }
 
     /** Drinking water in the heater is cargo, as that in the tanks: 49 CFR 571.110 S9. */
@@ -161,12 +172,10 @@ record Carrying(
                 heaters(unit).mapToDouble(heater -> weight(heater).value()).sum());
     }
 
-    /** A heater that is nobody knows where counts on each axle. */
     private static Axles.Carried ofHeater(Axles axles, Unit unit) {
         return heaters(unit)
-                .map(heater -> Middle.of(heater, unit)
-                        .map(middle -> axles.carried(weight(heater), middle))
-                        .orElseGet(() -> new Axles.Carried(weight(heater), weight(heater))))
+                .map(heater ->
+                        axles.carried(weight(heater), Middle.of(heater, unit).orElseThrow()))
                 .reduce(Axles.Carried.NOTHING, Axles.Carried::plus);
     }
 
@@ -185,6 +194,9 @@ record Carrying(
                     .filter(tank -> Middle.of(tank, unit).isEmpty())
                     .forEach(tank -> missing.add("place of " + tank.name()));
         }
+        heaters(unit)
+                .filter(heater -> Middle.of(heater, unit).isEmpty())
+                .forEach(heater -> missing.add("place of " + heater.name()));
         return missing;
     }
 

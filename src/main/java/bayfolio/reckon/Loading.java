@@ -290,7 +290,8 @@ public final class Loading {
                 + ". Count more for heavier people, pets and child seats.");
         assumed.add("Fuel and gas are as they were on the scale.");
         if (Carrying.inHeater(carrying.unit()).value() > 0) {
-            assumed.add("The water heater is full: " + more(Carrying.inHeater(carrying.unit())) + ".");
+            assumed.add("Full of water: " + Carrying.heaterNames(carrying.unit()) + ", "
+                    + more(Carrying.inHeater(carrying.unit())) + ".");
         }
         assumed.add("Waste tanks were empty on the scale. Nothing is towed.");
         if (carrying.axles().isPresent()) {
