@@ -10,6 +10,7 @@ import bayfolio.check.access.StaffPlaceForRenter;
 import bayfolio.check.access.StoredNeverWoken;
 import bayfolio.check.electric.AdapterDoesNotFit;
 import bayfolio.check.electric.AdapterWithoutItem;
+import bayfolio.check.electric.BatteryLimitsDisagree;
 import bayfolio.check.electric.BatterySwitchWithoutLooks;
 import bayfolio.check.electric.BreakerOverSupply;
 import bayfolio.check.electric.ChargerOverSupply;
@@ -19,6 +20,7 @@ import bayfolio.check.electric.CircuitWithoutSwitch;
 import bayfolio.check.electric.FeedDisagrees;
 import bayfolio.check.electric.GeneratorBreaker;
 import bayfolio.check.electric.GeneratorSupply;
+import bayfolio.check.electric.HeaterHoursTwice;
 import bayfolio.check.electric.ImpossibleFigure;
 import bayfolio.check.electric.InverterMissing;
 import bayfolio.check.electric.InverterTooSmall;
@@ -151,6 +153,8 @@ public final class Rules {
             new CircuitOverBreaker(),
             new CircuitFeedsItself(),
             new FeedDisagrees(),
+            new BatteryLimitsDisagree(),
+            new HeaterHoursTwice(),
             new BreakerOverSupply(),
             new LoadOnMissingLeg(),
             new LoadNotFedByInverter(),

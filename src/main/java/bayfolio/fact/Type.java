@@ -54,6 +54,7 @@ public sealed interface Type<T> {
     Type<String> LANGUAGE = new Text("language", "^[a-z]{2}(-[A-Z]{2})?$", "a language such as `en-US`");
     Type<String> PHONE =
             new Text("phone number", "^[+(]?[0-9][0-9 ()+-]{2,24}$", "a phone number such as `+1 555-0100`");
+    Type<String> EXPONENT = new Text("exponent", "^1(\\.[0-9]+)?$", "a figure from 1 to less than 2, such as `1.25`");
     Type<String> WEB_ADDRESS = new Text(
             "web address", "^https://[a-z0-9.-]+(/[A-Za-z0-9._~/-]*)?$", "an address that begins with `https://`");
     Type<String> FILE_NAME =
@@ -108,6 +109,11 @@ public sealed interface Type<T> {
      * @param taken what the pattern takes, in words
      */
     record Text(String what, String pattern, String taken) implements Type<String> {
+        /** Whether a bare number stands for its digits: a room, a size, a year on a plate, an exponent. */
+        public boolean takesNumbers() {
+            return equals(TEXT) || equals(EXPONENT);
+        }
+
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.text(this);

@@ -7,6 +7,7 @@ import bayfolio.fact.Type;
 import bayfolio.measure.AmpHours;
 import bayfolio.measure.Amps;
 import bayfolio.measure.Celsius;
+import bayfolio.measure.Seconds;
 import bayfolio.measure.Share;
 import bayfolio.measure.Volts;
 import bayfolio.source.Located;
@@ -36,6 +37,16 @@ public record Bank(Facts facts) implements Thing {
             "fuse", Type.measured(Amps.SCALE), "Rating of the main fuse or breaker that all its current passes.");
     public static final Key<Share> USABLE =
             DRAFT.optional("usable", Type.measured(Share.SCALE), "The share that may be used.");
+    public static final Key<Seconds> RATED_OVER = DRAFT.optional(
+            "rated-over",
+            Type.measured(Seconds.SCALE),
+            "The time in which the label lets that capacity come out; `20 h` where left out.");
+    public static final Key<String> PEUKERT_EXPONENT = DRAFT.optional(
+            "peukert-exponent",
+            Type.EXPONENT,
+            "How much more a strong current takes, from its data sheet or meter; usual for its chemistry where left out.");
+    public static final Key<Amps> CHARGE_LIMIT = DRAFT.optional(
+            "charge-limit", Type.measured(Amps.SCALE), "The strongest current that it may be charged with.");
     public static final Key<String> GOOD_FIGURE =
             DRAFT.optional("good-figure", Type.TEXT, "What the monitor shows when all is well.");
     public static final Key<String> LOW_FIGURE =

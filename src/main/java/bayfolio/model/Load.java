@@ -34,7 +34,12 @@ public record Load(Facts facts) implements Thing {
     public static final Key<Seconds> A_NIGHT = DRAFT.optional(
             "a-night",
             Type.measured(Seconds.SCALE),
-            "How long it runs in a usual night without hook-up, all runs together; 12 h where it is always on.");
+            "How long it runs in a usual night without hook-up, all runs together; 12 h where it is always on. "
+                    + "What belongs to a gas heater runs for the `gas-hours` of that.");
+    public static final Key<Seconds> A_NIGHT_FROST = DRAFT.optional(
+            "a-night-frost",
+            Type.measured(Seconds.SCALE),
+            "The same in a night of frost; as in a usual night where left out. A gas heater has its hours in `gas-hours`.");
     public static final Key<String> APPLIANCE =
             DRAFT.optional("appliance", Type.reference("appliance"), "The appliance that it is the load of.");
     public static final Key<String> SOURCE =

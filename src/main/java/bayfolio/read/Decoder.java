@@ -162,9 +162,8 @@ final class Decoder {
         return (Optional<V>) type.accept(new Type.Visitor<Optional<?>>() {
             @Override
             public Optional<String> text(Type.Text text) {
-                boolean any = text.equals(Type.TEXT);
-                return scalar(node, any ? "text" : Article.a(text.what()), any)
-                        .filter(value -> fits(node, value, text));
+                String wanted = text.equals(Type.TEXT) ? "text" : Article.a(text.what());
+                return scalar(node, wanted, text.takesNumbers()).filter(value -> fits(node, value, text));
             }
 
             @Override

@@ -163,9 +163,12 @@ public final class SchemaWriter {
 
     private static JsonObject written(Type.Text text) {
         JsonObject written = pattern("Write " + text.taken() + ".", text.pattern());
-        if (text.equals(Type.TEXT)) {
-            // A bare number stands for its digits: a room, a size, a year on a plate.
+        if (text.takesNumbers()) {
             written.add("type", strings(List.of("string", "number")));
+        }
+        if (text.equals(Type.EXPONENT)) {
+            written.addProperty("minimum", 1);
+            written.addProperty("exclusiveMaximum", 2);
         }
         return written;
     }

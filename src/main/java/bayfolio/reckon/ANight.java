@@ -6,6 +6,7 @@ import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Seconds;
 import bayfolio.measure.Toward;
 import bayfolio.measure.Watts;
+import bayfolio.model.Bank;
 import bayfolio.model.Circuit;
 import bayfolio.model.Coach;
 import bayfolio.model.Inverter;
@@ -17,14 +18,17 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Whether the house batteries last a usual night without hook-up. */
 public final class ANight {
     private static final String ASKED = "Will the batteries last the night?";
 
-    /** Mild, freezing, hard frost. */
-    static final List<Celsius> TEMPERATURES = List.of(HouseBank.MILD, new Celsius(0), new Celsius(-10));
+    private static final Celsius FREEZING = new Celsius(0);
+    private static final Celsius HARD_FROST = new Celsius(-10);
+
+    static final List<Celsius> TEMPERATURES = List.of(HouseBank.MILD, FREEZING, HARD_FROST);
 
     private final Coach coach;
     private final Night night;
@@ -61,30 +65,63 @@ public final class ANight {
     }
 
     private String answer() {
+        return night.heaters().isEmpty() ? oneNight() : bothNights();
+    }
+
+    /** A heater runs longer in frost, so mild weather alone is no answer. */
+    private String bothNights() {
+        return "From a full charge, in mild weather: " + lasts(HouseBank.MILD) + " In frost, with "
+                + night.heaters().stream()
+                        .map(load -> load.named() + " on for " + load.frosty().in(first))
+                        .collect(Collectors.joining(" and "))
+                + ": " + lasts(FREEZING) + hardFrost() + " The limit is " + limit() + ".";
+    }
+
+    private String lasts(Celsius temperature) {
+        Discharge discharge = night.at(temperature);
+        return until(discharge).isEmpty()
+                ? "yes, it takes %s and leaves %s."
+                        .formatted(Toward.MORE.print(discharge.drawn()), Toward.LESS.print(discharge.left()))
+                : "no, it takes %s and leaves %s. "
+                                .formatted(Toward.MORE.print(discharge.drawn()), Toward.LESS.print(discharge.left()))
+                        + without(temperature);
+    }
+
+    /** What to leave out; never the heater. */
+    private String without(Celsius temperature) {
+        return largest()
+                .filter(load -> until(night.without(load).at(temperature)).isEmpty())
+                .map(load -> "Without " + load.named() + " the charge lasts.")
+                .orElse("Plug in, or run less.");
+    }
+
+    private String hardFrost() {
+        return until(night.at(FREEZING)).isEmpty()
+                        && until(night.at(HARD_FROST)).isPresent()
+                ? " In hard frost it does not last."
+                : "";
+    }
+
+    private String oneNight() {
         if (until(mild).isEmpty()) {
             return "Yes, from a full charge%s. A usual night takes %s and leaves %s; the limit is %s."
                     .formatted(frost(), Toward.MORE.print(mild.drawn()), Toward.LESS.print(mild.left()), limit());
         }
         String late = "Not with all of it: it takes the charge down to %s, and the limit is %s. "
                 .formatted(Toward.LESS.print(mild.left()), limit());
-        return late
-                + largest()
-                        .filter(load ->
-                                until(night.without(load).at(HouseBank.MILD)).isEmpty())
-                        .map(load -> "Without " + load.named() + " the charge lasts.")
-                        .orElse("Plug in, or run less.");
+        return late + without(HouseBank.MILD);
     }
 
     private String frost() {
-        if (until(night.at(TEMPERATURES.get(1))).isPresent()) {
+        if (until(night.at(FREEZING)).isPresent()) {
             return ", but not in frost";
         }
-        return until(night.at(TEMPERATURES.get(2))).isPresent() ? ", but not in hard frost" : "";
+        return until(night.at(HARD_FROST)).isPresent() ? ", but not in hard frost" : "";
     }
 
     /** Of what can be left out, what takes most. */
     private Optional<HouseLoad> largest() {
-        return sorted().filter(load -> !load.alwaysOn()).findFirst();
+        return sorted().filter(load -> !load.alwaysOn() && !load.heats()).findFirst();
     }
 
     private Optional<Seconds> until(Discharge discharge) {
@@ -162,16 +199,19 @@ public final class ANight {
         List<List<String>> rows = new ArrayList<>();
         for (Celsius temperature : TEMPERATURES) {
             Discharge discharge = night.at(temperature);
-            rows.add(List.of(
-                    temperature(temperature, first),
-                    Toward.LESS.print(discharge.battery().rated()),
-                    Toward.LESS.print(discharge.left()),
-                    until(discharge).map(time -> Night.time(Toward.LESS, time)).orElse("not in the night")));
+            List<String> row = new ArrayList<>(List.of(temperature(temperature, first)));
+            night.heaters()
+                    .forEach(load ->
+                            row.add(Night.time(Toward.MORE, Night.frost(temperature) ? load.frosty() : load.hours())));
+            row.add(Toward.LESS.print(discharge.battery().rated()));
+            row.add(Toward.LESS.print(discharge.left()));
+            row.add(until(discharge).map(time -> Night.time(Toward.LESS, time)).orElse("not in the night"));
+            rows.add(row);
         }
-        return new Grid(
-                "The same night in the cold",
-                List.of("Batteries at", "Hold", "Left of that", "Limit after, all on at once"),
-                rows);
+        List<String> head = new ArrayList<>(List.of("Batteries at"));
+        night.heaters().forEach(load -> head.add(load.name() + " on for"));
+        head.addAll(List.of("Hold", "Left of that", "Limit after, all on at once"));
+        return new Grid(night.heaters().isEmpty() ? "The same night in the cold" : "A night in the cold", head, rows);
     }
 
     static String temperature(Celsius temperature, MeasureSystem first) {
@@ -185,9 +225,13 @@ public final class ANight {
             inputs.add(Input.described("draw of " + load.named(), drawn(load)));
             String hours = load.hours().in(first);
             inputs.add(
-                    load.load().facts().has(Load.A_NIGHT)
+                    load.stated().isPresent()
                             ? Input.described("hours of " + load.named(), hours)
                             : Input.usual("hours of " + load.named(), hours, "always on, the whole night"));
+            if (load.heats()) {
+                inputs.add(Input.described(
+                        "hours of " + load.named() + " in frost", load.frosty().in(first)));
+            }
         }
         if (night.loads().stream().anyMatch(HouseLoad::inverted)) {
             inputs.addAll(inverter());
@@ -241,6 +285,13 @@ public final class ANight {
         }
         steps.add("Added up: %s used, %s may be used."
                 .formatted(percent(mild.used()), night.bank().usable().in(first)));
+        if (!night.heaters().isEmpty()) {
+            steps.add("With the hours of frost, at %s: %s used, %s may be used."
+                    .formatted(
+                            temperature(FREEZING, first),
+                            percent(night.at(FREEZING).used()),
+                            night.bank().usable().in(first)));
+        }
         airConditioners()
                 .filter(draw -> alone(draw).value() < Night.LENGTH.value())
                 .findFirst()
@@ -263,8 +314,13 @@ public final class ANight {
         List<String> assumed = new ArrayList<>(List.of(
                 "The night has 12 hours and begins with a full charge.",
                 "Nothing charges the batteries meanwhile.",
-                "All that runs begins at once; no other order takes more.",
-                "The label rates the capacity over 20 hours."));
+                "All that runs begins at once; no other order takes more."));
+        if (!night.bank().bank().facts().has(Bank.RATED_OVER)) {
+            assumed.add("The label rates the capacity over 20 hours.");
+        }
+        if (!night.heaters().isEmpty()) {
+            assumed.add("In frost the batteries are as cold as the air.");
+        }
         if (night.idling().drawn().value() > 0) {
             assumed.add("The inverter is on while something hangs on it, and off otherwise.");
         }

@@ -15,12 +15,18 @@ import bayfolio.model.Generator;
 import bayfolio.model.Load;
 import bayfolio.model.Region;
 import bayfolio.model.Supply;
+import bayfolio.model.Switch;
 import bayfolio.model.Unit;
 import bayfolio.reckon.Reckoned.Lacking;
 import bayfolio.reckon.Reckoned.Reckoning;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** How long generator or hook-up must charge to bring back what a usual night took. */
 public final class ChargingBack {
@@ -47,7 +53,7 @@ public final class ChargingBack {
         this.coach = coach;
         this.night = night;
         this.charger = charger;
-        this.generator = generator(coach.unit(), night.bank());
+        this.generator = generator(coach, night.bank());
         this.taken = taken(night);
         this.always = always(night);
         this.recharge = recharge(night.bank(), new Amps(rating(charger).value() - always.value()));
@@ -77,7 +83,7 @@ public final class ChargingBack {
         if (rating(charger.get()).value() <= always(night.get()).value()) {
             return List.of("a charger that gives more than what is always on");
         }
-        return generator(unit, night.get().bank()).isPresent()
+        return generator(coach, night.get().bank()).isPresent()
                         || !Shore.of(unit).isEmpty()
                 ? List.of()
                 : List.of("what feeds the charger: generator or hook-up");
@@ -87,17 +93,41 @@ public final class ChargingBack {
         return charger.facts().get(Charger.RATING);
     }
 
-    /** The generator, unless the batteries are said to be charged by other things. */
-    private static Optional<Generator> generator(Unit unit, HouseBank bank) {
+    /** The generator, unless the batteries are said to be charged by other things, and the charger does not hang on it. */
+    private static Optional<Generator> generator(Coach coach, HouseBank bank) {
+        Unit unit = coach.unit();
         List<String> by = bank.bank().facts().all(Bank.CHARGED_BY);
         boolean charges = by.isEmpty()
                 || unit.supplies().stream()
                         .filter(supply -> supply.source() == Supply.Source.GENERATOR)
                         .anyMatch(supply -> by.contains(supply.id()));
         return unit.generator()
-                .filter(it -> charges)
+                .filter(it -> charges || feedsCharger(coach))
                 .filter(it ->
                         it.facts().whole() && it.facts().get(Generator.POWER).value() > 0);
+    }
+
+    /** Whether a switch of the generator feeds the circuit of the charger, at once or through other switches. */
+    private static boolean feedsCharger(Coach coach) {
+        Set<String> fed = new HashSet<>();
+        Deque<String> left = new ArrayDeque<>();
+        Stream.of("generator-control", "generator-breaker")
+                .flatMap(role ->
+                        coach.unit().switches().stream().filter(it -> it.roles().contains(role)))
+                .forEach(it -> left.addAll(it.facts().all(Switch.FEEDS)));
+        while (!left.isEmpty()) {
+            String id = left.pop();
+            if (fed.add(id)) {
+                coach.unit().switches().stream()
+                        .filter(it -> it.id().equals(id))
+                        .forEach(it -> left.addAll(it.facts().all(Switch.FEEDS)));
+            }
+        }
+        return Draw.all(coach.unit())
+                .filter(draw -> draw.load().roles().contains(Sharing.CHARGER))
+                .anyMatch(draw -> fed.contains(draw.load().id())
+                        || coach.unit().circuits().stream()
+                                .anyMatch(circuit -> fed.contains(circuit.id()) && draw.passes(circuit)));
     }
 
     /** No more than may be used, for then the night is cut short. */
@@ -116,13 +146,7 @@ public final class ChargingBack {
 
     private static Recharge recharge(HouseBank bank, Amps current) {
         BatteryKind kind = bank.kind();
-        return new Recharge(
-                bank.capacity(),
-                current,
-                new Amps(bank.capacity().value() * kind.accepts()),
-                kind.givesBack(),
-                kind.knee(),
-                kind.charged());
+        return new Recharge(bank.capacity(), current, bank.accepts(), kind.givesBack(), kind.knee(), kind.charged());
     }
 
     private Seconds time() {
@@ -227,8 +251,7 @@ public final class ChargingBack {
                 Input.described("amps that the charger gives", rating(charger).in(first)));
         inputs.add(Input.usual(
                 "of what is put in, what comes out again", kind.givesBack().in(first), "from memory, to be checked"));
-        inputs.add(Input.usual(
-                "the most that the batteries take", recharge.accepts().in(first), "common practice, no source"));
+        inputs.add(night.bank().acceptsInput(first));
         generator.ifPresent(it -> {
             inputs.add(Input.described(
                     "output of the generator", it.facts().get(Generator.POWER).in(first)));

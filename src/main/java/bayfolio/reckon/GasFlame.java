@@ -4,6 +4,8 @@ import bayfolio.measure.Seconds;
 import bayfolio.measure.WattHours;
 import bayfolio.measure.Watts;
 import bayfolio.model.Appliance;
+import bayfolio.model.Load;
+import bayfolio.model.Unit;
 import java.util.Optional;
 
 /**
@@ -13,22 +15,42 @@ import java.util.Optional;
  * @param mild usual hours of full flame on a mild day
  * @param frost the same on a day of frost
  */
-record GasFlame(Appliance appliance, Watts input, Optional<Seconds> mild, Optional<Seconds> frost) {
+public record GasFlame(Appliance appliance, Watts input, Optional<Seconds> mild, Optional<Seconds> frost) {
     private static final double DAY = 86_400;
 
     /** Absent while its plate is not in the description. */
     static Optional<GasFlame> of(Appliance appliance) {
-        Optional<Seconds> mild = appliance.facts().find(Appliance.GAS_HOURS);
-        Optional<Seconds> frost =
-                appliance.facts().find(Appliance.GAS_HOURS_FROST).or(() -> mild);
         return appliance
                 .facts()
                 .find(Appliance.GAS_INPUT)
                 .filter(input -> input.value() > 0)
-                .map(input -> new GasFlame(appliance, input, mild, frost));
+                .map(input -> new GasFlame(appliance, input, mild(appliance), frost(appliance)));
+    }
+
+    static Optional<Seconds> mild(Appliance appliance) {
+        return appliance.facts().find(Appliance.GAS_HOURS);
+    }
+
+    static Optional<Seconds> frost(Appliance appliance) {
+        return appliance.facts().find(Appliance.GAS_HOURS_FROST).or(() -> mild(appliance));
     }
 
     boolean heatsRooms() {
+        return heatsRooms(appliance);
+    }
+
+    /** The room heater that a load belongs to; what is on all the time, such as its controls, has hours of its own. */
+    public static Optional<Appliance> heaterOf(Load load, Unit unit) {
+        return load.facts()
+                .find(Load.APPLIANCE)
+                .filter(id -> !load.facts().find(Load.ALWAYS_ON).orElse(false))
+                .flatMap(id -> unit.appliances().stream()
+                        .filter(appliance -> appliance.id().equals(id))
+                        .filter(GasFlame::heatsRooms)
+                        .findFirst());
+    }
+
+    private static boolean heatsRooms(Appliance appliance) {
         return switch (appliance.facts().get(Appliance.WHAT)) {
             case FURNACE, HYDRONIC_HEATER, BLOWN_AIR_HEATER -> true;
             default -> false;

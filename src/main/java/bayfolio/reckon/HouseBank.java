@@ -1,8 +1,10 @@
 package bayfolio.reckon;
 
 import bayfolio.measure.AmpHours;
+import bayfolio.measure.Amps;
 import bayfolio.measure.Celsius;
 import bayfolio.measure.MeasureSystem;
+import bayfolio.measure.Seconds;
 import bayfolio.measure.Share;
 import bayfolio.measure.Toward;
 import bayfolio.measure.Volts;
@@ -18,6 +20,10 @@ import java.util.Optional;
  * @param usable as stated, or else as is usual for its kind
  */
 record HouseBank(Bank bank, BatteryKind kind, Volts volts, AmpHours capacity, Share usable) {
+    private static final String RATED_OVER = "time in which that capacity comes out";
+    private static final String EXPONENT = "Peukert exponent";
+    private static final String ACCEPTS = "the most that the batteries take";
+
     /** The temperature at which capacities are rated. */
     static final Celsius MILD = new Celsius(25);
 
@@ -74,7 +80,20 @@ record HouseBank(Bank bank, BatteryKind kind, Volts volts, AmpHours capacity, Sh
     }
 
     Peukert at(Celsius temperature) {
-        return new Peukert(capacity, Peukert.TWENTY_HOURS, kind.exponent()).holding(kind.holds(temperature));
+        return new Peukert(capacity, ratedOver(), exponent()).holding(kind.holds(temperature));
+    }
+
+    Seconds ratedOver() {
+        return bank.facts().find(Bank.RATED_OVER).orElse(Peukert.TWENTY_HOURS);
+    }
+
+    double exponent() {
+        return bank.facts().find(Bank.PEUKERT_EXPONENT).map(Double::valueOf).orElse(kind.exponent());
+    }
+
+    /** The strongest current that it is charged with. */
+    Amps accepts() {
+        return bank.facts().find(Bank.CHARGE_LIMIT).orElse(new Amps(capacity.value() * kind.accepts()));
     }
 
     /** How full it is when it must be charged. */
@@ -95,10 +114,19 @@ record HouseBank(Bank bank, BatteryKind kind, Volts volts, AmpHours capacity, Sh
 
     List<Input> ratingInputs(MeasureSystem first) {
         return List.of(
-                Input.usual(
-                        "time in which that capacity comes out",
-                        Peukert.TWENTY_HOURS.in(first),
-                        "usual on labels, common practice"),
-                Input.usual("Peukert exponent", Toward.NEAREST.print(kind.exponent(), 2), kind.exponentSource()));
+                bank.facts().has(Bank.RATED_OVER)
+                        ? Input.described(RATED_OVER, ratedOver().in(first))
+                        : Input.usual(RATED_OVER, ratedOver().in(first), "usual on labels, common practice"),
+                bank.facts()
+                        .find(Bank.PEUKERT_EXPONENT)
+                        .map(exponent -> Input.described(EXPONENT, exponent))
+                        .orElseGet(() -> Input.usual(
+                                EXPONENT, Toward.NEAREST.print(kind.exponent(), 2), kind.exponentSource())));
+    }
+
+    Input acceptsInput(MeasureSystem first) {
+        return bank.facts().has(Bank.CHARGE_LIMIT)
+                ? Input.described(ACCEPTS, accepts().in(first))
+                : Input.usual(ACCEPTS, accepts().in(first), "common practice, no source");
     }
 }

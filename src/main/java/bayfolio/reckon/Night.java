@@ -30,7 +30,8 @@ record Night(HouseBank bank, Inverting inverter, List<HouseLoad> loads) {
                         bank,
                         Inverting.of(coach.unit(), bank.volts()),
                         HouseLoad.all(coach.unit(), bank).stream()
-                                .filter(load -> load.hours().value() > 0)
+                                .filter(load -> load.hours().value() > 0
+                                        || load.frosty().value() > 0)
                                 .toList()))
                 .filter(night -> !night.loads().isEmpty());
     }
@@ -87,8 +88,25 @@ record Night(HouseBank bank, Inverting inverter, List<HouseLoad> loads) {
                 .toList();
     }
 
+    /** At freezing and below, heaters run for their hours of frost. */
     Discharge at(Celsius temperature) {
-        return Discharge.together(bank.at(temperature), runs());
+        Night night = frost(temperature) ? inFrost() : this;
+        return Discharge.together(bank.at(temperature), night.runs());
+    }
+
+    static boolean frost(Celsius temperature) {
+        return temperature.value() <= 0;
+    }
+
+    private Night inFrost() {
+        return new Night(
+                bank,
+                inverter,
+                loads.stream().map(load -> load.running(load.frosty())).toList());
+    }
+
+    List<HouseLoad> heaters() {
+        return loads.stream().filter(HouseLoad::heats).toList();
     }
 
     /** One load alone until the limit, with the inverter where it needs that. */

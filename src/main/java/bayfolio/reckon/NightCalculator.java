@@ -66,7 +66,10 @@ public final class NightCalculator implements Calculator {
                 "Batteries at",
                 new Kind.Choice(ANight.TEMPERATURES.stream().map(this::named).toList(), 0)));
         for (HouseLoad load : offered) {
-            fields.add(new Field(load.load().id(), load.name() + ", hours", new Kind.Number(hours(load), 0, 24, 0.5)));
+            fields.add(new Field(
+                    load.load().id(),
+                    load.name() + ", hours" + (load.heats() ? " (in frost " + hours(load.frosty()) + ")" : ""),
+                    new Kind.Number(Double.parseDouble(hours(load.hours())), 0, 24, 0.5)));
         }
         return List.copyOf(fields);
     }
@@ -76,8 +79,8 @@ public final class NightCalculator implements Calculator {
     }
 
     /** To the hundredth, up, as somebody would type it: 0.17 for ten minutes. */
-    private static double hours(HouseLoad load) {
-        return Double.parseDouble(Toward.MORE.print(load.hours().value() / HOUR, 2));
+    private static String hours(Seconds time) {
+        return Toward.MORE.print(time.value() / HOUR, 2);
     }
 
     @Override
@@ -85,8 +88,8 @@ public final class NightCalculator implements Calculator {
         HouseBank bank = night.bank();
         Map<String, Object> figures = new LinkedHashMap<>();
         figures.put("capacity", bank.capacity().value());
-        figures.put("over", Peukert.TWENTY_HOURS.value() / HOUR);
-        figures.put("exponent", bank.kind().exponent());
+        figures.put("over", bank.ratedOver().value() / HOUR);
+        figures.put("exponent", bank.exponent());
         figures.put("usable", bank.usable().value());
         figures.put("night", Night.LENGTH.value() / HOUR);
         figures.put("idle", night.inverter().idles().value());

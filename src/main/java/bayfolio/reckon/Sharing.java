@@ -42,7 +42,8 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
         }
     }
 
-    private static final String CHARGER = "charger";
+    /** The role of what charges the house batteries. */
+    static final String CHARGER = "charger";
 
     /** What the search takes, far more than any coach has; what is beyond counts as always on, to be safe. */
     private static final int MOST_LOADS = 62;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import bayfolio.DemoFleet;
 import bayfolio.measure.Amps;
 import bayfolio.measure.Celsius;
+import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Seconds;
 import bayfolio.measure.Share;
 import bayfolio.measure.Watts;
@@ -55,13 +56,13 @@ final class BatteriesTest {
         }
     }
 
-    /** Added up by hand: 7 A for 5 h, 3 A for 3 h, 0.85 A for 12 h and so on. */
+    /** Added up by hand: 7 A for 2 h, 3 A for 3 h, 0.85 A for 12 h and so on. */
     @Test
     void aNightAddsUp() throws Exception {
         Night night = Night.of(coach(Path.of(""), "dunlin")).orElseThrow();
 
         assertThat(night.at(HouseBank.MILD).drawn().value())
-                .isCloseTo(7 * 5 + 3 * 3 + 7 * 0.25 + 1 + 2 + 2 * 0.5 + 0.85 * 12, within(1e-9));
+                .isCloseTo(7 * 2 + 3 * 3 + 7 * 0.25 + 1 + 2 + 2 * 0.5 + 0.85 * 12, within(1e-9));
     }
 
     /**
@@ -172,8 +173,8 @@ final class BatteriesTest {
         Coach coach = changed("whimbrel", Map.of("a-night: 10 min", "a-night: 1 h"));
 
         assertThat(((Reckoning) ANight.of(coach)).answer())
-                .startsWith("Not with all of it")
-                .endsWith("Without the microwave the charge lasts.");
+                .startsWith("From a full charge, in mild weather: no, it takes")
+                .contains("Without the microwave the charge lasts. In frost");
         Reckoning back = (Reckoning) ChargingBack.of(coach);
         assertThat(back.grids().get(0).rows()).contains(List.of("Taken in the night", "225 Ah"));
     }
@@ -221,6 +222,79 @@ final class BatteriesTest {
             assertThat(((Reckoning) ANight.of(coach)).answer())
                     .contains(shown.rows().get(0).get(1), shown.rows().get(1).get(1));
         }
+    }
+
+    /** The hours by hand: the furnace of that coach burns 2 h on a mild day and 10 h in frost, and its blower takes 7 A. */
+    @Test
+    void aNightInFrostTakesTheHoursOfFrost() throws Exception {
+        Coach coach = coach(Path.of(""), "dunlin");
+        Night night = Night.of(coach).orElseThrow();
+
+        assertThat(night.at(new Celsius(0)).drawn().value())
+                .isCloseTo(7 * 10 + 3 * 3 + 7 * 0.25 + 1 + 2 + 2 * 0.5 + 0.85 * 12, within(1e-9));
+        assertThat(night.at(new Celsius(0)).left().value()).isLessThan(0.40);
+        assertThat(((Reckoning) ANight.of(coach)).answer())
+                .isEqualTo("From a full charge, in mild weather: yes, it takes 39 Ah and leaves 81 %."
+                        + " In frost, with the furnace blower on for 10 h: no, it takes 95 Ah and leaves 37 %."
+                        + " Plug in, or run less. The limit is 50 %.");
+    }
+
+    /** One fact for both: written anew at the appliance, it moves gas and batteries. */
+    @Test
+    void gasAndBatteriesTakeTheSameHoursOfAHeater() throws Exception {
+        Coach coach = changed("dunlin", Map.of("gas-hours-frost: 10 h", "gas-hours-frost: 4 h"));
+
+        assertThat(Night.of(coach).orElseThrow().heaters())
+                .singleElement()
+                .satisfies(blower -> assertThat(blower.frosty().value()).isEqualTo(4 * HOUR));
+        assertThat(((Reckoning) GasDays.of(coach)).inputs())
+                .contains(Input.described("Furnace, hours in frost", "4 h"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    void aCoachWithAHeaterIsToldOfBothNights(String unit) throws Exception {
+        assertThat(((Reckoning) ANight.of(coach(Path.of(""), unit))).answer())
+                .contains("in mild weather: ", " In frost, with the ", "The limit is ");
+    }
+
+    /** 20 A out of 100 Ah rated over 10 h, with an exponent of 1.3: 10 h x (100 / (20 x 10))^1.3 = 4.0613 h. */
+    @Test
+    void exponentAndHourRateOfTheBankCount() {
+        Night night = Night.of(TestCoach.of(TINY.formatted("agm", "12")
+                        .replace("amp-hours: 100 Ah", "amp-hours: 100 Ah, rated-over: 10 h, peukert-exponent: 1.3")
+                        .replace("amps: 2 A, a-night: 5 h", "amps: 20 A, a-night: 2 h")))
+                .orElseThrow();
+
+        assertThat(night.at(HouseBank.MILD).used()).isCloseTo(2 / 4.06126, within(1e-5));
+        assertThat(night.bank().ratingInputs(MeasureSystem.US))
+                .containsExactly(
+                        Input.described("time in which that capacity comes out", "10 h"),
+                        Input.described("Peukert exponent", "1.3"));
+    }
+
+    /** 10 Ah taken from lithium, 99 % of what goes in comes out, at 5 A: 2.02 h; the charger would give 60 A. */
+    @Test
+    void theChargeLimitOfTheBankCounts() {
+        Coach coach = TestCoach.of("charger: {rating: 60 A}\n"
+                + "supplies:\n  - {id: shore, name: Shore, source: shore, volts: 120 V, amps: 30 A, legs: 1}\n"
+                + TINY.formatted("lithium", "12").replace("amp-hours: 100 Ah", "amp-hours: 100 Ah, charge-limit: 5 A"));
+
+        assertThat(((Reckoning) ChargingBack.of(coach)).answer())
+                .isEqualTo("On shore power it takes 2.1 h to bring back a usual night.");
+        assertThat(((Reckoning) ChargingBack.of(coach)).inputs())
+                .contains(Input.described("the most that the batteries take", "5 A"));
+    }
+
+    @Test
+    void theGeneratorIsNamedWhenTheChargerHangsOnIt() throws Exception {
+        Coach coach = changed(
+                "whimbrel",
+                Map.of("charged-by: [shore-50, generator-supply, charger-unit]", "charged-by: [charger-unit]"));
+        Coach apart = changed("turnstone", Map.of("charged-by: [shore-16a, charger-230v", "charged-by: [charger-230v"));
+
+        assertThat(((Reckoning) ChargingBack.of(coach)).answer()).startsWith("The generator must run");
+        assertThat(((Reckoning) ChargingBack.of(apart)).answer()).startsWith("On hook-up");
     }
 
     private static final String TINY = """

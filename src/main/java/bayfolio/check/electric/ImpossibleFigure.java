@@ -80,6 +80,7 @@ public final class ImpossibleFigure implements Rule {
             Awning.REACH,
             Tank.USABLE,
             Bank.USABLE,
+            Bank.RATED_OVER,
             Inverter.EFFICIENCY,
             Charger.EFFICIENCY,
             Generator.ALTITUDE_STEP,
