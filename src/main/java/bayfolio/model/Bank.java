@@ -34,7 +34,9 @@ public record Bank(Facts facts) implements Thing {
             DRAFT.required("amp-hours", Type.measured(AmpHours.SCALE), "Capacity of the whole bank.");
     public static final Key<Integer> COUNT = DRAFT.optional("count", Type.whole(1, 24), "How many batteries.");
     public static final Key<Amps> FUSE = DRAFT.optional(
-            "fuse", Type.measured(Amps.SCALE), "Rating of the main fuse or breaker that all its current passes.");
+            "fuse",
+            Type.measured(Amps.SCALE),
+            "Rating of the main fuse or breaker that all its current passes; a starter battery mostly has none.");
     public static final Key<Share> USABLE =
             DRAFT.optional("usable", Type.measured(Share.SCALE), "The share that may be used.");
     public static final Key<Seconds> RATED_OVER = DRAFT.optional(
