@@ -37,7 +37,7 @@ class ReferencesTest {
                     switch:jack-control          | Jack control (left of the driver's seat, on the side wall)
                     gauge:co-alarm-bedroom       | *
                     connection:sewer-outlet      | *
-                    tank:black                   | Black tank (under the floor, below the bath, behind the service bay)
+                    tank:black                   | Black tank (under the floor, between the frame rails, below the bath)
                     supply:shore                 | Shore power 50 A
                     adapter:adapter-50-30        | 50 A to 30 A adapter
                     circuit:pump-circuit         | *
