@@ -144,6 +144,35 @@ public final class Facts {
         return value == null ? at : value.at();
     }
 
+    /** The same as if nothing had been stated for staff: without their keys, and without records that are for them. */
+    public Facts forRenters() {
+        @Nullable Located<?>[] theirs = new Located<?>[values.length];
+        for (int i = 0; i < values.length; i++) {
+            @Nullable Located<?> value = values[i];
+            Key<?> key = shape.keys().get(i);
+            if (value != null && !key.forStaff()) {
+                theirs[i] = forRenters(key.type(), value);
+            }
+        }
+        return new Facts(shape, at, theirs);
+    }
+
+    private static Located<?> forRenters(Type<?> type, Located<?> value) {
+        if (type instanceof Type.Nested<?> nested && value.value() instanceof Described record) {
+            return new Located<>(nested.shape().make(record.facts().forRenters()), value.at());
+        }
+        if (type instanceof Type.ListOf<?> list && value.value() instanceof List<?> all) {
+            return new Located<>(
+                    all.stream()
+                            .map(each -> (Located<?>) each)
+                            .filter(each -> !(each.value() instanceof Described record && record.forStaff()))
+                            .<Located<?>>map(each -> forRenters(list.element(), each))
+                            .toList(),
+                    value.at());
+        }
+        return value;
+    }
+
     public boolean whole() {
         return whole;
     }

@@ -125,8 +125,13 @@ public final class Script {
         return head.id();
     }
 
+    /** The same without what its head says to staff. */
+    public Script forRenters() {
+        return new Script(form, new Head(head.facts().forRenters()), when, file, body, firstLine, template, unit);
+    }
+
     /** Whether it says that staff alone read it. */
-    boolean forStaff() {
+    public boolean forStaff() {
         return head.facts().has(Head.WHO) && !head.who().forRenters();
     }
 

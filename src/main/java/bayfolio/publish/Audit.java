@@ -60,7 +60,7 @@ public final class Audit {
 
     /**
      * @param files by path below the root of the site
-     * @param staffTexts texts that must not be found on any page
+     * @param staffTexts texts that must not be found in any file
      * @return one sentence for each fault, the path first; empty for a sound site
      */
     public static List<String> of(Map<String, byte[]> files, Set<String> staffTexts) {
@@ -75,6 +75,10 @@ public final class Audit {
                 ids.put(path, ids(path, page));
             } else if (path.endsWith(".css")) {
                 style(path, new String(bytes, StandardCharsets.UTF_8));
+            }
+            if (!path.endsWith(".html")) {
+                boolean picture = path.endsWith(".jpg");
+                staff(path, picture ? "" : new String(bytes, StandardCharsets.UTF_8).replaceAll("\\s+", " "));
             }
         });
         pages.forEach(this::page);
@@ -126,7 +130,7 @@ public final class Audit {
         for (Element link : page.select("a")) {
             link(path, link);
         }
-        staff(path, page);
+        staff(path, all(page));
     }
 
     private void link(String path, Element link) {
@@ -188,10 +192,19 @@ public final class Audit {
         }
     }
 
-    private void staff(String path, Document page) {
-        String text = page.text();
+    /** What a reader or a program finds in a page: its text, its attributes, its data. */
+    private static String all(Document page) {
+        StringBuilder all = new StringBuilder(page.text());
+        for (Element element : page.getAllElements()) {
+            element.attributes().forEach(attribute -> all.append('\n').append(attribute.getValue()));
+            all.append('\n').append(element.data());
+        }
+        return all.toString();
+    }
+
+    private void staff(String path, String text) {
         for (String staff : staffTexts) {
-            if (text.contains(staff)) {
+            if (text.contains(staff) || path.contains(staff)) {
                 fault(path, "a text for staff stands on it: `" + staff + "`");
             }
         }

@@ -19,6 +19,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -57,6 +58,7 @@ public final class Publisher {
             Set<String> secret = new HashSet<>();
             chosen.values().forEach(coach -> secret.addAll(StaffTexts.of(coach)));
             refuse("The rendered site is wrong", Audit.of(forRenters, secret));
+            refuse("The renters' copy tells what is for staff", copies.disclosures(new TreeMap<>(forRenters)));
             refuse("The rendered staff copy is wrong", Audit.of(forStaff, Set.of()));
             Map<String, byte[]> both = new TreeMap<>();
             forRenters.forEach((path, bytes) -> both.put("web/" + path, bytes));
@@ -109,6 +111,26 @@ public final class Publisher {
                     check.fleet().facts().facts().all(FleetFacts.LANGUAGES).get(0),
                     coaches));
             return files;
+        }
+
+        /** @param published the renters' copy */
+        List<String> disclosures(SortedMap<String, byte[]> published) {
+            Check theirs = ForRenters.of(check);
+            List<String> disclosures = new ArrayList<>();
+            for (Unit unit : theirs.units()) {
+                Case coach = chosen.get(unit.id());
+                if (coach != null) {
+                    // All paths of its folder: a zero is the letter after the slash.
+                    Map<String, byte[]> files = published.subMap(unit.id() + "/", unit.id() + "0");
+                    Map<String, byte[]> without =
+                            new TreeMap<>(site.pages(Composer.compose(theirs.of(unit, screen), screen, Copy.RENTERS)));
+                    // They hold nothing that was written; what matters is which there are.
+                    Pictures.paths(unit, Copy.RENTERS)
+                            .forEach(path -> without.put(path, files.getOrDefault(path, new byte[0])));
+                    disclosures.addAll(Disclosures.of(coach.coach(), files, without));
+                }
+            }
+            return disclosures;
         }
     }
 

@@ -3,65 +3,78 @@ package bayfolio.publish;
 import bayfolio.check.Case;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
-import bayfolio.fact.Key;
-import bayfolio.model.Note;
-import bayfolio.model.Thing;
-import bayfolio.model.Unit;
+import bayfolio.fact.Type;
+import bayfolio.model.Coach;
+import bayfolio.model.Wording;
 import bayfolio.procedure.Procedure;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.source.Located;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Everything about a coach that is written for staff, so that the audit can look for it on renters'
- * pages.
+ * Texts about a coach that are written for staff, so that the audit can look for them in renters' files: what was typed
+ * a second time for renters is found in no other way.
  */
 final class StaffTexts {
-    /** Shorter ones, such as a count, stand on pages for other reasons. */
+    /** Shorter ones, such as a count, stand on pages for other reasons; {@link Disclosures} finds them. */
     private static final int SHORTEST = 16;
 
-    private final Set<String> texts = new HashSet<>();
+    private final Wording wording;
+    private final Predicate<Type<?>> types;
+    private final List<Located<String>> facts = new ArrayList<>();
 
-    private StaffTexts() {}
+    private StaffTexts(Coach coach, Predicate<Type<?>> types) {
+        this.wording = new Wording(coach);
+        this.types = types;
+    }
 
     static Set<String> of(Case coach) {
-        StaffTexts staff = new StaffTexts();
-        staff.facts(coach.unit().facts(), false);
-        coach.unit().facts().all(Unit.NOTES).stream()
-                .filter(note -> note.facts().find(Note.STAFF_ONLY).orElse(false))
-                .forEach(note -> staff.add(note.facts().get(Note.TEXT)));
-        coach.procedures().stream()
+        Stream<String> sentences = coach.procedures().stream()
                 .filter(it -> !it.head().who().forRenters())
-                .flatMap(StaffTexts::sentences)
-                .forEach(staff::add);
+                .flatMap(StaffTexts::sentences);
+        Set<String> texts = Stream.concat(
+                        facts(coach.coach(), Type.Text.class::isInstance).stream()
+                                .map(Located::value),
+                        sentences)
+                .map(StaffTexts::plain)
+                .filter(text -> text.length() >= SHORTEST)
+                .collect(Collectors.toCollection(HashSet::new));
         // What a renter's procedure says in the same words is no secret.
         String open = coach.procedures().stream()
                 .filter(it -> it.head().who().forRenters())
                 .flatMap(StaffTexts::sentences)
                 .map(StaffTexts::plain)
                 .collect(Collectors.joining("\n"));
-        staff.texts.removeIf(open::contains);
-        return staff.texts;
+        texts.removeIf(open::contains);
+        return texts;
     }
 
-    private void facts(Facts facts, boolean all) {
-        for (Key<?> key : facts.shape().keys()) {
-            facts.located(key).ifPresent(value -> value(value.value(), all || key.forStaff()));
-        }
+    /** Every single fact for staff of some types, as pages print it. */
+    static List<Located<String>> facts(Coach coach, Predicate<Type<?>> types) {
+        StaffTexts staff = new StaffTexts(coach, types);
+        staff.facts(coach.unit().facts(), false);
+        staff.facts(coach.fleet().facts().facts(), false);
+        return staff.facts;
     }
 
-    private void value(Object value, boolean staff) {
-        if (value instanceof Described record) {
-            facts(record.facts(), staff || record instanceof Thing thing && thing.forStaff());
-        } else if (value instanceof List<?> list) {
-            list.forEach(each -> value(((Located<?>) each).value(), staff));
-        } else if (staff && value instanceof String text) {
-            add(text);
+    private void facts(Facts record, boolean all) {
+        record.each((key, value) -> fact(key.type(), value, all || key.forStaff()));
+    }
+
+    private void fact(Type<?> type, Located<?> value, boolean staff) {
+        if (value.value() instanceof Described record) {
+            facts(record.facts(), staff || record.forStaff());
+        } else if (type instanceof Type.ListOf<?> list) {
+            ((List<?>) value.value()).forEach(each -> fact(list.element(), (Located<?>) each, staff));
+        } else if (staff && types.test(type)) {
+            facts.add(new Located<>(wording.of(type, value.value()), value.at()));
         }
     }
 
@@ -71,13 +84,6 @@ final class StaffTexts {
                         procedure.endings().stream().flatMap(ending -> ending.text().stream()))
                 .filter(Block.Paragraph.class::isInstance)
                 .map(block -> Inline.plain(((Block.Paragraph) block).text()));
-    }
-
-    private void add(String text) {
-        String plain = plain(text);
-        if (plain.length() >= SHORTEST) {
-            texts.add(plain);
-        }
     }
 
     private static String plain(String text) {

@@ -161,7 +161,7 @@ record Hookup(
             case SEWER -> SEWER_HOSE;
         };
         return coach.unit().items().stream()
-                .filter(item -> item.roles().contains(role))
+                .filter(item -> !item.forStaff() && item.roles().contains(role))
                 .toList();
     }
 

@@ -56,6 +56,7 @@ record Lead(String name, Meters length, SquareMillimeters stated, Conductor cond
 
     private static Stream<Item> lengthening(Unit unit) {
         return unit.items().stream()
+                .filter(item -> !item.forStaff())
                 .filter(item -> !item.roles().contains(SHORE_CORD))
                 .filter(item -> item.facts().has(Item.LENGTH) && item.facts().has(Item.CONDUCTOR));
     }

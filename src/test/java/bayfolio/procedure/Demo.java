@@ -18,9 +18,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The demo fleet, and scripts for it that a test writes. */
-final class Demo {
+public final class Demo {
     private static final FleetReader.Reading READING = FleetReader.read(new Folder(Path.of(".")));
-    static final ScreenWords SCREEN = new ScreenWords(
+    public static final ScreenWords SCREEN = new ScreenWords(
             "en-US",
             Stream.concat(
                             Stream.concat(References.PAGES.stream(), References.STAFF_PAGES.stream())
@@ -30,7 +30,7 @@ final class Demo {
 
     private Demo() {}
 
-    static Fleet fleet() {
+    public static Fleet fleet() {
         return READING.fleet();
     }
 
@@ -56,7 +56,7 @@ final class Demo {
         return script("by-test", Who.RENTER, Stage.LIVING, new Condition.Always(), List.of(), body, findings);
     }
 
-    static Script script(
+    public static Script script(
             String id,
             Who who,
             Stage stage,

@@ -2,6 +2,7 @@ package bayfolio.procedure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Asking;
 import bayfolio.Canaries;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
@@ -10,15 +11,11 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
 import bayfolio.model.Feature;
 import bayfolio.model.Fleet;
-import bayfolio.model.Jacks;
-import bayfolio.model.Kinds;
-import bayfolio.model.Size;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -31,9 +28,6 @@ final class StaffNamesTest {
     private static final String PLANTED = "Qx7Qx7";
 
     private static final String ENDINGS = "\n## Done when\nIt is.\n\n## If not\nCall.\n";
-
-    /** Where a way of asking has to be told: before the tag. */
-    private static final String HERE = "@";
 
     private final List<Unit> units = Demo.fleet().units().stream()
             .map(unit -> Canaries.in(unit, PLANTED))
@@ -52,28 +46,12 @@ final class StaffNamesTest {
         Set<Key<?>> tried = new LinkedHashSet<>();
         int ways = 0;
         for (Unit unit : units) {
-            for (Shape<? extends Thing> kind : Kinds.ALL) {
-                Optional<Thing> thing = unit.things()
-                        .filter(it -> it.kind().equals(kind.name()) && !it.forStaff())
-                        .findFirst();
-                for (Key<?> key : forStaff(kind)) {
-                    if (thing.isPresent() && tried.add(key)) {
-                        ways += each(unit, ofThing(thing.get(), key));
-                    }
-                }
-            }
-            for (Key<?> key : forStaff(Unit.SHAPE)) {
-                ways += tried.add(key) ? each(unit, within("unit", key)) : 0;
-            }
-            for (Key<?> key : forStaff(Size.SHAPE)) {
-                ways += tried.add(key) ? each(unit, within("unit.size", key)) : 0;
-            }
-            for (Key<?> key : forStaff(Jacks.SHAPE)) {
-                ways += unit.facts().has(Unit.JACKS) && tried.add(key) ? each(unit, within("unit.jacks", key)) : 0;
+            for (Asking.Way way : Asking.ways(unit, tried)) {
+                ways += each(unit, List.of(way.text()));
             }
         }
         System.out.println(tried.size() + " keys for staff asked for in " + ways + " ways, " + told + " told");
-        assertThat(tried).containsExactlyInAnyOrderElementsOf(declared());
+        assertThat(tried).containsExactlyInAnyOrderElementsOf(Asking.declared());
         assertThat(told).isEqualTo(ways).isGreaterThan(250);
     }
 
@@ -175,64 +153,6 @@ final class StaffNamesTest {
                         "[](@page:service)"));
     }
 
-    private static List<Key<?>> forStaff(Shape<?> shape) {
-        return shape.keys().stream().filter(Key::forStaff).toList();
-    }
-
-    /** All keys for staff that a description of a coach may have. */
-    private static Set<Key<?>> declared() {
-        Set<Key<?>> declared = new LinkedHashSet<>();
-        declared(Unit.SHAPE, declared);
-        return declared;
-    }
-
-    private static void declared(Shape<?> shape, Set<Key<?>> declared) {
-        declared.addAll(forStaff(shape));
-        for (Key<?> key : shape.keys()) {
-            Type<?> type = key.type() instanceof Type.ListOf<?> list ? list.element() : key.type();
-            if (type instanceof Type.Nested<?> nested) {
-                declared(nested.shape(), declared);
-            }
-        }
-    }
-
-    private static List<String> ofThing(Thing thing, Key<?> key) {
-        String kind = thing.kind();
-        String id = kind + "." + thing.id();
-        String list =
-                "unit." + Canaries.listing(thing.facts().shape()).orElseThrow().name();
-        List<String> ways = new ArrayList<>(within(id, key));
-        ways.add("{{#all." + kind + "}}" + asked(key.name(), key) + "{{/all." + kind + "}}");
-        ways.add("{{#" + list + "}}" + asked(key.name(), key) + "{{/" + list + "}}");
-        thing.roles().stream()
-                .findFirst()
-                .ifPresent(role -> ways.add(
-                        "{{#" + kind + "." + role + "}}" + asked(key.name(), key) + "{{/" + kind + "." + role + "}}"));
-        return ways;
-    }
-
-    private static List<String> within(String path, Key<?> key) {
-        String name = path + "." + key.name();
-        return List.of(
-                asked(name, key),
-                "{{#" + path + "}}" + asked(key.name(), key) + "{{/" + path + "}}",
-                "{{#" + path + "}}@{{#" + key.name() + "}}There: "
-                        + asked(key.name(), key).replace(HERE, "") + "{{/" + key.name() + "}}{{/" + path + "}}",
-                "@{{#" + name + "}}It is there.{{/" + name + "}}",
-                "@{{^" + name + "}}It is not there.{{/" + name + "}}",
-                "{{#" + path + "}}@{{^" + key.name() + "}}It is not there.{{/" + key.name() + "}}{{/" + path + "}}",
-                "[" + asked(name, key) + "](page:home)",
-                "**" + asked(name, key) + "**",
-                "{{#unit}}{{#unit.size}}" + asked(name, key) + "{{/unit.size}}{{/unit}}");
-    }
-
-    /** A record is asked for one of its facts. */
-    private static String asked(String name, Key<?> key) {
-        return key.type() instanceof Type.ListOf<?> list && list.element() instanceof Type.Nested<?> nested
-                ? "@{{#" + name + "}}{{" + nested.shape().keyNames().get(0) + "}}{{/" + name + "}}"
-                : "@{{" + name + "}}";
-    }
-
     /** Each way in a step, in a hazard, in an ending, and in a section that the coach does not take. */
     private int each(Unit unit, List<String> ways) {
         String lacking = Stream.of(Feature.values())
@@ -256,12 +176,12 @@ final class StaffNamesTest {
     }
 
     private void assertTold(Unit unit, String marked) {
-        String body = marked.replace(HERE, "");
+        String body = marked.replace(Asking.HERE, "");
         List<Finding> findings = new ArrayList<>();
 
         String text = filled(unit, Who.ON_CALL, body, findings);
 
-        String before = marked.substring(0, marked.indexOf(HERE));
+        String before = marked.substring(0, marked.indexOf(Asking.HERE));
         int line = 8 + (int) before.chars().filter(it -> it == '\n').count();
         int column = before.length() - before.lastIndexOf('\n');
         assertThat(text).as(body).doesNotContain(PLANTED);

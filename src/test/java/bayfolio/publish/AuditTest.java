@@ -236,6 +236,35 @@ class AuditTest {
         assertThat(withMore("<img src='" + address + "' alt='a dot'>")).isEmpty();
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "<p title='%s'>door</p>",
+                "<img src='../assets/door.png' alt='%s'>",
+                "<script type='application/json'>{\"note\": \"%s\"}</script>",
+                "<p data-note='%s'>door</p>"
+            })
+    void aTextForStaffIsToldInAttributesAndData(String element) {
+        Map<String, String> site = site();
+        more(site, element.formatted("The spare key hangs behind the grille."));
+
+        assertThat(Audit.of(bytes(site), Set.of("The spare key hangs behind the grille.")))
+                .containsExactly(
+                        "plover/switches.html: a text for staff stands on it: `The spare key hangs behind the grille.`");
+    }
+
+    @Test
+    void aTextForStaffIsToldInFilesThatAreNoPages() {
+        Map<String, String> site = site();
+        site.put("plover/find.json", "{\"note\": \"The spare key\\n hangs.\", \"more\": \"The spare\n key hangs.\"}");
+        site.put("plover/The spare key hangs.jpg", "");
+
+        assertThat(Audit.of(bytes(site), Set.of("The spare key hangs.")))
+                .containsExactly(
+                        "plover/The spare key hangs.jpg: a text for staff stands on it: `The spare key hangs.`",
+                        "plover/find.json: a text for staff stands on it: `The spare key hangs.`");
+    }
+
     @Test
     void aTextForStaffIsToldHoweverItIsBroken() {
         Map<String, String> site = site();

@@ -218,6 +218,7 @@ class CordVoltsTest {
                   - {id: thick, name: Thick extension, length: 50 ft, conductor: 10 AWG}
                   - {id: thin, name: Thin extension, length: 50 ft, conductor: 14 AWG}
                   - {id: hair, name: Hair extension, length: 50 ft, conductor: 18 AWG}
+                  - {id: yard, name: Extension of the yard, length: 99 ft, conductor: 12 AWG, for: staff}
                 """);
 
         assertThat(reckoning.answer())

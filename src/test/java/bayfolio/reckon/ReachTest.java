@@ -138,6 +138,17 @@ class ReachTest {
                 .containsExactly("Drinking-water hose", "backed in", "11 ft (3.2 m)", "not stated", "measure it first");
     }
 
+    /** What stays in the yard is nothing that a renter could lay. */
+    @Test
+    void aHoseForStaffIsNotTheRenters() {
+        Reckoned.Reckoning reckoning = reckoning("""
+                items:
+                  - {id: yard-hose, name: Yard hose, roles: [drinking-hose], length: 50 ft, for: staff}
+                """);
+
+        assertThat(reckoning.grids().get(0).rows().get(0)).contains("not stated");
+    }
+
     @Test
     void whatIsMissingIsSaid() {
         assertThat(((Reckoned.Lacking) Reach.of(TestCoach.of("connections: []\n"))).facts())

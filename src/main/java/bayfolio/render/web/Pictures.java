@@ -8,7 +8,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import net.coobird.thumbnailator.Thumbnails;
 
 /**
@@ -25,25 +28,35 @@ public final class Pictures {
         return "photos/" + photo + ".jpg";
     }
 
+    /** The paths of the photos that a copy holds. */
+    public static Set<String> paths(Unit unit, Copy copy) {
+        return photos(unit, copy).map(photo -> path(unit, photo)).collect(Collectors.toSet());
+    }
+
+    private static Stream<Photo> photos(Unit unit, Copy copy) {
+        return unit.photos().stream().filter(photo -> copy == Copy.STAFF || !photo.forStaff());
+    }
+
+    private static String path(Unit unit, Photo photo) {
+        return unit.id() + "/" + path(photo.id());
+    }
+
     /** @param folder where the photos of the coach are */
     public static Map<String, byte[]> of(Unit unit, Path folder, Copy copy) throws IOException {
         Map<String, byte[]> files = new TreeMap<>();
-        for (Photo photo : unit.photos()) {
-            if (copy == Copy.STAFF || !photo.forStaff()) {
-                ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-                BufferedImage picture = Thumbnails.of(
-                                folder.resolve(photo.file()).toFile())
-                        .scale(1)
-                        .asBufferedImage();
-                int longest = Math.max(picture.getWidth(), picture.getHeight());
-                Thumbnails.of(picture)
-                        .scale(Math.min(1.0, (double) WIDEST / longest))
-                        .imageType(BufferedImage.TYPE_INT_RGB)
-                        .outputFormat("jpg")
-                        .outputQuality(0.8)
-                        .toOutputStream(bytes);
-                files.put(unit.id() + "/" + path(photo.id()), bytes.toByteArray());
-            }
+        for (Photo photo : photos(unit, copy).toList()) {
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            BufferedImage picture = Thumbnails.of(folder.resolve(photo.file()).toFile())
+                    .scale(1)
+                    .asBufferedImage();
+            int longest = Math.max(picture.getWidth(), picture.getHeight());
+            Thumbnails.of(picture)
+                    .scale(Math.min(1.0, (double) WIDEST / longest))
+                    .imageType(BufferedImage.TYPE_INT_RGB)
+                    .outputFormat("jpg")
+                    .outputQuality(0.8)
+                    .toOutputStream(bytes);
+            files.put(path(unit, photo), bytes.toByteArray());
         }
         return files;
     }

@@ -1,0 +1,35 @@
+package bayfolio.publish;
+
+import bayfolio.check.Check;
+import bayfolio.model.Fleet;
+import bayfolio.model.FleetFacts;
+import bayfolio.model.Unit;
+import bayfolio.procedure.Library;
+import bayfolio.procedure.Script;
+import java.util.List;
+
+/** A fleet as if nothing had been written for staff: no facts, things or notes of theirs, no procedures, no sources. */
+final class ForRenters {
+    private ForRenters() {}
+
+    static Check of(Check check) {
+        Fleet fleet = check.fleet();
+        List<Unit> units = check.units().stream()
+                .map(unit -> new Unit(unit.facts().forRenters()))
+                .toList();
+        return new Check(
+                new Fleet(
+                        new FleetFacts(fleet.facts().facts().forRenters()),
+                        units,
+                        fleet.roles(),
+                        fleet.words(),
+                        List.of(),
+                        fleet.countries()),
+                new Library(check.library().scripts().stream()
+                        .filter(script -> !script.forStaff())
+                        .map(Script::forRenters)
+                        .toList()),
+                units,
+                check.findings());
+    }
+}
