@@ -64,7 +64,7 @@ final class ReadmeTest {
                         + procedure + "\n## Done when\nLit.\n\n## If not\nCall.\n");
         assertThat(run("publish")).isZero();
         assertThat(Files.readString(fleet.resolve("site-out/web/sanderling/do/switch-on.html")))
-                .contains("the handle stands in line with the mark I");
+                .contains("The handle stands in line with the mark I.");
     }
 
     private int run(String command) {

@@ -55,6 +55,7 @@ import bayfolio.check.procedure.HazardWithoutWayOut;
 import bayfolio.check.procedure.LongStep;
 import bayfolio.check.procedure.PluggedUnderLoad;
 import bayfolio.check.procedure.ProcedureWithoutRoles;
+import bayfolio.check.procedure.StateUnexplained;
 import bayfolio.check.procedure.TooManySteps;
 import bayfolio.check.procedure.TwoActionsInAStep;
 import bayfolio.check.reference.DuplicateId;
@@ -226,6 +227,7 @@ public final class Rules {
             new OrphanSwitch(),
             new FirstDoThisCycle(),
             new HazardMissing(),
+            new StateUnexplained(),
             new TooManySteps(),
             new PlaceInProse());
 

@@ -121,6 +121,11 @@ final class FirstUse {
                 public Block table(Block.Table table) {
                     return table;
                 }
+
+                @Override
+                public Block handling(Block.Handling handling) {
+                    return handling;
+                }
             });
         }
 

@@ -49,8 +49,10 @@ public record Switch(Facts facts) implements Thing {
             DRAFT.optional("emergency", Type.YES_NO, "Whether everybody must be able to reach it in an emergency.");
     public static final Key<String> PLATE =
             DRAFT.optional("plate", Type.TEXT, "The words printed on or beside it, word for word.");
-    public static final Key<String> WORK =
-            DRAFT.optional("work", Type.TEXT, "How to work it: turn a quarter right, press one second, hold.");
+    public static final Key<String> WORK = DRAFT.optional(
+            "work", Type.TEXT, "How to switch it on or open it, or else how to work it: `Pull it straight out`.");
+    public static final Key<String> WORK_OFF =
+            DRAFT.optional("work-off", Type.TEXT, "How to switch it off or shut it: `Push it in until it bumps`.");
     public static final Key<String> ON_LOOK =
             DRAFT.optional("on-look", Type.TEXT, "What ON (or open) looks like, in words and not by color alone.");
     public static final Key<String> OFF_LOOK =

@@ -43,7 +43,7 @@ record Declared(
         boolean thing = Kinds.ALL.contains(shape);
         List<String> names = new ArrayList<>(shape.keyNames());
         if (thing) {
-            names.add(ThingNames.PLACE);
+            names.addAll(ThingNames.derived(shape));
         }
         return of(names, word -> shape.key(word).map(key -> of(shape, key)).orElse(NONE));
     }

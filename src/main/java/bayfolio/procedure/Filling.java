@@ -40,7 +40,7 @@ public final class Filling {
     private static final Pattern SIGNAL = Pattern.compile("^([A-Z]{4,})\\b[\\s:.\\u2014-]*");
 
     private static final Pattern TAG = Pattern.compile("\\{\\{.*?}}");
-    private static final Pattern LINK = Pattern.compile("\\[([^]]*)]\\((?:[a-z-]+:)?([^)]*)\\)");
+    private static final Pattern LINK = Pattern.compile("\\[([^]]*)]\\((?:[a-z-]+:)?([^)\\s]*)[^)]*\\)");
 
     /** Of a step in its id. */
     private static final int MOST_WORDS = 6;
@@ -99,9 +99,7 @@ public final class Filling {
             if (node instanceof Heading heading) {
                 heading(heading);
             } else if (!ending.isEmpty()) {
-                prose.block(node)
-                        .ifPresent(block -> endings.computeIfAbsent(ending, it -> new ArrayList<>())
-                                .add(block));
+                endings.computeIfAbsent(ending, it -> new ArrayList<>()).addAll(prose.blocks(node));
             } else if (node instanceof OrderedList list) {
                 for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
                     steps.add(step((ListItem) item));
@@ -109,7 +107,7 @@ public final class Filling {
             } else if (node instanceof BlockQuote quote) {
                 hazard(quote).ifPresent(waiting::add);
             } else if (steps.isEmpty() && parts.isEmpty()) {
-                prose.block(node).ifPresent(opening::add);
+                opening.addAll(prose.blocks(node));
             } else {
                 tell("text-between-steps", node, "this text stands between steps and belongs to none")
                         .map(finding -> finding.mend("Make it a step, part of a step, or move it to the opening."))
@@ -155,7 +153,7 @@ public final class Filling {
                 }
                 hazard.ifPresent(guards::add);
             } else {
-                prose.block(node).ifPresent(text::add);
+                text.addAll(prose.blocks(node));
             }
         }
         Place at = place(item).orElse(Place.whole(script.file()));
@@ -239,7 +237,7 @@ public final class Filling {
     private Optional<Hazard> hazard(BlockQuote quote) {
         List<Block> blocks = new ArrayList<>();
         for (Node node = quote.getFirstChild(); node != null; node = node.getNext()) {
-            prose.block(node).ifPresent(blocks::add);
+            blocks.addAll(prose.blocks(node));
         }
         Place at = place(quote).orElse(Place.whole(script.file()));
         // The word stands in one piece at the very start: `**WARN**ING` is none.

@@ -5,6 +5,7 @@ import bayfolio.prose.Inline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -52,6 +53,17 @@ public record Procedure(
 
     public Stream<Step> steps() {
         return parts.stream().flatMap(part -> part.steps().stream());
+    }
+
+    /** All its text, in reading order. */
+    public Stream<Block> blocks() {
+        return Stream.of(
+                        opening.stream(),
+                        steps().flatMap(step -> Stream.concat(
+                                step.hazards().stream().flatMap(hazard -> hazard.text().stream()),
+                                step.text().stream())),
+                        endings.stream().flatMap(ending -> ending.text().stream()))
+                .flatMap(Function.identity());
     }
 
     /** Every link in it, in reading order. */

@@ -9,10 +9,12 @@ import bayfolio.model.Fleet;
 import bayfolio.model.Kinds;
 import bayfolio.model.Phone;
 import bayfolio.model.Role;
+import bayfolio.model.Switch;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.model.Word;
 import bayfolio.model.Wording;
+import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.ScreenWords;
 import bayfolio.prose.Target;
@@ -73,17 +75,16 @@ public final class References {
     }
 
     /**
-     * The links that stand in place of one reference: one, or several joined with commas and “and”
-     * where a role is held by several; none where it names nothing.
+     * The links that stand in place of one reference: one, or several joined with commas and “and”, or “or” where one is
+     * enough, where a role is held by several; none where it names nothing.
      *
      * @param given the writer's own words, empty where they are to be filled in
      */
-    public List<Inline> resolve(String written, List<Inline> given, Place at, Consumer<Finding> findings) {
-        int colon = written.indexOf(':');
-        String scheme = colon < 0 ? "" : written.substring(0, colon);
-        String name = written.substring(colon + 1);
+    public List<Inline> resolve(String written, Wish wish, List<Inline> given, Place at, Consumer<Finding> findings) {
+        String scheme = scheme(written);
+        String name = name(written);
         if (Kinds.named(scheme).isPresent()) {
-            return things(scheme, name, given, at, findings);
+            return things(scheme, name, wish.any() ? " or " : " and ", given, at, findings);
         }
         return switch (scheme) {
             case "procedure" -> script(Form.PROCEDURE, name, given, at, findings);
@@ -99,6 +100,24 @@ public final class References {
         };
     }
 
+    /** How the switches that a reference names come into a state, in walking order. */
+    List<Block.Handled> handled(String written, Wanted state) {
+        return things(scheme(written), name(written)).stream()
+                .filter(thing -> staff || !thing.forStaff())
+                .filter(Switch.class::isInstance)
+                .map(thing -> state.of((Switch) thing, new Wording(coach)))
+                .toList();
+    }
+
+    /** The kind of what a reference names; empty where it has none. */
+    static String scheme(String written) {
+        return written.substring(0, Math.max(0, written.indexOf(':')));
+    }
+
+    private static String name(String written) {
+        return written.substring(written.indexOf(':') + 1);
+    }
+
     /** Names by which a script may ask for others. */
     Map<String, Names> scripts() {
         Map<String, Names> names = new HashMap<>();
@@ -110,10 +129,15 @@ public final class References {
         return names;
     }
 
-    private List<Inline> things(String kind, String name, List<Inline> given, Place at, Consumer<Finding> findings) {
-        List<Thing> named = name.startsWith(EXACTLY)
+    private List<Thing> things(String kind, String name) {
+        return name.startsWith(EXACTLY)
                 ? coach.thing(kind, name.substring(EXACTLY.length())).stream().toList()
                 : coach.named(kind, name);
+    }
+
+    private List<Inline> things(
+            String kind, String name, String join, List<Inline> given, Place at, Consumer<Finding> findings) {
+        List<Thing> named = things(kind, name);
         if (named.isEmpty()) {
             findings.accept(nothing(kind, name, at));
             return given;
@@ -125,7 +149,7 @@ public final class References {
         List<Inline> links = new ArrayList<>();
         for (int i = 0; i < named.size(); i++) {
             if (i > 0) {
-                links.add(new Inline.Text(i == named.size() - 1 ? " and " : ", "));
+                links.add(new Inline.Text(i == named.size() - 1 ? join : ", "));
             }
             Thing thing = named.get(i);
             // Words given for several cannot tell them apart, so each says its own name then.

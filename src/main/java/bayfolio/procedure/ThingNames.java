@@ -1,16 +1,20 @@
 package bayfolio.procedure;
 
+import bayfolio.fact.Shape;
 import bayfolio.model.Coach;
+import bayfolio.model.Switch;
 import bayfolio.model.Thing;
 import bayfolio.model.Wording;
+import bayfolio.model.Zone;
 import bayfolio.template.Names;
 import bayfolio.template.Value;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
- * A thing under the names of its keys, and its {@code place} in words.
+ * A thing under the names of its keys, its {@code place} in words, and of a switch whether it heats or cools a room.
  *
  * @param staff see {@link RecordNames}
  */
@@ -18,8 +22,15 @@ record ThingNames(Coach coach, Thing thing, boolean staff) implements Names {
     /** Where it is, put together from side, compartment and words. */
     static final String PLACE = "place";
 
+    private static final String HEATS = "heats";
+    private static final List<String> ZONE = List.of(HEATS, "cools");
+
     @Override
     public Value find(String name) {
+        if (thing instanceof Switch control && ZONE.contains(name)) {
+            Zone zone = new Zone(coach, control);
+            return new Value.Flag(name.equals(HEATS) ? zone.heats() : zone.cools());
+        }
         return name.equals(PLACE) ? place() : name.equals("id") ? id() : facts().find(name);
     }
 
@@ -32,8 +43,15 @@ record ThingNames(Coach coach, Thing thing, boolean staff) implements Names {
     @Override
     public Collection<String> known() {
         List<String> names = new ArrayList<>(facts().known());
-        names.add(PLACE);
+        names.addAll(derived(thing.facts().shape()));
         return names;
+    }
+
+    /** Names that are no keys. */
+    static List<String> derived(Shape<?> kind) {
+        return kind == Switch.SHAPE
+                ? Stream.concat(Stream.of(PLACE), ZONE.stream()).toList()
+                : List.of(PLACE);
     }
 
     private Value place() {

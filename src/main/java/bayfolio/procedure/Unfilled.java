@@ -9,6 +9,7 @@ import bayfolio.model.FleetFacts;
 import bayfolio.model.Kinds;
 import bayfolio.model.Phone;
 import bayfolio.model.Unit;
+import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.template.Template;
 import bayfolio.template.Value;
@@ -24,6 +25,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -35,7 +37,7 @@ import java.util.stream.Stream;
 public final class Unfilled {
     private static final Declared SCRIPT = Declared.of(ScriptNames.WORDS, it -> Declared.NONE);
 
-    private static final Pattern REFERENCE = Pattern.compile("]\\(([a-z][a-z-]*):([^)\\s]*)\\)");
+    private static final Pattern REFERENCE = Pattern.compile("]\\(([a-z][a-z-]*):([^)\\s\"]*)(?: \"([^\"]*)\")?\\)");
 
     private final Fleet fleet;
     private final Library library;
@@ -51,7 +53,7 @@ public final class Unfilled {
         }
     }
 
-    private record Reference(String kind, String name, Place at) {}
+    private record Reference(String kind, String name, Place at, Optional<Located<String>> title) {}
 
     /**
      * What the things of one coach or of the whole fleet are called.
@@ -104,21 +106,28 @@ public final class Unfilled {
                 if (!reference.region(link, text.length()).lookingAt()) {
                     continue;
                 }
-                int start = reference.start(1);
-                String written = text.substring(start, reference.end() - 1);
-                Place at = Place.of(
-                        script.file(),
-                        line,
-                        1 + text.codePointCount(0, start),
-                        written.codePointCount(0, written.length()));
-                references.add(new Reference(reference.group(1), reference.group(2), at));
+                references.add(reference(reference, text, script, line));
             }
             line++;
         }
         return references;
     }
 
+    private static Reference reference(MatchResult typed, String text, Script script, int line) {
+        Optional<Located<String>> title = typed.group(3) == null
+                ? Optional.empty()
+                : Optional.of(new Located<>(typed.group(3), place(script, line, text, typed.start(3), typed.end(3))));
+        return new Reference(
+                typed.group(1), typed.group(2), place(script, line, text, typed.start(1), typed.end(2)), title);
+    }
+
+    private static Place place(Script script, int line, String text, int from, int to) {
+        return Place.of(
+                script.file(), line, 1 + text.codePointCount(0, from), Math.max(1, text.codePointCount(from, to)));
+    }
+
     private void reference(Reference reference, Script script) {
+        reference.title.ifPresent(title -> Wish.of(title.value(), reference.kind, title.at(), findings));
         String kind = reference.kind;
         String name = reference.name;
         Place at = reference.at;

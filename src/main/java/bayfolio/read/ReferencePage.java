@@ -335,6 +335,7 @@ public final class ReferencePage {
                 | `any.<kind>.<role>` | Whether the coach has such a thing, for text that stands there once however many there are: `{{#any.switch.water-pump-switch}}Turn off the pump at one of these: [](switch:water-pump-switch).{{/any.switch.water-pump-switch}}` |
                 | `<key>.<key>` | Where a fact names another thing by its id, the keys of that thing may follow: `{{tank.name}}` within a connection. |
                 | `place` | Within a thing: where it is, in words put together from `side`, `in` and `where`. |
+                | `heats`, `cools` | Within a switch that works a room's heating or cooling: whether it does, by the appliances that it `feeds` or that name it under `controls`. |
 
                 ### Kinds
 
@@ -368,10 +369,18 @@ public final class ReferencePage {
                 kept. One that names nothing is a mistake, and so is one that a renter's procedure makes to a procedure for
                 staff.
 
+                A step that works a switch or valve names the state that it wants in the title of the link: `1. Open
+                [](switch:black-dump-valve "open").` Below the step then stands what the coach says of it: how it is worked, its
+                plate, what that state looks like and what the wrong one looks like. `on` and `open` take `work` and `on-look`,
+                `off` and `shut` take `work-off` and `off-look`; `work` takes `work` alone, for what is moved, held or set;
+                `at-pickup`, `driving`, `stored` and `returned` tell how it stands then. Where a role is held by several and
+                one of them is enough, the title begins with `any`: `[](switch:water-pump-switch "any off")`,
+                `[](item:fire-extinguisher "any")`.
+
                 | Written | What it leads to |
                 | --- | --- |
                 | `[](<kind>:<id>)` | The thing of that [kind](#kinds) and id, on the coach or at the site. |
-                | `[](<kind>:<role>)` | All things that hold that [role](roles.yaml), joined by “and”. |
+                | `[](<kind>:<role>)` | All things that hold that [role](roles.yaml), joined by “and”, or by “or” where the title says `any`. |
                 | `[](procedure:<id>)` | Another procedure, if it applies to the coach. |
                 | `[](trouble:<id>)` | A trouble guide, if it applies to the coach. |
                 | `[](word:<id>)` | A [word](words.yaml) of the glossary. |

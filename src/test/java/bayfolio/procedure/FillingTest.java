@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,6 +29,82 @@ class FillingTest {
             """;
 
     private final List<Finding> findings = new ArrayList<>();
+
+    // ---- the state that a step wants ----
+
+    @Test
+    void aValveThatWorksTheOtherWayRoundIsExplainedInItsStep() {
+        Procedure procedure = dunlin("""
+                        1. Open [](switch:gray-dump-valve "open").
+                        1. Shut [](switch:gray-dump-valve "shut").
+                        """);
+
+        assertThat(findings).isEmpty();
+        assertThat(procedure.steps().map(step -> texts(step.text())))
+                .containsExactly(
+                        List.of(
+                                "Open Gray valve (left side, L4 Service bay, the handle on the left, below the shelf, with a T-handle).",
+                                """
+                                Gray valve open: PLATE: GRAY | ACT: Push it in to open. It works the other way round from the black one, since the \
+                                blade comes from behind. \
+                                | LOOK open: The T-handle is in, against the wall of the bay. \
+                                | WRONG shut: The T-handle is out, and a white band on the rod shows."""),
+                        List.of(
+                                "Shut Gray valve (left side, L4 Service bay, the handle on the left, below the shelf, with a T-handle).",
+                                """
+                                Gray valve shut: PLATE: GRAY | ACT: Pull it out to shut. It works the other way round from the black one. \
+                                | LOOK shut: The T-handle is out, and a white band on the rod shows. \
+                                | WRONG open: The T-handle is in, against the wall of the bay."""));
+        assertThat(procedure.steps().map(Step::id)).containsExactly("open-gray-dump-valve", "shut-gray-dump-valve");
+    }
+
+    @Test
+    void aMomentIsToldInTheWordsOfTheDescriptionWithTheLooksThatTheyName() {
+        Procedure procedure = dunlin("""
+                        1. Leave [](switch:chassis-battery-switch "returned").
+                        1. Leave [](switch:chassis-battery-switch "stored").
+                        """);
+
+        assertThat(findings).isEmpty();
+        assertThat(procedure.steps().map(step -> texts(step.text()).get(1)))
+                .satisfiesExactly(
+                        returned -> assertThat(returned)
+                                .contains("STATE returned: ON.", "ACT: ", "LOOK on: The key lies", "WRONG off: "),
+                        stored -> assertThat(stored)
+                                .contains("STATE stored: OFF if it stands longer", "LOOK on: ", "LOOK off: ")
+                                .doesNotContain("ACT", "WRONG"));
+    }
+
+    @Test
+    void oneOfSeveralIsJoinedByOr() {
+        Procedure procedure = dunlin("""
+                        1. Take [](item:fire-extinguisher "any").
+                        1. Turn the pump off at [](switch:water-pump-switch "any off").
+                        1. Turn off [](switch:water-pump-switch).
+                        """);
+
+        assertThat(findings).isEmpty();
+        assertThat(steps(procedure))
+                .satisfiesExactly(
+                        one -> assertThat(one).contains(" or Fire extinguisher in the cab"),
+                        one -> assertThat(one).contains(" or Water pump switch in the bath", "LOOK off"),
+                        all -> assertThat(all)
+                                .contains(" and Water pump switch in the bath")
+                                .doesNotContain("LOOK"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    1. Open [](switch:gray-dump-valve "opne").           | 8:36 unknown-state
+                    1. Open [](switch:gray-dump-valve "any opne").       | 8:36 unknown-state
+                    1. Fill [](connection:fuel-filler "open").           | 8:36 unknown-state
+                    1. Go [](procedure:use-water-pump "on").             | 8:36 unknown-state
+                    """)
+    void aStateThatTheThingDoesNotKnowIsTold(String step, String finding) {
+        dunlin(step + "\n");
+
+        assertThat(told()).containsExactly(finding);
+    }
 
     // ---- the parts of a procedure ----
 
@@ -392,7 +469,7 @@ class FillingTest {
                     1. \ud83d\ude80 {{unit.name}} \ud83d\ude80 [](tank:gry).
                     1. Go [a [b] c](tank:gry) and (so).
                     1. Go [a](<tank:gry>).
-                    1. Go [a](tank:gry "title").
+                    1. Go [a](tank:gry "any").
                     1. Go [a](  tank:gry  ).
                     1. Go [the long\\n   way round](tank:gry) there.
                     1. Go [](tank:gray) [the long\\n   way\\n   round](tank:gry) there.
@@ -592,6 +669,10 @@ class FillingTest {
     }
 
     /** With spaces that do not break as spaces. */
+    private Procedure dunlin(String steps) {
+        return Demo.fill("dunlin", steps + ENDINGS, findings::add);
+    }
+
     private static List<String> plain(Procedure procedure) {
         return steps(procedure).stream().map(it -> it.replace('\u00a0', ' ')).toList();
     }
@@ -614,6 +695,18 @@ class FillingTest {
         @Override
         public String table(Block.Table block) {
             return String.join("|", block.head().stream().map(Inline::plain).toList());
+        }
+
+        @Override
+        public String handling(Block.Handling block) {
+            return block.switches().stream()
+                    .map(it -> it.name() + " " + it.state() + ": "
+                            + it.pieces().stream()
+                                    .map(piece -> piece.sort()
+                                            + (piece.state().isEmpty() ? "" : " " + piece.state())
+                                            + ": " + piece.words())
+                                    .collect(Collectors.joining(" | ")))
+                    .collect(Collectors.joining("\n"));
         }
     }
 }

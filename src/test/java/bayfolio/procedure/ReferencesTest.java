@@ -100,8 +100,8 @@ class ReferencesTest {
         "redpoll, '112 (any help), 122 (fire), 133 (police) or 144 (ambulance)'"
     })
     void emergencyNumbersAreThoseOfTheCountry(String coach, String text) {
-        List<Inline> links =
-                Demo.references(Demo.coach(coach), false).resolve("phone:emergency", List.of(), AT, findings::add);
+        List<Inline> links = Demo.references(Demo.coach(coach), false)
+                .resolve("phone:emergency", Wish.NONE, List.of(), AT, findings::add);
 
         assertThat(Inline.plain(links)).isEqualTo(text);
         assertThat(links.stream().filter(Inline.Link.class::isInstance))
@@ -116,7 +116,7 @@ class ReferencesTest {
     void givenWordsAreKept(String written) {
         List<Inline> given = List.of(new Inline.Emphasis(List.of(new Inline.Text("these words"))));
 
-        List<Inline> links = references(false).resolve(written, given, AT, findings::add);
+        List<Inline> links = references(false).resolve(written, Wish.NONE, given, AT, findings::add);
 
         assertThat(links)
                 .singleElement()
@@ -151,7 +151,8 @@ class ReferencesTest {
     void aReferenceToNothingIsToldWithTheNearName(String written, String code, String message, String near) {
         List<Inline> given = List.of(new Inline.Text("kept"));
 
-        assertThat(references(false).resolve(written, given, AT, findings::add)).isEqualTo(given);
+        assertThat(references(false).resolve(written, Wish.NONE, given, AT, findings::add))
+                .isEqualTo(given);
 
         assertThat(findings).singleElement().satisfies(finding -> {
             assertThat(finding.code()).isEqualTo(code);
@@ -170,7 +171,7 @@ class ReferencesTest {
     void aStageInWhichThereIsNothingToDoIsTold() {
         References none = new References(Demo.coach("whimbrel"), new Library(List.of()), Demo.SCREEN, false);
 
-        none.resolve("stage:cold-weather", List.of(), AT, findings::add);
+        none.resolve("stage:cold-weather", Wish.NONE, List.of(), AT, findings::add);
 
         assertThat(findings)
                 .singleElement()
@@ -182,9 +183,9 @@ class ReferencesTest {
     void staffMayReadOfStaffThings() {
         References staff = references(true);
 
-        assertThat(staff.resolve("procedure:shut-down-coach", List.of(), AT, findings::add))
+        assertThat(staff.resolve("procedure:shut-down-coach", Wish.NONE, List.of(), AT, findings::add))
                 .hasSize(1);
-        assertThat(staff.resolve("item:spare-fuses", List.of(), AT, findings::add))
+        assertThat(staff.resolve("item:spare-fuses", Wish.NONE, List.of(), AT, findings::add))
                 .isNotEmpty();
         assertThat(findings).isEmpty();
     }
@@ -207,7 +208,7 @@ class ReferencesTest {
         FleetReader.Reading reading = FleetReader.read(new Folder(folder));
         Coach coach = new Coach(reading.fleet(), reading.fleet().units().get(0));
 
-        Demo.references(coach, false).resolve("switch:gray-pull", List.of(), AT, findings::add);
+        Demo.references(coach, false).resolve("switch:gray-pull", Wish.NONE, List.of(), AT, findings::add);
 
         assertThat(findings).singleElement().extracting(Finding::near).isEqualTo(List.of("waste-lever"));
     }
@@ -227,13 +228,13 @@ class ReferencesTest {
         References turnstone = Demo.references(Demo.coach("turnstone"), false);
 
         assertThat(Feature.CASSETTE_TOILET.of(Demo.coach("turnstone").unit())).isTrue();
-        assertThat(turnstone.resolve("procedure:empty-cassette", List.of(), AT, findings::add))
+        assertThat(turnstone.resolve("procedure:empty-cassette", Wish.NONE, List.of(), AT, findings::add))
                 .hasSize(1);
         assertThat(findings).isEmpty();
     }
 
     private List<Inline> resolve(String written) {
-        return references(false).resolve(written, List.of(), AT, findings::add);
+        return references(false).resolve(written, Wish.NONE, List.of(), AT, findings::add);
     }
 
     private static References references(boolean staff) {

@@ -165,6 +165,14 @@ public final class HazardMissing implements Rule {
                 return Stream.concat(
                         table.head().stream(), table.rows().stream().flatMap(List::stream));
             }
+
+            @Override
+            public Stream<List<Inline>> handling(Block.Handling handling) {
+                return handling.switches().stream()
+                        .flatMap(handled -> handled.pieces().stream())
+                        .filter(piece -> piece.sort() == Block.Sort.ACT)
+                        .map(piece -> List.of(new Inline.Text(piece.words())));
+            }
         });
     }
 }

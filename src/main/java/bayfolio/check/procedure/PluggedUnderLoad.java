@@ -29,7 +29,8 @@ public final class PluggedUnderLoad implements ScriptRule {
     private static final String SENT = "](procedure:";
 
     /** What takes the power off the contacts. */
-    private static final Pattern SOURCE = Pattern.compile("]\\(switch:(?:site-breaker|generator-control)\\)");
+    private static final Pattern SOURCE =
+            Pattern.compile("]\\(switch:(?:site-breaker|generator-control)(?: \"(?:any )?off\")?\\)");
 
     private static final Pattern WARNS = Pattern.compile(
             "\\*\\*(?:DANGER|WARNING)\\*\\*.*\\b(?:live|shock|power)\\b", Pattern.CASE_INSENSITIVE | Pattern.DOTALL);

@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 /** One page of a handbook as names for its template. Every address comes from the address book. */
 final class PageView {
     private static final Set<String> INLINES = Set.of("text", "strong", "emphasis", "code", "link");
-    private static final Set<String> BLOCKS = Set.of("paragraph", "bullets", "table");
+    private static final Set<String> BLOCKS = Set.of("paragraph", "bullets", "table", "handling");
     private static final Set<String> CONTENTS =
             Set.of("block", "mark", "facts", "links", "steps", "picture", "fold", "form");
 
@@ -203,6 +203,36 @@ final class PageView {
                                             block.rows().stream()
                                                     .map(row -> new View().with("cells", cells(row)))
                                                     .toList()));
+        }
+
+        @Override
+        public View handling(Block.Handling block) {
+            return View.oneOf(BLOCKS)
+                    .with(
+                            "handling",
+                            new View()
+                                    .with("several", block.switches().size() > 1)
+                                    .with(
+                                            "switches",
+                                            block.switches().stream()
+                                                    .filter(handled ->
+                                                            !handled.pieces().isEmpty())
+                                                    .map(this::handled)
+                                                    .toList()));
+        }
+
+        private View handled(Block.Handled handled) {
+            return new View()
+                    .with("name", handled.name())
+                    .with("pieces", handled.pieces().stream().map(this::piece).toList());
+        }
+
+        private View piece(Block.Piece piece) {
+            String sort = piece.sort().name().toLowerCase(Locale.ROOT);
+            return new View()
+                    .with("sort", sort)
+                    .with("label", screen.of("handling." + sort + (piece.state().isEmpty() ? "" : "." + piece.state())))
+                    .with("words", piece.words());
         }
 
         private List<View> cells(List<List<Inline>> cells) {
