@@ -12,7 +12,9 @@ import bayfolio.source.Place;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Takes out the warnings and notes that writers live with. An acceptance stands beside the thing that the finding is
@@ -40,26 +42,33 @@ final class Acceptances {
 
     private Acceptances(Fleet fleet) {
         for (Unit unit : fleet.units()) {
-            if (unit.facts().whole() && accepts(unit)) {
+            if (accepts(unit)) {
                 Set<Place> ofThings = new HashSet<>();
                 unit.things().forEach(thing -> ofThings.addAll(add(thing, unit)));
-                unit.facts().all(Unit.ACCEPT).stream()
-                        .filter(it -> it.facts().whole())
+                whole(unit.facts().ifRead(Unit.ACCEPT))
                         .forEach(it -> all.add(new Acceptable(it, unit.id(), ofThings, true)));
             }
         }
     }
 
     private static boolean accepts(Unit unit) {
-        return unit.facts().has(Unit.ACCEPT)
-                || unit.things().anyMatch(thing -> !thing.accepted().isEmpty());
+        return unit.facts().ifRead(Unit.ACCEPT).isPresent()
+                || unit.things()
+                        .anyMatch(thing ->
+                                thing.facts().ifRead(thing.identity().accept()).isPresent());
+    }
+
+    private static Stream<Acceptance> whole(Optional<Located<List<Located<Acceptance>>>> list) {
+        return list.stream()
+                .flatMap(it -> it.value().stream())
+                .map(Located::value)
+                .filter(it -> it.facts().whole());
     }
 
     private Set<Place> add(Thing thing, Unit unit) {
         Set<Place> places = new HashSet<>();
         collect(thing.facts(), places);
-        thing.accepted().stream()
-                .filter(it -> it.facts().whole())
+        whole(thing.facts().ifRead(thing.identity().accept()))
                 .forEach(it -> all.add(new Acceptable(it, unit.id(), places, false)));
         return places;
     }
@@ -78,8 +87,11 @@ final class Acceptances {
         }
     }
 
-    /** @param findings each about one coach or about the fleet */
-    static List<Finding> applied(List<Finding> findings, Fleet fleet) {
+    /**
+     * @param findings each about one coach or about the fleet
+     * @param read whether all could be read; what is not found may be in the rest
+     */
+    static List<Finding> applied(List<Finding> findings, Fleet fleet, boolean read) {
         Acceptances acceptances = new Acceptances(fleet);
         List<Finding> left = new ArrayList<>();
         Set<Acceptable> matched = new HashSet<>();
@@ -100,7 +112,7 @@ final class Acceptances {
             }
         }
         acceptances.all.stream()
-                .filter(it -> !matched.contains(it))
+                .filter(it -> read && !matched.contains(it))
                 .forEach(it -> left.add(Finding.warning(
                                 "acceptance-without-finding",
                                 it.at(),

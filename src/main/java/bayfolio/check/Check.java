@@ -1,5 +1,6 @@
 package bayfolio.check;
 
+import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.model.Coach;
@@ -15,6 +16,7 @@ import bayfolio.prose.ScreenWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -33,15 +35,18 @@ public record Check(Fleet fleet, Library library, List<Unit> units, Findings fin
     public static Check of(Fleet fleet, Library library, ScreenWords screen, List<Finding> soFar) {
         List<Finding> findings = new ArrayList<>(soFar);
         findings.addAll(ofTheFleet(fleet, library));
-        List<Unit> whole =
-                fleet.units().stream().filter(unit -> unit.facts().whole()).toList();
+        List<Unit> units = fleet.units();
         // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet. Where
         // there are few, what one coach takes is shared out; both at once, threads would wait for each other.
-        boolean many = whole.size() >= Runtime.getRuntime().availableProcessors();
-        stream(whole, many)
+        boolean many = units.size() >= Runtime.getRuntime().availableProcessors();
+        stream(units, many)
                 .map(unit -> look(new Coach(fleet, unit), library, screen, !many))
                 .forEachOrdered(findings::addAll);
-        return new Check(fleet, library, whole, Findings.of(Acceptances.applied(findings, fleet)));
+        return new Check(
+                fleet,
+                library,
+                units,
+                Findings.of(Acceptances.applied(findings, fleet, soFar.stream().noneMatch(Finding::isError))));
     }
 
     /** A coach with its procedures; filled in anew, as those of a thousand coaches are not kept. */
@@ -57,7 +62,7 @@ public record Check(Fleet fleet, Library library, List<Unit> units, Findings fin
     private static List<Finding> ofTheFleet(Fleet fleet, Library library) {
         List<Finding> findings = new ArrayList<>();
         Rules.OF_A_FLEET.parallelStream()
-                .map(rule -> rule.check(fleet, library).toList())
+                .map(rule -> judged(() -> rule.check(fleet, library)))
                 .forEachOrdered(findings::addAll);
         List<TextRule> ofTexts =
                 Rules.OF_A_TEXT.stream().map(rule -> rule.of(fleet)).toList();
@@ -74,6 +79,13 @@ public record Check(Fleet fleet, Library library, List<Unit> units, Findings fin
         return findings;
     }
 
+    /** What a rule finds before it asks for what could not be read. */
+    private static List<Finding> judged(Supplier<Stream<Finding>> rule) {
+        List<Finding> findings = new ArrayList<>();
+        UnreadException.upTo(() -> rule.get().forEachOrdered(findings::add));
+        return findings;
+    }
+
     private static List<Finding> ofAScript(Script script) {
         return Rules.OF_A_SCRIPT.stream().flatMap(rule -> rule.check(script)).toList();
     }
@@ -84,7 +96,7 @@ public record Check(Fleet fleet, Library library, List<Unit> units, Findings fin
         List<Finding> findings = new ArrayList<>();
         Case filled = filled(coach, library, screen, sideBySide, finding -> findings.add(finding.on(unit)));
         stream(Rules.OF_A_COACH, sideBySide)
-                .map(rule -> rule.check(filled).toList())
+                .map(rule -> judged(() -> rule.check(filled)))
                 .forEachOrdered(told -> told.forEach(finding -> findings.add(finding.on(unit))));
         return findings;
     }

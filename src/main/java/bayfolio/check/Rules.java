@@ -67,7 +67,6 @@ import bayfolio.check.reference.SwitchFeedsItself;
 import bayfolio.check.reference.TwinsDoNotAgree;
 import bayfolio.check.reference.UnknownCountry;
 import bayfolio.check.reference.UnknownReference;
-import bayfolio.check.reference.UnknownRole;
 import bayfolio.check.reference.UnknownSource;
 import bayfolio.check.space.CompartmentsOverlap;
 import bayfolio.check.space.DoorOutsideTheCoach;
@@ -142,7 +141,6 @@ public final class Rules {
     public static final List<Rule> OF_A_COACH = List.of(
             new FolderName(),
             new UnknownReference(),
-            new UnknownRole(),
             new CompartmentsOverlap(),
             new OutsideTheCoach(),
             new StaffPlaceForRenter(),

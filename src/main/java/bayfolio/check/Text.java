@@ -4,6 +4,7 @@ import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
+import bayfolio.fact.UnreadException;
 import bayfolio.model.Fleet;
 import bayfolio.model.Region;
 import bayfolio.model.Unit;
@@ -78,12 +79,15 @@ public record Text(
     }
 
     private static Stream<Text> meaning(Word word) {
-        return word.facts().located(Word.MEANING).stream()
+        return word.facts().ifRead(Word.MEANING).stream()
                 .map(it -> new Text(it.value(), it.at(), true, true, false, Optional.empty()));
     }
 
     private static boolean american(Unit unit) {
-        return unit.facts().find(Unit.REGION).filter(Region.EUROPE::equals).isEmpty();
+        return unit.facts()
+                .ifRead(Unit.REGION)
+                .filter(region -> region.value() == Region.EUROPE)
+                .isEmpty();
     }
 
     /** A shared script is. */
@@ -95,10 +99,13 @@ public record Text(
     }
 
     private static Stream<Text> script(Script script, boolean american) {
-        boolean renters =
-                script.head().facts().has(Head.WHO) && script.head().who().forRenters();
+        boolean renters = script.head()
+                .facts()
+                .ifRead(Head.WHO)
+                .filter(who -> who.value().forRenters())
+                .isPresent();
         return Stream.concat(
-                script.head().facts().located(Head.TITLE).stream()
+                script.head().facts().ifRead(Head.TITLE).stream()
                         .map(it -> new Text(it.value(), it.at(), renters, american, false, Optional.empty())),
                 script.passages().stream()
                         .map(it -> new Text(it.own(), it.at(), renters, american, false, Optional.of(it))));
@@ -120,10 +127,18 @@ public record Text(
             boolean plate = PLATES.contains(key.name());
             texts.add(new Text(value.value().toString(), value.at(), forRenters, american, plate, Optional.empty()));
         } else if (value.value() instanceof Described record) {
-            facts(record.facts(), forRenters && !record.forStaff(), american, texts);
+            facts(record.facts(), forRenters && !forStaff(record), american, texts);
         } else if (type instanceof Type.ListOf<?> list) {
             ((List<?>) value.value())
                     .forEach(it -> value(key, list.element(), (Located<?>) it, forRenters, american, texts));
+        }
+    }
+
+    private static boolean forStaff(Described record) {
+        try {
+            return record.forStaff();
+        } catch (UnreadException nobodyKnows) {
+            return true; // less is asked of it
         }
     }
 

@@ -3,7 +3,6 @@ package bayfolio.cli;
 import bayfolio.check.Check;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
-import bayfolio.model.Unit;
 import bayfolio.prose.ScreenWords;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
@@ -59,7 +58,7 @@ final class FleetOptions {
         ScreenWords screen = loaded.words("en-US");
         // A coach is known by its folder, even while its description is broken.
         Set<String> known = new TreeSet<>(reading.folders());
-        reading.fleet().units().forEach(unit -> unit.facts().find(Unit.ID).ifPresent(known::add));
+        reading.fleet().units().forEach(unit -> known.add(unit.id()));
         for (String unit : units) {
             if (!known.contains(unit)) {
                 throw new ParameterException(

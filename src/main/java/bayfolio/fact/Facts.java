@@ -3,18 +3,20 @@ package bayfolio.fact;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
-import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The facts of one record, as far as they could be read, each with its place. Immutable.
  *
- * <p>A fact that the description leaves out, or that could not be read, is absent; {@link #whole}
- * tells whether everything required is here.
+ * <p>A fact that the description leaves out is absent. One that is written and could not be read is neither there nor absent,
+ * and so is one that is required and left out: whoever asks for it gets an {@link UnreadException}, but by {@link #ifRead}
+ * and {@link #each}.
  */
 public final class Facts {
     private final Shape<?> shape;
@@ -22,22 +24,26 @@ public final class Facts {
     /** By the indexes of their keys. */
     private final @Nullable Located<?>[] values;
 
-    private final boolean whole;
-    private final boolean entire;
+    /** By the indexes of their keys. */
+    private final BitSet unread;
 
-    private Facts(Shape<?> shape, Place at, @Nullable Located<?>[] values) {
+    private Facts(Shape<?> shape, Place at, @Nullable Located<?>[] values, BitSet unread) {
         this.shape = shape;
         this.at = at;
         this.values = values;
-        boolean required = true;
-        boolean within = true;
+        this.unread = unread;
         for (int i = 0; i < values.length; i++) {
-            @Nullable Located<?> value = values[i];
-            required &= value != null || !shape.keys().get(i).required();
-            within &= value == null || entire(value.value());
+            if (values[i] == null && shape.keys().get(i).required()) {
+                unread.set(i);
+            }
         }
-        this.whole = required;
-        this.entire = required && within;
+    }
+
+    /** Of a record that could not be read at all. */
+    public static Facts unread(Shape<?> shape, Place at) {
+        Draft draft = draft(shape, at);
+        shape.keys().forEach(draft::unread);
+        return draft.done();
     }
 
     public static Draft draft(Shape<?> shape, Place at) {
@@ -49,6 +55,7 @@ public final class Facts {
         private final Shape<?> shape;
         private final Place at;
         private final @Nullable Located<?>[] values;
+        private final BitSet unread = new BitSet();
 
         private Draft(Shape<?> shape, Place at) {
             this.shape = shape;
@@ -67,8 +74,14 @@ public final class Facts {
             return this;
         }
 
+        /** It is written, and could not be read or not all of it. */
+        public Draft unread(Key<?> key) {
+            unread.set(key.index());
+            return this;
+        }
+
         public Facts done() {
-            return new Facts(shape, at, values.clone());
+            return new Facts(shape, at, values.clone(), (BitSet) unread.clone());
         }
     }
 
@@ -86,10 +99,24 @@ public final class Facts {
     }
 
     private @Nullable Located<?> value(Key<?> key) {
+        if (!read(key)) {
+            throw new UnreadException(key.name() + " of the " + shape.name() + " at " + at + " could not be read");
+        }
         return shape.declares(key) ? values[key.index()] : null;
     }
 
-    /** What is stated, in the order of the declaration. */
+    /** Whether it is known what this fact is, or that it is left out. */
+    public boolean read(Key<?> key) {
+        return !shape.declares(key) || !unread.get(key.index());
+    }
+
+    /** A fact as far as it could be read: of a list, those of its elements that could. */
+    @SuppressWarnings("unchecked") // the only way in is through readers that decode by the key's own type
+    public <T> Optional<Located<T>> ifRead(Key<T> key) {
+        return Optional.ofNullable(shape.declares(key) ? (Located<T>) values[key.index()] : null);
+    }
+
+    /** What is stated and could be read, in the order of the declaration. */
     public void each(BiConsumer<Key<?>, Located<?>> visitor) {
         for (int i = 0; i < values.length; i++) {
             @Nullable Located<?> value = values[i];
@@ -127,34 +154,29 @@ public final class Facts {
         return Collections.unmodifiableList(all);
     }
 
-    /**
-     * A required fact.
-     *
-     * @throws NoSuchElementException naming record and key, when it is absent: ask only records
-     *     that are {@link #whole}
-     */
+    /** A required fact. */
     public <T> T get(Key<T> key) {
-        return find(key)
-                .orElseThrow(() -> new NoSuchElementException(shape.name() + " at " + at + " has no " + key.name()));
+        return find(key).orElseThrow();
     }
 
     /** Where a fact stands, or where its record begins. */
     public Place at(Key<?> key) {
-        @Nullable Located<?> value = value(key);
-        return value == null ? at : value.at();
+        return ifRead(key).map(Located::at).orElse(at);
     }
 
     /** The same as if nothing had been stated for staff: without their keys, and without records that are for them. */
     public Facts forRenters() {
         @Nullable Located<?>[] theirs = new Located<?>[values.length];
+        BitSet theirUnread = new BitSet();
         for (int i = 0; i < values.length; i++) {
             @Nullable Located<?> value = values[i];
             Key<?> key = shape.keys().get(i);
-            if (value != null && !key.forStaff()) {
-                theirs[i] = forRenters(key.type(), value);
+            if (!key.forStaff()) {
+                theirs[i] = value == null ? null : forRenters(key.type(), value);
+                theirUnread.set(i, unread.get(i));
             }
         }
-        return new Facts(shape, at, theirs);
+        return new Facts(shape, at, theirs, theirUnread);
     }
 
     private static Located<?> forRenters(Type<?> type, Located<?> value) {
@@ -173,20 +195,16 @@ public final class Facts {
         return value;
     }
 
+    /** Whether everything that is written or must be here could be read, in records within it too. */
     public boolean whole() {
-        return whole;
+        return unread.isEmpty() && Stream.of(values).allMatch(value -> value == null || whole(value.value()));
     }
 
-    /** Whether it is whole, and so is every record within it. */
-    public boolean entire() {
-        return entire;
-    }
-
-    private static boolean entire(Object value) {
+    private static boolean whole(Object value) {
         if (value instanceof Described record) {
-            return record.facts().entire();
+            return record.facts().whole();
         }
         return !(value instanceof List<?> list)
-                || list.stream().allMatch(each -> !(each instanceof Located<?> located) || entire(located.value()));
+                || list.stream().allMatch(each -> !(each instanceof Located<?> located) || whole(located.value()));
     }
 }

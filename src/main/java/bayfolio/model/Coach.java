@@ -1,12 +1,11 @@
 package bayfolio.model;
 
+import bayfolio.fact.UnreadException;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** A unit where it works: with what its fleet and every site add to it. Looks things up by id and by role. */
@@ -15,7 +14,7 @@ public final class Coach {
     private final Unit unit;
     private final List<Thing> things;
     private final List<Thing> walked;
-    private final Set<Feature> features;
+    private final Features features;
     private final Map<Name, Thing> byId = new LinkedHashMap<>();
     private final Map<Name, List<Thing>> byRole = new LinkedHashMap<>();
 
@@ -25,16 +24,26 @@ public final class Coach {
         this.fleet = fleet;
         this.unit = unit;
         this.things = Stream.concat(unit.things(), fleet.siteThings()).toList();
-        this.features = Collections.unmodifiableSet(Feature.all(unit));
+        this.features = Features.of(unit);
         for (Thing thing : things) {
             byId.putIfAbsent(new Name(thing.kind(), thing.id()), thing);
         }
-        this.walked = new Walk(unit).order(things);
+        this.walked = walked(unit, things);
         for (Thing thing : walked) {
-            for (String role : thing.roles()) {
-                byRole.computeIfAbsent(new Name(thing.kind(), role), it -> new ArrayList<>())
-                        .add(thing);
-            }
+            thing.facts().ifRead(thing.identity().roles()).stream()
+                    .flatMap(roles -> roles.value().stream())
+                    .forEach(role -> byRole.computeIfAbsent(
+                                    new Name(thing.kind(), role.value()), it -> new ArrayList<>())
+                            .add(thing));
+        }
+    }
+
+    /** Where it could not be read in which order they are met, in that of the description. */
+    private static List<Thing> walked(Unit unit, List<Thing> things) {
+        try {
+            return new Walk(unit).order(things);
+        } catch (UnreadException nobodyKnows) {
+            return things;
         }
     }
 
@@ -51,8 +60,13 @@ public final class Coach {
         return fleet.country(unit);
     }
 
-    public Set<Feature> features() {
+    public Features features() {
         return features;
+    }
+
+    /** Whether it is known which ids things of a kind have, on the coach and at the site. */
+    public boolean idsRead(String kind) {
+        return unit.idsRead(kind) && fleet.siteRead(kind);
     }
 
     /** Everything that a reference may name: the coach's own things, then those of the site. */
@@ -75,11 +89,14 @@ public final class Coach {
     }
 
     /**
-     * What a reference names: the thing of that id, or all holders of that role in walking order. A thing that is called
+     * What a reference names, if that is known: the thing of that id, or all holders of that role in walking order. A thing that is called
      * like a role which it shares with others stands for them all, so that none is left out in silence.
      */
     public List<Thing> named(String kind, String idOrRole) {
         List<Thing> holders = holders(kind, idOrRole);
+        if (holders.isEmpty() && thing(kind, idOrRole).isEmpty() && !(idsRead(kind) && unit.rolesRead(kind))) {
+            throw new UnreadException("it could not be read whether " + idOrRole + " is a " + kind);
+        }
         return thing(kind, idOrRole)
                 .filter(thing -> !holders.contains(thing))
                 .map(List::of)

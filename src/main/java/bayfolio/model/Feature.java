@@ -128,12 +128,6 @@ public enum Feature {
         return derivation.test(unit);
     }
 
-    public static Set<Feature> all(Unit unit) {
-        Set<Feature> features = EnumSet.noneOf(Feature.class);
-        Stream.of(values()).filter(feature -> feature.of(unit)).forEach(features::add);
-        return features;
-    }
-
     public static Optional<Feature> named(String word) {
         return Optional.ofNullable(BY_WORD.get(word));
     }

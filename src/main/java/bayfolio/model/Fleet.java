@@ -1,5 +1,8 @@
 package bayfolio.model;
 
+import bayfolio.fact.Key;
+import bayfolio.fact.UnreadException;
+import bayfolio.source.Located;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +12,9 @@ import java.util.stream.Stream;
 
 /** A fleet: its coaches and what they share. Looks up by id what texts refer to. */
 public final class Fleet {
+    /** Keys whose lists hold things that can be referred to. */
+    private static final List<Key<?>> SITE = List.of(FleetFacts.SITE_SWITCHES, FleetFacts.SITE_CONNECTIONS);
+
     private final FleetFacts facts;
     private final List<Unit> units;
     private final List<Role> roles;
@@ -19,6 +25,7 @@ public final class Fleet {
     private final Map<String, Word> wordById;
     private final Map<String, PublishedSource> sourceById;
     private final Map<String, Country> countryById;
+    private final boolean coachesRead;
 
     /**
      * @param units in the order of their ids
@@ -30,6 +37,22 @@ public final class Fleet {
             List<Word> words,
             List<PublishedSource> sources,
             List<Country> countries) {
+        this(facts, units, roles, words, sources, countries, true);
+    }
+
+    /**
+     * @param units those that could be read, in the order of their ids
+     * @param coachesRead whether there are no others
+     */
+    public Fleet(
+            FleetFacts facts,
+            List<Unit> units,
+            List<Role> roles,
+            List<Word> words,
+            List<PublishedSource> sources,
+            List<Country> countries,
+            boolean coachesRead) {
+        this.coachesRead = coachesRead;
         this.facts = facts;
         this.units = List.copyOf(units);
         this.roles = List.copyOf(roles);
@@ -76,23 +99,57 @@ public final class Fleet {
     }
 
     public List<Phone> phones() {
-        return facts.facts().all(FleetFacts.PHONES).stream()
-                .filter(phone -> phone.facts().whole())
-                .toList();
+        return facts.facts().all(FleetFacts.PHONES);
+    }
+
+    /** Whether it is known which phones there are. */
+    public boolean phonesRead() {
+        return facts.facts().read(FleetFacts.PHONES)
+                && phones().stream().allMatch(phone -> phone.facts().read(Phone.ID));
+    }
+
+    /** The phone of an id, if that is known. */
+    public Optional<Phone> phone(String id) {
+        Optional<Phone> phone = phones().stream()
+                .filter(it -> it.facts().read(Phone.ID) && it.id().equals(id))
+                .findFirst();
+        if (phone.isEmpty() && !phonesRead()) {
+            throw new UnreadException("it could not be read whether there is a phone " + id);
+        }
+        return phone;
     }
 
     public List<Pitch> pitches() {
-        return facts.facts().all(FleetFacts.PITCHES).stream()
-                .filter(pitch -> pitch.facts().whole())
-                .toList();
+        return facts.facts().all(FleetFacts.PITCHES);
     }
 
-    /** What stands at the site and not on a coach, described once. */
+    /** What stands at the site and not on a coach, described once; nothing can be referred to without an id. */
     public Stream<Thing> siteThings() {
-        return Stream.<Thing>concat(
-                        facts.facts().all(FleetFacts.SITE_SWITCHES).stream(),
-                        facts.facts().all(FleetFacts.SITE_CONNECTIONS).stream())
-                .filter(thing -> thing.facts().whole());
+        return SITE.stream()
+                .flatMap(this::siteThings)
+                .filter(thing -> thing.facts().read(thing.identity().id()));
+    }
+
+    private Stream<Thing> siteThings(Key<?> list) {
+        return facts.facts().ifRead(list).map(Located::value).map(it -> (List<?>) it).stream()
+                .flatMap(List::stream)
+                .map(located -> (Thing) ((Located<?>) located).value());
+    }
+
+    /** Whether it is known which things of a kind stand at the site, and what their roles are. */
+    public boolean siteRead(String kind) {
+        return SITE.stream()
+                .filter(list -> Unit.kind(list).equals(kind))
+                .allMatch(list -> facts.facts().read(list)
+                        && siteThings(list)
+                                .allMatch(thing -> thing.facts()
+                                                .read(thing.identity().id())
+                                        && thing.facts().read(thing.identity().roles())));
+    }
+
+    /** Whether it is known what coaches there are and what all of them have. */
+    public boolean coachesRead() {
+        return coachesRead;
     }
 
     public Optional<Role> role(String id) {

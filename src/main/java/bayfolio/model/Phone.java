@@ -17,4 +17,12 @@ public record Phone(Facts facts) implements Described {
     public static final String EMERGENCY = "emergency";
 
     public static final Shape<Phone> SHAPE = DRAFT.done(Phone::new);
+
+    public String id() {
+        return facts.get(ID);
+    }
+
+    public String number() {
+        return facts.get(NUMBER);
+    }
 }

@@ -10,21 +10,41 @@ import java.util.Optional;
 /**
  * Where a thing is on the coach. Left and right are seen facing forward in the driver's seat.
  *
- * @param fromFront from the foremost point of the coach to the front edge of the thing; on front
- *     and rear, from the left
- * @param width along the coach (on front and rear: across it)
- * @param height from the ground to its lower edge
- * @param in id of the compartment that it is in
- * @param where in words, with a landmark
+ * @param facts of the thing
  */
-public record Spot(
-        Optional<Side> side,
-        Optional<Meters> fromFront,
-        Optional<Meters> width,
-        Optional<Meters> height,
-        Optional<Meters> tall,
-        Optional<String> in,
-        Optional<String> where) {
+public record Spot(Facts facts, Keys keys) {
+    public Optional<Side> side() {
+        return facts.find(keys.side);
+    }
+
+    /** From the foremost point of the coach to the front edge of the thing; on front and rear, from the left. */
+    public Optional<Meters> fromFront() {
+        return facts.find(keys.fromFront);
+    }
+
+    /** Along the coach; on front and rear, across it. */
+    public Optional<Meters> width() {
+        return facts.find(keys.width);
+    }
+
+    /** From the ground to its lower edge. */
+    public Optional<Meters> height() {
+        return facts.find(keys.height);
+    }
+
+    public Optional<Meters> tall() {
+        return facts.find(keys.tall);
+    }
+
+    /** Id of the compartment that it is in. */
+    public Optional<String> in() {
+        return facts.find(keys.in);
+    }
+
+    /** In words, with a landmark. */
+    public Optional<String> where() {
+        return facts.find(keys.where);
+    }
 
     /** The keys of a spot, the same in every record that has one. */
     public record Keys(
@@ -67,14 +87,7 @@ public record Spot(
         }
 
         Spot of(Facts facts) {
-            return new Spot(
-                    facts.find(side),
-                    facts.find(fromFront),
-                    facts.find(width),
-                    facts.find(height),
-                    facts.find(tall),
-                    facts.find(in),
-                    facts.find(where));
+            return new Spot(facts, this);
         }
     }
 }

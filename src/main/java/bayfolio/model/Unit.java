@@ -5,10 +5,13 @@ import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
+import bayfolio.fact.UnreadException;
 import bayfolio.source.Located;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -155,11 +158,47 @@ public final class Unit implements Described {
     // Asked for again and again.
     private final List<Thing> things;
     private final Set<String> roles;
+    private final Set<String> openIds;
+    private final Set<String> openRoles;
 
     public Unit(Facts facts) {
         this.facts = facts;
-        this.things = mentioned().filter(thing -> thing.facts().whole()).toList();
-        this.roles = things.stream().flatMap(thing -> thing.roles().stream()).collect(Collectors.toUnmodifiableSet());
+        List<Thing> written = THINGS.stream()
+                .flatMap(key -> facts.ifRead(key).map(Located::value).map(list -> (List<?>) list).stream())
+                .flatMap(List::stream)
+                .map(located -> (Thing) ((Located<?>) located).value())
+                .toList();
+        this.things = written.stream()
+                .filter(thing -> thing.facts().read(thing.identity().id()))
+                .toList();
+        this.roles = written.stream()
+                .flatMap(thing -> thing.facts().ifRead(thing.identity().roles()).stream())
+                .flatMap(list -> list.value().stream())
+                .map(Located::value)
+                .collect(Collectors.toUnmodifiableSet());
+        Set<String> ids = new HashSet<>();
+        Set<String> twice =
+                things.stream().map(Thing::id).filter(id -> !ids.add(id)).collect(Collectors.toSet());
+        Set<String> lists =
+                THINGS.stream().filter(key -> !facts.read(key)).map(Unit::kind).collect(Collectors.toSet());
+        this.openIds = kinds(
+                lists, written, thing -> !thing.facts().read(thing.identity().id()) || twice.contains(thing.id()));
+        this.openRoles = kinds(
+                lists,
+                written,
+                thing -> !thing.facts().read(thing.identity().id())
+                        || !thing.facts().read(thing.identity().roles()));
+    }
+
+    /** The kind of the things in a list. */
+    static String kind(Key<?> list) {
+        Type.ListOf<?> type = (Type.ListOf<?>) list.type();
+        return ((Type.Nested<?>) type.element()).shape().name();
+    }
+
+    private static Set<String> kinds(Set<String> lists, List<Thing> written, Predicate<Thing> open) {
+        return Stream.concat(lists.stream(), written.stream().filter(open).map(Thing::kind))
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     @Override
@@ -189,87 +228,90 @@ public final class Unit implements Described {
         return facts.get(SIZE);
     }
 
-    /** All that can be referred to, kind by kind, as far as it could be read whole. */
+    /** All that can be referred to, kind by kind; nothing can without an id. */
     public Stream<Thing> things() {
         return things.stream();
     }
 
-    /**
-     * All that has an id, also what could not be read whole: a reference to it is no second
-     * mistake.
-     */
-    public Stream<Thing> mentioned() {
-        return THINGS.stream()
-                .flatMap(key -> facts.find(key).map(list -> (List<?>) list).orElse(List.of()).stream())
-                .map(located -> (Thing) ((Located<?>) located).value())
-                .filter(thing -> thing.facts().has(thing.identity().id()));
+    /** Whether it is known which ids things of a kind have: all could be read, and none is given to two things. */
+    public boolean idsRead(String kind) {
+        return !openIds.contains(kind);
+    }
+
+    /** Whether it is known which roles things of a kind hold. */
+    public boolean rolesRead(String kind) {
+        return !openRoles.contains(kind);
     }
 
     public List<Compartment> compartments() {
-        return whole(COMPARTMENTS);
+        return facts.all(COMPARTMENTS);
     }
 
     public List<Switch> switches() {
-        return whole(SWITCHES);
+        return facts.all(SWITCHES);
     }
 
     public List<Tank> tanks() {
-        return whole(TANKS);
+        return facts.all(TANKS);
     }
 
     public List<Supply> supplies() {
-        return whole(SUPPLIES);
+        return facts.all(SUPPLIES);
     }
 
     public List<Circuit> circuits() {
-        return whole(CIRCUITS);
+        return facts.all(CIRCUITS);
     }
 
     public List<Load> loads() {
-        return whole(LOADS);
+        return facts.all(LOADS);
     }
 
     public List<Bank> banks() {
-        return whole(BANKS);
+        return facts.all(BANKS);
     }
 
     public List<Appliance> appliances() {
-        return whole(APPLIANCES);
+        return facts.all(APPLIANCES);
     }
 
     public List<Slide> slides() {
-        return whole(SLIDES);
+        return facts.all(SLIDES);
     }
 
     public List<Awning> awnings() {
-        return whole(AWNINGS);
+        return facts.all(AWNINGS);
     }
 
     public List<Door> doors() {
-        return whole(DOORS);
+        return facts.all(DOORS);
     }
 
     public List<Step> steps() {
-        return whole(STEPS);
+        return facts.all(STEPS);
     }
 
     public List<Item> items() {
-        return whole(ITEMS);
+        return facts.all(ITEMS);
     }
 
     public List<Tray> trays() {
-        return whole(TRAYS);
+        return facts.all(TRAYS);
     }
 
     public List<Connection> connections() {
-        return whole(CONNECTIONS);
+        return facts.all(CONNECTIONS);
     }
 
     public List<Photo> photos() {
-        return whole(PHOTOS);
+        return facts.all(PHOTOS);
     }
 
+    /** Whether anything holds a role. */
     public boolean holds(String role) {
+        if (!roles.contains(role) && !openRoles.isEmpty()) {
+            throw new UnreadException("it could not be read whether anything holds the role " + role);
+        }
         return roles.contains(role);
     }
 
@@ -283,9 +325,5 @@ public final class Unit implements Described {
 
     public Optional<Generator> generator() {
         return facts.find(GENERATOR);
-    }
-
-    private <T extends Thing> List<T> whole(Key<List<Located<T>>> key) {
-        return facts.all(key).stream().filter(thing -> thing.facts().whole()).toList();
     }
 }

@@ -41,7 +41,7 @@ public final class ConditionReader {
         }
     }
 
-    /** A condition that cannot be read holds nowhere, so that nothing wrong is published. */
+    /** Of a condition that cannot be read nobody knows where it holds; it is told. */
     public static Condition read(Located<String> written, Consumer<Finding> findings) {
         if (written.value().strip().equals("every coach")) {
             return new Condition.Always();
@@ -49,11 +49,11 @@ public final class ConditionReader {
         ConditionReader reader = new ConditionReader(written, findings);
         if (reader.tokens.size() > MOST_WORDS) {
             reader.broken(new Token("", 0), "the condition has more than " + MOST_WORDS + " words and brackets");
-            return new Condition.Never();
+            return new Condition.Unread();
         }
         Condition condition = reader.or();
         reader.peek().ifPresent(token -> reader.broken(token, "`" + token.text + "` is one word too many"));
-        return reader.broken ? new Condition.Never() : condition;
+        return reader.broken ? new Condition.Unread() : condition;
     }
 
     private Condition or() {
@@ -90,11 +90,11 @@ public final class ConditionReader {
         Optional<Token> token = peek();
         if (token.isEmpty()) {
             broken(new Token("", 0), "a feature is missing at the end");
-            return new Condition.Never();
+            return new Condition.Unread();
         }
         if (JOINTS.contains(token.get().text)) {
             broken(token.get(), "a feature is missing before `" + token.get().text + "`");
-            return new Condition.Never();
+            return new Condition.Unread();
         }
         next++;
         String word = token.get().text;
@@ -105,7 +105,7 @@ public final class ConditionReader {
                     Finding.error("unknown-feature", place(token.get()), "`" + word + "` is no feature of a coach")
                             .near(NearNames.to(word, Feature.words()))
                             .mend("Write `every coach`, or features joined by `and`, `or`, `not`."));
-            return new Condition.Never();
+            return new Condition.Unread();
         }
         return new Condition.Has(feature.get());
     }

@@ -1,5 +1,6 @@
 package bayfolio.procedure;
 
+import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
 import bayfolio.prose.Block;
@@ -68,12 +69,20 @@ public final class Filling {
 
     /** What cannot be filled in or read is told; the rest of the procedure is still there. */
     public static Procedure fill(Script script, Coach coach, References references, Consumer<Finding> findings) {
+        try {
+            return filled(script, coach, references, findings);
+        } catch (UnreadException nobodyKnows) {
+            return Procedure.unread(script.form(), script.head());
+        }
+    }
+
+    private static Procedure filled(Script script, Coach coach, References references, Consumer<Finding> findings) {
         Template template = script.template();
         RootNames names = new RootNames(coach, references.staff(), references.scripts());
         Output output = template.fill(names, complaint -> findings.accept(finding(complaint)));
         if (template.malformed()) {
             // What is missing in it is nobody's mistake but that one.
-            return new Procedure(script.form(), script.head(), List.of(), List.of(), List.of());
+            return Procedure.unread(script.form(), script.head());
         }
         Filling filling = new Filling(script, output, references, findings);
         if (!output.isEmpty()) {

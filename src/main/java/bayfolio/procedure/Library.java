@@ -1,11 +1,14 @@
 package bayfolio.procedure;
 
-import bayfolio.model.Feature;
+import bayfolio.fact.UnreadException;
+import bayfolio.model.Features;
 import bayfolio.model.Unit;
 import bayfolio.source.SourceFile;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,13 +38,24 @@ public final class Library {
     private final List<Script> scripts;
     private final Map<Form, Set<String>> ids;
     // Asked for with every reference; conditions and features would be worked out anew each time.
-    private final Map<Unit, Map<String, Script>> applying = new ConcurrentHashMap<>();
+    private final Map<Unit, Applying> applying = new ConcurrentHashMap<>();
     // Coaches of one model fill most scripts with the same words. Compared, not looked up: that takes a hash over each.
     private final Map<SourceFile, List<Parsed>> parsed = new ConcurrentHashMap<>();
     private final Map<Integer, List<Typed>> holding = new ConcurrentHashMap<>();
     private final Supplier<BitSet> runs;
 
+    private final boolean whole;
+
     public Library(List<Script> scripts) {
+        this(scripts, true);
+    }
+
+    /**
+     * @param scripts those that could be read
+     * @param whole whether there are no others
+     */
+    public Library(List<Script> scripts, boolean whole) {
+        this.whole = whole;
         this.scripts = List.copyOf(scripts);
         this.ids = scripts.stream()
                 .collect(Collectors.groupingBy(Script::form, Collectors.mapping(Script::id, Collectors.toSet())));
@@ -132,38 +146,63 @@ public final class Library {
                         .toArray());
     }
 
+    /**
+     * The scripts for one coach.
+     *
+     * @param byId those that apply, in the order of the trip, then of their titles
+     * @param unread ids of those of which nobody knows whether they do
+     */
+    private record Applying(Map<String, Script> byId, Set<String> unread) {}
+
     /** Whether it is one of those that {@link #of} gives. */
     public boolean applies(Script script, Unit unit) {
-        return byId(unit).get(script.id()) == script;
+        return applying(unit).byId.get(script.id()) == script;
     }
 
     public List<Script> scripts() {
         return scripts;
     }
 
-    /** Those that apply to a coach, in the order of the trip, then of their titles. */
+    /** Whether all scripts there are could be read. */
+    boolean whole() {
+        return whole;
+    }
+
+    /** Those that are known to apply to a coach, in the order of the trip, then of their titles. */
     public List<Script> of(Unit unit) {
-        return List.copyOf(byId(unit).values());
+        return List.copyOf(applying(unit).byId.values());
     }
 
     /** The same, for those who know already what the coach has. */
-    public List<Script> of(Unit unit, Set<Feature> features) {
-        return List.copyOf(byId(unit, features).values());
+    public List<Script> of(Unit unit, Features features) {
+        return List.copyOf(applying(unit, features).byId.values());
     }
 
-    private Map<String, Script> byId(Unit unit) {
-        Map<String, Script> known = applying.get(unit);
-        return known != null ? known : byId(unit, Feature.all(unit));
+    private Applying applying(Unit unit) {
+        Applying known = applying.get(unit);
+        return known != null ? known : applying(unit, Features.of(unit));
     }
 
-    private Map<String, Script> byId(Unit unit, Set<Feature> features) {
-        return applying.computeIfAbsent(
-                unit,
-                it -> scripts.stream()
-                        .filter(script -> script.head().facts().whole() && script.appliesTo(it, features))
-                        .sorted(TRIP)
-                        .collect(Collectors.toMap(
-                                Script::id, script -> script, (first, second) -> first, LinkedHashMap::new)));
+    private Applying applying(Unit unit, Features features) {
+        return applying.computeIfAbsent(unit, it -> {
+            List<Script> those = new ArrayList<>();
+            Set<String> unread = new HashSet<>();
+            for (Script script : scripts) {
+                try {
+                    if (script.appliesTo(it, features)) {
+                        those.add(script);
+                    }
+                } catch (UnreadException nobodyKnows) {
+                    unread.add(script.id());
+                }
+            }
+            return new Applying(
+                    those.stream()
+                            .sorted(TRIP)
+                            .collect(Collectors.toMap(
+                                    Script::id, script -> script, (first, second) -> first, LinkedHashMap::new)),
+                    unread);
+        });
     }
 
     /** Of all there are, those too that apply to no coach. */
@@ -171,8 +210,13 @@ public final class Library {
         return ids.getOrDefault(form, Set.of());
     }
 
+    /** Whether there is such a script, if that is known. */
     public boolean knows(Form form, String id) {
-        return ids(form).contains(id);
+        boolean known = ids(form).contains(id);
+        if (!known && !whole) {
+            throw new UnreadException("it could not be read whether there is a " + form.called() + " " + id);
+        }
+        return known;
     }
 
     /** Whether all of that id are read by staff alone. */
@@ -183,8 +227,16 @@ public final class Library {
         return !called.isEmpty() && called.stream().allMatch(Script::forStaff);
     }
 
+    /** The script of that id that applies to a coach, if that is known. */
     public Optional<Script> named(Unit unit, String id) {
-        return Optional.ofNullable(byId(unit).get(id));
+        Applying those = applying(unit);
+        Script script = those.byId.get(id);
+        if (script == null
+                && (those.unread.contains(id)
+                        || !whole && scripts.stream().noneMatch(it -> it.id().equals(id)))) {
+            throw new UnreadException("it could not be read whether " + id + " is for this coach");
+        }
+        return Optional.ofNullable(script);
     }
 
     /** Worked out when first asked for. */

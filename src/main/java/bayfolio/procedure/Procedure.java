@@ -1,5 +1,6 @@
 package bayfolio.procedure;
 
+import bayfolio.fact.UnreadException;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import java.util.ArrayList;
@@ -15,9 +16,17 @@ import java.util.stream.Stream;
  * @param parts at least one; only the first may be without a title
  *
  * @param linked every link in it, in reading order
+ * @param read whether it is known what it says on this coach; who asks for the text of one that is not gets an {@link
+ *     UnreadException}
  */
 public record Procedure(
-        Form form, Head head, List<Block> opening, List<Part> parts, List<Ending> endings, List<Inline.Link> linked) {
+        Form form,
+        Head head,
+        List<Block> opening,
+        List<Part> parts,
+        List<Ending> endings,
+        List<Inline.Link> linked,
+        boolean read) {
     /**
      * What stands below the steps.
      *
@@ -44,7 +53,38 @@ public record Procedure(
     }
 
     Procedure(Form form, Head head, List<Block> opening, List<Part> parts, List<Ending> endings) {
-        this(form, head, opening, parts, endings, linked(opening, parts, endings));
+        this(form, head, opening, parts, endings, linked(opening, parts, endings), true);
+    }
+
+    static Procedure unread(Form form, Head head) {
+        return new Procedure(form, head, List.of(), List.of(), List.of(), List.of(), false);
+    }
+
+    @Override
+    public List<Block> opening() {
+        return known(opening);
+    }
+
+    @Override
+    public List<Part> parts() {
+        return known(parts);
+    }
+
+    @Override
+    public List<Ending> endings() {
+        return known(endings);
+    }
+
+    @Override
+    public List<Inline.Link> linked() {
+        return known(linked);
+    }
+
+    private <T> T known(T text) {
+        if (!read) {
+            throw new UnreadException(form.called() + " " + id() + " could not be filled in");
+        }
+        return text;
     }
 
     public String id() {
@@ -52,7 +92,7 @@ public record Procedure(
     }
 
     public Stream<Step> steps() {
-        return parts.stream().flatMap(part -> part.steps().stream());
+        return parts().stream().flatMap(part -> part.steps().stream());
     }
 
     /** All its text, in reading order. */
@@ -68,7 +108,7 @@ public record Procedure(
 
     /** Every link in it, in reading order. */
     public Stream<Inline.Link> links() {
-        return linked.stream();
+        return linked().stream();
     }
 
     /** Found once, as many rules ask for them. */

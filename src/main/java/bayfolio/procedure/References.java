@@ -237,14 +237,17 @@ public final class References {
                     // A country that is not on the list is told where it is named.
                     .orElse(given);
         }
-        Optional<Phone> phone = coach.fleet().phones().stream()
-                .filter(it -> it.facts().get(Phone.ID).equals(id))
-                .findFirst();
+        Fleet fleet = coach.fleet();
+        if (!fleet.phonesRead()) {
+            // Whatever its number is, the text names a phone here.
+            return link(new Target.OfPhone(id, ""), given, id, at);
+        }
+        Optional<Phone> phone = fleet.phone(id);
         if (phone.isEmpty()) {
-            unknownPhone(id, at, coach.fleet()).ifPresent(findings);
+            unknownPhone(id, at, fleet).ifPresent(findings);
             return given;
         }
-        String number = phone.get().facts().get(Phone.NUMBER);
+        String number = phone.get().number();
         return link(new Target.OfPhone(id, number), given, number, at);
     }
 
@@ -383,8 +386,7 @@ public final class References {
     }
 
     static Optional<Finding> unknownPhone(String id, Place at, Fleet fleet) {
-        List<String> phones =
-                fleet.phones().stream().map(it -> it.facts().get(Phone.ID)).toList();
+        List<String> phones = fleet.phones().stream().map(Phone::id).toList();
         return phones.contains(id) ? Optional.empty() : Optional.of(unknown("phone", id, at, phones));
     }
 

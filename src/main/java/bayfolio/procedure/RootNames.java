@@ -12,7 +12,6 @@ import bayfolio.model.Spot;
 import bayfolio.template.Names;
 import bayfolio.template.Value;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -81,20 +80,29 @@ record RootNames(Coach coach, boolean staff, Map<String, Names> scripts) impleme
         return ROOTS;
     }
 
-    /** Of a country that is not on the list, which is told where it is named, nothing is stated. */
+    /** What a country that is not on the list says, nobody knows; that is told where it is named. */
     private Facts country() {
         return coach.country()
                 .map(Country::facts)
-                .orElseGet(() ->
-                        Facts.draft(Country.SHAPE, coach.unit().facts().at()).done());
+                .orElseGet(
+                        () -> Facts.unread(Country.SHAPE, coach.unit().facts().at()));
     }
 
     private Names phones() {
-        Map<String, Value> values = new LinkedHashMap<>();
-        for (Phone phone : coach.fleet().phones()) {
-            values.put(phone.facts().get(Phone.ID), new Value.Text(phone.facts().get(Phone.NUMBER)));
-        }
-        return Names.of(values);
+        return new Names() {
+            @Override
+            public Value find(String id) {
+                return coach.fleet()
+                        .phone(id)
+                        .<Value>map(phone -> new Value.Text(phone.number()))
+                        .orElse(new Value.Unknown());
+            }
+
+            @Override
+            public Collection<String> known() {
+                return coach.fleet().phones().stream().map(Phone::id).toList();
+            }
+        };
     }
 
     /** How many doors of compartments there are on a side; a compartment that goes right through has two. */

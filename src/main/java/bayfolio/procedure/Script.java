@@ -1,14 +1,14 @@
 package bayfolio.procedure;
 
+import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
-import bayfolio.model.Feature;
+import bayfolio.model.Features;
 import bayfolio.model.Unit;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Template;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -132,15 +132,21 @@ public final class Script {
 
     /** Whether it says that staff alone read it. */
     public boolean forStaff() {
-        return head.facts().has(Head.WHO) && !head.who().forRenters();
+        return head.facts()
+                .ifRead(Head.WHO)
+                .filter(who -> !who.value().forRenters())
+                .isPresent();
     }
 
-    /** A script with an unread condition applies to nobody; the finding about it says why. */
     public boolean appliesTo(Unit coach) {
-        return appliesTo(coach, Feature.all(coach));
+        return appliesTo(coach, Features.of(coach));
     }
 
-    boolean appliesTo(Unit coach, Set<Feature> features) {
+    /** Whether it is for a coach that has these features, if that is known. */
+    boolean appliesTo(Unit coach, Features features) {
+        if (!head.facts().whole()) {
+            throw new UnreadException("the head of " + file + " could not be read");
+        }
         return unit.map(coach.id()::equals).orElse(true) && when.holds(features);
     }
 }

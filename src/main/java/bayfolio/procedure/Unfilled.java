@@ -1,5 +1,6 @@
 package bayfolio.procedure;
 
+import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
 import bayfolio.model.Country;
@@ -88,13 +89,17 @@ public final class Unfilled {
 
     private void script(Script script) {
         Typed typed = script.once(Unfilled.class, "", Typed::in);
-        typed.references.forEach(reference -> reference(reference, script));
-        script.head().facts().find(Head.UNDOES).stream().flatMap(List::stream).forEach(undone -> {
-            if (!library.knows(Form.PROCEDURE, undone.value())) {
-                findings.accept(References.unknownScript(Form.PROCEDURE, undone.value(), undone.at(), library));
-            }
-        });
-        typed.names.forEach(asked -> name(asked, script));
+        typed.references.forEach(reference -> UnreadException.upTo(() -> reference(reference, script)));
+        script.head().facts().ifRead(Head.UNDOES).stream()
+                .flatMap(undone -> undone.value().stream())
+                .forEach(undone -> UnreadException.upTo(() -> undone(undone)));
+        typed.names.forEach(asked -> UnreadException.upTo(() -> name(asked, script)));
+    }
+
+    private void undone(Located<String> undone) {
+        if (!library.knows(Form.PROCEDURE, undone.value())) {
+            findings.accept(References.unknownScript(Form.PROCEDURE, undone.value(), undone.at(), library));
+        }
     }
 
     private static List<Reference> references(Script script) {
@@ -133,7 +138,7 @@ public final class Unfilled {
         Place at = reference.at;
         boolean filled = name.contains("{{");
         if (Kinds.named(kind).isPresent()) {
-            if (!filled && fleet.role(name).isEmpty() && !known(script).ids.contains(name)) {
+            if (!filled && fleet.role(name).isEmpty() && !known(script).ids.contains(name) && idsRead(kind, script)) {
                 findings.accept(References.unknownThing(kind, name, at, fleet, units(script)));
             } else if (!script.forStaff() && known(script).forStaff(kind).contains(name)) {
                 findings.accept(References.staffThing(kind, name, at));
@@ -153,7 +158,11 @@ public final class Unfilled {
             References.unknownPage(name, at, script.forStaff()).ifPresent(findings);
         } else if (kind.equals("stage") && !filled) {
             References.unknownStage(name, at).ifPresent(findings);
-        } else if (kind.equals("phone") && !filled && !fleet.phones().isEmpty() && !name.equals(Phone.EMERGENCY)) {
+        } else if (kind.equals("phone")
+                && !filled
+                && fleet.phonesRead()
+                && !fleet.phones().isEmpty()
+                && !name.equals(Phone.EMERGENCY)) {
             References.unknownPhone(name, at, fleet).ifPresent(findings);
         }
     }
@@ -171,7 +180,7 @@ public final class Unfilled {
                     .forEach(role -> byKind.computeIfAbsent(role.kind(), kind -> new LinkedHashSet<>())
                             .add(role.id()));
             Set<String> ids = new HashSet<>();
-            Stream.concat(units(script).flatMap(Unit::mentioned), fleet.siteThings())
+            Stream.concat(units(script).flatMap(Unit::things), fleet.siteThings())
                     .forEach(thing -> {
                         ids.add(thing.id());
                         byKind.computeIfAbsent(thing.kind(), kind -> new LinkedHashSet<>())
@@ -184,14 +193,22 @@ public final class Unfilled {
     private static Map<String, Set<String>> forStaff(Stream<Unit> units) {
         Map<String, Set<String>> forStaff = new HashMap<>();
         Map<String, Set<String>> forAll = new HashMap<>();
-        units.flatMap(Unit::mentioned).forEach(thing -> {
-            Set<String> names =
-                    (thing.forStaff() ? forStaff : forAll).computeIfAbsent(thing.kind(), kind -> new HashSet<>());
-            names.add(thing.id());
-            names.addAll(thing.roles());
-        });
+        units.flatMap(Unit::things)
+                .forEach(thing -> UnreadException.upTo(() -> {
+                    Set<String> names = (thing.forStaff() ? forStaff : forAll)
+                            .computeIfAbsent(thing.kind(), kind -> new HashSet<>());
+                    names.add(thing.id());
+                    names.addAll(thing.roles());
+                }));
         forStaff.forEach((kind, names) -> names.removeAll(forAll.getOrDefault(kind, Set.of())));
         return forStaff;
+    }
+
+    /** Whether it is known what things of a kind the script may speak of. */
+    private boolean idsRead(String kind, Script script) {
+        return (fleet.coachesRead() || script.unit().isPresent())
+                && fleet.siteRead(kind)
+                && units(script).allMatch(unit -> unit.idsRead(kind));
     }
 
     private Stream<Unit> units(Script script) {
@@ -289,13 +306,16 @@ public final class Unfilled {
             default ->
                 Kinds.named(word)
                         .map(it -> things(word, script, kind(word)))
-                        .filter(it -> !it.known().orElseThrow().isEmpty())
+                        .filter(it -> it.known().filter(Collection::isEmpty).isEmpty())
                         .orElse(Declared.OPEN);
         };
     }
 
     /** All of a kind by their ids and roles, with the same behind each. */
     private Declared things(String kind, Script script, Declared behind) {
+        if (!idsRead(kind, script)) {
+            return Declared.OPEN;
+        }
         Set<String> forStaff = known(script).forStaff(kind);
         return Declared.of(
                 known(script).byKind.getOrDefault(kind, Set.of()),
@@ -303,6 +323,9 @@ public final class Unfilled {
     }
 
     private Declared scripts(Form form) {
+        if (!library.whole()) {
+            return Declared.OPEN;
+        }
         return Declared.of(
                 library.ids(form),
                 id -> library.forStaff(form, id) ? SCRIPT.withheld(Withheld.script(form, id)) : SCRIPT);

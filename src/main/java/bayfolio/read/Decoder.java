@@ -10,6 +10,7 @@ import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
 import bayfolio.measure.NotAQuantityException;
 import bayfolio.measure.Quantity;
+import bayfolio.model.Role;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
@@ -41,8 +42,7 @@ import org.snakeyaml.engine.v2.nodes.Tag;
 /**
  * Nodes into records by the declaration of their shape.
  *
- * <p>Everything wrong is told in one go: a value that cannot be read leaves its fact absent and the
- * rest is read on.
+ * <p>Everything wrong is told in one go: a value that cannot be read leaves its fact unread, and the rest is read on.
  */
 final class Decoder {
     /** In this order in messages. */
@@ -67,15 +67,20 @@ final class Decoder {
     private static final Map<String, Pattern> PATTERNS = new ConcurrentHashMap<>();
 
     private final Function<Node, Place> places;
+    private final Optional<Map<String, Role>> roles;
     private final Consumer<Finding> findings;
 
-    Decoder(Function<Node, Place> places, Consumer<Finding> findings) {
+    /**
+     * @param roles by their ids; empty where any is let pass
+     */
+    Decoder(Function<Node, Place> places, Optional<Map<String, Role>> roles, Consumer<Finding> findings) {
         this.places = places;
+        this.roles = roles;
         this.findings = findings;
     }
 
-    Decoder(SourceFile file, int firstLine, Consumer<Finding> findings) {
-        this(node -> Yaml.place(file, node, firstLine), findings);
+    Decoder(SourceFile file, int firstLine, Optional<Map<String, Role>> roles, Consumer<Finding> findings) {
+        this(node -> Yaml.place(file, node, firstLine), roles, findings);
     }
 
     /** A record of a shape; empty where the node is no record at all. */
@@ -89,11 +94,13 @@ final class Decoder {
         }
         Facts.Draft facts = Facts.draft(shape, places.apply(node));
         @Nullable Node[] seen = new Node[shape.keys().size()];
+        List<Key<?>> meant = new ArrayList<>();
         for (NodeTuple entry : mapping.getValue()) {
-            entry(shape, entry, seen, facts);
+            entry(shape, entry, seen, facts).ifPresent(meant::add);
         }
+        meant.forEach(facts::unread);
         for (Key<?> key : shape.keys()) {
-            if (key.required() && seen[key.index()] == null) {
+            if (key.required() && seen[key.index()] == null && !meant.contains(key)) {
                 findings.accept(Finding.error(
                                 "missing-key",
                                 places.apply(node),
@@ -115,23 +122,25 @@ final class Decoder {
 
     /**
      * @param seen where each key of the shape stood, by their indexes
+     * @return the key that was meant, as it seems, by one that there is not
      */
-    private void entry(Shape<?> shape, NodeTuple entry, @Nullable Node[] seen, Facts.Draft facts) {
+    private Optional<Key<?>> entry(Shape<?> shape, NodeTuple entry, @Nullable Node[] seen, Facts.Draft facts) {
         Node keyNode = entry.getKeyNode();
         if (!(keyNode instanceof ScalarNode scalar)) {
             wrongType(keyNode, "a key");
-            return;
+            return Optional.empty();
         }
         String name = scalar.getValue();
         Optional<Key<?>> key = shape.key(name);
         if (key.isEmpty()) {
+            List<String> near = NearNames.to(name, shape.keyNames());
             findings.accept(Finding.error(
                             "unknown-key",
                             places.apply(keyNode),
                             Article.a(shape.name()) + " has no key `" + name + "`")
-                    .near(NearNames.to(name, shape.keyNames()))
+                    .near(near)
                     .mend("Keys of " + Article.a(shape.name()) + ": " + String.join(", ", shape.keyNames()) + "."));
-            return;
+            return near.stream().findFirst().flatMap(shape::key);
         }
         int index = key.get().index();
         @Nullable Node first = seen[index];
@@ -144,14 +153,26 @@ final class Decoder {
                                     + "` is said twice, first at line "
                                     + places.apply(first).line())
                     .mend("Keep one of them."));
-            return;
+            facts.unread(key.get());
+            return Optional.empty();
         }
         seen[index] = keyNode;
         value(key.get(), entry.getValueNode(), facts);
+        return Optional.empty();
     }
 
     private <V> void value(Key<V> key, Node node, Facts.Draft facts) {
-        decode(key.type(), node).ifPresent(value -> facts.put(key, new Located<>(value, places.apply(node))));
+        Optional<V> value = decode(key.type(), node);
+        value.ifPresent(it -> facts.put(key, new Located<>(it, places.apply(node))));
+        if (value.isEmpty() || !all(value.get(), node)) {
+            facts.unread(key);
+        }
+    }
+
+    /** Whether it holds all elements that are written, if it is a list. */
+    private static boolean all(Object value, Node node) {
+        return !(value instanceof List<?> list)
+                || list.size() == ((SequenceNode) node).getValue().size();
     }
 
     @SuppressWarnings("unchecked") // each branch makes the value of its own type
@@ -200,7 +221,8 @@ final class Decoder {
             @Override
             public Optional<String> role(Type.Role role) {
                 return scalar(node, "a role of " + Article.a(role.kind()), false)
-                        .filter(value -> fits(node, value, (Type.Text) Type.ID));
+                        .filter(value -> fits(node, value, (Type.Text) Type.ID))
+                        .filter(value -> isRole(node, value, role.kind()));
             }
 
             @Override
@@ -250,6 +272,34 @@ final class Decoder {
     /** Also of {@code ${NAME}}, which the parser would let stand for something else. */
     private static boolean isText(Tag tag) {
         return tag.equals(Tag.STR) || tag.equals(Tag.ENV_TAG);
+    }
+
+    private boolean isRole(Node node, String value, String kind) {
+        if (roles.isEmpty()) {
+            return true;
+        }
+        Optional<Role> role = Optional.ofNullable(roles.get().get(value));
+        if (role.isEmpty()) {
+            findings.accept(Finding.error("unknown-role", places.apply(node), "there is no role `" + value + "`")
+                    .near(NearNames.to(
+                            value,
+                            roles.get().values().stream()
+                                    .filter(it -> it.kind().equals(kind))
+                                    .map(Role::id)
+                                    .toList()))
+                    .mend("Roles are listed in `units/shared/roles.yaml`."));
+            return false;
+        }
+        String ofKind = role.get().kind();
+        if (!ofKind.equals(kind)) {
+            findings.accept(Finding.error(
+                            "wrong-kind",
+                            places.apply(node),
+                            "the role `" + value + "` is one of " + Article.a(ofKind) + ", not of " + Article.a(kind))
+                    .mend("Give it to " + Article.a(ofKind) + "."));
+            return false;
+        }
+        return true;
     }
 
     private boolean fits(Node node, String value, Type.Text text) {

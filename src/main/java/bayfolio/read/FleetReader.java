@@ -2,11 +2,13 @@ package bayfolio.read;
 
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
+import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.finding.Finding;
 import bayfolio.model.Country;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
+import bayfolio.model.Role;
 import bayfolio.model.Roles;
 import bayfolio.model.Sources;
 import bayfolio.model.Unit;
@@ -17,13 +19,16 @@ import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
+import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.snakeyaml.engine.v2.nodes.Node;
 
@@ -62,49 +67,65 @@ public final class FleetReader {
         List<String> names = folder.folders("units").stream()
                 .filter(name -> !name.equals("shared"))
                 .toList();
-        // Coaches are read beside what they share, each folder by itself; what comes of it keeps the order of the
-        // names.
-        CompletableFuture<List<OfACoach>> beside = CompletableFuture.supplyAsync(() -> names.parallelStream()
-                .map(name -> new FleetReader(folder).coach("units/" + name))
-                .toList());
-        FleetFacts facts = yaml(FLEET, FleetFacts.SHAPE)
-                .orElseGet(() -> new FleetFacts(Facts.draft(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")))
-                        .done()));
         Optional<Roles> roles = shared("roles.yaml", Roles.SHAPE);
         Optional<Words> words = shared("words.yaml", Words.SHAPE);
         Optional<Sources> sources = shared("sources.yaml", Sources.SHAPE);
         List<Country> countries = countries(folder, findings::add);
-        List<Script> scripts = new ArrayList<>(scripts(SHARED, Optional.empty()));
+        // Without what they name, coaches and procedures would seem wrong everywhere.
+        boolean judged = roles.filter(it -> it.facts().whole()).isPresent()
+                && words.filter(it -> it.facts().whole()).isPresent()
+                && sources.filter(it -> it.facts().whole()).isPresent()
+                && countries.stream().allMatch(it -> it.facts().whole());
+        Optional<Map<String, Role>> roleById = roles.filter(it -> judged).map(FleetReader::byId);
+        // Coaches are read beside what they share, each folder by itself; what comes of it keeps the order of the
+        // names.
+        CompletableFuture<List<OfACoach>> beside = CompletableFuture.supplyAsync(() -> names.parallelStream()
+                .map(name -> new FleetReader(folder).coach("units/" + name, roleById))
+                .toList());
+        FleetFacts facts = folder.text(FLEET, findings::add)
+                .flatMap(file -> yaml(file, FleetFacts.SHAPE, roleById, findings::add))
+                .orElseGet(
+                        () -> new FleetFacts(Facts.unread(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")))));
+        Scripts shared = scripts(SHARED, Optional.empty());
         List<OfACoach> coaches = beside.join();
-        coaches.forEach(it -> scripts.addAll(it.scripts));
+        List<Script> scripts = new ArrayList<>(shared.read);
+        coaches.forEach(it -> scripts.addAll(it.scripts.read));
         coaches.forEach(it -> findings.addAll(it.findings));
         List<Unit> units =
                 coaches.stream().flatMap(coach -> coach.unit.stream()).toList();
-        // Without the roles, words and sources that they name, coaches and procedures would seem wrong everywhere.
-        boolean judged = roles.isPresent() && words.isPresent() && sources.isPresent();
+        boolean scriptsRead = shared.whole && coaches.stream().allMatch(it -> it.scripts.whole);
         Fleet fleet = new Fleet(
                 facts,
                 judged ? units : List.of(),
-                roles.map(it -> it.facts().all(Roles.ROLES)).orElse(List.of()).stream()
-                        .filter(role -> role.facts().whole())
-                        .toList(),
-                words.map(it -> it.facts().all(Words.WORDS)).orElse(List.of()).stream()
-                        .filter(word -> word.facts().whole())
-                        .toList(),
-                sources.map(it -> it.facts().all(Sources.SOURCES)).orElse(List.of()).stream()
-                        .filter(source -> source.facts().whole())
-                        .toList(),
-                countries);
-        return new Reading(fleet, new Library(judged ? scripts : List.of()), names, findings);
+                all(roles, Roles.ROLES, judged),
+                all(words, Words.WORDS, judged),
+                all(sources, Sources.SOURCES, judged),
+                countries,
+                units.size() == names.size());
+        return new Reading(fleet, new Library(judged ? scripts : List.of(), scriptsRead), names, findings);
     }
 
-    /** What the folder of one coach says. */
-    private record OfACoach(Optional<Unit> unit, List<Script> scripts, List<Finding> findings) {}
+    private static <T> List<T> all(Optional<? extends Described> file, Key<List<Located<T>>> key, boolean judged) {
+        return judged ? file.orElseThrow().facts().all(key) : List.of();
+    }
 
-    private OfACoach coach(String path) {
-        Optional<Unit> unit = yaml(path + "/unit.yaml", Unit.SHAPE);
-        Optional<String> id = unit.flatMap(it -> it.facts().find(Unit.ID));
-        List<Script> scripts = id.map(it -> scripts(path, Optional.of(it))).orElse(List.of());
+    static Map<String, Role> byId(Roles roles) {
+        return roles.facts().all(Roles.ROLES).stream()
+                .collect(Collectors.toUnmodifiableMap(Role::id, it -> it, (first, second) -> first));
+    }
+
+    /**
+     * What the folder of one coach says.
+     *
+     * @param unit empty where nobody knows which coach it is
+     */
+    private record OfACoach(Optional<Unit> unit, Scripts scripts, List<Finding> findings) {}
+
+    private OfACoach coach(String path, Optional<Map<String, Role>> roles) {
+        Optional<Unit> unit = folder.text(path + "/unit.yaml", findings::add)
+                .flatMap(file -> yaml(file, Unit.SHAPE, roles, findings::add))
+                .filter(it -> it.facts().read(Unit.ID));
+        Scripts scripts = unit.map(it -> scripts(path, Optional.of(it.id()))).orElse(new Scripts(List.of(), true));
         unit.ifPresent(it -> Photos.check(folder, path + "/photos", it, findings::add));
         return new OfACoach(unit, scripts, findings);
     }
@@ -126,18 +147,23 @@ public final class FleetReader {
                 .toList();
     }
 
-    private <T extends Described> Optional<T> yaml(String path, Shape<T> shape) {
-        return folder.text(path, findings::add).flatMap(file -> yaml(file, shape, findings::add));
+    /** Any role is let pass. */
+    static <T extends Described> Optional<T> yaml(SourceFile file, Shape<T> shape, Consumer<Finding> findings) {
+        return yaml(file, shape, Optional.empty(), findings);
     }
 
-    static <T extends Described> Optional<T> yaml(SourceFile file, Shape<T> shape, Consumer<Finding> findings) {
+    /**
+     * @param roles those there are, by their ids; empty where any is let pass
+     */
+    static <T extends Described> Optional<T> yaml(
+            SourceFile file, Shape<T> shape, Optional<Map<String, Role>> roles, Consumer<Finding> findings) {
         List<Finding> broken = new ArrayList<>();
         Optional<Node> node = Yaml.compose(file, file.text(), 1, broken::add);
         if (node.isPresent()) {
-            return new Decoder(file, 1, findings).record(node.get(), shape);
+            return new Decoder(file, 1, roles, findings).record(node.get(), shape);
         }
         boolean somewhere = broken.stream().noneMatch(finding -> finding.at().equals(Place.whole(file)));
-        List<Finding> byBlock = somewhere ? byBlock(file, shape) : List.of();
+        List<Finding> byBlock = somewhere ? byBlock(file, shape, roles) : List.of();
         boolean found = byBlock.stream().anyMatch(finding -> finding.code().equals("yaml-syntax"));
         // Where no block is broken by itself, what is wrong lies between them.
         (found ? byBlock : broken).forEach(findings);
@@ -145,13 +171,13 @@ public final class FleetReader {
     }
 
     /** What is wrong in a file that is no YAML as a whole, block by block. */
-    private static List<Finding> byBlock(SourceFile file, Shape<?> shape) {
+    private static List<Finding> byBlock(SourceFile file, Shape<?> shape, Optional<Map<String, Role>> roles) {
         List<Finding> findings = new ArrayList<>();
         for (Yaml.Block block : Yaml.blocks(file)) {
             if (!block.text().isBlank()) {
                 List<Finding> ofBlock = new ArrayList<>();
                 Yaml.compose(file, block.text(), block.firstLine(), ofBlock::add)
-                        .ifPresent(node -> new Decoder(file, block.firstLine(), ofBlock::add).part(node, shape));
+                        .ifPresent(node -> new Decoder(file, block.firstLine(), roles, ofBlock::add).part(node, shape));
                 // A block of comments says nothing, and that is no mistake.
                 ofBlock.removeIf(finding -> finding.code().equals("unreadable-file"));
                 findings.addAll(ofBlock);
@@ -160,7 +186,14 @@ public final class FleetReader {
         return findings;
     }
 
-    private List<Script> scripts(String path, Optional<String> unit) {
+    /**
+     * The scripts in a folder.
+     *
+     * @param whole whether all of them could be read
+     */
+    private record Scripts(List<Script> read, boolean whole) {}
+
+    private Scripts scripts(String path, Optional<String> unit) {
         List<OfAFile> files = Stream.of(Form.values())
                 .flatMap(form -> folder.files(path + "/" + form.folder(), ".md").stream()
                         .map(name -> path + "/" + form.folder() + "/" + name))
@@ -169,7 +202,9 @@ public final class FleetReader {
                 .map(file -> script(file, unit))
                 .toList();
         files.forEach(it -> findings.addAll(it.findings));
-        return files.stream().flatMap(it -> it.script.stream()).toList();
+        return new Scripts(
+                files.stream().flatMap(it -> it.script.stream()).toList(),
+                files.stream().allMatch(it -> it.script.isPresent()));
     }
 
     /** What one procedure file says. */
@@ -213,15 +248,15 @@ public final class FleetReader {
         String head = String.join("\n", lines.subList(1, end + 1));
         String body = String.join("\n", lines.subList(end + 2, lines.size()));
         return Yaml.compose(file, head, 2, findings)
-                .flatMap(node -> new Decoder(file, 2, findings).record(node, Head.SHAPE))
-                .filter(it -> it.facts().has(Head.ID))
+                .flatMap(node -> new Decoder(file, 2, Optional.empty(), findings).record(node, Head.SHAPE))
+                .filter(it -> it.facts().read(Head.ID))
                 .map(it -> Script.of(
                         form(file),
                         it,
                         it.facts()
-                                .located(Head.WHEN)
+                                .ifRead(Head.WHEN)
                                 .map(when -> ConditionReader.read(when, findings))
-                                .orElse(new Condition.Never()),
+                                .orElse(new Condition.Unread()),
                         file,
                         body,
                         end + 3,

@@ -14,7 +14,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import javax.imageio.stream.ImageInputStream;
@@ -24,12 +23,10 @@ final class Photos {
     private Photos() {}
 
     static void check(Folder folder, String path, Unit unit, Consumer<Finding> findings) {
-        for (Photo photo : unit.facts().all(Unit.PHOTOS)) {
-            Optional<Located<String>> file = photo.facts().located(Photo.FILE);
-            if (file.isPresent()) {
-                check(folder, path, file.get(), findings);
-            }
-        }
+        unit.facts().ifRead(Unit.PHOTOS).stream()
+                .flatMap(photos -> photos.value().stream())
+                .flatMap(photo -> photo.value().facts().ifRead(Photo.FILE).stream())
+                .forEach(file -> check(folder, path, file, findings));
     }
 
     private static void check(Folder folder, String path, Located<String> file, Consumer<Finding> findings) {

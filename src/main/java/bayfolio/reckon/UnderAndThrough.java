@@ -6,13 +6,13 @@ import bayfolio.measure.Meters;
 import bayfolio.measure.Toward;
 import bayfolio.model.Coach;
 import bayfolio.model.Feature;
+import bayfolio.model.Features;
 import bayfolio.model.Region;
 import bayfolio.model.Size;
 import bayfolio.model.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** What a coach fits under, through and into. */
 public final class UnderAndThrough {
@@ -34,7 +34,7 @@ public final class UnderAndThrough {
             new Limit("Length, Europe", new Meters(12), Size.LENGTH, EUROPE_SOURCE));
 
     private final Size size;
-    private final Set<Feature> features;
+    private final Features features;
     private final Region region;
     private final MeasureSystem first;
 

@@ -1,5 +1,6 @@
 package bayfolio.template;
 
+import bayfolio.fact.UnreadException;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import com.github.mustachejava.Code;
@@ -111,20 +112,36 @@ public final class Template {
         return compiled == null;
     }
 
-    /** Fills it in. What is wrong is told, and left out of the output. */
+    /**
+     * Fills it in. What is wrong is told, and left out of the output.
+     *
+     * @throws UnreadException when it asks for what could not be read
+     */
     public Output fill(Names names, Consumer<Complaint> complaints) {
         Output output = new Output(marks);
         if (compiled != null) {
             try {
                 compiled.execute(output, new ArrayList<>(List.of(new StrictMustache.Run(names, complaints))));
-            } catch (Output.TooLong | MustacheException tooLong) {
-                if (!(tooLong instanceof Output.TooLong) && !(tooLong.getCause() instanceof Output.TooLong)) {
-                    throw tooLong;
-                }
-                complaints.accept(tooLong());
+            } catch (Output.TooLong | MustacheException stopped) {
+                stopped(stopped, complaints);
             }
         }
         return output;
+    }
+
+    /** The engine wraps what stops it, once for each section around. */
+    private void stopped(RuntimeException exception, Consumer<Complaint> complaints) {
+        Throwable why = exception;
+        while (why instanceof MustacheException && why.getCause() != null) {
+            why = why.getCause();
+        }
+        if (why instanceof UnreadException unread) {
+            throw unread;
+        }
+        if (!(why instanceof Output.TooLong)) {
+            throw exception;
+        }
+        complaints.accept(tooLong());
     }
 
     private Complaint tooLong() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
 import bayfolio.model.Feature;
+import bayfolio.model.Features;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
@@ -54,7 +55,7 @@ final class OnlyThisCoachTest {
         List<String> spoken = new ArrayList<>();
         for (Unit unit : reading.fleet().units()) {
             Set<Feature> lacking = EnumSet.allOf(Feature.class);
-            lacking.removeAll(Feature.all(unit));
+            lacking.removeAll(Features.of(unit).had());
             Map<String, String> texts = texts(unit);
             for (Feature feature : lacking) {
                 word(feature, unit)
@@ -155,7 +156,7 @@ final class OnlyThisCoachTest {
     }
 
     private static boolean reel(Unit unit) {
-        Set<Feature> has = Feature.all(unit);
+        Set<Feature> has = Features.of(unit).had();
         return has.contains(Feature.CORD_REEL_HAND) || has.contains(Feature.CORD_REEL_POWERED);
     }
 }

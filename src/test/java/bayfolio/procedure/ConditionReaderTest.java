@@ -72,7 +72,7 @@ class ConditionReaderTest {
 
     @Test
     void anUnknownFeatureIsToldAtItsColumnWithNearNames() {
-        assertThat(read("solar and not (jcks or def)")).isEqualTo(new Condition.Never());
+        assertThat(read("solar and not (jcks or def)")).isEqualTo(new Condition.Unread());
         assertThat(findings).singleElement().satisfies(finding -> {
             assertThat(finding.code()).isEqualTo("unknown-feature");
             assertThat(finding.at()).hasToString("units/shared/procedures/x.md:6:22");
@@ -102,7 +102,7 @@ class ConditionReaderTest {
                     (solar or jacks        | 7  | a bracket is not closed
                     """)
     void aMalformedConditionIsToldAndHoldsNowhere(String written, int column, String message) {
-        assertThat(read(written)).isEqualTo(new Condition.Never());
+        assertThat(read(written)).isEqualTo(new Condition.Unread());
         assertThat(findings)
                 .filteredOn(finding -> finding.code().equals("malformed-condition"))
                 .singleElement()
@@ -130,14 +130,14 @@ class ConditionReaderTest {
 
     @Test
     void everyCoachIsNotJoinedWithFeatures() {
-        assertThat(read("every coach and solar")).isEqualTo(new Condition.Never());
+        assertThat(read("every coach and solar")).isEqualTo(new Condition.Unread());
         assertThat(findings).extracting(Finding::code).containsExactly("unknown-feature");
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", " ", "()", ")(", "not not", "((((", "and and", "or )"})
     void nothingThatIsWrittenThrows(String written) {
-        assertThat(read(written)).isEqualTo(new Condition.Never());
+        assertThat(read(written)).isEqualTo(new Condition.Unread());
         assertThat(findings).hasSize(1);
     }
 

@@ -292,7 +292,7 @@ class FillingTest {
         Procedure procedure = whimbrel("1. Open it.\n{{#has.generator}}\n1. Start it.\n");
 
         assertThat(told()).containsExactly("9:1 malformed-template");
-        assertThat(procedure.parts()).isEmpty();
+        assertThat(procedure.read()).isFalse();
     }
 
     // ---- ids of steps ----

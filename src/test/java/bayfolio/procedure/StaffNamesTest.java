@@ -10,6 +10,7 @@ import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
 import bayfolio.model.Feature;
+import bayfolio.model.Features;
 import bayfolio.model.Fleet;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
@@ -156,7 +157,7 @@ final class StaffNamesTest {
     /** Each way in a step, in a hazard, in an ending, and in a section that the coach does not take. */
     private int each(Unit unit, List<String> ways) {
         String lacking = Stream.of(Feature.values())
-                .filter(feature -> !Feature.all(unit).contains(feature))
+                .filter(feature -> !Features.of(unit).had().contains(feature))
                 .map(Type::word)
                 .findFirst()
                 .orElseThrow();

@@ -18,6 +18,7 @@ import bayfolio.model.Country;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Load;
+import bayfolio.model.Role;
 import bayfolio.model.Roles;
 import bayfolio.model.Sources;
 import bayfolio.model.Tank;
@@ -76,10 +77,12 @@ final class MutationTest {
 
     private static FleetReader.Reading reading;
     private static ScreenWords screen;
+    private static Optional<Map<String, Role>> roles;
 
     @BeforeAll
     static void readDemoFleet() throws Exception {
         reading = FleetReader.read(new Folder(ROOT));
+        roles = Optional.of(reading.fleet().roles().stream().collect(Collectors.toMap(Role::id, role -> role)));
         screen = Theme.load(ROOT, Theme.BUILT_IN).words("en-US");
     }
 
@@ -597,6 +600,7 @@ final class MutationTest {
                         "wrong-measure",
                         "wrong-type",
                         "missing-key",
+                        "unknown-role",
                         "unreadable-file",
                         "unknown-name",
                         "unknown-kind",
@@ -620,7 +624,7 @@ final class MutationTest {
                 findings.addAll(check(reading.fleet().units(), scripts));
             }
         } else if (path.endsWith("/unit.yaml")) {
-            Optional<Unit> spoilt = FleetReader.yaml(mutant.after, Unit.SHAPE, findings::add);
+            Optional<Unit> spoilt = FleetReader.yaml(mutant.after, Unit.SHAPE, roles, findings::add);
             if (findings.isEmpty()) {
                 findings.addAll(
                         check(List.of(spoilt.orElseThrow()), reading.library().scripts()));

@@ -32,6 +32,7 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  */
 public final class Overlay {
     private final Folder folder;
+    private final Roles roles;
     private final List<Finding> findings = new ArrayList<>();
     private final Map<Node, Place> places = new IdentityHashMap<>();
     private final List<Unit> units = new ArrayList<>();
@@ -43,6 +44,9 @@ public final class Overlay {
      */
     public Overlay(Folder folder) {
         this.folder = folder;
+        this.roles = folder.text("units/shared/roles.yaml", findings::add)
+                .flatMap(it -> FleetReader.yaml(it, Roles.SHAPE, findings::add))
+                .orElseThrow();
     }
 
     public void fleet(SourceFile whole, Optional<SourceFile> snippet) {
@@ -63,8 +67,6 @@ public final class Overlay {
 
     /** The fleet as {@link FleetReader} would read it from a folder. */
     public FleetReader.Reading read() {
-        Optional<Roles> roles = folder.text("units/shared/roles.yaml", findings::add)
-                .flatMap(it -> FleetReader.yaml(it, Roles.SHAPE, findings::add));
         Optional<Words> words = folder.text("units/shared/words.yaml", findings::add)
                 .flatMap(it -> FleetReader.yaml(it, Words.SHAPE, findings::add));
         Optional<Sources> sources = folder.text("units/shared/sources.yaml", findings::add)
@@ -73,7 +75,7 @@ public final class Overlay {
                 new Fleet(
                         fleet.orElseThrow(),
                         units,
-                        roles.orElseThrow().facts().all(Roles.ROLES),
+                        roles.facts().all(Roles.ROLES),
                         words.orElseThrow().facts().all(Words.WORDS),
                         sources.orElseThrow().facts().all(Sources.SOURCES),
                         FleetReader.countries(folder, findings::add)),
@@ -83,7 +85,7 @@ public final class Overlay {
     }
 
     private Decoder decoder() {
-        return new Decoder(this::place, findings::add);
+        return new Decoder(this::place, Optional.of(FleetReader.byId(roles)), findings::add);
     }
 
     private Place place(Node node) {

@@ -22,9 +22,13 @@ record Reach(Access access, boolean emergency) {
         return new Reach(around.filter(it -> it.compareTo(own) > 0).orElse(own), emergency);
     }
 
-    /** Things that only those of an access come at, and that are not for an emergency. */
+    /**
+     * Things that only those of an access come at, and that are not for an emergency. Of a kind whose ids could not be
+     * told apart, none.
+     */
     static Set<Target> all(Access access, Coach coach) {
         return coach.things()
+                .filter(thing -> coach.idsRead(thing.kind()))
                 .filter(thing -> {
                     Reach reach = of(thing, coach);
                     return reach.access == access && !reach.emergency;

@@ -29,7 +29,7 @@ public final class ReckoningLacksFacts implements Rule {
     @Override
     public Stream<Finding> check(Case coach) {
         // What could not be read is told as that.
-        return coach.unit().draft() || !coach.unit().facts().entire()
+        return coach.unit().draft() || !coach.unit().facts().whole()
                 ? Stream.empty()
                 : Reckonings.lacking(coach.coach()).entrySet().stream()
                         .map(lacking -> finding(lacking.getKey(), lacking.getValue(), coach.unit()));

@@ -6,13 +6,13 @@ import bayfolio.check.Case;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Feature;
+import bayfolio.model.Features;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.source.Located;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -62,7 +62,7 @@ public final class RoleWithoutFeature implements Rule {
         if (!coach.unit().facts().has(Unit.HIRE)) {
             return Stream.of(); // a draft; what it belongs to may still come
         }
-        Set<Feature> features = Feature.all(coach.unit());
+        Features features = Features.of(coach.unit());
         return coach.unit()
                 .things()
                 .flatMap(thing -> roles(thing).flatMap(role -> check(role, thing, features).stream()));
@@ -72,7 +72,7 @@ public final class RoleWithoutFeature implements Rule {
         return thing.facts().located(thing.identity().roles()).stream().flatMap(roles -> roles.value().stream());
     }
 
-    private static Optional<Finding> check(Located<String> role, Thing thing, Set<Feature> features) {
+    private static Optional<Finding> check(Located<String> role, Thing thing, Features features) {
         List<Feature> any = BELONGS_TO.getOrDefault(role.value(), List.of());
         if (any.isEmpty() || any.stream().anyMatch(features::contains)) {
             return Optional.empty();

@@ -2,6 +2,7 @@ package bayfolio.check.orphan;
 
 import bayfolio.check.Case;
 import bayfolio.fact.Type;
+import bayfolio.fact.UnreadException;
 import bayfolio.fact.Walkthrough;
 import bayfolio.model.Thing;
 import bayfolio.prose.Target;
@@ -17,6 +18,9 @@ import java.util.stream.Stream;
  */
 record Mentioned(Set<String> byProcedures, Set<String> byFacts) {
     static Mentioned on(Case coach) {
+        if (!coach.unit().facts().whole()) {
+            throw new UnreadException("what could not be read may name it");
+        }
         Set<String> procedures = new HashSet<>();
         coach.procedures().stream().flatMap(procedure -> procedure.links()).forEach(link -> {
             if (link.target() instanceof Target.OfThing thing) {

@@ -16,6 +16,9 @@ import java.util.stream.Stream;
 public final class PhotoUnused implements Rule {
     @Override
     public Stream<Finding> check(Case coach) {
+        if (!coach.unit().facts().whole()) {
+            return Stream.of(); // what could not be read may name it
+        }
         Set<String> named = new HashSet<>();
         Walkthrough.of(coach.unit().facts(), (type, value) -> {
             if (type instanceof Type.Reference reference && reference.kinds().contains(Photo.SHAPE.name())) {

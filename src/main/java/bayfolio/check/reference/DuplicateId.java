@@ -29,9 +29,9 @@ public final class DuplicateId implements FleetRule {
     @Override
     public Stream<Finding> check(Fleet fleet, Library library) {
         List<Finding> findings = new ArrayList<>();
-        same("coach", fleet.units().stream().flatMap(unit -> unit.facts().located(Unit.ID).stream()), findings);
+        same("coach", fleet.units().stream().flatMap(unit -> unit.facts().ifRead(Unit.ID).stream()), findings);
         for (Unit unit : fleet.units()) {
-            same("thing", unit.mentioned().map(thing -> new Located<>(thing.id(), thing.at())), findings);
+            same("thing", unit.things().map(thing -> new Located<>(thing.id(), thing.at())), findings);
             same(
                     "procedure",
                     library.scripts().stream()
@@ -45,16 +45,18 @@ public final class DuplicateId implements FleetRule {
                         .filter(script -> script.unit().isEmpty())
                         .flatMap(DuplicateId::id),
                 findings);
-        same("role", fleet.roles().stream().flatMap(role -> role.facts().located(Role.ID).stream()), findings);
-        same("word", fleet.words().stream().flatMap(word -> word.facts().located(Word.ID).stream()), findings);
+        same("role", fleet.roles().stream().flatMap(role -> role.facts().ifRead(Role.ID).stream()), findings);
+        same("word", fleet.words().stream().flatMap(word -> word.facts().ifRead(Word.ID).stream()), findings);
         same(
                 "source",
-                fleet.sources().stream().flatMap(source -> source.facts().located(PublishedSource.ID).stream()),
+                fleet.sources().stream().flatMap(source -> source.facts().ifRead(PublishedSource.ID).stream()),
                 findings);
         same(
                 "phone",
-                fleet.facts().facts().all(FleetFacts.PHONES).stream()
-                        .flatMap(phone -> phone.facts().located(Phone.ID).stream()),
+                fleet.facts().facts().ifRead(FleetFacts.PHONES).stream()
+                        .flatMap(phones -> phones.value().stream())
+                        .map(Located::value)
+                        .flatMap(phone -> phone.facts().ifRead(Phone.ID).stream()),
                 findings);
         return findings.stream();
     }
@@ -64,7 +66,7 @@ public final class DuplicateId implements FleetRule {
     }
 
     private static Stream<Located<String>> id(Script script) {
-        return script.head().facts().located(Head.ID).stream();
+        return script.head().facts().ifRead(Head.ID).stream();
     }
 
     private static void same(String what, Stream<Located<String>> ids, List<Finding> findings) {

@@ -15,9 +15,9 @@ public final class FormerIdInUse implements Rule {
     public Stream<Finding> check(Case coach) {
         Unit unit = coach.unit();
         return Stream.concat(
-                unit.mentioned()
+                unit.things()
                         .flatMap(thing -> thing.facts().find(thing.identity().formerly()).orElse(List.of()).stream()
-                                .flatMap(former -> unit.mentioned()
+                                .flatMap(former -> unit.things()
                                         .filter(other ->
                                                 other != thing && other.id().equals(former.value()))
                                         .limit(1)

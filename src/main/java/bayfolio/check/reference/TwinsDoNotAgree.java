@@ -25,8 +25,8 @@ public final class TwinsDoNotAgree implements Rule {
     /** A twin that does not exist is told elsewhere, and may be a misspelling of this one. */
     private static boolean known(List<String> twins, Case coach) {
         return twins.stream()
-                .allMatch(id ->
-                        coach.unit().mentioned().anyMatch(thing -> thing.id().equals(id)));
+                .allMatch(
+                        id -> coach.unit().things().anyMatch(thing -> thing.id().equals(id)));
     }
 
     private static Finding finding(Switch one, Located<String> twin) {

@@ -27,7 +27,7 @@ public final class UnknownReference implements Rule {
         List<Finding> findings = new ArrayList<>();
         Map<String, Set<String>> kinds = new HashMap<>();
         coach.unit()
-                .mentioned()
+                .things()
                 .forEach(thing -> kinds.computeIfAbsent(thing.id(), it -> new LinkedHashSet<>())
                         .add(thing.kind()));
         Set<String> named = new TreeSet<>();
@@ -66,6 +66,9 @@ public final class UnknownReference implements Rule {
                             "`" + id + "` is " + Article.a(same.iterator().next()) + ", not " + Article.a(wanted))
                     .near(NearNames.to(id, ids(coach, reference)))
                     .mend("Name " + Article.a(wanted) + " of this coach."));
+        }
+        if (!reference.kinds().stream().allMatch(coach::idsRead)) {
+            return Optional.empty(); // it may be the one whose id could not be read
         }
         return Optional.of(Finding.error("unknown-reference", value.at(), "there is no " + wanted + " `" + id + "`")
                 .near(near(id, reference, coach, named))

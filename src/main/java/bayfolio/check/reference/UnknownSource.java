@@ -16,7 +16,8 @@ public final class UnknownSource implements FleetRule {
     public Stream<Finding> check(Fleet fleet, Library library) {
         List<String> ids = fleet.sources().stream().map(PublishedSource::id).toList();
         return library.scripts().stream()
-                .flatMap(script -> script.head().facts().find(Head.SOURCES).orElse(List.of()).stream())
+                .flatMap(script -> script.head().facts().ifRead(Head.SOURCES).stream())
+                .flatMap(named -> named.value().stream())
                 .filter(named -> !ids.contains(named.value()))
                 .map(named -> Finding.error("unknown-source", named.at(), "there is no source `" + named.value() + "`")
                         .near(NearNames.to(named.value(), ids))

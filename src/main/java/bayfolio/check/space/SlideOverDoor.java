@@ -27,8 +27,8 @@ public final class SlideOverDoor implements Rule {
     /** A name that does not exist is told elsewhere, and may be a misspelling of the slide. */
     private static boolean known(Compartment compartment, Case coach) {
         return compartment.facts().all(Compartment.BLOCKED_BY).stream()
-                .allMatch(id ->
-                        coach.unit().mentioned().anyMatch(thing -> thing.id().equals(id)));
+                .allMatch(
+                        id -> coach.unit().things().anyMatch(thing -> thing.id().equals(id)));
     }
 
     private static boolean over(Slide slide, Compartment compartment) {

@@ -40,11 +40,9 @@ public final class ForbiddenSynonym implements TextRule {
     public TextRule of(Fleet fleet) {
         Map<String, String> instead = new HashMap<>();
         for (Word word : fleet.words()) {
-            if (word.facts().whole()) {
-                word.facts()
-                        .all(Word.AVOID)
-                        .forEach(avoided -> instead.putIfAbsent(avoided.toLowerCase(Locale.ROOT), word.word()));
-            }
+            word.facts()
+                    .all(Word.AVOID)
+                    .forEach(avoided -> instead.putIfAbsent(avoided.toLowerCase(Locale.ROOT), word.word()));
         }
         return instead.isEmpty() ? this : new ForbiddenSynonym(pattern(instead.keySet()), instead);
     }
