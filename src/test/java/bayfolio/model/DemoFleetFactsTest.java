@@ -315,6 +315,28 @@ class DemoFleetFactsTest {
                                 .name()));
     }
 
+    /** Definition: what is said to charge while the coach is driven, or from the sun, is named by the batteries that it charges. */
+    @ParameterizedTest
+    @MethodSource("coaches")
+    void houseBatteriesNameAllThatChargesThem(Unit coach) {
+        Set<String> chargers = coach.appliances().stream()
+                .filter(it -> it.facts().get(Appliance.WHAT) == Appliance.What.CHARGER
+                        || it.id().contains("solar"))
+                .map(Thing::id)
+                .collect(Collectors.toSet());
+        List<String> named = coach.banks().stream()
+                .filter(bank -> bank.roles().contains("house-bank"))
+                .flatMap(bank -> bank.facts().all(Bank.CHARGED_BY).stream())
+                .toList();
+
+        assertThat(named).containsAll(chargers);
+        assertThat(coach.appliances())
+                .filteredOn(it -> named.contains(it.id()))
+                .anyMatch(it -> it.facts().all(Appliance.ENERGY).contains(Appliance.Energy.ENGINE));
+        assertThat(named.stream().anyMatch(id -> id.contains("solar")))
+                .isEqualTo(coach.facts().has(Unit.SOLAR));
+    }
+
     /** Common practice, no source: who stands at either of two openings that are easily mixed up is warned. */
     @ParameterizedTest
     @MethodSource("coaches")

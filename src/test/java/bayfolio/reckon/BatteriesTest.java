@@ -290,7 +290,7 @@ final class BatteriesTest {
     void theGeneratorIsNamedWhenTheChargerHangsOnIt() throws Exception {
         Coach coach = changed(
                 "whimbrel",
-                Map.of("charged-by: [shore-50, generator-supply, charger-unit]", "charged-by: [charger-unit]"));
+                Map.of("charged-by: [shore-50, generator-supply, charger-unit", "charged-by: [charger-unit"));
         Coach apart = changed("turnstone", Map.of("charged-by: [shore-16a, charger-230v", "charged-by: [charger-230v"));
 
         assertThat(((Reckoning) ChargingBack.of(coach)).answer()).startsWith("The generator must run");
