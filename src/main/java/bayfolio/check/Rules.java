@@ -52,6 +52,7 @@ import bayfolio.check.procedure.FirstDoThisCycle;
 import bayfolio.check.procedure.HardToRead;
 import bayfolio.check.procedure.HazardMissing;
 import bayfolio.check.procedure.HazardWithoutWayOut;
+import bayfolio.check.procedure.HelperUnsaid;
 import bayfolio.check.procedure.LongStep;
 import bayfolio.check.procedure.PluggedUnderLoad;
 import bayfolio.check.procedure.ProcedureWithoutRoles;
@@ -124,6 +125,7 @@ public final class Rules {
     public static final List<ScriptRule> OF_A_SCRIPT = List.of(
             new HardToRead(),
             new HazardWithoutWayOut(),
+            new HelperUnsaid(),
             new LongStep(),
             new PluggedUnderLoad(),
             new TwoActionsInAStep());

@@ -5,11 +5,14 @@ import bayfolio.handbook.Content;
 import bayfolio.handbook.Copy;
 import bayfolio.handbook.Page;
 import bayfolio.handbook.Section;
+import bayfolio.model.Access;
+import bayfolio.model.Reach;
 import bayfolio.model.Thing;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Stage;
+import bayfolio.procedure.Who;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
@@ -35,10 +38,9 @@ final class ProcedurePage {
 
     private Page page(Procedure procedure) {
         boolean urgent = procedure.head().stage() == Stage.EMERGENCY;
-        String who = Type.word(procedure.head().who());
         List<Content> opening = new ArrayList<>();
         if (!urgent) {
-            opening.add(new Content.Mark("who-" + who, draft.word("who." + who)));
+            marks(procedure).map(this::mark).forEach(opening::add);
         }
         if (draft.copy() == Copy.STAFF && procedure.head().facts().has(Head.SOURCES)) {
             opening.add(sources(procedure));
@@ -63,6 +65,28 @@ final class ProcedurePage {
                 opening,
                 sections,
                 urgent);
+    }
+
+    /** Who may do it; alone only where nothing in it takes a second person or a call to us. */
+    private Stream<String> marks(Procedure procedure) {
+        boolean renter = procedure.head().who() == Who.RENTER;
+        boolean helper = procedure.head().facts().find(Head.HELPER).orElse(false);
+        boolean calls = renter
+                && procedure
+                        .links()
+                        .map(Inline.Link::target)
+                        .anyMatch(Reach.all(Access.ON_CALL, draft.coach())::contains);
+        return Stream.of(
+                        renter && (helper || calls)
+                                ? ""
+                                : Type.word(procedure.head().who()),
+                        helper ? "helper" : "",
+                        calls ? "calls" : "")
+                .filter(mark -> !mark.isEmpty());
+    }
+
+    private Content mark(String who) {
+        return new Content.Mark("who-" + who, draft.word("who." + who));
     }
 
     /** What backs it, for staff to look up. */

@@ -25,6 +25,8 @@ public record Head(Facts facts) implements Described {
             "about", Type.choice(Topic.class), "What a trouble guide is about; the list of symptoms is ordered by it.");
     public static final Key<List<Located<String>>> FORMERLY =
             DRAFT.optional("formerly", Type.list(Type.ID), "Ids that it had before, so that old addresses lead on.");
+    public static final Key<Boolean> HELPER = DRAFT.optional(
+            "helper", Type.YES_NO, "Whether it takes a second person; the page then says so at its head.");
     public static final Key<List<Located<String>>> UNDOES = DRAFT.optional(
             "undoes",
             Type.list(Type.ID),

@@ -3,6 +3,7 @@ package bayfolio.check.access;
 import bayfolio.check.Case;
 import bayfolio.finding.Finding;
 import bayfolio.model.Access;
+import bayfolio.model.Reach;
 import bayfolio.procedure.Procedure;
 import bayfolio.prose.Target;
 import java.util.Set;

@@ -1,9 +1,6 @@
-package bayfolio.check.access;
+package bayfolio.model;
 
 import bayfolio.fact.Type;
-import bayfolio.model.Access;
-import bayfolio.model.Coach;
-import bayfolio.model.Thing;
 import bayfolio.prose.Target;
 import java.util.Optional;
 import java.util.Set;
@@ -13,8 +10,8 @@ import java.util.stream.Collectors;
  * Who can come at a thing: by its own access and by that of the compartment that it is in, the
  * stricter of the two.
  */
-record Reach(Access access, boolean emergency) {
-    static Reach of(Thing thing, Coach coach) {
+public record Reach(Access access, boolean emergency) {
+    public static Reach of(Thing thing, Coach coach) {
         Access own = thing.facts().find("access", Access.class).orElse(Access.FREE);
         Optional<Access> around = coach.around(thing).map(it -> it.access());
         boolean emergency = thing.facts().find("emergency", Boolean.class).orElse(false)
@@ -26,7 +23,7 @@ record Reach(Access access, boolean emergency) {
      * Things that only those of an access come at, and that are not for an emergency. Of a kind whose ids could not be
      * told apart, none.
      */
-    static Set<Target> all(Access access, Coach coach) {
+    public static Set<Target> all(Access access, Coach coach) {
         return coach.things()
                 .filter(thing -> coach.idsRead(thing.kind()))
                 .filter(thing -> {
@@ -37,7 +34,7 @@ record Reach(Access access, boolean emergency) {
                 .collect(Collectors.toUnmodifiableSet());
     }
 
-    String word() {
+    public String word() {
         return Type.word(access);
     }
 }

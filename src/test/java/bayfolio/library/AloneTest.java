@@ -1,0 +1,66 @@
+package bayfolio.library;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.DemoFleet;
+import bayfolio.model.Access;
+import bayfolio.model.Coach;
+import bayfolio.model.Reach;
+import bayfolio.model.Unit;
+import bayfolio.prose.Target;
+import bayfolio.read.FleetReader;
+import bayfolio.read.Folder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+
+/** No page tells a renter that he can do alone what takes a second person or a call. */
+final class AloneTest {
+    private static final Pattern SECOND = Pattern.compile(
+            "\\b(?:helpers?|second person|two people|another person|(?:with|while) (?:us|we|staff) (?:are )?on the phone)\\b",
+            Pattern.CASE_INSENSITIVE);
+
+    private final FleetReader.Reading reading = FleetReader.read(new Folder(Path.of("")));
+    private final Map<String, byte[]> files = DemoFleet.files(DemoFleet.web());
+
+    @Test
+    void nobodyIsToldThatHeCanDoAloneWhatTakesTwoOrACall() {
+        List<String> wrong = new ArrayList<>();
+        int alone = 0;
+        for (Unit unit : reading.fleet().units()) {
+            Set<String> onCall = Reach.all(Access.ON_CALL, new Coach(reading.fleet(), unit)).stream()
+                    .map(target -> (Target.OfThing) target)
+                    .map(target -> "#" + target.kind() + "-" + target.id())
+                    .collect(Collectors.toSet());
+            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+                if (!file.getKey().startsWith(unit.id() + "/") || !file.getKey().endsWith(".html")) {
+                    continue;
+                }
+                Element main = Jsoup.parse(new String(file.getValue(), StandardCharsets.UTF_8))
+                        .selectFirst("main");
+                if (main == null || main.selectFirst(".who-renter") == null) {
+                    continue;
+                }
+                alone++;
+                boolean second = SECOND.matcher(main.text()).find();
+                boolean call = main.select("a[href]").stream()
+                        .map(link -> link.attr("href"))
+                        .anyMatch(href -> href.contains("#") && onCall.contains(href.substring(href.indexOf('#'))));
+                if (second || call) {
+                    wrong.add(file.getKey() + (call ? " sends to what is on call" : " speaks of a second person"));
+                }
+            }
+        }
+
+        assertThat(wrong).isEmpty();
+        assertThat(alone).isGreaterThan(100);
+    }
+}
