@@ -11,6 +11,7 @@ import bayfolio.procedure.Procedure;
 import bayfolio.procedure.References;
 import bayfolio.procedure.Stage;
 import bayfolio.prose.Target;
+import bayfolio.reckon.UnderAndThrough;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,7 +41,7 @@ final class HomePage {
         return new Page(new Target.OfPage("home"), "index.html", draft.unit().name(), List.of(measures()), sections);
     }
 
-    /** The three measures that a driver must know before the first bridge. */
+    /** What a driver must know before the first bridge: three measures, the lowest sign to drive under, the weight. */
     private Content measures() {
         Unit unit = draft.unit();
         FactRows rows = new FactRows(draft);
@@ -52,6 +53,8 @@ final class HomePage {
                 .filter(row -> Stream.of(Size.LENGTH, Size.HEIGHT, Size.WIDTH_MIRRORS)
                         .anyMatch(key -> rows.label(Size.SHAPE, key).equals(row.label())))
                 .forEach(all::add);
+        UnderAndThrough.lowestSign(draft.coach())
+                .ifPresent(sign -> all.add(Content.FactTable.Row.of(draft.word("home.lowest-sign"), sign)));
         unit.facts()
                 .find(Unit.WEIGHTS)
                 .ifPresent(weights -> rows.of(weights.facts(), java.util.Set.of()).stream()

@@ -4,6 +4,7 @@ import bayfolio.measure.Liters;
 import bayfolio.model.Coach;
 import bayfolio.model.Tank;
 import bayfolio.reckon.Bleach;
+import bayfolio.reckon.UnderAndThrough;
 import bayfolio.template.Names;
 import bayfolio.template.Value;
 import java.util.Collection;
@@ -11,9 +12,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** What is worked out from the facts of the coach: {@code reckoned.bleach-for-50ppm}. */
+/** What is worked out from the facts of the coach: {@code reckoned.bleach-for-50ppm}, {@code reckoned.lowest-sign}. */
 record ReckonedNames(Coach coach) implements Names {
+    private static final String LOWEST_SIGN = "lowest-sign";
     private static final Map<String, Double> DOSES = doses();
 
     private static Map<String, Double> doses() {
@@ -24,11 +27,17 @@ record ReckonedNames(Coach coach) implements Names {
     }
 
     static List<String> words() {
-        return List.copyOf(DOSES.keySet());
+        return Stream.concat(DOSES.keySet().stream(), Stream.of(LOWEST_SIGN)).toList();
     }
 
     @Override
     public Value find(String word) {
+        if (word.equals(LOWEST_SIGN)) {
+            return UnderAndThrough.lowestSign(coach)
+                    .<Value>map(Value.Text::new)
+                    .orElse(new Value.Absent(
+                            "the height of this coach is not stated", "Guard the text with {{#unit.size.height}}."));
+        }
         Double dose = DOSES.get(word);
         if (dose == null) {
             return new Value.Unknown();

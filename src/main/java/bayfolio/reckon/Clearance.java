@@ -44,7 +44,7 @@ record Clearance(Meters height, Meters margin) {
         return new Meters(Math.ceil((height.value() + margin.value() - SLIP) / step) * step);
     }
 
-    /** A length for the card at the dashboard, never less than it is: {@code 12 ft 5 in}; {@code 3.8 m}. */
+    /** A length in short, as signs tell it, never less than it is: {@code 12 ft 5 in}; {@code 3.8 m}. */
     static String card(Meters length, MeasureSystem system) {
         return switch (system) {
             case US -> length.roundedUp(MeasureSystem.US);

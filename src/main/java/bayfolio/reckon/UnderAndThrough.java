@@ -91,16 +91,24 @@ public final class UnderAndThrough {
                         + "A sign may be wrong: new pavement, snow and ice take height away.");
     }
 
+    /** The lowest sign that the coach may be driven under, in both systems, each with the margin that goes with its signs. */
+    public static Optional<String> lowestSign(Coach coach) {
+        return coach.unit()
+                .facts()
+                .find(Unit.SIZE)
+                .flatMap(size -> size.facts().find(Size.HEIGHT))
+                .map(height -> sign(height, coach.unit().region().first()));
+    }
+
     private String answer() {
         String under =
-                "Never drive under a sign lower than " + sign(size.facts().get(Size.HEIGHT)) + ".";
+                "Never drive under a sign lower than " + sign(size.facts().get(Size.HEIGHT), first) + ".";
         return mirrors()
                 .map(wide -> under + " Stay out of gaps narrower than " + Toward.MORE.print(wide, first) + ".")
                 .orElse(under);
     }
 
-    /** In both systems, each with the margin that goes with its signs. */
-    private String sign(Meters height) {
+    private static String sign(Meters height, MeasureSystem first) {
         String us = card(height, MeasureSystem.US);
         String metric = card(height, MeasureSystem.METRIC);
         return first == MeasureSystem.US ? us + " (" + metric + ")" : metric + " (" + us + ")";
@@ -130,7 +138,7 @@ public final class UnderAndThrough {
         mirrors().ifPresent(wide -> rows.add(measure("Width over the mirrors", wide)));
         rows.add(measure("Width of the body", size.facts().get(Size.WIDTH)));
         rows.add(measure("Length", size.facts().get(Size.LENGTH)));
-        return new Grid("This coach, rounded up", List.of("What", "Plan with", "Card at the dashboard"), rows);
+        return new Grid("This coach, rounded up", List.of("What", "Plan with", "In short"), rows);
     }
 
     private List<String> measure(String name, Meters length) {
@@ -145,7 +153,9 @@ public final class UnderAndThrough {
         rows.add(signRow("On the road" + antennaDown(), size.facts().get(Size.HEIGHT)));
         antennaUp().ifPresent(up -> rows.add(signRow("Antenna left up by mistake", up)));
         return new Grid(
-                "The lowest sign to drive under", List.of("How", "Sign in feet and inches", "Sign in meters"), rows);
+                "The lowest sign to drive under, for the card at the dashboard",
+                List.of("How", "Sign in feet and inches", "Sign in meters"),
+                rows);
     }
 
     private static List<String> signRow(String how, Meters height) {

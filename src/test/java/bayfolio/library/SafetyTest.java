@@ -5,17 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bayfolio.DemoFleet;
 import bayfolio.fact.Key;
 import bayfolio.measure.Kilopascals;
+import bayfolio.model.Coach;
+import bayfolio.model.Fleet;
 import bayfolio.model.Tires;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
+import bayfolio.reckon.UnderAndThrough;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -28,8 +33,14 @@ final class SafetyTest {
                     + "(?: \\w+){0,3} without\\b",
             Pattern.CASE_INSENSITIVE);
 
-    private final List<Unit> units =
-            FleetReader.read(new Folder(Path.of(""))).fleet().units();
+    private static final Pattern LENGTH =
+            Pattern.compile("\\d+[ \u00A0]ft(?:[ \u00A0]\\d+[ \u00A0]in)?|\\d+\\.\\d+[ \u00A0]m\\b");
+
+    private static final Pattern LIMITS =
+            Pattern.compile("\\b(?:signs?|bridges?|height limits?)\\b", Pattern.CASE_INSENSITIVE);
+
+    private final Fleet fleet = FleetReader.read(new Folder(Path.of(""))).fleet();
+    private final List<Unit> units = fleet.units();
     private final Map<String, Document> pages = pages();
 
     @Test
@@ -113,6 +124,52 @@ final class SafetyTest {
                     .as("a page on which a burner is lit")
                     .isEmpty();
         }
+    }
+
+    /** Where a height is compared with a sign or a bridge, the margin is in it, and nowhere is there a second figure. */
+    @Test
+    void oneLimitForBridgesIsToldInEveryPlace() {
+        for (Unit unit : units) {
+            String limit = UnderAndThrough.lowestSign(new Coach(fleet, unit)).orElseThrow();
+            List<String> figures =
+                    LENGTH.matcher(limit).results().map(MatchResult::group).toList();
+            List<String> told = new ArrayList<>();
+            pages.forEach((path, page) -> {
+                if (path.startsWith(unit.id() + "/")) {
+                    sentences(page).filter(it -> LIMITS.matcher(it).find()).forEach(sentence -> {
+                        List<String> lengths = LENGTH.matcher(sentence)
+                                .results()
+                                .map(MatchResult::group)
+                                .toList();
+                        if (!lengths.isEmpty()) {
+                            told.add(path);
+                            assertThat(figures).as(path + ": " + sentence).containsAll(lengths);
+                        }
+                    });
+                }
+            });
+
+            assertThat(figures).hasSize(2);
+            assertThat(told)
+                    .as(unit.id())
+                    .contains(
+                            unit.id() + "/index.html",
+                            unit.id() + "/stage/first-drive.html",
+                            unit.id() + "/do/check-coach-fits-trip.html",
+                            unit.id() + "/do/refuel-engine.html",
+                            unit.id() + "/do/set-driving-position.html");
+            assertThat(pages.get(unit.id() + "/do/drive-long-tall-vehicle.html")
+                            .select("#steps .hazard")
+                            .text())
+                    .contains("Stop if a sign shows less than " + limit);
+        }
+    }
+
+    /** Of steps, hazards, answers and rows of facts, but not of the working of what is worked out. */
+    private static Stream<String> sentences(Document page) {
+        return page.select("main p, main li:not(:has(p)), main tr, main dl > div").stream()
+                .filter(it -> it.closest("details") == null && it.closest("#clearance table") == null)
+                .flatMap(it -> Stream.of(it.text().split("(?<=[.?!]) ")));
     }
 
     private static String text(Document page) {
