@@ -13,6 +13,12 @@ import java.util.Optional;
  * filler, hitch.
  */
 public record Connection(Facts facts) implements Thing {
+    /** How a hitch holds what is towed, and what holds it if the hitch comes loose. */
+    public enum Coupling {
+        PIN_AND_CHAINS,
+        BALL_AND_CABLE
+    }
+
     private static final Shape.Draft<Connection> DRAFT =
             Shape.draft("connection", "Where something is connected, filled or drained.");
     private static final Identity IDENTITY =
@@ -22,6 +28,11 @@ public record Connection(Facts facts) implements Thing {
     public static final Key<Access> ACCESS = DRAFT.required("access", Type.choice(Access.class), "Who may use it.");
     public static final Key<String> FITTING =
             DRAFT.optional("fitting", Type.TEXT, "Thread, plug or bayonet, with its size.");
+    public static final Key<Coupling> COUPLING = DRAFT.optional(
+            "coupling",
+            Type.choice(Coupling.class),
+            "How a tow hitch holds: by a pin, with two chains, or by a ball, with a breakaway cable. Where it is not"
+                    + " stated, `pin-and-chains` in `north-america` and `ball-and-cable` in `europe`.");
     public static final Key<String> CAP =
             DRAFT.optional("cap", Type.TEXT, "Its cap or lid: color, words, how it opens.");
     public static final Key<String> LABEL =

@@ -106,6 +106,8 @@ public enum Feature {
     DUAL_REAR_WHEELS(unit -> tires(unit, Tires.DUAL_REAR)),
     SPARE_WHEEL(unit -> tires(unit, Tires.SPARE)),
     HITCH(unit -> unit.holds("tow-hitch")),
+    HITCH_PIN_AND_CHAINS(unit -> hitch(unit, Connection.Coupling.PIN_AND_CHAINS)),
+    HITCH_BALL_AND_CABLE(unit -> hitch(unit, Connection.Coupling.BALL_AND_CABLE)),
     AFTER_HOURS_PICKUP(unit -> hire(unit, Hire.AFTER_HOURS_PICKUP)),
     TOWING_ALLOWED(unit -> hire(unit, Hire.TOWING)),
     WINTER_HIRE(unit -> hire(unit, Hire.WINTER));
@@ -224,6 +226,19 @@ public enum Feature {
 
     private static boolean tires(Unit unit, Key<Boolean> key) {
         return unit.facts().find(Unit.TIRES).flatMap(it -> it.facts().find(key)).orElse(false);
+    }
+
+    private static boolean hitch(Unit unit, Connection.Coupling coupling) {
+        return unit.connections().stream()
+                .filter(it -> it.roles().contains("tow-hitch"))
+                .anyMatch(it -> it.facts().find(Connection.COUPLING).orElseGet(() -> usual(unit.region())) == coupling);
+    }
+
+    private static Connection.Coupling usual(Region region) {
+        return switch (region) {
+            case NORTH_AMERICA -> Connection.Coupling.PIN_AND_CHAINS;
+            case EUROPE -> Connection.Coupling.BALL_AND_CABLE;
+        };
     }
 
     private static boolean hire(Unit unit, Key<Boolean> key) {

@@ -503,6 +503,10 @@ public final class ReferencePage {
             case DUAL_REAR_WHEELS -> "`dual-rear` of the tires is `yes`";
             case SPARE_WHEEL -> "`spare` of the tires is `yes`";
             case HITCH -> role("tow-hitch");
+            case HITCH_PIN_AND_CHAINS ->
+                "`coupling` of a thing with the role `tow-hitch` is `pin-and-chains`, or not stated in `north-america`";
+            case HITCH_BALL_AND_CABLE ->
+                "`coupling` of a thing with the role `tow-hitch` is `ball-and-cable`, or not stated in `europe`";
             case AFTER_HOURS_PICKUP -> "`after-hours-pickup` of the hire is `yes`";
             case TOWING_ALLOWED -> "`towing` of the hire is `yes`";
             case WINTER_HIRE -> "`winter` of the hire is `yes`";

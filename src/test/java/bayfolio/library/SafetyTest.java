@@ -6,6 +6,7 @@ import bayfolio.DemoFleet;
 import bayfolio.fact.Key;
 import bayfolio.measure.Kilopascals;
 import bayfolio.model.Coach;
+import bayfolio.model.Feature;
 import bayfolio.model.Fleet;
 import bayfolio.model.Tires;
 import bayfolio.model.Unit;
@@ -13,6 +14,7 @@ import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import bayfolio.reckon.UnderAndThrough;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +27,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What renters read on the published pages cannot hurt them: nothing of a kind that once could have, on any page. */
 final class SafetyTest {
@@ -124,6 +127,56 @@ final class SafetyTest {
                     .as("a page on which a burner is lit")
                     .isEmpty();
         }
+    }
+
+    /** Level ground and chocks before, chains last; and nothing is set up while it hangs on. */
+    @Test
+    void nothingIsUnhitchedOnASlope() {
+        for (Unit unit : units) {
+            if (Feature.TOWING_ALLOWED.of(unit)) {
+                assertThat(text(pages.get(unit.id() + "/do/uncouple-tow.html")))
+                        .containsSubsequence(
+                                "On a slope, what you unhitch rolls away",
+                                "Stop on level, firm ground",
+                                "Set the parking brake of the coach",
+                                "Chock its wheels",
+                                "until it takes the weight",
+                                "Unplug the trailer lights",
+                                "open the coupling",
+                                "chains, last of all",
+                                "If it rolls, stay clear");
+                assertThat(pages.get(unit.id() + "/do/set-up-on-site.html")
+                                .select("#steps a[href*=uncouple], #steps a[href*=jacks]")
+                                .eachAttr("href"))
+                        .containsExactly("../do/uncouple-tow.html", "../do/level-with-jacks.html");
+            }
+        }
+        assertThat(pages).containsKey("phalarope/do/uncouple-tow.html");
+        assertThat(pages)
+                .allSatisfy((path, page) -> assertThat(text(page))
+                        .as(path)
+                        .doesNotContainPattern("(?i)on a slope, un(?:hook|hitch|couple)"));
+    }
+
+    /** The same coach with a ball and a breakaway cable: no chains, no pin, no jack, no car on its own wheels. */
+    @Test
+    void aBallCouplingIsHitchedByItsOwnWay(@TempDir Path folder) throws Exception {
+        DemoFleet.copy(Path.of(""), folder);
+        Path file = folder.resolve("units/phalarope/unit.yaml");
+        String described = Files.readString(file);
+        DemoFleet.write(
+                file,
+                described.replace(
+                        "    roles: [tow-hitch]\n", "    roles: [tow-hitch]\n    coupling: ball-and-cable\n"));
+        DemoFleet.of(folder).publish(folder.resolve("out"), "phalarope");
+        Path pages = folder.resolve("out/web/phalarope/do");
+        String on = text(Jsoup.parse(Files.readString(pages.resolve("use-tow-hitch.html"))));
+        String off = text(Jsoup.parse(Files.readString(pages.resolve("uncouple-tow.html"))));
+
+        assertThat(off)
+                .containsSubsequence("Chock its wheels", "jockey wheel", "off the ball", "breakaway cable, last");
+        assertThat(on).contains("jockey wheel", "breakaway cable");
+        assertThat(on + off).doesNotContain("chains", "pin in", "its jack", "own wheels");
     }
 
     /** Where a height is compared with a sign or a bridge, the margin is in it, and nowhere is there a second figure. */

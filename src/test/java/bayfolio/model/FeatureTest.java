@@ -28,7 +28,7 @@ class FeatureTest {
                     furnace heater-gas roof-ac black-tank gray-tank-hose tank-flush
                     fridge-two-way hob-gas oven-gas microwave
                     slide-out jacks awning-electric step-electric sliding-trays
-                    gasoline rear-camera dual-rear-wheels hitch after-hours-pickup
+                    gasoline rear-camera dual-rear-wheels hitch hitch-pin-and-chains after-hours-pickup
                     """, "dunlin", """
                     shore-30a cord-fixed transfer-manual small-supply-adapter
                     generator house-lead-acid battery-switch-manual
@@ -51,7 +51,7 @@ class FeatureTest {
                     gray-tank-hose macerator tank-flush fridge-residential hob-induction microwave
                     slide-out slide-locks jacks awning-electric step-electric keyless-entry
                     antenna-raised sliding-trays diesel def air-brakes exhaust-brake second-fuel-filler
-                    rear-camera dual-rear-wheels hitch after-hours-pickup towing-allowed
+                    rear-camera dual-rear-wheels hitch hitch-pin-and-chains after-hours-pickup towing-allowed
                     """, "redpoll", """
                     hookup-230v cord-detachable small-supply-adapter solar house-lead-acid
                     battery-switch-manual gas-cylinders gravity-fill outside-shower blown-air-heater
@@ -89,6 +89,15 @@ class FeatureTest {
                   - {id: a, name: A, what: fuel fill, access: free, roles: [fuel-filler]}
                   - {id: b, name: B, what: fuel fill, access: free, roles: [fuel-filler]}
                 """);
+        FACTS.put(
+                Feature.HITCH_BALL_AND_CABLE,
+                role("connections", "tow-hitch", "what: a trailer, access: free, side: rear"));
+        FACTS.put(
+                Feature.HITCH_PIN_AND_CHAINS,
+                role(
+                        "connections",
+                        "tow-hitch",
+                        "what: a trailer, access: free, side: rear, coupling: pin-and-chains"));
         FACTS.put(Feature.TOWING_ALLOWED, "hire: {towing: yes}");
     }
 

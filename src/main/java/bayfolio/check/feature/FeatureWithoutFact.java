@@ -6,6 +6,7 @@ import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
+import bayfolio.model.Access;
 import bayfolio.model.Appliance;
 import bayfolio.model.Bank;
 import bayfolio.model.Feature;
@@ -18,20 +19,27 @@ import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Flags a feature of which the coach does not tell the one fact that a renter must know before using it. */
 public final class FeatureWithoutFact implements Rule {
 
     /**
+     * @param used whether a renter may come to use it
      * @param records those that ought to tell; where there are none, the block does
      * @param block the key under which they stand
      */
     private record Need(
-            Feature feature, Function<Unit, Stream<Facts>> records, Key<?> block, Key<?> fact, String because) {
+            Feature feature,
+            Predicate<Unit> used,
+            Function<Unit, Stream<Facts>> records,
+            Key<?> block,
+            Key<?> fact,
+            String because) {
 
         Stream<Finding> unmet(Unit unit) {
-            if (!feature.of(unit)) {
+            if (!feature.of(unit) || !used.test(unit)) {
                 return Stream.of();
             }
             List<Facts> telling = records.apply(unit).toList();
@@ -50,9 +58,12 @@ public final class FeatureWithoutFact implements Rule {
         }
     }
 
+    private static final Predicate<Unit> ALWAYS = unit -> true;
+
     private static final List<Need> NEEDS = List.of(
             new Need(
                     Feature.HOUSE_LITHIUM,
+                    ALWAYS,
                     unit -> unit.banks().stream()
                             .filter(bank -> bank.facts().get(Bank.CHEMISTRY) == Bank.Chemistry.LITHIUM)
                             .map(Described::facts),
@@ -61,6 +72,7 @@ public final class FeatureWithoutFact implements Rule {
                     "charged below it, lithium is ruined"),
             new Need(
                     Feature.HEAT_PUMP,
+                    ALWAYS,
                     unit -> unit.appliances().stream()
                             .filter(it -> it.facts().get(Appliance.WHAT) == Appliance.What.HEAT_PUMP)
                             .map(Described::facts),
@@ -69,40 +81,52 @@ public final class FeatureWithoutFact implements Rule {
                     "below it, it does not heat"),
             new Need(
                     Feature.GENERATOR,
+                    ALWAYS,
                     unit -> block(unit, Unit.GENERATOR),
                     Unit.GENERATOR,
                     Generator.EXHAUST_SIDE,
                     "nobody opens a window there while it runs"),
             new Need(
                     Feature.SOLAR,
+                    ALWAYS,
                     unit -> block(unit, Unit.SOLAR),
                     Unit.SOLAR,
                     Solar.ALIVE_WITH_SWITCH_OFF,
                     "a wire that is believed dead may be live in the sun"),
             new Need(
                     Feature.FILL_VALVE,
+                    ALWAYS,
                     unit -> block(unit, Unit.WATER),
                     Unit.WATER,
                     Water.CITY_POSITION,
                     "one hose connection serves several ways, and the valve decides which"),
             new Need(
                     Feature.FILL_VALVE,
+                    ALWAYS,
                     unit -> block(unit, Unit.WATER),
                     Unit.WATER,
                     Water.TANK_FILL_POSITION,
                     "left in it, the tank overflows"),
             new Need(
                     Feature.HITCH,
+                    Feature.TOWING_ALLOWED::of,
                     unit -> block(unit, Unit.WEIGHTS),
                     Unit.WEIGHTS,
                     Weights.TOW_WEIGHT,
                     "what hangs on the hitch must not be heavier"),
             new Need(
                     Feature.HITCH,
+                    FeatureWithoutFact::hitchForRenters,
                     unit -> block(unit, Unit.WEIGHTS),
                     Unit.WEIGHTS,
                     Weights.NOSE_WEIGHT,
                     "what presses on the hitch, a rack too, must not be heavier"));
+
+    /** Whether one may be used at all, if only for a rack. */
+    private static boolean hitchForRenters(Unit unit) {
+        return unit.connections().stream()
+                .anyMatch(it -> it.roles().contains("tow-hitch") && it.access() != Access.STAFF);
+    }
 
     private static <T extends Described> Stream<Facts> block(Unit unit, Key<T> key) {
         return unit.facts().located(key).map(Located::value).map(Described::facts).stream();

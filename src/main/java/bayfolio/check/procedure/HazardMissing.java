@@ -53,7 +53,13 @@ public final class HazardMissing implements Rule {
             Danger.of("slide-switch", ANY, Signal.WARNING, "\\bcrush", "being crushed"),
             Danger.of("jack-control", ANY, Signal.DANGER, "\\bcrush", "being crushed"),
             Danger.of("macerator-switch", ANY, Signal.NOTICE, "\\bdry\\b", "running dry"),
-            Danger.of("cord-reel-switch", ANY, Signal.CAUTION, "\\bcrush|\\bpinch|\\btakes? in", "pinched fingers"));
+            Danger.of("cord-reel-switch", ANY, Signal.CAUTION, "\\bcrush|\\bpinch|\\btakes? in", "pinched fingers"),
+            Danger.of(
+                    "tow-hitch",
+                    "\\b(?:[Uu]nhitch|[Uu]nhook|[Uu]ncouple|[Hh]itch up|[Tt]ake off)\\b",
+                    Signal.WARNING,
+                    "\\broll",
+                    "what rolls away"));
 
     private static final Danger FUEL_BESIDE_GAS = Danger.of(
             "fuel-filler",
