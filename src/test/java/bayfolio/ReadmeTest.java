@@ -35,10 +35,24 @@ final class ReadmeTest {
 
     @Test
     void itsCoachIsFlawlessAndIsPublished() {
+        out.getBuffer().setLength(0);
         assertThat(run("check")).isZero();
         assertThat(out.toString()).isEmpty();
         assertThat(run("publish")).isZero();
         assertThat(fleet.resolve("site-out/web/sanderling/index.html")).exists();
+    }
+
+    @Test
+    void inAFolderOfOnesOwnTheFileOfTheFleetIsAllThatIsMissedAndItsLeastTextIsTold() throws IOException {
+        Files.delete(fleet.resolve("units/fleet.yaml"));
+
+        assertThat(run("check")).isEqualTo(1);
+        assertThat(out.toString())
+                .startsWith("units/fleet.yaml:1:1: error: the file is missing [unreadable-file]\nhelp: Write it")
+                .endsWith("In all: 1 error\n");
+        String least = out.toString().replaceAll("(?s).*This is the least it takes:\n(.*?)\n\n.*", "$1\n");
+        Files.writeString(fleet.resolve("units/fleet.yaml"), least);
+        itsCoachIsFlawlessAndIsPublished();
     }
 
     @Test

@@ -36,6 +36,28 @@ import org.snakeyaml.engine.v2.nodes.Node;
 public final class FleetReader {
     private static final String FLEET = "units/fleet.yaml";
     private static final String SHARED = "units/shared";
+
+    /** What every shared procedure counts on. */
+    private static final String LEAST_FLEET =
+            """
+            name: Our Coaches
+            base-address: https://handbook.example
+            country: us
+            languages: [en-US]
+            phones:
+              - {id: hours, number: +1 555-0100}
+              - {id: after-hours, number: +1 555-0100}
+              - {id: roadside, number: +1 555-0100}
+            site-switches:
+              - id: site-breaker
+                name: Site breaker
+                roles: [site-breaker]
+                make: breaker-handle
+                access: free
+                where: on the post of your site, at the outlet
+                work-off: Push the handle all the way to the word OFF
+                off-look: the handle is all the way over to the word OFF
+            """;
     private static final String COUNTRIES = "countries";
 
     private final Folder folder;
@@ -82,7 +104,7 @@ public final class FleetReader {
         CompletableFuture<List<OfACoach>> beside = CompletableFuture.supplyAsync(() -> names.parallelStream()
                 .map(name -> new FleetReader(folder).coach("units/" + name, roleById))
                 .toList());
-        FleetFacts facts = folder.text(FLEET, findings::add)
+        FleetFacts facts = fleetFile()
                 .flatMap(file -> yaml(file, FleetFacts.SHAPE, roleById, findings::add))
                 .orElseGet(
                         () -> new FleetFacts(Facts.unread(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")))));
@@ -103,6 +125,16 @@ public final class FleetReader {
                 countries,
                 units.size() == names.size());
         return new Reading(fleet, new Library(judged ? scripts : List.of(), scriptsRead), names, findings);
+    }
+
+    private Optional<SourceFile> fleetFile() {
+        if (folder.has(FLEET)) {
+            return folder.text(FLEET, findings::add);
+        }
+        findings.add(Finding.error(
+                        "unreadable-file", Place.whole(new SourceFile(FLEET, "")), "the file is missing")
+                .mend("Write it with your own name, address and numbers. This is the least it takes:\n" + LEAST_FLEET.strip()));
+        return Optional.empty();
     }
 
     private static <T> List<T> all(Optional<? extends Described> file, Key<List<Located<T>>> key, boolean judged) {

@@ -13,6 +13,7 @@ import com.github.mustachejava.MustacheException;
 import com.github.mustachejava.MustacheVisitor;
 import com.github.mustachejava.ObjectHandler;
 import com.github.mustachejava.TemplateContext;
+import com.github.mustachejava.codes.NotIterableCode;
 import com.github.mustachejava.codes.ValueCode;
 import com.github.mustachejava.util.HtmlEscaper;
 import com.github.mustachejava.util.Wrapper;
@@ -58,6 +59,7 @@ final class StrictMustache extends DefaultMustacheFactory {
     private final Function<String, Optional<Part>> partials;
     private final Map<String, Part> parts = new HashMap<>();
     private final Map<Code, Place> places = new IdentityHashMap<>();
+    private final Map<String, Integer> alike = new HashMap<>();
 
     StrictMustache(Template.Escape escape, Function<String, Optional<Part>> partials) {
         this.escape = escape;
@@ -121,7 +123,7 @@ final class StrictMustache extends DefaultMustacheFactory {
             message = "the template is malformed: " + message.replaceAll(" in [^ ]*:\\d+.*| @\\[.*", "");
             mend = "Use {{name}}, {{#name}}, {{^name}} and {{/name}}.";
         }
-        return new Complaint(Complaint.Kind.MALFORMED, place(where, line, ""), "", message, List.of(), mend);
+        return new Complaint(Complaint.Kind.MALFORMED, place(where, line, "", "", 0), "", message, List.of(), mend);
     }
 
     @Override
@@ -226,31 +228,43 @@ final class StrictMustache extends DefaultMustacheFactory {
         }
     }
 
-    private Place place(TemplateContext context, String name) {
+    /** Of a tag that is being compiled: those of one name on one line come one after the other. */
+    private Place place(TemplateContext context, String name, String sign) {
         Part part = parts.get(context.file());
         if (part == null) {
             throw new IllegalStateException("nobody asked for a template " + context.file());
         }
-        return place(part, Math.max(1, context.line()), name);
+        int line = Math.max(1, context.line());
+        int nth = alike.merge(String.join("\n", context.file(), line + sign, name), 1, Integer::sum) - 1;
+        return place(part, line, name, sign, nth);
     }
 
-    /** The first tag of that name on that line; two of one name on one line are wrong alike. */
-    private static Place place(Part part, int templateLine, String name) {
+    /**
+     * A tag of that name on that line; the line where there is none.
+     *
+     * @param sign what stands before the name: {@code #}, {@code ^}, or nothing before that of a value
+     * @param nth of several alike on the line, from 0
+     */
+    private static Place place(Part part, int templateLine, String name, String sign, int nth) {
         int line = part.firstLine + templateLine - 1;
         String text = part.file.line(line);
+        int left = nth;
         for (int start = text.indexOf("{{"); start >= 0 && !name.isEmpty(); start = text.indexOf("{{", start + 1)) {
-            int end = endOfTag(text, start, name);
-            if (end > start) {
+            int end = endOfTag(text, start, name, sign);
+            if (end > start && left-- == 0) {
                 return Place.of(part.file, line, 1 + text.codePointCount(0, start), text.codePointCount(start, end));
             }
         }
         return Place.of(part.file, Math.max(1, line), 1, text.codePointCount(0, text.length()));
     }
 
-    /** Where the tag ends that begins there and has that name; before its start where it is another. */
-    private static int endOfTag(String text, int start, String name) {
+    /** Where the tag ends that begins there and has that name and sign; before its start where it is another. */
+    private static int endOfTag(String text, int start, String name, String sign) {
         int at = start + 2;
-        if (at < text.length() && "#^&{>".indexOf(text.charAt(at)) >= 0) {
+        if (!sign.isEmpty()) {
+            if (at >= text.length() || text.charAt(at) != sign.charAt(0)) {
+                return -1;
+            }
             at++;
         }
         at = afterBlanks(text, at);
@@ -275,12 +289,13 @@ final class StrictMustache extends DefaultMustacheFactory {
             if (name == null || context == null) {
                 return scopes -> null;
             }
-            Place at = place(context, name.strip());
+            boolean printed = code instanceof ValueCode;
+            String sign = printed ? "" : code instanceof NotIterableCode ? "^" : "#";
+            Place at = place(context, name.strip(), sign);
             if (name.equals(ITSELF)) {
                 return scopes -> itself(scopes, at);
             }
             places.put(code, at);
-            boolean printed = code instanceof ValueCode;
             String[] words = name.split("\\.", -1);
             return scopes -> {
                 Value value = free(named(words, scopes, at), name, scopes, at);

@@ -64,6 +64,15 @@ class TemplateTest {
     }
 
     @Test
+    void eachOfSeveralUnknownNamesAlikeOnALineIsToldAtItsPlace() {
+        filled("{{nmae}} {{#nmae}}{{/nmae}} {{ nmae }}{{^nmae}}{{nmae}}{{/nmae}}{{#nmae}}{{/nmae}}");
+
+        assertThat(complaints)
+                .extracting(complaint -> complaint.at().column())
+                .containsExactly(1, 10, 29, 39, 48, 65);
+    }
+
+    @Test
     void anUnknownNameWithinANameIsToldWhereItWasLookedFor() {
         assertThat(filled("{{gray.capasity}}")).isEmpty();
         assertThat(complaints).singleElement().satisfies(complaint -> {
