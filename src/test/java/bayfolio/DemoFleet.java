@@ -50,7 +50,8 @@ public record DemoFleet(Path root, Check check) {
     /** Publishes some coaches of it, or all, in the built-in theme or what lies over that. */
     public void publish(Path out, String... units) throws Exception {
         Theme theme = Theme.load(root, Theme.BUILT_IN);
-        Publisher.publish(check, root, theme, theme.words("en-US"), List.of(units), out);
+        List<String> chosen = units.length == 0 ? check.fleet().coaches() : List.of(units);
+        Publisher.publish(check, root, theme, theme.words("en-US"), chosen, out);
     }
 
     /** The public root of the demo fleet of this repository, published once for all tests. */

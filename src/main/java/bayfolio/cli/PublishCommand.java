@@ -2,28 +2,32 @@ package bayfolio.cli;
 
 import bayfolio.check.Check;
 import bayfolio.finding.Findings;
+import bayfolio.finding.TextReport;
 import bayfolio.publish.Publisher;
 import bayfolio.render.theme.Theme;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** Publishes handbooks, when nothing in the fleet is wrong. */
+/** Publishes the handbooks of all coaches with which nothing is wrong. */
 @Command(
         name = "publish",
-        description = "Writes the handbooks as a web site, when the check finds no error; else leaves all as it was.",
+        description =
+                "Writes the handbooks of the coaches in which the check finds no error as a web site; those of others stay as they were.",
         mixinStandardHelpOptions = true,
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:published",
-            "1:errors were found and nothing was changed",
+            "1:errors were found, and those coaches or all were left as they were",
             "2:the words of the call are wrong"
         },
         footer = {"", "Example: bayfolio publish whimbrel --out /srv/handbooks"})
@@ -49,12 +53,18 @@ final class PublishCommand implements Callable<Integer> {
         Findings findings = check.findings();
         PrintWriter err = spec.commandLine().getErr();
         err.print(fleet.report(findings));
-        if (findings.stop(fleet.strict)) {
+        List<String> asked = fleet.units.isEmpty() ? check.fleet().coaches() : fleet.units;
+        List<String> leftOut = asked.stream()
+                .filter(coach -> !findings.stopping(coach, fleet.strict).isEmpty())
+                .toList();
+        List<String> sound =
+                asked.stream().filter(coach -> !leftOut.contains(coach)).toList();
+        if (sound.isEmpty() && findings.stop(fleet.strict)) {
             err.println("Nothing was published.");
             return 1;
         }
         Path folder = out.orElse(fleet.root.resolve("site-out"));
-        Set<String> files = Publisher.publish(check, fleet.root, theme, theme.words("en-US"), fleet.units, folder);
+        Set<String> files = Publisher.publish(check, fleet.root, theme, theme.words("en-US"), sound, folder);
         long pages = files.stream().filter(file -> file.endsWith(".html")).count();
         spec.commandLine()
                 .getOut()
@@ -64,6 +74,14 @@ final class PublishCommand implements Callable<Integer> {
                         + " into "
                         + folder.resolve("web").normalize()
                         + ".");
+        if (!leftOut.isEmpty()) {
+            err.println("Left out: "
+                    + leftOut.stream()
+                            .map(coach -> coach + " (" + TextReport.count(findings.stopping(coach, fleet.strict)) + ")")
+                            .collect(Collectors.joining(", "))
+                    + ". Pages of theirs that were published before stay as they were.");
+            return 1;
+        }
         return 0;
     }
 }

@@ -64,6 +64,18 @@ public record Finding(
         return severity == Severity.ERROR;
     }
 
+    /** The coaches that it is about: those that it names, or the one whose file it is in; none where it is about all. */
+    public List<String> coaches() {
+        String[] path = at.file().path().split("/");
+        boolean own = path.length > 2 && path[0].equals("units") && !path[1].equals("shared");
+        return units.isEmpty() && own ? List.of(path[1]) : units;
+    }
+
+    /** Whether it keeps a handbook from being published. */
+    public boolean stops(boolean strict) {
+        return isError() || strict && severity == Severity.WARNING;
+    }
+
     /**
      * The same fault at the same place, told once for all coaches. The first telling keeps its near
      * names and mend.

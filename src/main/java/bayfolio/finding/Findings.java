@@ -28,9 +28,18 @@ public record Findings(List<Finding> all) {
         return all.stream().filter(finding -> finding.severity() == severity).count();
     }
 
-    /** Whether they keep a handbook from being published. */
+    /** Whether they keep any handbook from being published. */
     public boolean stop(boolean strict) {
-        return all.stream().anyMatch(finding -> finding.isError() || strict && finding.severity() == Severity.WARNING);
+        return all.stream().anyMatch(finding -> finding.stops(strict));
+    }
+
+    /** Those that keep the handbook of a coach from being published. */
+    public List<Finding> stopping(String coach, boolean strict) {
+        return all.stream()
+                .filter(finding -> finding.stops(strict))
+                .filter(finding ->
+                        finding.coaches().isEmpty() || finding.coaches().contains(coach))
+                .toList();
     }
 
     public boolean hasErrors() {

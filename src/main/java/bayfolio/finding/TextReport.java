@@ -40,26 +40,20 @@ public final class TextReport {
     public static String summary(Findings findings) {
         StringBuilder summary = new StringBuilder();
         findings.all().stream()
-                .flatMap(finding -> coaches(finding).stream())
+                .flatMap(finding -> finding.coaches().stream())
                 .distinct()
                 .sorted()
                 .forEach(coach -> summary.append(coach)
                         .append(": ")
                         .append(count(findings.all().stream()
-                                .filter(finding -> coaches(finding).contains(coach))
+                                .filter(finding -> finding.coaches().contains(coach))
                                 .toList()))
                         .append('\n'));
         return findings.all().isEmpty() ? "" : summary + "In all: " + count(findings.all()) + "\n";
     }
 
-    /** The coaches that a finding is about: those that it names, or the one whose file it is in. */
-    private static List<String> coaches(Finding finding) {
-        String[] path = finding.at().file().path().split("/");
-        boolean own = path.length > 2 && path[0].equals("units") && !path[1].equals("shared");
-        return finding.units().isEmpty() && own ? List.of(path[1]) : finding.units();
-    }
-
-    private static String count(List<Finding> findings) {
+    /** {@code 2 errors, 1 warning}. */
+    public static String count(List<Finding> findings) {
         return Arrays.stream(Severity.values())
                 .map(severity -> counted(
                         findings.stream()

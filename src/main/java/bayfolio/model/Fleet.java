@@ -25,7 +25,7 @@ public final class Fleet {
     private final Map<String, Word> wordById;
     private final Map<String, PublishedSource> sourceById;
     private final Map<String, Country> countryById;
-    private final boolean coachesRead;
+    private final List<String> unread;
 
     /**
      * @param units in the order of their ids
@@ -37,12 +37,12 @@ public final class Fleet {
             List<Word> words,
             List<PublishedSource> sources,
             List<Country> countries) {
-        this(facts, units, roles, words, sources, countries, true);
+        this(facts, units, roles, words, sources, countries, List.of());
     }
 
     /**
      * @param units those that could be read, in the order of their ids
-     * @param coachesRead whether there are no others
+     * @param unread names of the folders of the others
      */
     public Fleet(
             FleetFacts facts,
@@ -51,8 +51,8 @@ public final class Fleet {
             List<Word> words,
             List<PublishedSource> sources,
             List<Country> countries,
-            boolean coachesRead) {
-        this.coachesRead = coachesRead;
+            List<String> unread) {
+        this.unread = List.copyOf(unread);
         this.facts = facts;
         this.units = List.copyOf(units);
         this.roles = List.copyOf(roles);
@@ -147,9 +147,17 @@ public final class Fleet {
                                         && thing.facts().read(thing.identity().roles())));
     }
 
-    /** Whether it is known what coaches there are and what all of them have. */
+    /** Whether all coaches there are could be read. */
     public boolean coachesRead() {
-        return coachesRead;
+        return unread.isEmpty();
+    }
+
+    /** Ids of all coaches there are, sorted; of those that could not be read, the names of their folders. */
+    public List<String> coaches() {
+        return Stream.concat(units.stream().map(Unit::id), unread.stream())
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     public Optional<Role> role(String id) {

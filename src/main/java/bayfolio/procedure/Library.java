@@ -44,18 +44,18 @@ public final class Library {
     private final Map<Integer, List<Typed>> holding = new ConcurrentHashMap<>();
     private final Supplier<BitSet> runs;
 
-    private final boolean whole;
+    private final List<Optional<String>> unread;
 
     public Library(List<Script> scripts) {
-        this(scripts, true);
+        this(scripts, List.of());
     }
 
     /**
      * @param scripts those that could be read
-     * @param whole whether there are no others
+     * @param unread whose others could not be read: ids of coaches, empty for shared ones
      */
-    public Library(List<Script> scripts, boolean whole) {
-        this.whole = whole;
+    public Library(List<Script> scripts, List<Optional<String>> unread) {
+        this.unread = List.copyOf(unread);
         this.scripts = List.copyOf(scripts);
         this.ids = scripts.stream()
                 .collect(Collectors.groupingBy(Script::form, Collectors.mapping(Script::id, Collectors.toSet())));
@@ -163,9 +163,11 @@ public final class Library {
         return scripts;
     }
 
-    /** Whether all scripts there are could be read. */
-    boolean whole() {
-        return whole;
+    /** Whether all scripts there are could be read; for a coach, all that may be for it. */
+    boolean whole(Optional<String> coach) {
+        return coach.isEmpty()
+                ? unread.isEmpty()
+                : unread.stream().noneMatch(whose -> whose.isEmpty() || whose.equals(coach));
     }
 
     /** Those that are known to apply to a coach, in the order of the trip, then of their titles. */
@@ -210,10 +212,10 @@ public final class Library {
         return ids.getOrDefault(form, Set.of());
     }
 
-    /** Whether there is such a script, if that is known. */
-    public boolean knows(Form form, String id) {
+    /** Whether there is such a script, if that is known to a coach; or to all, where none is given. */
+    public boolean knows(Form form, String id, Optional<String> coach) {
         boolean known = ids(form).contains(id);
-        if (!known && !whole) {
+        if (!known && !whole(coach)) {
             throw new UnreadException("it could not be read whether there is a " + form.called() + " " + id);
         }
         return known;
@@ -231,9 +233,9 @@ public final class Library {
     public Optional<Script> named(Unit unit, String id) {
         Applying those = applying(unit);
         Script script = those.byId.get(id);
-        if (script == null
-                && (those.unread.contains(id)
-                        || !whole && scripts.stream().noneMatch(it -> it.id().equals(id)))) {
+        boolean other =
+                script == null && scripts.stream().noneMatch(it -> it.id().equals(id));
+        if (script == null && those.unread.contains(id) || other && !whole(Optional.of(unit.id()))) {
             throw new UnreadException("it could not be read whether " + id + " is for this coach");
         }
         return Optional.ofNullable(script);

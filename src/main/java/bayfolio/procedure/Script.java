@@ -144,9 +144,12 @@ public final class Script {
 
     /** Whether it is for a coach that has these features, if that is known. */
     boolean appliesTo(Unit coach, Features features) {
+        if (unit.isPresent() && !unit.get().equals(coach.id())) {
+            return false;
+        }
         if (!head.facts().whole()) {
             throw new UnreadException("the head of " + file + " could not be read");
         }
-        return unit.map(coach.id()::equals).orElse(true) && when.holds(features);
+        return when.holds(features);
     }
 }

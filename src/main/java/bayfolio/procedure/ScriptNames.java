@@ -24,7 +24,7 @@ record ScriptNames(Form form, Unit unit, Library library, boolean staff) impleme
         if (!staff && library.forStaff(form, id)) {
             return Withheld.script(form, id);
         }
-        return library.knows(form, id)
+        return library.knows(form, id, Optional.of(unit.id()))
                 ? new Value.Absent(
                         form.called() + " `" + id + "` does not apply to this coach",
                         "Guard the text with {{#" + form.scheme() + "." + id + "}}.")

@@ -92,12 +92,12 @@ public final class Unfilled {
         typed.references.forEach(reference -> UnreadException.upTo(() -> reference(reference, script)));
         script.head().facts().ifRead(Head.UNDOES).stream()
                 .flatMap(undone -> undone.value().stream())
-                .forEach(undone -> UnreadException.upTo(() -> undone(undone)));
+                .forEach(undone -> UnreadException.upTo(() -> undone(undone, script)));
         typed.names.forEach(asked -> UnreadException.upTo(() -> name(asked, script)));
     }
 
-    private void undone(Located<String> undone) {
-        if (!library.knows(Form.PROCEDURE, undone.value())) {
+    private void undone(Located<String> undone, Script script) {
+        if (!library.knows(Form.PROCEDURE, undone.value(), script.unit())) {
             findings.accept(References.unknownScript(Form.PROCEDURE, undone.value(), undone.at(), library));
         }
     }
@@ -146,7 +146,9 @@ public final class Unfilled {
         } else if (!References.isScheme(kind)) {
             findings.accept(References.unknownScheme(kind + ":" + name, kind, at));
         } else if (!filled
-                && form(kind).filter(form -> !library.knows(form, name)).isPresent()) {
+                && form(kind)
+                        .filter(form -> !library.knows(form, name, script.unit()))
+                        .isPresent()) {
             findings.accept(References.unknownScript(form(kind).orElseThrow(), name, at, library));
         } else if (!filled
                 && !script.forStaff()
@@ -298,8 +300,8 @@ public final class Unfilled {
             case "fleet" -> Declared.of(FleetFacts.SHAPE);
             case "country" -> Declared.of(Country.SHAPE);
             case "reckoned" -> Declared.of(ReckonedNames.words(), it -> Declared.NONE);
-            case "procedure" -> scripts(Form.PROCEDURE);
-            case "trouble" -> scripts(Form.TROUBLE);
+            case "procedure" -> scripts(Form.PROCEDURE, script);
+            case "trouble" -> scripts(Form.TROUBLE, script);
             case "turn", "turn-back" -> Declared.of(TurnNames.WORDS, it -> SCRIPT);
             case "any" -> Declared.of(Kinds.names(), kind -> things(kind, script, Declared.NONE));
             case "all" -> Declared.of(Kinds.names(), Unfilled::kind);
@@ -322,8 +324,8 @@ public final class Unfilled {
                 id -> forStaff.contains(id) ? behind.withheld(Withheld.thing(kind, id)) : behind);
     }
 
-    private Declared scripts(Form form) {
-        if (!library.whole()) {
+    private Declared scripts(Form form, Script script) {
+        if (!library.whole(script.unit())) {
             return Declared.OPEN;
         }
         return Declared.of(

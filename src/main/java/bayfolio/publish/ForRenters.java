@@ -7,14 +7,17 @@ import bayfolio.model.Unit;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
 import java.util.List;
+import java.util.Set;
 
 /** A fleet as if nothing had been written for staff: no facts, things or notes of theirs, no procedures, no sources. */
 final class ForRenters {
     private ForRenters() {}
 
-    static Check of(Check check) {
+    /** @param coaches ids of those that are wanted */
+    static Check of(Check check, Set<String> coaches) {
         Fleet fleet = check.fleet();
         List<Unit> units = check.units().stream()
+                .filter(unit -> coaches.contains(unit.id()))
                 .map(unit -> new Unit(unit.facts().forRenters()))
                 .toList();
         return new Check(

@@ -22,6 +22,8 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
 
 /**
  * Composes, renders, audits, and only then swaps in. Whatever fails before leaves the last site as
@@ -32,7 +34,8 @@ public final class Publisher {
 
     /**
      * @param root the fleet folder, for its photos
-     * @param units ids of the coaches to publish anew; those published before stay as they are
+     * @param units ids of the coaches to publish anew, in whose descriptions and procedures nothing is wrong; others that
+     *     were published before stay as they are
      * @return the paths of the renters' site
      * @throws PublishException in one sentence, when something is wrong; nothing was changed then
      */
@@ -43,7 +46,7 @@ public final class Publisher {
         try (OutputFolder output = OutputFolder.open(out)) {
             Map<String, Path> before = output.published();
             Map<String, Case> chosen = check.units().stream()
-                    .filter(unit -> units.isEmpty() || units.contains(unit.id()))
+                    .filter(unit -> units.contains(unit.id()))
                     .collect(Collectors.toMap(Unit::id, unit -> check.of(unit, screen)));
             WebSite site = new WebSite(theme, screen);
             refuse(
@@ -90,21 +93,20 @@ public final class Publisher {
         Map<String, byte[]> of(Copy copy, Map<String, Path> before) throws IOException {
             Map<String, byte[]> files = new TreeMap<>();
             List<WebSite.Entry> coaches = new ArrayList<>();
-            for (Unit each : check.units()) {
-                String unit = each.id();
+            for (String unit : check.fleet().coaches()) {
                 if (chosen.containsKey(unit)) {
+                    Unit each = chosen.get(unit).unit();
                     files.putAll(site.pages(Composer.compose(chosen.get(unit), screen, copy)));
                     files.putAll(Pictures.of(each, root.resolve(each.folder()).resolve("photos"), copy));
+                    coaches.add(new WebSite.Entry(unit, each.name()));
                 } else if (before.containsKey(unit + "/index.html")) {
                     for (Map.Entry<String, Path> file : before.entrySet()) {
                         if (file.getKey().startsWith(unit + "/")) {
                             files.put(file.getKey(), Files.readAllBytes(file.getValue()));
                         }
                     }
-                } else {
-                    continue;
+                    coaches.add(new WebSite.Entry(unit, calledBefore(unit, before)));
                 }
-                coaches.add(new WebSite.Entry(unit, each.name()));
             }
             files.putAll(site.shared(
                     check.fleet().name(),
@@ -113,9 +115,21 @@ public final class Publisher {
             return files;
         }
 
+        /** What the list of coaches called it: what the description says now may be wrong, or not be read. */
+        private static String calledBefore(String unit, Map<String, Path> before) throws IOException {
+            Path list = before.get("index.html");
+            return list == null
+                    ? unit
+                    : Jsoup.parse(Files.readString(list)).select("a[href]").stream()
+                            .filter(link -> link.attr("href").equals(unit + "/index.html"))
+                            .map(Element::text)
+                            .findFirst()
+                            .orElse(unit);
+        }
+
         /** @param published the renters' copy */
         List<String> disclosures(SortedMap<String, byte[]> published) {
-            Check theirs = ForRenters.of(check);
+            Check theirs = ForRenters.of(check, chosen.keySet());
             List<String> disclosures = new ArrayList<>();
             for (Unit unit : theirs.units()) {
                 Case coach = chosen.get(unit.id());

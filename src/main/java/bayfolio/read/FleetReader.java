@@ -38,8 +38,7 @@ public final class FleetReader {
     private static final String SHARED = "units/shared";
 
     /** What every shared procedure counts on. */
-    private static final String LEAST_FLEET =
-            """
+    private static final String LEAST_FLEET = """
             name: Our Coaches
             base-address: https://handbook.example
             country: us
@@ -58,6 +57,7 @@ public final class FleetReader {
                 work-off: Push the handle all the way to the word OFF
                 off-look: the handle is all the way over to the word OFF
             """;
+
     private static final String COUNTRIES = "countries";
 
     private final Folder folder;
@@ -102,7 +102,7 @@ public final class FleetReader {
         // Coaches are read beside what they share, each folder by itself; what comes of it keeps the order of the
         // names.
         CompletableFuture<List<OfACoach>> beside = CompletableFuture.supplyAsync(() -> names.parallelStream()
-                .map(name -> new FleetReader(folder).coach("units/" + name, roleById))
+                .map(name -> new FleetReader(folder).coach(name, roleById))
                 .toList());
         FleetFacts facts = fleetFile()
                 .flatMap(file -> yaml(file, FleetFacts.SHAPE, roleById, findings::add))
@@ -115,7 +115,8 @@ public final class FleetReader {
         coaches.forEach(it -> findings.addAll(it.findings));
         List<Unit> units =
                 coaches.stream().flatMap(coach -> coach.unit.stream()).toList();
-        boolean scriptsRead = shared.whole && coaches.stream().allMatch(it -> it.scripts.whole);
+        List<Optional<String>> unread = new ArrayList<>(shared.unread);
+        coaches.forEach(it -> unread.addAll(it.scripts.unread));
         Fleet fleet = new Fleet(
                 facts,
                 judged ? units : List.of(),
@@ -123,17 +124,20 @@ public final class FleetReader {
                 all(words, Words.WORDS, judged),
                 all(sources, Sources.SOURCES, judged),
                 countries,
-                units.size() == names.size());
-        return new Reading(fleet, new Library(judged ? scripts : List.of(), scriptsRead), names, findings);
+                coaches.stream()
+                        .filter(it -> it.unit.isEmpty())
+                        .map(OfACoach::folder)
+                        .toList());
+        return new Reading(fleet, new Library(judged ? scripts : List.of(), unread), names, findings);
     }
 
     private Optional<SourceFile> fleetFile() {
         if (folder.has(FLEET)) {
             return folder.text(FLEET, findings::add);
         }
-        findings.add(Finding.error(
-                        "unreadable-file", Place.whole(new SourceFile(FLEET, "")), "the file is missing")
-                .mend("Write it with your own name, address and numbers. This is the least it takes:\n" + LEAST_FLEET.strip()));
+        findings.add(Finding.error("unreadable-file", Place.whole(new SourceFile(FLEET, "")), "the file is missing")
+                .mend("Write it with your own name, address and numbers. This is the least it takes:\n"
+                        + LEAST_FLEET.strip()));
         return Optional.empty();
     }
 
@@ -151,15 +155,16 @@ public final class FleetReader {
      *
      * @param unit empty where nobody knows which coach it is
      */
-    private record OfACoach(Optional<Unit> unit, Scripts scripts, List<Finding> findings) {}
+    private record OfACoach(String folder, Optional<Unit> unit, Scripts scripts, List<Finding> findings) {}
 
-    private OfACoach coach(String path, Optional<Map<String, Role>> roles) {
+    private OfACoach coach(String name, Optional<Map<String, Role>> roles) {
+        String path = "units/" + name;
         Optional<Unit> unit = folder.text(path + "/unit.yaml", findings::add)
                 .flatMap(file -> yaml(file, Unit.SHAPE, roles, findings::add))
                 .filter(it -> it.facts().read(Unit.ID));
-        Scripts scripts = unit.map(it -> scripts(path, Optional.of(it.id()))).orElse(new Scripts(List.of(), true));
+        Scripts scripts = unit.map(it -> scripts(path, Optional.of(it.id()))).orElse(new Scripts(List.of(), List.of()));
         unit.ifPresent(it -> Photos.check(folder, path + "/photos", it, findings::add));
-        return new OfACoach(unit, scripts, findings);
+        return new OfACoach(name, unit, scripts, findings);
     }
 
     private <T extends Described> Optional<T> shared(String name, Shape<T> shape) {
@@ -221,9 +226,9 @@ public final class FleetReader {
     /**
      * The scripts in a folder.
      *
-     * @param whole whether all of them could be read
+     * @param unread whose others could not be read: see {@link Library#Library(List, List)}
      */
-    private record Scripts(List<Script> read, boolean whole) {}
+    private record Scripts(List<Script> read, List<Optional<String>> unread) {}
 
     private Scripts scripts(String path, Optional<String> unit) {
         List<OfAFile> files = Stream.of(Form.values())
@@ -236,7 +241,11 @@ public final class FleetReader {
         files.forEach(it -> findings.addAll(it.findings));
         return new Scripts(
                 files.stream().flatMap(it -> it.script.stream()).toList(),
-                files.stream().allMatch(it -> it.script.isPresent()));
+                files.stream()
+                        .filter(it -> it.script.isEmpty())
+                        .map(it -> unit)
+                        .distinct()
+                        .toList());
     }
 
     /** What one procedure file says. */

@@ -215,12 +215,57 @@ class CommandTest {
     }
 
     @Test
+    void anErrorInOneCoachDoesNotStopTheOthers() throws Exception {
+        small();
+        Path plover = folder.resolve("units/plover/unit.yaml");
+        Path knot = folder.resolve("units/knot/unit.yaml");
+        DemoFleet.write(
+                knot, Files.readString(plover).replace("id: plover", "id: knot").replace("Plover", "Knot"));
+        assertThat(of(folder, "publish").exit()).isZero();
+        String before = Files.readString(folder.resolve("site-out/web/knot/index.html"));
+
+        // One that is read and wrong, and one that cannot be read at all.
+        for (String wrong : new String[] {"accept: yes\n", "colon lost\n"}) {
+            DemoFleet.write(knot, Files.readString(knot).replace("Knot", "Knut") + wrong);
+            DemoFleet.write(
+                    plover, Files.readString(plover).replaceFirst("name: Plover.*", "name: Plover " + wrong.length()));
+            Said said = of(folder, "publish");
+
+            assertThat(said.exit()).isEqualTo(1);
+            assertThat(said.out()).startsWith("Published ");
+            assertThat(said.err())
+                    .endsWith(
+                            "Left out: knot (1 error). Pages of theirs that were published before stay as they were.\n");
+            assertThat(folder.resolve("site-out/web/knot/index.html")).hasContent(before);
+            assertThat(folder.resolve("site-out/web/plover/index.html"))
+                    .content()
+                    .contains("Plover " + wrong.length());
+            assertThat(folder.resolve("site-out/web/index.html"))
+                    .content()
+                    .contains(">Knot")
+                    .doesNotContain("Knut");
+        }
+        assertThat(of(folder, "publish", "plover").exit()).isZero();
+        assertThat(of(folder, "publish", "knot").err()).endsWith("Nothing was published.\n");
+    }
+
+    @Test
+    void anErrorInWhatAllShareStopsAll() throws Exception {
+        small();
+        Path fleet = folder.resolve("units/fleet.yaml");
+        DemoFleet.write(fleet, Files.readString(fleet).replaceFirst("name:", "nam:"));
+
+        assertThat(of(folder, "publish").err()).endsWith("Nothing was published.\n");
+    }
+
+    @Test
     void anEmptyFleetFolderIsToldWhatItLacks() {
-        assertThat(of(folder, "check"))
-                .isEqualTo(new Said(
-                        1,
-                        "units/fleet.yaml:1:1: error: the file is missing [unreadable-file]\n\nIn all: 1 error\n",
-                        ""));
+        Said said = of(folder, "check");
+
+        assertThat(said.exit()).isEqualTo(1);
+        assertThat(said.out())
+                .startsWith("units/fleet.yaml:1:1: error: the file is missing [unreadable-file]\n")
+                .endsWith("\n\nIn all: 1 error\n");
         assertThat(of(folder, "publish").err()).contains("units/fleet.yaml").endsWith("Nothing was published.\n");
         assertThat(folder).isEmptyDirectory();
     }

@@ -167,8 +167,8 @@ final class DisclosuresTest {
                 Demo.fleet().sources(),
                 Demo.fleet().countries());
         Check check = new Check(fleet, new Library(scripts), List.of(unit), Findings.of(List.of()));
-        return Disclosures.of(
-                new Coach(fleet, unit), rendered(check, asStaff), rendered(ForRenters.of(check), asStaff));
+        Check theirs = ForRenters.of(check, Set.of(unit.id()));
+        return Disclosures.of(new Coach(fleet, unit), rendered(check, asStaff), rendered(theirs, asStaff));
     }
 
     private Map<String, byte[]> rendered(Check check, boolean asStaff) {

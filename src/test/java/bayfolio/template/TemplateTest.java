@@ -67,9 +67,7 @@ class TemplateTest {
     void eachOfSeveralUnknownNamesAlikeOnALineIsToldAtItsPlace() {
         filled("{{nmae}} {{#nmae}}{{/nmae}} {{ nmae }}{{^nmae}}{{nmae}}{{/nmae}}{{#nmae}}{{/nmae}}");
 
-        assertThat(complaints)
-                .extracting(complaint -> complaint.at().column())
-                .containsExactly(1, 10, 29, 39, 48, 65);
+        assertThat(complaints).extracting(complaint -> complaint.at().column()).containsExactly(1, 10, 29, 39, 48, 65);
     }
 
     @Test
