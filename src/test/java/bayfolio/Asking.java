@@ -1,11 +1,14 @@
 package bayfolio;
 
+import bayfolio.fact.Described;
+import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
-import bayfolio.model.Jacks;
+import bayfolio.model.Coach;
+import bayfolio.model.Country;
+import bayfolio.model.FleetFacts;
 import bayfolio.model.Kinds;
-import bayfolio.model.Size;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import java.util.ArrayList;
@@ -29,7 +32,8 @@ public final class Asking {
     /**
      * @param tried keys for which there are ways already; those of this coach are added
      */
-    public static List<Way> ways(Unit unit, Set<Key<?>> tried) {
+    public static List<Way> ways(Coach coach, Set<Key<?>> tried) {
+        Unit unit = coach.unit();
         List<Way> ways = new ArrayList<>();
         for (Shape<? extends Thing> kind : Kinds.ALL) {
             Optional<Thing> thing = unit.things()
@@ -41,17 +45,26 @@ public final class Asking {
                 }
             }
         }
-        for (Key<?> key : forStaff(Unit.SHAPE)) {
-            ways.addAll(tried.add(key) ? ways(key, within("unit", key)) : List.of());
-        }
-        for (Key<?> key : forStaff(Size.SHAPE)) {
-            ways.addAll(tried.add(key) ? ways(key, within("unit.size", key)) : List.of());
-        }
-        for (Key<?> key : forStaff(Jacks.SHAPE)) {
-            boolean has = unit.facts().has(Unit.JACKS);
-            ways.addAll(has && tried.add(key) ? ways(key, within("unit.jacks", key)) : List.of());
-        }
+        record("unit", unit.facts(), tried, ways);
+        coach.country().ifPresent(country -> record("country", country.facts(), tried, ways));
         return ways;
+    }
+
+    /** Of a record and those within it that are no things. */
+    private static void record(String path, Facts facts, Set<Key<?>> tried, List<Way> ways) {
+        facts.each((key, value) -> {
+            if (key.forStaff()) {
+                ways.addAll(tried.add(key) ? ways(key, within(path, key)) : List.of());
+            } else if (value.value() instanceof Described record) {
+                record(path + "." + key.name(), record.facts(), tried, ways);
+            } else if (key.type() instanceof Type.ListOf<?> list
+                    && list.element() instanceof Type.Nested<?> nested
+                    && !Kinds.ALL.contains(nested.shape())) {
+                for (Key<?> each : forStaff(nested.shape())) {
+                    ways.addAll(tried.add(each) ? ways(each, among(path + "." + key.name(), each)) : List.of());
+                }
+            }
+        });
     }
 
     private static List<Way> ways(Key<?> key, List<String> texts) {
@@ -64,10 +77,12 @@ public final class Asking {
         return shape.keys().stream().filter(Key::forStaff).toList();
     }
 
-    /** All keys for staff that a description of a coach may have. */
+    /** All keys for staff that a description of a coach, a fleet or a country may have. */
     public static Set<Key<?>> declared() {
         Set<Key<?>> declared = new LinkedHashSet<>();
         declared(Unit.SHAPE, declared);
+        declared(FleetFacts.SHAPE, declared);
+        declared(Country.SHAPE, declared);
         return declared;
     }
 
@@ -108,7 +123,16 @@ public final class Asking {
                 "{{#" + path + "}}@{{^" + key.name() + "}}It is not there.{{/" + key.name() + "}}{{/" + path + "}}",
                 "[" + asked(name, key) + "](page:home)",
                 "**" + asked(name, key) + "**",
-                "{{#unit}}{{#unit.size}}" + asked(name, key) + "{{/unit.size}}{{/unit}}");
+                "{{#unit.size}}" + asked(name, key) + "{{/unit.size}}");
+    }
+
+    private static List<String> among(String list, Key<?> key) {
+        String name = key.name();
+        return List.of(
+                "{{#" + list + "}}" + asked(name, key) + " {{/" + list + "}}",
+                "{{#" + list + "}}@{{#" + name + "}}There: {{" + name + "}} {{/" + name + "}}{{/" + list + "}}",
+                "{{#" + list + "}}@{{#" + name + "}}It is there.{{/" + name + "}}{{/" + list + "}}",
+                "{{#" + list + "}}@{{^" + name + "}}It is not there.{{/" + name + "}}{{/" + list + "}}");
     }
 
     /** A record is asked for one of its facts. */

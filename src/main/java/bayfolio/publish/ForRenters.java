@@ -1,6 +1,7 @@
 package bayfolio.publish;
 
 import bayfolio.check.Check;
+import bayfolio.model.Country;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Unit;
@@ -27,7 +28,9 @@ final class ForRenters {
                         fleet.roles(),
                         fleet.words(),
                         List.of(),
-                        fleet.countries()),
+                        fleet.countries().stream()
+                                .map(country -> new Country(country.facts().forRenters()))
+                                .toList()),
                 new Library(check.library().scripts().stream()
                         .filter(script -> !script.forStaff())
                         .map(Script::forRenters)

@@ -61,6 +61,7 @@ final class StaffTexts {
         StaffTexts staff = new StaffTexts(coach, types);
         staff.facts(coach.unit().facts(), false);
         staff.facts(coach.fleet().facts().facts(), false);
+        coach.country().ifPresent(country -> staff.facts(country.facts(), false));
         return staff.facts;
     }
 

@@ -9,6 +9,7 @@ import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
+import bayfolio.model.Country;
 import bayfolio.model.Feature;
 import bayfolio.model.Features;
 import bayfolio.model.Fleet;
@@ -39,7 +40,9 @@ final class StaffNamesTest {
             Demo.fleet().roles(),
             Demo.fleet().words(),
             Demo.fleet().sources(),
-            Demo.fleet().countries());
+            Demo.fleet().countries().stream()
+                    .map(country -> new Country(Canaries.in(country.facts(), PLANTED)))
+                    .toList());
     private int told;
 
     @Test
@@ -47,7 +50,7 @@ final class StaffNamesTest {
         Set<Key<?>> tried = new LinkedHashSet<>();
         int ways = 0;
         for (Unit unit : units) {
-            for (Asking.Way way : Asking.ways(unit, tried)) {
+            for (Asking.Way way : Asking.ways(new Coach(fleet, unit), tried)) {
                 ways += each(unit, List.of(way.text()));
             }
         }
@@ -74,7 +77,7 @@ final class StaffNamesTest {
                                 "[@{{" + id + ".name}}](page:home)",
                                 "[](@" + name + ":" + Canaries.id(kind) + ")",
                                 "[it](@" + name + ":" + Canaries.id(kind) + ")",
-                                "{{#unit}}{{#unit.size}}@{{" + id + ".name}}{{/unit.size}}{{/unit}}",
+                                "{{#unit.size}}@{{" + id + ".name}}{{/unit.size}}",
                                 "**@{{" + id + ".name}}**"));
             }
             String role = "item." + Canaries.ROLE;

@@ -11,6 +11,7 @@ import bayfolio.fact.Key;
 import bayfolio.finding.Findings;
 import bayfolio.handbook.Copy;
 import bayfolio.model.Coach;
+import bayfolio.model.Country;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Condition;
@@ -58,7 +59,7 @@ final class DisclosuresTest {
         Set<Key<?>> tried = new LinkedHashSet<>();
         for (Unit each : Demo.fleet().units()) {
             Unit unit = Canaries.in(each, CODE);
-            List<Asking.Way> ways = new ArrayList<>(Asking.ways(unit, tried));
+            List<Asking.Way> ways = new ArrayList<>(Asking.ways(new Coach(fleet(unit), unit), tried));
             List<Script> scripts = new ArrayList<>();
             for (Asking.Way way : ways) {
                 scripts.add(script("way-" + scripts.size(), way.text().replace(Asking.HERE, "")));
@@ -159,16 +160,24 @@ final class DisclosuresTest {
 
     /** @param asStaff whether names withhold nothing */
     private List<String> told(Unit unit, List<Script> scripts, boolean asStaff) {
-        Fleet fleet = new Fleet(
+        Fleet fleet = fleet(unit);
+        Check check = new Check(fleet, new Library(scripts), List.of(unit), Findings.of(List.of()));
+        return Disclosures.of(
+                new Coach(fleet, unit),
+                rendered(check, asStaff),
+                rendered(ForRenters.of(check, Set.of(unit.id())), asStaff));
+    }
+
+    private static Fleet fleet(Unit unit) {
+        return new Fleet(
                 Demo.fleet().facts(),
                 List.of(unit),
                 Demo.fleet().roles(),
                 Demo.fleet().words(),
                 Demo.fleet().sources(),
-                Demo.fleet().countries());
-        Check check = new Check(fleet, new Library(scripts), List.of(unit), Findings.of(List.of()));
-        Check theirs = ForRenters.of(check, Set.of(unit.id()));
-        return Disclosures.of(new Coach(fleet, unit), rendered(check, asStaff), rendered(theirs, asStaff));
+                Demo.fleet().countries().stream()
+                        .map(country -> new Country(Canaries.in(country.facts(), CODE)))
+                        .toList());
     }
 
     private Map<String, byte[]> rendered(Check check, boolean asStaff) {
