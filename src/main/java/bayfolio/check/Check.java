@@ -1,5 +1,6 @@
 package bayfolio.check;
 
+import bayfolio.check.text.LanguageWithoutWords;
 import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
@@ -34,6 +35,7 @@ public record Check(Fleet fleet, Library library, List<Unit> units, Findings fin
      */
     public static Check of(Fleet fleet, Library library, ScreenWords screen, List<Finding> soFar) {
         List<Finding> findings = new ArrayList<>(soFar);
+        LanguageWithoutWords.check(fleet, screen).forEach(findings::add);
         findings.addAll(ofTheFleet(fleet, library));
         List<Unit> units = fleet.units();
         // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet. Where

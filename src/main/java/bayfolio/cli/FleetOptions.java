@@ -3,11 +3,14 @@ package bayfolio.cli;
 import bayfolio.check.Check;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
+import bayfolio.model.Fleet;
+import bayfolio.model.FleetFacts;
 import bayfolio.prose.ScreenWords;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.theme.UnknownThemeException;
+import bayfolio.source.Located;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -55,7 +58,6 @@ final class FleetOptions {
     /** Reads and checks the whole fleet, since coaches share procedures. */
     Check check(Theme loaded) throws IOException {
         FleetReader.Reading reading = FleetReader.read(new Folder(root));
-        ScreenWords screen = loaded.words("en-US");
         // A coach is known by its folder, even while its description is broken.
         Set<String> known = new TreeSet<>(reading.folders());
         reading.fleet().units().forEach(unit -> known.add(unit.id()));
@@ -70,7 +72,15 @@ final class FleetOptions {
                                 + ".");
             }
         }
-        return Check.of(reading.fleet(), reading.library(), screen, reading.findings());
+        return Check.of(reading.fleet(), reading.library(), words(loaded, reading.fleet()), reading.findings());
+    }
+
+    /** Of the language that the fleet names first. */
+    static ScreenWords words(Theme theme, Fleet fleet) throws IOException {
+        return theme.words(fleet.facts().facts().ifRead(FleetFacts.LANGUAGES).stream()
+                .flatMap(languages -> languages.value().stream())
+                .map(Located::value)
+                .toList());
     }
 
     /** Findings for people, with a summary below; nothing where nothing was found. */

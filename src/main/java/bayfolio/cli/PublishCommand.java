@@ -64,7 +64,8 @@ final class PublishCommand implements Callable<Integer> {
             return 1;
         }
         Path folder = out.orElse(fleet.root.resolve("site-out"));
-        Set<String> files = Publisher.publish(check, fleet.root, theme, theme.words("en-US"), sound, folder);
+        Set<String> files =
+                Publisher.publish(check, fleet.root, theme, FleetOptions.words(theme, check.fleet()), sound, folder);
         long pages = files.stream().filter(file -> file.endsWith(".html")).count();
         spec.commandLine()
                 .getOut()

@@ -4,8 +4,6 @@ import bayfolio.check.Case;
 import bayfolio.handbook.Copy;
 import bayfolio.handbook.Handbook;
 import bayfolio.handbook.Page;
-import bayfolio.model.FleetFacts;
-import bayfolio.model.Unit;
 import bayfolio.prose.ScreenWords;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
@@ -31,7 +29,7 @@ public final class Composer {
         if (copy == Copy.STAFF) {
             new StaffSheets(draft).pages().forEach(pages::add);
         }
-        return new Handbook(copy, coach.unit().id(), coach.unit().name(), language(coach), explained(pages, coach));
+        return new Handbook(copy, coach.unit().id(), coach.unit().name(), screen.language(), explained(pages, coach));
     }
 
     /** The glossary itself explains each word where it stands. */
@@ -40,17 +38,5 @@ public final class Composer {
         return pages.stream()
                 .map(page -> page.home().equals(new Target.OfPage("words")) ? page : firstUse.linked(page))
                 .toList();
-    }
-
-    /** The coach's first language, or the fleet's. */
-    private static String language(Case coach) {
-        return coach.unit().facts().all(Unit.LANGUAGES).stream()
-                .findFirst()
-                .orElseGet(() -> coach.coach()
-                        .fleet()
-                        .facts()
-                        .facts()
-                        .all(FleetFacts.LANGUAGES)
-                        .get(0));
     }
 }

@@ -4,7 +4,6 @@ import bayfolio.check.Case;
 import bayfolio.check.Check;
 import bayfolio.compose.Composer;
 import bayfolio.handbook.Copy;
-import bayfolio.model.FleetFacts;
 import bayfolio.model.Unit;
 import bayfolio.prose.ScreenWords;
 import bayfolio.render.theme.Theme;
@@ -108,10 +107,7 @@ public final class Publisher {
                     coaches.add(new WebSite.Entry(unit, calledBefore(unit, before)));
                 }
             }
-            files.putAll(site.shared(
-                    check.fleet().name(),
-                    check.fleet().facts().facts().all(FleetFacts.LANGUAGES).get(0),
-                    coaches));
+            files.putAll(site.shared(check.fleet().name(), screen.language(), coaches));
             return files;
         }
 

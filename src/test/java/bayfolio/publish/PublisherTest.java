@@ -278,6 +278,35 @@ class PublisherTest {
     }
 
     @Test
+    void aPageSaysTheLanguageThatItIsWrittenIn(@TempDir Path folder) throws Exception {
+        Path fleet = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
+        Path facts = fleet.resolve("units/fleet.yaml");
+        Files.writeString(facts, Files.readString(facts).replaceAll("(?m)^languages: .*", "languages: [de-DE, en-US]"));
+        Path coach = fleet.resolve("units/plover/unit.yaml");
+        Files.writeString(coach, Files.readString(coach) + "languages: [en-GB]\n");
+        StringWriter err = new StringWriter();
+        String[] publish = {
+            "publish",
+            "--fleet",
+            fleet.toString(),
+            "--out",
+            folder.resolve("out").toString()
+        };
+
+        int without = Bayfolio.run(new PrintWriter(new StringWriter()), new PrintWriter(err), publish);
+        DemoFleet.write(fleet.resolve("themes/harbor/words-de.properties"), "page.words=Unsere W\u00f6rter\n");
+        int with = Bayfolio.run(new PrintWriter(new StringWriter()), new PrintWriter(err), publish);
+
+        assertThat(without).isEqualTo(1);
+        assertThat(err.toString()).contains("[language-without-words]");
+        assertThat(with).isZero();
+        assertThat(folder.resolve("out/web/plover/words.html"))
+                .content()
+                .contains("<html lang=\"de-DE\">", "<h1>Unsere W\u00f6rter</h1>");
+        assertThat(folder.resolve("out/web/index.html")).content().contains("<html lang=\"de-DE\">");
+    }
+
+    @Test
     void nothingIsWrittenWhenTheCheckFindsAnError(@TempDir Path folder) throws Exception {
         Path fleet = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
         Path out = folder.resolve("out");

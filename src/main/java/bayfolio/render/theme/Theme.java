@@ -25,6 +25,9 @@ public final class Theme {
     /** The theme that the program carries. */
     public static final String BUILT_IN = "harbor";
 
+    private static final String ENGLISH = "en-US";
+    private static final String WORDS = "words-";
+    private static final String PROPERTIES = ".properties";
     private static final String RESOURCES = "/bayfolio/themes/";
 
     private final String name;
@@ -51,7 +54,7 @@ public final class Theme {
                 for (Path path : paths.filter(Files::isRegularFile).toList()) {
                     String file = folder.relativize(path).toString().replace('\\', '/');
                     byte[] own = Files.readAllBytes(path);
-                    if (file.endsWith(".properties")) {
+                    if (file.endsWith(PROPERTIES)) {
                         files.merge(file, own, Theme::after);
                     } else {
                         files.put(file, own);
@@ -121,7 +124,7 @@ public final class Theme {
     public ScreenWords words(String language) throws IOException {
         Map<String, String> words = new TreeMap<>();
         for (String each : List.of("en", language.replaceFirst("-.*", ""), language)) {
-            Optional<SourceFile> file = text("words-" + each + ".properties");
+            Optional<SourceFile> file = text(WORDS + each + PROPERTIES);
             if (file.isPresent()) {
                 Properties properties = new Properties();
                 try {
@@ -132,6 +135,20 @@ public final class Theme {
                 properties.forEach((key, value) -> words.put(key.toString(), value.toString()));
             }
         }
-        return new ScreenWords(language, words);
+        return new ScreenWords(language, words, languages());
+    }
+
+    /** The first of these languages that it has words for; English where there is none, which the check tells. */
+    public ScreenWords words(List<String> languages) throws IOException {
+        ScreenWords english = words(ENGLISH);
+        Optional<String> first = languages.stream().filter(english::has).findFirst();
+        return first.isPresent() ? words(first.get()) : english;
+    }
+
+    private List<String> languages() {
+        return files.keySet().stream()
+                .filter(path -> path.startsWith(WORDS) && path.endsWith(PROPERTIES))
+                .map(path -> path.substring(WORDS.length(), path.length() - PROPERTIES.length()))
+                .toList();
     }
 }
