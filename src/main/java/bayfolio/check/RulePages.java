@@ -2,6 +2,7 @@ package bayfolio.check;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +15,7 @@ public final class RulePages {
     private RulePages() {}
 
     /** All codes, by the alphabet. */
-    public static List<String> codes() throws IOException {
+    public static List<String> codes() {
         return text("index.txt")
                 .orElse("")
                 .lines()
@@ -24,13 +25,15 @@ public final class RulePages {
     }
 
     /** The page of a code, in Markdown. */
-    public static Optional<String> of(String code) throws IOException {
+    public static Optional<String> of(String code) {
         return codes().contains(code) ? text(code + ENDING) : Optional.empty();
     }
 
-    private static Optional<String> text(String name) throws IOException {
+    private static Optional<String> text(String name) {
         try (InputStream in = RulePages.class.getResourceAsStream(PAGES + name)) {
             return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 }

@@ -5,7 +5,6 @@ import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.finding.JsonReport;
 import bayfolio.finding.SarifReport;
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -64,14 +63,14 @@ final class CheckCommand implements Callable<Integer> {
         Findings findings = about(fleet.check(fleet.theme()).findings());
         switch (format) {
             case JSON -> out.print(JsonReport.of(findings));
-            case SARIF -> out.print(SarifReport.of(findings));
+            case SARIF -> out.print(SarifReport.of(findings, RulePages::of));
             case TEXT -> out.print(fleet.report(findings));
         }
         out.flush();
         return findings.stop(fleet.strict) ? 1 : 0;
     }
 
-    private String page(String code) throws IOException {
+    private String page(String code) {
         return RulePages.of(code)
                 .orElseThrow(() -> new ParameterException(spec.commandLine(), "There is no code `" + code + "`."));
     }

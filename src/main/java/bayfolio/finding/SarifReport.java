@@ -5,25 +5,48 @@ import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HashMap;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
  * Findings in the Static Analysis Results Interchange Format, version 2.1.0 (an OASIS standard), as editors and code
  * hosts read it. Columns count code points.
+ *
+ * <p>The standard wants an absolute address in {@code helpUri}. No address on the web is the same for all fleets, so it
+ * is a name that is (a URN); the page itself goes with the report, in {@code help}.
  */
 public final class SarifReport {
     private static final Gson GSON =
             new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
 
-    private SarifReport() {}
+    private static final String CHECKS = "**Checks**";
 
-    public static String of(Findings findings) {
+    private final Function<String, Optional<String>> pages;
+    private final Map<String, Integer> alike = new HashMap<>();
+
+    private SarifReport(Function<String, Optional<String>> pages) {
+        this.pages = pages;
+    }
+
+    /** @param pages the page of a code, in Markdown */
+    public static String of(Findings findings, Function<String, Optional<String>> pages) {
+        return new SarifReport(pages).report(findings);
+    }
+
+    private String report(Findings findings) {
         List<String> codes =
                 findings.all().stream().map(Finding::code).distinct().sorted().toList();
         JsonObject driver = new JsonObject();
         driver.addProperty("name", "bayfolio");
-        driver.add("rules", array(codes.stream().map(SarifReport::rule).toList()));
+        driver.add("rules", array(codes.stream().map(this::rule).toList()));
         JsonObject tool = new JsonObject();
         tool.add("driver", driver);
         JsonObject run = new JsonObject();
@@ -40,13 +63,30 @@ public final class SarifReport {
         return GSON.toJson(log) + "\n";
     }
 
-    private static JsonObject rule(String code) {
+    private JsonObject rule(String code) {
         JsonObject rule = new JsonObject();
         rule.addProperty("id", code);
+        rule.addProperty("helpUri", "urn:bayfolio:rule:" + code);
+        pages.apply(code).ifPresent(page -> {
+            rule.add("shortDescription", text(checks(page)));
+            JsonObject help = text(page);
+            help.addProperty("markdown", page);
+            rule.add("help", help);
+        });
         return rule;
     }
 
-    private static JsonObject result(Finding finding, int rule) {
+    /** The sentence by which the page of a rule begins. */
+    private static String checks(String page) {
+        String sentence = page.lines()
+                .filter(line -> line.startsWith(CHECKS))
+                .findFirst()
+                .map(line -> "Checks" + line.substring(CHECKS.length()))
+                .orElse(page.lines().findFirst().orElse(""));
+        return sentence.replace("`", "");
+    }
+
+    private JsonObject result(Finding finding, int rule) {
         JsonObject result = new JsonObject();
         result.addProperty("ruleId", finding.code());
         result.addProperty("ruleIndex", rule);
@@ -54,7 +94,31 @@ public final class SarifReport {
         result.addProperty("level", finding.severity().word());
         result.add("message", text(sentence(finding)));
         result.add("locations", array(List.of(location(finding.at()))));
+        JsonObject fingerprints = new JsonObject();
+        fingerprints.addProperty("findingInLine/v1", fingerprint(finding));
+        result.add("partialFingerprints", fingerprints);
         return result;
+    }
+
+    /**
+     * The same when lines above come or go, or the line is indented: made of code, file, message, the words of the line,
+     * and how many before it are alike.
+     */
+    private String fingerprint(Finding finding) {
+        Place at = finding.at();
+        String told = String.join(
+                "\n",
+                finding.code(),
+                at.file().path(),
+                finding.message(),
+                at.file().line(at.line()).strip());
+        int before = alike.merge(told, 1, Integer::sum) - 1;
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            return HexFormat.of().formatHex(digest.digest((told + "\n" + before).getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
     }
 
     private static String sentence(Finding finding) {
