@@ -93,7 +93,10 @@ final class ProcedurePage {
     private Content sources(Procedure procedure) {
         List<List<Inline>> titles = procedure.head().facts().all(Head.SOURCES).stream()
                 .flatMap(id -> draft.coach().fleet().source(id).stream())
-                .map(source -> List.<Inline>of(new Inline.Text(source.title())))
+                .map(source -> List.<Inline>of(new Inline.Text(source.title()
+                        + source.status()
+                                .map(status -> " (" + Type.word(status) + ")")
+                                .orElse(""))))
                 .toList();
         String label = new FactRows(draft).label(Head.SHAPE, Head.SOURCES);
         return new Content.FactTable(List.of(new Content.FactTable.Row(label, titles)));
