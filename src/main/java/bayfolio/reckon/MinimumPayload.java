@@ -10,7 +10,7 @@ public final class MinimumPayload {
     private MinimumPayload() {}
 
     /**
-     * {@code 10 (n + L)} kilograms, of Regulation (EU) 1230/2012 Annex I Part A; from memory, to be checked.
+     * {@code 10 (n + L)} kilograms: Regulation (EU) 2021/535 Annex XIII, as a motorhome maker quotes it.
      *
      * @param people the driver too
      */

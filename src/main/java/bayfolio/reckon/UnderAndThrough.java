@@ -27,7 +27,7 @@ public final class UnderAndThrough {
             new Limit("Width, some tunnels and old roads", new Meters(96 * 0.0254), Size.WIDTH, "road agency page");
 
     private static final String EUROPE_SOURCE =
-            "Regulation (EU) 1230/2012 Annex I, read for trucks; for motorhomes from memory, to be checked";
+            "a road authority's table for any motor vehicle; Regulation (EU) 1230/2012 Annex I for trucks";
     private static final List<Limit> EUROPE = List.of(
             new Limit("Height, Europe", new Meters(4), Size.HEIGHT, EUROPE_SOURCE),
             new Limit("Width, Europe", new Meters(2.55), Size.WIDTH, EUROPE_SOURCE),
@@ -79,7 +79,7 @@ public final class UnderAndThrough {
                 "Lowest sign = height + margin, up to the next step that signs show.",
                 steps(),
                 assumed(),
-                "The margin is " + OWN_MARGIN + ". Limits: "
+                "The margin is taken for planning. Limits: "
                         + String.join(
                                 "; ",
                                 limitsHere().stream()
@@ -191,7 +191,7 @@ public final class UnderAndThrough {
         mirrors().ifPresent(wide -> inputs.add(described("Width over the mirrors", wide)));
         inputs.add(described("Width of the body", size.facts().get(Size.WIDTH)));
         inputs.add(described("Length", size.facts().get(Size.LENGTH)));
-        inputs.add(Input.usual("Margin under signs", margin(), OWN_MARGIN));
+        inputs.add(Input.unverified("Margin under signs", margin(), OWN_MARGIN));
         return inputs;
     }
 
