@@ -4,6 +4,7 @@ import bayfolio.measure.Liters;
 import bayfolio.model.Coach;
 import bayfolio.model.Tank;
 import bayfolio.reckon.Bleach;
+import bayfolio.reckon.ExtensionCord;
 import bayfolio.reckon.UnderAndThrough;
 import bayfolio.template.Names;
 import bayfolio.template.Value;
@@ -17,6 +18,7 @@ import java.util.stream.Stream;
 /** What is worked out from the facts of the coach: {@code reckoned.bleach-for-50ppm}, {@code reckoned.lowest-sign}. */
 record ReckonedNames(Coach coach) implements Names {
     private static final String LOWEST_SIGN = "lowest-sign";
+    private static final String EXTENSION_CORD = "extension-cord";
     private static final Map<String, Double> DOSES = doses();
 
     private static Map<String, Double> doses() {
@@ -27,7 +29,7 @@ record ReckonedNames(Coach coach) implements Names {
     }
 
     static List<String> words() {
-        return Stream.concat(DOSES.keySet().stream(), Stream.of(LOWEST_SIGN)).toList();
+        return Stream.concat(DOSES.keySet().stream(), Stream.of(LOWEST_SIGN, EXTENSION_CORD)).toList();
     }
 
     @Override
@@ -37,6 +39,9 @@ record ReckonedNames(Coach coach) implements Names {
                     .<Value>map(Value.Text::new)
                     .orElse(new Value.Absent(
                             "the height of this coach is not stated", "Guard the text with {{#unit.size.height}}."));
+        }
+        if (word.equals(EXTENSION_CORD)) {
+            return new Value.Text(ExtensionCord.rule(coach.unit()));
         }
         Double dose = DOSES.get(word);
         if (dose == null) {

@@ -327,7 +327,7 @@ public final class ReferencePage {
                         + ". A compartment that goes right through has two.");
         page.append("""
                 | `all.<kind>` | Every thing of [a kind](#kinds) in walking order, for sections: `{{#all.switch}}…{{/all.switch}}`. |
-                | `reckoned.<what>` | What is worked out from the coach: `bleach-for-50ppm` and `bleach-for-100ppm`, how much household bleach disinfects its fresh tank; `lowest-sign`, the lowest height sign that it may be driven under, with the margin. |
+                | `reckoned.<what>` | What is worked out from the coach: `bleach-for-50ppm` and `bleach-for-100ppm`, how much household bleach disinfects its fresh tank; `lowest-sign`, the lowest height sign that it may be driven under, with the margin; `extension-cord`, the sentence that says which one may be used, if any. |
                 | `procedure.<id>`, `trouble.<id>` | Whether that one applies to the coach, for a section around a reference to it: `{{#trouble.no-heat}}See [](trouble:no-heat).{{/trouble.no-heat}}` |
                 | `turn.<turn>`, `turn-back.<turn>` | The procedures that name that turn under `sets-up`, and those that name these under `undoes`: `{{#turn-back.plug}}Unplug: [](procedure:{{id}}){{/turn-back.plug}}`. `each` gives all of them in the order of this coach, or from its end: `{{#turn-back.each}}1. [](procedure:{{id}}){{/turn-back.each}}`. Each has `id` and `title`. |
                 | `<kind>.<id>` | The thing of that id, for a procedure of one coach: `{{tank.gray.capacity}}`. |

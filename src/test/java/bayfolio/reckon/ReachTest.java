@@ -121,7 +121,7 @@ class ReachTest {
         assertThat(reckoning.answer())
                 .isEqualTo(
                         "On a usual site, backed in: Power cord reaches; nose first: Power cord short by 23 ft (7.0 m).");
-        assertThat(reckoning.assumed()).contains("An extension costs voltage. Ask us before you use it.");
+        assertThat(reckoning.assumed()).contains("Use no extension cord but ours, never with an adapter: Extension.");
         assertThat(reckoning.inputs())
                 .anyMatch(it -> it.origin() instanceof Input.Origin.Usual usual
                         && usual.source().equals("common practice, no source"));
