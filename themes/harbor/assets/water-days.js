@@ -8,7 +8,7 @@
   "use strict";
 
   function days(value) {
-    var shown = window.bayfolio.shown(value, 1, "less");
+    var shown = window.bayfolio.shown(value, Math.abs(value) < 10 ? 1 : 0, "less");
     return shown + (shown === "1.0" ? " day" : " days");
   }
 

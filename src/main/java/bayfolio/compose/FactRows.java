@@ -39,18 +39,17 @@ final class FactRows {
 
     private <V> Optional<Content.FactTable.Row> row(Facts facts, Key<V> key) {
         return facts.located(key)
-                .map(value -> lines(key.type(), value.value()))
+                .map(value -> lines(key.type(), value))
                 .filter(lines -> !lines.isEmpty())
                 .map(lines -> new Content.FactTable.Row(label(facts.shape(), key), lines));
     }
 
     /** A list has a line for each element, everything else one; a reference to what is for staff has none. */
-    private List<List<Inline>> lines(Type<?> type, Object value) {
-        List<?> values = value instanceof List<?> list ? list : List.of(value);
+    private List<List<Inline>> lines(Type<?> type, Located<?> fact) {
+        List<?> values = fact.value() instanceof List<?> list ? list : List.of(fact);
         Type<?> each = type instanceof Type.ListOf<?> list ? list.element() : type;
         return values.stream()
-                .map(element -> element instanceof Located<?> located ? located.value() : element)
-                .map(element -> line(each, element))
+                .map(element -> line(each, (Located<?>) element))
                 .filter(line -> !line.isEmpty())
                 .toList();
     }
@@ -61,7 +60,8 @@ final class FactRows {
                 .orElse(key.label());
     }
 
-    private List<Inline> line(Type<?> type, Object value) {
+    private List<Inline> line(Type<?> type, Located<?> fact) {
+        Object value = fact.value();
         if (type instanceof Type.Reference reference) {
             // What is for staff is not named to renters, not even as something that belongs to theirs.
             return draft.wording()
@@ -73,7 +73,7 @@ final class FactRows {
         if (value instanceof Described record) {
             return sentence(record.facts());
         }
-        return List.of(new Inline.Text(draft.wording().of(type, value)));
+        return List.of(new Inline.Text(draft.wording().of(type, fact)));
     }
 
     /** A record within a record: its facts one after the other. */

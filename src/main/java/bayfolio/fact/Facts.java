@@ -1,5 +1,6 @@
 package bayfolio.fact;
 
+import bayfolio.measure.Quantity;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.util.ArrayList;
@@ -124,6 +125,11 @@ public final class Facts {
                 visitor.accept(shape.keys().get(i), value);
             }
         }
+    }
+
+    /** A quantity as the writer put it, and then in the other system: {@code 92 gal (348 L)}. */
+    public <Q extends Quantity> Optional<String> written(Key<Q> key) {
+        return located(key).map(fact -> fact.value().asWritten(fact.written()));
     }
 
     public <T> Optional<T> find(Key<T> key) {

@@ -43,4 +43,17 @@ public sealed interface Quantity
         String there = in(first.other());
         return here.equals(there) ? here : here + " (" + there + ")";
     }
+
+    /**
+     * The same as a writer put it, with its unit and its digits, and then in the other system: {@code 92 gal (348 L)}.
+     *
+     * @param written what this quantity was read from
+     */
+    default String asWritten(String written) {
+        String spaced = WrittenUnit.spaced(written);
+        MeasureSystem system = WrittenUnit.system(spaced);
+        String here = in(system);
+        String there = in(system.other());
+        return here.equals(there) ? spaced : spaced + " (" + there + ")";
+    }
 }

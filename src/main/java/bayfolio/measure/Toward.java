@@ -92,9 +92,9 @@ public enum Toward {
         return print(time.value() / 3600, 1) + " h";
     }
 
-    /** {@code 3.2 days}. */
+    /** {@code 3.2 days}, {@code 11 days}: tenths below ten. */
     public String days(Seconds time) {
-        String days = print(time.value() / 86_400, 1);
+        String days = coarse(time.value() / 86_400);
         return days + (days.equals("1.0") ? " day" : " days");
     }
 

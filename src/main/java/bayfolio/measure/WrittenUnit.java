@@ -1,6 +1,7 @@
 package bayfolio.measure;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 
@@ -41,6 +42,22 @@ record WrittenUnit(String spelling, Numeral numeral, DoubleUnaryOperator toKept,
 
     Stream<String> names() {
         return Stream.concat(Stream.of(spelling), words.stream());
+    }
+
+    /** Those that nobody writes who measures in meters. */
+    private static final Set<String> CUSTOMARY = Set.of(
+            "in", "ft", "mi", "lb", "oz", "gal", "qt", "cup", "cups", "gal/h", "mph", "mpg", "psi", "°F", "F", "BTU/h",
+            "AWG");
+
+    /** The number and the unit with a space between them. */
+    static String spaced(String written) {
+        return written.strip().replaceFirst("(?<=[0-9])(?=[A-Za-z%]|°[CF])", " ");
+    }
+
+    /** The system that a text is written in. */
+    static MeasureSystem system(String written) {
+        String unit = written.substring(written.lastIndexOf(' ') + 1);
+        return CUSTOMARY.contains(unit) ? MeasureSystem.US : MeasureSystem.METRIC;
     }
 
     private String numberIn(String text) {

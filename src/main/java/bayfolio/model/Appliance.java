@@ -70,7 +70,7 @@ public record Appliance(Facts facts) implements Thing {
     public static final Key<Watts> GAS_INPUT = DRAFT.optional(
             "gas-input",
             Type.measured(Watts.SCALE),
-            "Gas that it burns at full flame, from its plate: BTU/h gross in North America, kW net in Europe.");
+            "Gas that it burns at full flame, from its plate: BTU/h in North America, kW in Europe.");
     public static final Key<Seconds> GAS_HOURS = DRAFT.optional(
             "gas-hours", Type.measured(Seconds.SCALE), "Usual hours of full flame on a day of mild weather.");
     public static final Key<Seconds> GAS_HOURS_FROST = DRAFT.optional(

@@ -23,6 +23,16 @@ public record Wording(Coach coach) {
     private static final DateTimeFormatter AMERICAN = DateTimeFormatter.ofPattern("MMMM d, uuuu", Locale.US);
     private static final DateTimeFormatter EUROPEAN = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
 
+    /** A fact as a reader reads it: a measure as its writer put it, with what it is in the other system. */
+    public <T> String of(Type<T> type, Located<?> fact) {
+        return fact.value() instanceof Quantity quantity
+                        && !fact.written().isEmpty()
+                        && type instanceof Type.Measured<?> measured
+                        && !measured.roundedUp()
+                ? unbroken(quantity.asWritten(fact.written()))
+                : of(type, fact.value());
+    }
+
     /** One value as a reader reads it; a list is joined with commas. */
     public <T> String of(Type<T> type, Object value) {
         return type.accept(new Type.Visitor<String>() {

@@ -29,7 +29,8 @@ record ReckonedNames(Coach coach) implements Names {
     }
 
     static List<String> words() {
-        return Stream.concat(DOSES.keySet().stream(), Stream.of(LOWEST_SIGN, EXTENSION_CORD)).toList();
+        return Stream.concat(DOSES.keySet().stream(), Stream.of(LOWEST_SIGN, EXTENSION_CORD))
+                .toList();
     }
 
     @Override

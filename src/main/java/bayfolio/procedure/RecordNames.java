@@ -41,16 +41,17 @@ record RecordNames(Coach coach, Facts facts, String what, boolean staff) impleme
     private <T> Value value(Key<T> key) {
         Optional<Located<T>> fact = facts.located(key);
         return fact.isPresent()
-                ? value(key.type(), fact.get().value())
+                ? value(key.type(), fact.get())
                 : new Value.Absent(
                         "the description of " + what + " does not state `" + key.name() + "`",
                         "State it, or guard the text with a section that asks for it.");
     }
 
-    private <T> Value value(Type<T> type, Object fact) {
+    private <T> Value value(Type<T> type, Located<?> located) {
+        Object fact = located.value();
         return type.accept(new Type.Visitor<Value>() {
             private Value words() {
-                return new Value.Text(new Wording(coach).of(type, fact));
+                return new Value.Text(new Wording(coach).of(type, located));
             }
 
             @Override
@@ -106,7 +107,7 @@ record RecordNames(Coach coach, Facts facts, String what, boolean staff) impleme
                         ((List<?>) fact)
                                 .stream()
                                         .filter(element -> mayRead(((Located<?>) element).value()))
-                                        .map(element -> value(list.element(), ((Located<?>) element).value()))
+                                        .map(element -> value(list.element(), (Located<?>) element))
                                         // What names nothing is told where it is written; of several, those for staff
                                         // are left out.
                                         .filter(value ->

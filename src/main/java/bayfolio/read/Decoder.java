@@ -163,7 +163,8 @@ final class Decoder {
 
     private <V> void value(Key<V> key, Node node, Facts.Draft facts) {
         Optional<V> value = decode(key.type(), node);
-        value.ifPresent(it -> facts.put(key, new Located<>(it, places.apply(node))));
+        value.ifPresent(it ->
+                facts.put(key, new Located<>(it, places.apply(node), it instanceof Quantity ? written(node) : "")));
         if (value.isEmpty() || !all(value.get(), node)) {
             facts.unread(key);
         }
@@ -173,6 +174,10 @@ final class Decoder {
     private static boolean all(Object value, Node node) {
         return !(value instanceof List<?> list)
                 || list.size() == ((SequenceNode) node).getValue().size();
+    }
+
+    private static String written(Node node) {
+        return node instanceof ScalarNode scalar ? scalar.getValue() : "";
     }
 
     @SuppressWarnings("unchecked") // each branch makes the value of its own type

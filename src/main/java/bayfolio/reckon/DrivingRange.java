@@ -18,6 +18,9 @@ import java.util.stream.Collectors;
 
 /** How far a tank of fuel goes. */
 public final class DrivingRange {
+    /** What is a whole ten may lie a hair below it. */
+    private static final double HAIR = 1e-6;
+
     private static final String ASKED = "How far does a tank of fuel go?";
 
     private final Coach coach;
@@ -183,12 +186,17 @@ public final class DrivingRange {
     }
 
     private String fuel(Liters fuel) {
-        return Toward.LESS.print(fuel, first);
+        return Toward.NEAREST.print(fuel, first);
     }
 
+    /** To ten of each, down: fuel consumption is not known to a mile. */
     private String print(Meters distance) {
-        String us = Toward.LESS.print(distance.miles(), 0) + " mi";
-        String metric = Toward.LESS.print(distance.value() / 1000, 0) + " km";
+        String us = tens(distance.miles()) + " mi";
+        String metric = tens(distance.value() / 1000) + " km";
         return first == MeasureSystem.US ? us + " (" + metric + ")" : metric + " (" + us + ")";
+    }
+
+    private static String tens(double distance) {
+        return Toward.LESS.print(10 * Math.floor(distance / 10 + HAIR), 0);
     }
 }

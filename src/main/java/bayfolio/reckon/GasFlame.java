@@ -11,7 +11,7 @@ import java.util.Optional;
 /**
  * A device that burns gas.
  *
- * @param input what it takes at full flame, above zero; gross in North America, net in Europe
+ * @param input what it takes at full flame, above zero; as on its plate
  * @param mild usual hours of full flame on a mild day
  * @param frost the same on a day of frost
  */

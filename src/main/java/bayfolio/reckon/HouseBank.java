@@ -103,8 +103,10 @@ record HouseBank(Bank bank, BatteryKind kind, Volts volts, AmpHours capacity, Sh
 
     List<Input> inputs(MeasureSystem first) {
         List<Input> inputs = new ArrayList<>();
-        inputs.add(Input.described("capacity of " + named(), capacity.in(first)));
-        inputs.add(Input.described("voltage of " + named(), volts.in(first)));
+        inputs.add(Input.described(
+                "capacity of " + named(), bank.facts().written(Bank.AMP_HOURS).orElseThrow()));
+        inputs.add(Input.described(
+                "voltage of " + named(), bank.facts().written(Bank.VOLTS).orElseThrow()));
         inputs.add(
                 bank.facts().has(Bank.USABLE)
                         ? Input.described("share that may be used", usable.in(first))

@@ -2,7 +2,6 @@ package bayfolio.reckon;
 
 import bayfolio.measure.Amps;
 import bayfolio.measure.MeasureSystem;
-import bayfolio.measure.Seconds;
 import bayfolio.measure.Toward;
 import bayfolio.model.Circuit;
 import bayfolio.model.Coach;
@@ -135,13 +134,8 @@ public final class LeftStanding {
         return standing(loads)
                 .until(bank.limit())
                 .filter(time -> time.value() <= YEAR * DAY)
-                .map(LeftStanding::days)
+                .map(Toward.LESS::days)
                 .orElse("more than a year");
-    }
-
-    private static String days(Seconds time) {
-        double days = time.value() / DAY;
-        return days < 10 ? Toward.LESS.days(time) : Toward.LESS.print(days, 0) + " days";
     }
 
     private Grid bySwitch() {

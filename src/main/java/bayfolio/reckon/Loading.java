@@ -1,8 +1,11 @@
 package bayfolio.reckon;
 
+import bayfolio.fact.Facts;
+import bayfolio.fact.Key;
 import bayfolio.measure.Kilograms;
 import bayfolio.measure.Liters;
 import bayfolio.measure.MeasureSystem;
+import bayfolio.measure.Quantity;
 import bayfolio.measure.Toward;
 import bayfolio.model.Coach;
 import bayfolio.model.Region;
@@ -20,7 +23,7 @@ import java.util.stream.Stream;
 public final class Loading {
     private static final String ASKED = "How much can you load?";
 
-    /** Less than this share of a limit left is said so; our own choice. */
+    /** Less than this share of a limit left is said so; taken for planning. */
     private static final double CLOSE = 0.03;
 
     /** How full the fresh tanks are. */
@@ -63,7 +66,7 @@ public final class Loading {
                 steps(),
                 assumed(),
                 european()
-                        ? "Regulation (EU) 1230/2012 Article 2 for the masses; its Annex I for the least payload, from memory, to be checked. Axles: statics."
+                        ? "Regulation (EU) 1230/2012 Article 2 for the masses; (EU) 2021/535 Annex XIII for the least payload, as a maker quotes it. Axles: statics."
                         : "49 CFR 571.110 and 571.120 for the capacity; 49 CFR 567.4(g)(3) for 150 lb a seat. Axles: statics.",
                 "Real people and bags differ from the figures here. Only a scale shows what your coach weighs.");
     }
@@ -108,7 +111,11 @@ public final class Loading {
     }
 
     /** What it weighs in a state of its water. */
-    private record State(String name, Kilograms all, Axles.Carried axles) {}
+    private record State(String name, Kilograms all, Axles.Carried axles, boolean stated) {
+        State(String name, Kilograms all, Axles.Carried axles) {
+            this(name, all, axles, false);
+        }
+    }
 
     private Grid states() {
         boolean axles = carrying.axles().isPresent();
@@ -117,15 +124,19 @@ public final class Loading {
                 : List.of("Every seat taken, no bags", "All", "So");
         List<List<String>> rows = new ArrayList<>();
         for (State state : allStates()) {
-            List<String> row = new ArrayList<>(List.of(state.name(), more(state.all())));
+            List<String> row = new ArrayList<>(List.of(state.name(), shown(state, state.all(), Weighing.TOTAL)));
             if (axles) {
-                row.add(more(state.axles().front()));
-                row.add(more(state.axles().rear()));
+                row.add(shown(state, state.axles().front(), Weighing.FRONT));
+                row.add(shown(state, state.axles().rear(), Weighing.REAR));
             }
             row.add(verdict(state));
             rows.add(row);
         }
         return new Grid("Where the water is", head, rows);
+    }
+
+    private String shown(State state, Kilograms weight, Key<Kilograms> key) {
+        return state.stated() ? carrying.weighing().written(key).orElseThrow() : more(weight);
     }
 
     private List<State> allStates() {
@@ -137,7 +148,8 @@ public final class Loading {
                         ? new Axles.Carried(
                                 carrying.weighing().get(Weighing.FRONT),
                                 carrying.weighing().get(Weighing.REAR))
-                        : Axles.Carried.NOTHING));
+                        : Axles.Carried.NOTHING,
+                true));
         WaterTanks fresh = WaterTanks.fresh(carrying.unit());
         WaterTanks gray = WaterTanks.gray(carrying.unit());
         WaterTanks toilet = WaterTanks.toilet(carrying.unit());
@@ -206,21 +218,21 @@ public final class Loading {
 
     private List<Input> inputs() {
         List<Input> inputs = new ArrayList<>();
-        inputs.add(Input.described("gross limit", less(carrying.weights().get(Weights.GROSS))));
-        described("limit of the front axle", carrying.weights().find(Weights.FRONT_AXLE), inputs);
-        described("limit of the rear axle", carrying.weights().find(Weights.REAR_AXLE), inputs);
-        described("payload of the label", carrying.weights().find(Weights.PAYLOAD), inputs);
-        inputs.add(
-                Input.described("weight on the scale", more(carrying.weighing().get(Weighing.TOTAL))));
-        weighed("of it on the front axle", carrying.weighing().find(Weighing.FRONT), inputs);
-        weighed("of it on the rear axle", carrying.weighing().find(Weighing.REAR), inputs);
+        described("gross limit", carrying.weights(), Weights.GROSS, inputs);
+        described("limit of the front axle", carrying.weights(), Weights.FRONT_AXLE, inputs);
+        described("limit of the rear axle", carrying.weights(), Weights.REAR_AXLE, inputs);
+        described("payload of the label", carrying.weights(), Weights.PAYLOAD, inputs);
+        described("weight on the scale", carrying.weighing(), Weighing.TOTAL, inputs);
+        described("of it on the front axle", carrying.weighing(), Weighing.FRONT, inputs);
+        described("of it on the rear axle", carrying.weighing(), Weighing.REAR, inputs);
         inputs.add(Input.described(
                 "people on board then", String.valueOf(carrying.weighing().get(Weighing.PEOPLE))));
-        inputs.add(Input.described("fresh water then", Toward.NEAREST.print(carrying.full())));
+        described("fresh water then", carrying.weighing(), Weighing.FRESH_WATER, inputs);
         inputs.add(Input.described("seats with belts", String.valueOf(carrying.belts())));
         if (hasWater) {
-            WaterTanks fresh = WaterTanks.fresh(carrying.unit());
-            inputs.add(Input.described(fresh.names(), Toward.MORE.print(fresh.capacity(), system)));
+            WaterTanks.fresh(carrying.unit())
+                    .tanks()
+                    .forEach(tank -> inputs.add(Input.described(tank.name(), WaterTanks.stated(tank))));
             inputs.add(Input.usual(
                     "weight of one liter of water", "1 kg", "the label of 49 CFR 571.120; true within 1 %"));
         }
@@ -228,30 +240,28 @@ public final class Loading {
                 "weight of one person",
                 Toward.NEAREST.print(Person.weight(region), system),
                 european()
-                        ? "Regulation (EU) 1230/2012; for passengers from memory, to be checked"
+                        ? "Regulation (EU) 1230/2012 for the driver; for passengers an owner's manual"
                         : "49 CFR 567.4(g)(3)"));
         carrying.axles().ifPresent(axles -> {
-            inputs.add(Input.described("wheelbase", Toward.NEAREST.print(axles.wheelbase(), system)));
-            inputs.add(Input.described("front overhang", Toward.NEAREST.print(axles.overhang(), system)));
+            Facts size = carrying.unit().size().facts();
+            described("wheelbase", size, Size.WHEELBASE, inputs);
+            described("front overhang", size, Size.FRONT_OVERHANG, inputs);
         });
         return inputs;
     }
 
-    private void described(String name, Optional<Kilograms> weight, List<Input> inputs) {
-        weight.ifPresent(it -> inputs.add(Input.described(name, less(it))));
-    }
-
-    private void weighed(String name, Optional<Kilograms> weight, List<Input> inputs) {
-        weight.ifPresent(it -> inputs.add(Input.described(name, more(it))));
+    private static <Q extends Quantity> void described(String name, Facts facts, Key<Q> key, List<Input> inputs) {
+        facts.written(key).ifPresent(written -> inputs.add(Input.described(name, written)));
     }
 
     private List<String> steps() {
         List<String> steps = new ArrayList<>();
         Kilograms capacity = carrying.capacity();
-        steps.add("Coach with nobody on board and no fresh water: " + more(carrying.bare()) + ".");
+        steps.add("Coach with nobody on board and no fresh water: " + bare() + ".");
         steps.add((european() ? "Payload beside the driver: " : "Capacity for people, water and things: ")
-                + less(carrying.weights().get(Weights.GROSS)) + " − " + more(carrying.bare())
-                + (european() ? " − " + more(Person.weight(region)) : "") + " = " + less(capacity) + ".");
+                + carrying.weights().written(Weights.GROSS).orElseThrow() + " − " + bare()
+                + (european() ? " − " + more(Person.weight(region)) : "") + " = "
+                + stated(carrying.weights(), Weights.PAYLOAD, capacity).orElseGet(() -> less(capacity)) + ".");
         int counted = european() ? carrying.belts() - 1 : carrying.belts();
         Kilograms least = carrying.weights().find(Weights.PAYLOAD).orElse(capacity);
         Kilograms seats = Person.weight(counted, region);
@@ -260,15 +270,15 @@ public final class Loading {
                 + (WeightLimit.exceeded(least.minus(seats))
                         ? ", more than the payload of "
                         : ", within the payload of ")
-                + less(least) + ".");
+                + carrying.weights().written(Weights.PAYLOAD).orElseGet(() -> less(capacity)) + ".");
         if (european()) {
             Kilograms rule = MinimumPayload.of(
                     carrying.belts(), carrying.unit().size().facts().get(Size.LENGTH));
-            steps.add("Least payload by the rule, from memory: 10 × (seats + length in meters) = " + more(rule)
+            steps.add("Least payload by the rule: 10 × (seats + length in meters) = " + more(rule)
                     + (WeightLimit.exceeded(least.minus(rule)) ? "; less is stated." : "; more is stated."));
         }
         if (hasWater) {
-            steps.add("Full fresh water: "
+            steps.add("Full fresh water weighs "
                     + more(WaterWeight.of(WaterTanks.fresh(carrying.unit()).capacity())) + ".");
         }
         carrying.limits()
@@ -278,6 +288,17 @@ public final class Loading {
                                 limit.left(carrying.belts(), Person.weight(region), hasWater ? 1 : 0, new Kilograms(0)))
                         + "."));
         return steps;
+    }
+
+    private String bare() {
+        return stated(carrying.weighing(), Weighing.TOTAL, carrying.bare()).orElseGet(() -> more(carrying.bare()));
+    }
+
+    /** As the description puts it, where that is the same. */
+    private static Optional<String> stated(Facts facts, Key<Kilograms> key, Kilograms same) {
+        return facts.find(key)
+                .filter(fact -> Math.abs(fact.value() - same.value()) < WeightLimit.HAIR)
+                .flatMap(fact -> facts.written(key));
     }
 
     private String signed(Kilograms left) {

@@ -1,5 +1,6 @@
 package bayfolio.reckon;
 
+import bayfolio.fact.Facts;
 import bayfolio.measure.Amps;
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Toward;
@@ -350,14 +351,14 @@ public final class RunsTogether {
                                     volts(feed),
                                     coach.unit().region() == Region.EUROPE
                                             ? "posts for this plug are often fused lower; a motorhome magazine"
-                                            : "an outlet for 20 A takes the plug for 15 A; from memory, to be checked"));
+                                            : "an outlet for 20 A takes the plug for 15 A (NEMA 5-20R), a guide to outlets"));
         }
         LinkedHashSet<Draw> draws = new LinkedHashSet<>();
         ways.forEach(way -> Stream.of(way.always(), way.switched(), way.dead()).forEach(draws::addAll));
         Set<Load> seen = new HashSet<>();
         draws.forEach(draw -> inputs.add(Input.described(
                 draw.load().name() + (seen.add(draw.load()) ? "" : ", set low"),
-                Toward.MORE.print(draw.amps())
+                stated(draw)
                         + (draw.continuous() ? ", may run for hours" : "")
                         + (draw.alwaysOn() ? ", always on" : ""))));
         if (coach.unit().region() == Region.NORTH_AMERICA) {
@@ -367,6 +368,14 @@ public final class RunsTogether {
                     "NEC 210.19(A) and 210.20(A)"));
         }
         return inputs;
+    }
+
+    /** As its plate says, or what it is set to. */
+    private static String stated(Draw draw) {
+        Facts facts = draw.load().facts();
+        return facts.find(Load.AMPS).filter(draw.amps()::equals).isPresent()
+                ? facts.written(Load.AMPS).orElseThrow()
+                : Toward.MORE.print(draw.amps());
     }
 
     private String step(Sharing way) {

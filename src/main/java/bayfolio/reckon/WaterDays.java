@@ -1,10 +1,13 @@
 package bayfolio.reckon;
 
+import bayfolio.fact.Key;
 import bayfolio.measure.Liters;
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Toward;
 import bayfolio.model.Coach;
 import bayfolio.model.Tank;
+import bayfolio.model.Unit;
+import bayfolio.model.Water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -16,17 +19,18 @@ public final class WaterDays {
     private static final String ASKED = "How long does the water last?";
 
     private final WaterUse use;
+    private final Unit unit;
     private final MeasureSystem system;
 
-    private WaterDays(WaterUse use, MeasureSystem system) {
+    private WaterDays(WaterUse use, Unit unit) {
         this.use = use;
-        this.system = system;
+        this.unit = unit;
+        this.system = unit.region().first();
     }
 
     public static Reckoned of(Coach coach) {
-        MeasureSystem system = coach.unit().region().first();
         return WaterUse.of(coach)
-                .<Reckoned>map(use -> new WaterDays(use, system).reckoning())
+                .<Reckoned>map(use -> new WaterDays(use, coach.unit()).reckoning())
                 .orElseGet(() -> new Reckoned.Lacking(Question.WATER_DAYS, ASKED, WaterUse.lacking(coach.unit())));
     }
 
@@ -103,31 +107,33 @@ public final class WaterDays {
         Stream.of(use.fresh(), use.gray(), use.toilet())
                 .flatMap(tanks -> tanks.tanks().stream())
                 .forEach(tank -> {
-                    WaterTanks one = new WaterTanks(List.of(tank));
-                    inputs.add(Input.described(tank.name() + ", what it holds", less(one.capacity())));
+                    inputs.add(Input.described(tank.name() + ", what it holds", WaterTanks.stated(tank)));
                     inputs.add(
                             tank.facts().has(Tank.USABLE)
-                                    ? Input.described(tank.name() + ", what can be used", less(one.usable()))
-                                    : Input.usual(
+                                    ? Input.described(
                                             tank.name() + ", what can be used",
-                                            less(one.usable()),
-                                            "all of it is taken"));
+                                            tank.facts().written(Tank.USABLE).orElseThrow())
+                                    : Input.usual(tank.name() + ", what can be used", "100 %", "all of it is taken"));
                 });
         if (use.shower()) {
-            inputs.add(Input.described("shower, each minute", more(use.perMinute())));
+            inputs.add(Input.described("shower, each minute", stated(Water.SHOWER_PER_MINUTE)));
         }
         if (!use.toilet().none()) {
             inputs.add(
                     use.flushStated()
-                            ? Input.described("one flush", more(use.perFlush()))
+                            ? Input.described("one flush", stated(Water.TOILET_PER_FLUSH))
                             : Input.usual("one flush", more(use.perFlush()), "common practice, no source"));
             inputs.add(Input.usual(
                     "from the body, a person and day",
                     more(Living.BODY),
-                    "medians of the literature; from memory, to be checked"));
+                    "feces, the median of a review of 2015; urine, between 1 and 2 L by medical pages"));
         }
         for (Living way : WaterUse.WAYS) {
-            inputs.add(Input.usual("each person and day, " + words(way), habits(way), way.source()));
+            String name = "each person and day, " + words(way);
+            inputs.add(
+                    way == Living.GENEROUS
+                            ? Input.unverified(name, habits(way), way.source())
+                            : Input.usual(name, habits(way), way.source()));
         }
         return inputs;
     }
@@ -177,6 +183,10 @@ public final class WaterDays {
                         : "No shower is counted, as none is described.");
         assumed.add("Water in the heater is not counted.");
         return assumed;
+    }
+
+    private String stated(Key<Liters> key) {
+        return unit.facts().get(Unit.WATER).facts().written(key).orElseThrow();
     }
 
     private String less(Liters volume) {

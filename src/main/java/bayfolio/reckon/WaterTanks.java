@@ -51,6 +51,13 @@ public record WaterTanks(List<Tank> tanks) {
         return new Liters(tanks.stream().mapToDouble(WaterTanks::usable).sum());
     }
 
+    /** What a tank holds, as its writer put it: {@code 92 gal (348 L)}, {@code 2 × 20 L (5.3 gal)}. */
+    static String stated(Tank tank) {
+        int count = tank.facts().find(Tank.COUNT).orElse(1);
+        return (count > 1 ? count + " × " : "")
+                + tank.facts().written(Tank.CAPACITY).orElseThrow();
+    }
+
     static double capacity(Tank tank) {
         return tank.facts().find(Tank.COUNT).orElse(1)
                 * tank.facts().get(Tank.CAPACITY).value();

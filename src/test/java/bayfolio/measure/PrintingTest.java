@@ -247,4 +247,28 @@ class PrintingTest {
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no scale takes " + written));
     }
+
+    /** The unit and the digits of the writer come first, then what it is in the other system. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    92 gal      | 92 gal (348 L)
+                    1 qt        | 1 qt (946 mL)
+                    2.25gal     | 2.25 gal (8.5 L)
+                    75 L        | 75 L (20 gal)
+                    500 mL      | 500 mL (2.1 cups)
+                    """)
+    void aVolumeAsWritten(String written, String shown) throws NotAQuantityException {
+        assertThat(Liters.SCALE.parse(written).asWritten(written)).isEqualTo(shown);
+    }
+
+    @Test
+    void measuresAsWritten() throws NotAQuantityException {
+        assertThat(Kilograms.SCALE.parse("15,500 lb").asWritten("15,500 lb")).isEqualTo("15,500 lb (7,031 kg)");
+        assertThat(Seconds.SCALE.parse("90 min").asWritten("90 min")).isEqualTo("90 min");
+        assertThat(Celsius.SCALE.parse("32°F").asWritten("32°F")).isEqualTo("32 °F (0 °C)");
+        assertThat(Meters.SCALE.parse("12 ft 11 in").asWritten("12 ft 11 in")).isEqualTo("12 ft 11 in (3.94 m)");
+        assertThat(Watts.SCALE.parse("6 kW").asWritten("6 kW")).isEqualTo("6 kW");
+        assertThat(Share.SCALE.parse("80%").asWritten("80%")).isEqualTo("80 %");
+        assertThat(Degrees.SCALE.parse("3°").asWritten("3°")).isEqualTo("3°");
+    }
 }

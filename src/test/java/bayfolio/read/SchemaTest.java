@@ -134,7 +134,14 @@ class SchemaTest {
         return type.accept(new Type.Visitor<JsonNode>() {
             @Override
             public JsonNode text(Type.Text text) {
-                return Stream.of("gray-valve", "en-US", "+1 555-0100", "https://a.example", "photo.jpg", "3.45 USD/gal")
+                return Stream.of(
+                                "gray-valve",
+                                "en-US",
+                                "+1 555-0100",
+                                "https://a.example",
+                                "photo.jpg",
+                                "3.45 USD/gal",
+                                "1.25")
                         .filter(each ->
                                 Pattern.compile(text.pattern()).matcher(each).find())
                         .findFirst()

@@ -120,14 +120,13 @@ class GasDaysTest {
 
         assertThat(reckoning.answer())
                 .isEqualTo(
-                        "Gas tank, full: 83.6 days in mild weather, 4.1 days in frost. Furnace without pause: 43.9 h.");
+                        "Gas tank, full: 83 days in mild weather, 4.1 days in frost. Furnace without pause: 43.9 h.");
         assertThat(reckoning.grids().get(0).rows())
-                .containsExactly(
-                        List.of("Mild", "21,000 BTU", "83.6 days"), List.of("Frost", "421,000 BTU", "4.1 days"));
+                .containsExactly(List.of("Mild", "21,000 BTU", "83 days"), List.of("Frost", "421,000 BTU", "4.1 days"));
         assertThat(reckoning.grids().get(1).rows())
                 .containsExactly(
                         List.of("Furnace", "uses none", "4.3 days", "43.9 h"),
-                        List.of("Fridge", "83.6 days", "83.6 days", "1,171.2 h"));
+                        List.of("Fridge", "83 days", "83 days", "1,171.2 h"));
         assertThat(reckoning.assumed()).contains("On gas all the time: Fridge. On shore power the gas lasts longer.");
     }
 
@@ -186,19 +185,17 @@ class GasDaysTest {
     void theDemoCoaches() {
 
         assertThat(((Reckoned.Reckoning) GasDays.of(demo("turnstone"))).answer())
-                .isEqualTo("Gas cylinders, full: 18.2 days in mild weather, 5.1 days in frost. "
+                .isEqualTo("Gas cylinders, full: 18 days in mild weather, 5.1 days in frost. "
                         + "Combined heater without pause: 44.8 h.");
         // 5 kg × 0.95 × 12.87 = 61.13 kWh; 2.4 kWh a day
         assertThat(((Reckoned.Reckoning) GasDays.of(demo("redpoll"))).answer())
-                .isEqualTo("Gas cylinder, full: 25.4 days of gas. Hob without pause: 16.9 h.");
+                .isEqualTo("Gas cylinder, full: 25 days of gas. Hob without pause: 16.9 h.");
         // 19.2 gal = 1,756,838 BTU; 80,000 + 18,000 + 21,000 + 9,167 + 2,367 BTU a mild day, 447,534 in frost
         assertThat(((Reckoned.Reckoning) GasDays.of(demo("whimbrel"))).answer())
-                .isEqualTo(
-                        "LP tank, full: 13.4 days in mild weather, 3.9 days in frost. Furnace without pause: 43.9 h.");
+                .isEqualTo("LP tank, full: 13 days in mild weather, 3.9 days in frost. Furnace without pause: 43.9 h.");
         // 11.2 gal = 1,024,822 BTU; 50,000 + 13,200 + 16,800 + 7,500 + 1,775 and 250,000 + 17,600 + 9,600 + 9,275 BTU
         assertThat(((Reckoned.Reckoning) GasDays.of(demo("dunlin"))).answer())
-                .isEqualTo(
-                        "LP tank, full: 11.4 days in mild weather, 3.5 days in frost. Furnace without pause: 40.9 h.");
+                .isEqualTo("LP tank, full: 11 days in mild weather, 3.5 days in frost. Furnace without pause: 40.9 h.");
         assertThat(GasDays.of(demo("phalarope")))
                 .isInstanceOfSatisfying(
                         Reckoned.Lacking.class, it -> assertThat(it.facts()).isEmpty());
