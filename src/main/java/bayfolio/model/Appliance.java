@@ -63,6 +63,8 @@ public record Appliance(Facts facts) implements Thing {
             DRAFT.optional("energy", Type.list(Type.choice(Energy.class)), "What it runs on.");
     public static final Key<List<Located<String>>> CONTROLS =
             DRAFT.optional("controls", Type.list(Type.reference("switch")), "Switches that work it.");
+    public static final Key<Boolean> LID =
+            DRAFT.optional("lid", Type.YES_NO, "Whether a lid covers it that must be up while it is used.");
     public static final Key<Liters> CAPACITY =
             DRAFT.optional("capacity", Type.measured(Liters.SCALE), "What it holds: water, cold space.");
     public static final Key<Seconds> HEAT_UP =

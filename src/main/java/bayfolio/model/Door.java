@@ -21,6 +21,8 @@ public record Door(Facts facts) implements Thing {
             DRAFT.optional("emergency", Type.YES_NO, "Whether it is a way out in an emergency.");
     public static final Key<String> OPENS =
             DRAFT.optional("opens", Type.TEXT, "How it opens, from inside and in the dark.");
+    public static final Key<String> GRAB_HANDLE =
+            DRAFT.optional("grab-handle", Type.TEXT, "Where the handle is to hold on to as one steps in.");
     public static final Key<String> LOCKS = DRAFT.optional("locks", Type.TEXT, "How it locks, and with which key.");
     public static final Key<String> OPEN_LOOK =
             DRAFT.optional("open-look", Type.TEXT, "How to see that it is open or unlocked.");

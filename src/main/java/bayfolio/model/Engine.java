@@ -29,6 +29,10 @@ public record Engine(Facts facts) implements Described {
             DRAFT.optional("air-pressure", Type.measured(Kilopascals.SCALE), "Pressure at which the brake lets go.");
     public static final Key<Boolean> EXHAUST_BRAKE =
             DRAFT.optional("exhaust-brake", Type.YES_NO, "Whether it has an exhaust brake.");
+    public static final Key<String> PREHEAT_LAMP = DRAFT.optional(
+            "preheat-lamp",
+            Type.TEXT,
+            "The lamp that must go out before a diesel is started: `the yellow coil in the middle of the dash`.");
     public static final Key<Boolean> REAR_CAMERA =
             DRAFT.optional("rear-camera", Type.YES_NO, "Whether it has a rear camera.");
     public static final Key<String> CAMERA_SHOWS =

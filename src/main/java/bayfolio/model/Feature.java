@@ -62,11 +62,19 @@ public enum Feature {
     FURNACE(unit -> appliance(unit, Appliance.What.FURNACE)),
     HYDRONIC(unit -> appliance(unit, Appliance.What.HYDRONIC_HEATER)),
     BLOWN_AIR_HEATER(unit -> appliance(unit, Appliance.What.BLOWN_AIR_HEATER)),
+    COMBINED_HEATER(unit -> unit.appliances().stream()
+            .anyMatch(it -> it.facts().get(Appliance.WHAT) == Appliance.What.BLOWN_AIR_HEATER
+                    && it.facts().has(Appliance.CAPACITY))),
     HEATER_GAS(unit -> heats(unit, Appliance.Energy.GAS)),
     HEATER_DIESEL(unit -> heats(unit, Appliance.Energy.DIESEL)),
     HEATER_ELECTRIC(unit -> heats(unit, Appliance.Energy.AC)),
     FROST_PROTECTION_VALVE(unit -> unit.holds("frost-valve")),
     ROOF_AC(unit -> appliance(unit, Appliance.What.AIR_CONDITIONER) || appliance(unit, Appliance.What.HEAT_PUMP)),
+    SEVERAL_AIR_CONDITIONERS(unit -> unit.appliances().stream()
+                    .map(it -> it.facts().get(Appliance.WHAT))
+                    .filter(it -> it == Appliance.What.AIR_CONDITIONER || it == Appliance.What.HEAT_PUMP)
+                    .count()
+            > 1),
     HEAT_PUMP(unit -> appliance(unit, Appliance.What.HEAT_PUMP)),
     TANK_HEATERS(unit -> appliance(unit, Appliance.What.TANK_HEATER)),
     BLACK_TANK(unit -> tank(unit, Tank.Contents.BLACK)),

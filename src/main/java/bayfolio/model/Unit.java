@@ -36,6 +36,8 @@ public final class Unit implements Described {
     public static final Key<String> NAME = DRAFT.required("name", Type.TEXT, "What the fleet calls it.");
     public static final Key<String> NUMBER =
             DRAFT.optional("number", Type.TEXT, "The coach number painted on it, to be told on the phone.");
+    public static final Key<String> NUMBER_SHOWN = DRAFT.optional(
+            "number-shown", Type.TEXT, "Where the number stands on the coach: `on the front and the door`.");
     public static final Key<Body> BODY = DRAFT.required("body", Type.choice(Body.class), "How it is built.");
     public static final Key<Region> REGION = DRAFT.required(
             "region",
@@ -104,6 +106,10 @@ public final class Unit implements Described {
             DRAFT.optional("surge-protection", Type.YES_NO, "Whether the supply is tested and guarded.");
     public static final Key<Boolean> LOAD_MANAGEMENT =
             DRAFT.optional("load-management", Type.YES_NO, "Whether the coach sheds loads by itself.");
+    public static final Key<String> AC_SHOWN = DRAFT.optional(
+            "ac-shown",
+            Type.TEXT,
+            "How the coach shows that AC comes in, and where: `the top line of the wall panel reads AC IN`.");
     public static final Key<List<Located<Circuit>>> CIRCUITS = DRAFT.optional(
             "circuits", Type.list(Type.nested(Circuit.SHAPE)), "Lines with a breaker or fuse of their own.");
     public static final Key<List<Located<Load>>> LOADS =

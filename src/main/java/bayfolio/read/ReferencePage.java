@@ -460,12 +460,14 @@ public final class ReferencePage {
             case FURNACE -> appliance("furnace");
             case HYDRONIC -> appliance("hydronic-heater");
             case BLOWN_AIR_HEATER -> appliance("blown-air-heater");
+            case COMBINED_HEATER -> "an appliance `blown-air-heater` has a `capacity`, that of its boiler";
             case HEATER_GAS -> "a `furnace`, `hydronic-heater` or `blown-air-heater` has `gas` among its `energy`";
             case HEATER_DIESEL ->
                 "a `furnace`, `hydronic-heater` or `blown-air-heater` has `diesel` among its `energy`";
             case HEATER_ELECTRIC -> "a `furnace`, `hydronic-heater` or `blown-air-heater` has `ac` among its `energy`";
             case FROST_PROTECTION_VALVE -> role("frost-valve");
             case ROOF_AC -> "it has an appliance `air-conditioner` or `heat-pump`";
+            case SEVERAL_AIR_CONDITIONERS -> "it has more than one appliance `air-conditioner` or `heat-pump`";
             case HEAT_PUMP -> appliance("heat-pump");
             case TANK_HEATERS -> appliance("tank-heater");
             case BLACK_TANK -> tank("black");

@@ -3,6 +3,8 @@ package bayfolio.library;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.model.Appliance;
+import bayfolio.model.Engine;
 import bayfolio.model.Feature;
 import bayfolio.model.Features;
 import bayfolio.model.Unit;
@@ -17,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
@@ -34,6 +37,63 @@ final class OnlyThisCoachTest {
 
     /** That something is not there, a coach may say: `There is no slide-out`, `Air brakes no`. */
     private static final Pattern DENIED_BEFORE = Pattern.compile("\\b[Nn]o\\s+$");
+
+    /**
+     * What a coach may have or do and another not, as a text would speak of it.
+     *
+     * @param there whether a coach has it
+     */
+    private record Part(Pattern spoken, Predicate<Unit> there) {
+        static Part of(String spoken, Predicate<Unit> there) {
+            return new Part(Pattern.compile("\\b(?:" + spoken + ")\\b", Pattern.CASE_INSENSITIVE), there);
+        }
+
+        static Part of(String spoken, Feature... features) {
+            return of(spoken, unit -> Features.of(unit).had().stream().anyMatch(List.of(features)::contains));
+        }
+
+        /** A part, or a sign that it gives, that has no key of its own: the description must use the word itself. */
+        static Part described(String spoken) {
+            Pattern word = Pattern.compile("\\b(?:" + spoken + ")", Pattern.CASE_INSENSITIVE);
+            return of(
+                    "(?:" + spoken + ")\\w*",
+                    unit -> word.matcher(unit.facts().at().file().text()).find());
+        }
+    }
+
+    private static final List<Part> PARTS = List.of(
+            Part.of("(?<!microwave )ovens?", Feature.OVEN_GAS),
+            Part.of("cooktop|hob", Feature.HOB_GAS, Feature.HOB_INDUCTION),
+            Part.of(
+                    "glass lid",
+                    unit -> unit.appliances().stream()
+                            .anyMatch(it -> it.facts().find(Appliance.LID).orElse(false))),
+            Part.of("automatic start", Feature.GENERATOR_AUTOSTART),
+            Part.of("(?:shows?|showing) AC|AC is in", unit -> unit.facts().has(Unit.AC_SHOWN)),
+            Part.of("number [A-Z]+ ?\\d+, on the", unit -> unit.facts().has(Unit.NUMBER_SHOWN)),
+            Part.of("two air conditioners|one unit at a time", Feature.SEVERAL_AIR_CONDITIONERS),
+            Part.of(
+                    "preheat lamp|this lamp goes out",
+                    unit -> unit.facts()
+                            .find(Unit.ENGINE)
+                            .filter(it -> it.facts().has(Engine.PREHEAT_LAMP))
+                            .isPresent()),
+            Part.described("grab handle"),
+            Part.described("click"),
+            Part.described("blink"),
+            Part.described("beep"),
+            Part.described("buzzer"),
+            Part.described("deadbolt"),
+            Part.described("air button"),
+            Part.described("pilot"),
+            Part.described("closet"),
+            Part.described("curtain"),
+            Part.described("kettle"),
+            Part.described("ladder"),
+            Part.described("flue"),
+            Part.of(
+                    "the blinds|front blinds|blinds on",
+                    unit -> unit.facts().at().file().text().contains("blind")));
 
     private static final Pattern DENIED_AFTER = Pattern.compile("^ no\\b");
 
@@ -63,6 +123,20 @@ final class OnlyThisCoachTest {
                         .ifPresent(pattern -> texts.forEach((path, text) -> find(pattern, text)
                                 .ifPresent(it -> spoken.add(path + " lacks " + feature.word() + ": " + it))));
             }
+        }
+
+        assertThat(spoken).isEmpty();
+    }
+
+    @Test
+    void noPartAndNoSignIsSpokenOfThatTheCoachHasNot() {
+        List<String> spoken = new ArrayList<>();
+        for (Unit unit : reading.fleet().units()) {
+            Map<String, String> texts = texts(unit);
+            PARTS.stream()
+                    .filter(part -> !part.there().test(unit))
+                    .forEach(part -> texts.forEach(
+                            (path, text) -> find(part.spoken(), text).ifPresent(it -> spoken.add(path + ": " + it))));
         }
 
         assertThat(spoken).isEmpty();

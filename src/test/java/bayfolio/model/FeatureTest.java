@@ -25,7 +25,7 @@ class FeatureTest {
                     shore-50a cord-reel-powered transfer-automatic surge-protection small-supply-adapter
                     generator inverter house-lead-acid battery-boost battery-switch-relay
                     lp-tank city-water gravity-fill water-heater-gas water-heater-electric outside-shower
-                    furnace heater-gas roof-ac black-tank gray-tank-hose tank-flush
+                    furnace heater-gas roof-ac several-air-conditioners black-tank gray-tank-hose tank-flush
                     fridge-two-way hob-gas oven-gas microwave
                     slide-out jacks awning-electric step-electric sliding-trays
                     gasoline rear-camera dual-rear-wheels hitch hitch-pin-and-chains after-hours-pickup
@@ -40,21 +40,21 @@ class FeatureTest {
                     """, "turnstone", """
                     hookup-230v cord-detachable small-supply-adapter solar house-lithium battery-switch-manual
                     gas-cylinders gas-crash-sensor gravity-fill
-                    blown-air-heater heater-gas heater-electric frost-protection-valve cassette-toilet gray-drain-floor
+                    blown-air-heater combined-heater heater-gas heater-electric frost-protection-valve cassette-toilet gray-drain-floor
                     fridge-three-way hob-gas leveling-ramps awning-manual step-electric drop-down-bed
                     diesel def rear-camera after-hours-pickup winter-hire
                     """, "phalarope", """
                     shore-50a cord-reel-powered transfer-automatic surge-protection small-supply-adapter
                     generator generator-autostart inverter solar house-lithium battery-boost
                     battery-switch-relay city-water fill-valve outside-shower water-filter-fitted
-                    hydronic heater-diesel heater-electric roof-ac heat-pump tank-heaters black-tank
+                    hydronic heater-diesel heater-electric roof-ac several-air-conditioners heat-pump tank-heaters black-tank
                     gray-tank-hose macerator tank-flush fridge-residential hob-induction microwave
                     slide-out slide-locks jacks awning-electric step-electric keyless-entry
                     antenna-raised sliding-trays diesel def air-brakes exhaust-brake second-fuel-filler
                     rear-camera dual-rear-wheels hitch hitch-pin-and-chains after-hours-pickup towing-allowed
                     """, "redpoll", """
                     hookup-230v cord-detachable small-supply-adapter solar house-lead-acid
-                    battery-switch-manual gas-cylinders gravity-fill outside-shower blown-air-heater
+                    battery-switch-manual gas-cylinders gravity-fill outside-shower blown-air-heater combined-heater
                     heater-diesel frost-protection-valve cassette-toilet gray-drain-floor
                     fridge-compressor hob-gas leveling-ramps awning-manual drop-down-bed diesel def
                     rear-camera spare-wheel winter-hire
