@@ -89,7 +89,9 @@ public record Check(Fleet fleet, Library library, List<Unit> units, Findings fin
     }
 
     private static List<Finding> ofAScript(Script script) {
-        return Rules.OF_A_SCRIPT.stream().flatMap(rule -> rule.check(script)).toList();
+        return Rules.OF_A_SCRIPT.stream()
+                .flatMap(rule -> judged(() -> rule.check(script)).stream())
+                .toList();
     }
 
     /** All that is wrong with one coach. */

@@ -164,6 +164,9 @@ public final class Unit implements Described {
     // Asked for again and again.
     private final List<Thing> things;
     private final Set<String> roles;
+    /** Kinds of things one of which has the id of another. */
+    private final Set<String> ambiguous;
+
     private final Set<String> openIds;
     private final Set<String> openRoles;
 
@@ -185,6 +188,7 @@ public final class Unit implements Described {
         Set<String> ids = new HashSet<>();
         Set<String> twice =
                 things.stream().map(Thing::id).filter(id -> !ids.add(id)).collect(Collectors.toSet());
+        this.ambiguous = kinds(Set.of(), things, thing -> twice.contains(thing.id()));
         Set<String> lists =
                 THINGS.stream().filter(key -> !facts.read(key)).map(Unit::kind).collect(Collectors.toSet());
         this.openIds = kinds(
@@ -250,67 +254,67 @@ public final class Unit implements Described {
     }
 
     public List<Compartment> compartments() {
-        return facts.all(COMPARTMENTS);
+        return all(COMPARTMENTS);
     }
 
     public List<Switch> switches() {
-        return facts.all(SWITCHES);
+        return all(SWITCHES);
     }
 
     public List<Tank> tanks() {
-        return facts.all(TANKS);
+        return all(TANKS);
     }
 
     public List<Supply> supplies() {
-        return facts.all(SUPPLIES);
+        return all(SUPPLIES);
     }
 
     public List<Circuit> circuits() {
-        return facts.all(CIRCUITS);
+        return all(CIRCUITS);
     }
 
     public List<Load> loads() {
-        return facts.all(LOADS);
+        return all(LOADS);
     }
 
     public List<Bank> banks() {
-        return facts.all(BANKS);
+        return all(BANKS);
     }
 
     public List<Appliance> appliances() {
-        return facts.all(APPLIANCES);
+        return all(APPLIANCES);
     }
 
     public List<Slide> slides() {
-        return facts.all(SLIDES);
+        return all(SLIDES);
     }
 
     public List<Awning> awnings() {
-        return facts.all(AWNINGS);
+        return all(AWNINGS);
     }
 
     public List<Door> doors() {
-        return facts.all(DOORS);
+        return all(DOORS);
     }
 
     public List<Step> steps() {
-        return facts.all(STEPS);
+        return all(STEPS);
     }
 
     public List<Item> items() {
-        return facts.all(ITEMS);
+        return all(ITEMS);
     }
 
     public List<Tray> trays() {
-        return facts.all(TRAYS);
+        return all(TRAYS);
     }
 
     public List<Connection> connections() {
-        return facts.all(CONNECTIONS);
+        return all(CONNECTIONS);
     }
 
     public List<Photo> photos() {
-        return facts.all(PHOTOS);
+        return all(PHOTOS);
     }
 
     /** Whether anything holds a role. */
@@ -331,5 +335,12 @@ public final class Unit implements Described {
 
     public Optional<Generator> generator() {
         return facts.find(GENERATOR);
+    }
+
+    private <T> List<T> all(Key<List<Located<T>>> key) {
+        if (ambiguous.contains(kind(key))) {
+            throw new UnreadException("nobody knows which of two with one id is meant");
+        }
+        return facts.all(key);
     }
 }

@@ -104,6 +104,7 @@ final class Yaml {
         COLON("`:` stands where no key can end", "Put a text that holds `: ` in quotes, or mend the indentation."),
         STAR("a text cannot begin with `*` or `&`", "Put it in quotes."),
         KEY("a list or a record stands where a key is meant", "Write a name before the `:`."),
+        VERSION("this version of YAML is none that is taken", "Take the line `%YAML` out."),
         SECOND_DOCUMENT("a second document begins here", "Keep one document in a file."),
         OTHER("", "Look at the indentation and at quotes and brackets that are not closed.");
 
@@ -136,6 +137,9 @@ final class Yaml {
                     || where.contains("scanning an anchor")
                     || problem.contains("undefined alias")) {
                 return STAR;
+            }
+            if (problem.contains("Version{")) {
+                return VERSION;
             }
             if (problem.contains("Non scalar key")) {
                 return KEY;

@@ -103,6 +103,66 @@ class RulePagesTest {
         }
     }
 
+    /** Whoever takes the name that is offered first is rid of that finding, and gets no other. */
+    @TestFactory
+    Stream<DynamicNode> theNameThatIsOfferedFirstMendsTheExamples() throws IOException {
+        return pages().stream()
+                .map(page -> dynamicContainer(
+                        page.code(),
+                        page.examples().stream()
+                                .filter(example -> example.expected()
+                                        .filter(it -> it.text().contains("help: did you mean"))
+                                        .isPresent())
+                                .map(example -> dynamicTest(example.heading(), () -> followNearNames(example)))));
+    }
+
+    private void followNearNames(RulePage.Example example) throws Exception {
+        List<Told> all = all(example);
+        for (Told told : all) {
+            if (told.snippet() && !told.finding().near().isEmpty()) {
+                List<String> left =
+                        new ArrayList<>(all.stream().map(Told::sentence).toList());
+                left.remove(told.sentence());
+                assertThat(all(mended(example, told.finding())))
+                        .as(told.lines())
+                        .extracting(Told::sentence)
+                        .isSubsetOf(left);
+            }
+        }
+    }
+
+    private static RulePage.Example mended(RulePage.Example example, Finding finding) {
+        String text = finding.at().file().text();
+        return new RulePage.Example(
+                example.heading(),
+                example.blocks().stream()
+                        .map(block -> block.text().equals(text)
+                                ? new RulePage.Block(
+                                        block.language(), block.options(), block.first(), block.last(), mended(finding))
+                                : block)
+                        .toList(),
+                example.expected());
+    }
+
+    /** The file with the word that the message quotes first replaced; of a section, where it ends, too. */
+    private static String mended(Finding finding) {
+        Place at = finding.at();
+        List<String> lines = new ArrayList<>(at.file().text().lines().toList());
+        String line = lines.get(at.line() - 1);
+        String written = line.substring(at.column() - 1, at.endColumn() - 1);
+        String wrong = finding.message().replaceAll("^[^`]*`([^`]*)`.*$", "$1");
+        String right = finding.near().get(0);
+        // A name with its kind stands for both.
+        int word = right.contains(":") ? -1 : written.lastIndexOf(wrong);
+        String better =
+                word < 0 ? right : written.substring(0, word) + right + written.substring(word + wrong.length());
+        lines.set(at.line() - 1, line.substring(0, at.column() - 1) + better + line.substring(at.endColumn() - 1));
+        String text = String.join("\n", lines) + "\n";
+        return written.startsWith("{{#") || written.startsWith("{{^")
+                ? text.replace("{{/" + written.substring(3), "{{/" + better.substring(3))
+                : text;
+    }
+
     @Test
     void theTinyCoachIsClean() throws Exception {
         List<RulePage.Block> nothing = List.of();
@@ -190,6 +250,10 @@ class RulePagesTest {
 
     /** The lines of a block of findings. */
     private String told(RulePage.Example example) throws Exception {
+        return all(example).stream().map(Told::lines).collect(Collectors.joining());
+    }
+
+    private List<Told> all(RulePage.Example example) throws Exception {
         Path root = Files.createTempDirectory(temp, "fleet");
         for (RulePage.Block block : example.blocks()) {
             lay(block, root);
@@ -253,7 +317,7 @@ class RulePagesTest {
                 .array();
     }
 
-    private static String toldOfFiles(RulePage.Example example, Path root) throws Exception {
+    private static List<Told> toldOfFiles(RulePage.Example example, Path root) throws Exception {
         Path coach = Files.createDirectories(root.resolve("units/tiny"));
         if (!Files.exists(root.resolve(FLEET))) {
             Files.copy(TINY.resolve("fleet.yaml"), root.resolve(FLEET));
@@ -267,11 +331,11 @@ class RulePagesTest {
         // The tiny coach has next to nothing of what the procedures of the program speak of.
         return findings(FleetReader.read(new Folder(root)))
                 .filter(finding -> paths.contains(finding.at().file().path()))
-                .map(finding -> told(finding, true))
-                .collect(Collectors.joining());
+                .map(finding -> new Told(finding, true))
+                .toList();
     }
 
-    private static String toldOfSnippets(RulePage.Example example, Path root) throws Exception {
+    private static List<Told> toldOfSnippets(RulePage.Example example, Path root) throws Exception {
         Overlay overlay = new Overlay(new Folder(root));
         overlay.procedure(tiny("procedure.md", PROCEDURES + "ask-us.md"));
         Set<SourceFile> snippets = new HashSet<>();
@@ -298,8 +362,8 @@ class RulePagesTest {
         fleet.ifPresent(snippets::add);
         overlay.fleet(tiny("fleet.yaml", FLEET), fleet);
         return findings(overlay.read())
-                .map(finding -> told(finding, snippets.contains(finding.at().file())))
-                .collect(Collectors.joining());
+                .map(finding -> new Told(finding, snippets.contains(finding.at().file())))
+                .toList();
     }
 
     private static SourceFile tiny(String name, String path) throws IOException {
@@ -314,16 +378,20 @@ class RulePagesTest {
     /**
      * @param snippet whether it is in a snippet, whose name goes without saying
      */
-    private static String told(Finding finding, boolean snippet) {
-        Place at = finding.at();
-        String place = snippet ? at.line() + ":" + at.column() : at.toString();
-        String heading =
-                "%s: %s: %s [%s]\n".formatted(place, finding.severity().word(), finding.message(), finding.code());
-        return heading
-                + TextReport.of(new Findings(List.of(finding)), false)
-                        .lines()
-                        .filter(line -> line.startsWith("help: "))
-                        .map(line -> line + "\n")
-                        .collect(Collectors.joining());
+    private record Told(Finding finding, boolean snippet) {
+        String lines() {
+            Place at = finding.at();
+            String place = snippet ? at.line() + ":" + at.column() : at.toString();
+            return place + ": " + sentence() + "\n"
+                    + TextReport.of(new Findings(List.of(finding)), false)
+                            .lines()
+                            .filter(line -> line.startsWith("help: "))
+                            .map(line -> line + "\n")
+                            .collect(Collectors.joining());
+        }
+
+        String sentence() {
+            return "%s: %s [%s]".formatted(finding.severity().word(), finding.message(), finding.code());
+        }
     }
 }

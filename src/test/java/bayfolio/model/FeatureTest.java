@@ -140,8 +140,8 @@ class FeatureTest {
 
     @Test
     void theOtherWayRoundItIsNotGiven() throws Exception {
-        assertThat(words(unit("engine: {air-brakes: no, exhaust-brake: no, rear-camera: no}")))
-                .isEmpty();
+        assertThat(words(unit("engine: {fuel: gasoline, air-brakes: no, exhaust-brake: no, rear-camera: no}")))
+                .containsExactly("gasoline");
         assertThat(words(unit("hire: {towing: no, winter: no, after-hours-pickup: no}")))
                 .isEmpty();
         assertThat(words(unit("generator: {autostart: no, fuel: diesel}"))).containsExactly("generator");

@@ -9,7 +9,6 @@ import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.Role;
-import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.prose.ScreenWords;
 import bayfolio.render.theme.Theme;
@@ -19,6 +18,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -116,28 +117,18 @@ final class OneFaultTest {
 
     @Test
     void idOfAnotherThing() {
-        List<Place> ids = new ArrayList<>();
+        Map<Place, String> others = new LinkedHashMap<>();
         for (Unit unit : reading.fleet().units()) {
-            Map<String, List<Thing>> kinds = unit.things().collect(Collectors.groupingBy(Thing::kind));
-            kinds.values()
-                    .forEach(things -> things.stream()
-                            .skip(1)
-                            .map(Thing::at)
-                            .filter(at ->
-                                    !written(at).equals(written(things.get(0).at())))
-                            .forEach(ids::add));
+            Map<String, String> first = new HashMap<>();
+            unit.things().forEach(thing -> {
+                String before = first.putIfAbsent(thing.kind(), thing.id());
+                if (before != null) {
+                    others.put(thing.at(), before);
+                }
+            });
         }
-        assertToldOnce(sample(ids), written -> firstOfItsKind(written));
-    }
-
-    /** Of the same coach and kind as the thing of that id. */
-    private static String firstOfItsKind(String id) {
-        return reading.fleet().units().stream()
-                .flatMap(unit -> unit.things().filter(thing -> thing.id().equals(id)).findFirst().stream()
-                        .flatMap(thing -> unit.things().filter(it -> it.kind().equals(thing.kind()))))
-                .findFirst()
-                .orElseThrow()
-                .id();
+        sample(List.copyOf(others.entrySet()))
+                .forEach(each -> assertToldOnce(List.of(each.getKey()), written -> each.getValue()));
     }
 
     @Test
@@ -179,6 +170,32 @@ final class OneFaultTest {
         assertOneFindingForEachLine(
                 Path.of("units/shared/procedures/dump-tanks-gravity.md"),
                 line -> line.matches("(stage|who|when):.*") ? Optional.of(line + "x") : Optional.empty());
+    }
+
+    @Test
+    void placeInTheWordsOfSharedTexts() throws Exception {
+        assertOneFindingForEachLine(
+                Path.of("units/dunlin/unit.yaml"),
+                line -> line.matches("    where: above .*") ? Optional.of("    where: on the tank") : Optional.empty());
+    }
+
+    @Test
+    void switchOfRentersThatIsForStaff() throws Exception {
+        List<String> lines = Files.readAllLines(Path.of("units/dunlin/unit.yaml"));
+        int pump = lines.indexOf("  - id: water-pump-switch");
+        int access = pump + lines.subList(pump, lines.size()).indexOf("    access: free");
+        lines.set(access, "    access: staff");
+        DemoFleet.copy(ROOT, temp);
+        Files.write(temp.resolve("units/dunlin/unit.yaml"), lines);
+
+        assertThat(DemoFleet.of(temp).check().findings().all())
+                .extracting(OneFaultTest::words)
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "units/dunlin/unit.yaml:" + (access + 1) + ":13 shared procedures send the renter to switch")
+                .contains("units/shared/procedures/use-water-pump.md:")
+                .endsWith("[staff-place-for-renter]");
     }
 
     private interface Spoil {

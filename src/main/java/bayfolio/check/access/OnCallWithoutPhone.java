@@ -17,27 +17,29 @@ import java.util.stream.Stream;
  * call.
  */
 public final class OnCallWithoutPhone implements Rule {
+    private static final Sending SENDING = new Sending(
+            Access.ON_CALL,
+            "on-call, and no phone was named before",
+            "Begin the procedure with `[](phone:hours)`",
+            OnCallWithoutPhone::links);
+
     @Override
     public Stream<Finding> check(Case coach) {
-        return Sending.check(coach, Access.ON_CALL, OnCallWithoutPhone::check);
+        return SENDING.tell("on-call-without-phone", coach);
     }
 
-    private static Stream<Finding> check(Procedure procedure, Set<Target> places) {
-        List<Finding> findings = new ArrayList<>();
+    private static Stream<Inline.Link> links(Procedure procedure, Set<Target> places) {
+        List<Inline.Link> wrong = new ArrayList<>();
         List<Inline.Link> links = new ArrayList<>();
         procedure.opening().forEach(block -> block.links(links::add));
         procedure.steps().forEach(step -> step.text().forEach(block -> block.links(links::add)));
         boolean phone = false;
         for (Inline.Link link : links) {
             phone |= link.target() instanceof Target.OfPhone;
-            if (!phone && link.target() instanceof Target.OfThing target && places.contains(target)) {
-                findings.add(Finding.error(
-                                "on-call-without-phone",
-                                link.at(),
-                                Sending.said(procedure, target) + "on-call, and has named no phone before")
-                        .mend("Begin the procedure with `[](phone:hours)`."));
+            if (!phone && places.contains(link.target())) {
+                wrong.add(link);
             }
         }
-        return findings.stream();
+        return wrong.stream();
     }
 }

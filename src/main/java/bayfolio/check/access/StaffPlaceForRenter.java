@@ -16,22 +16,19 @@ import java.util.stream.Stream;
  * such a place, since it warns of it; what must be reachable in an emergency is reachable.
  */
 public final class StaffPlaceForRenter implements Rule {
+    private static final Sending SENDING =
+            new Sending(Access.STAFF, "for staff", "Take the step out", StaffPlaceForRenter::links);
+
     @Override
     public Stream<Finding> check(Case coach) {
-        return Sending.check(coach, Access.STAFF, StaffPlaceForRenter::check);
+        return SENDING.tell("staff-place-for-renter", coach);
     }
 
-    private static Stream<Finding> check(Procedure procedure, Set<Target> places) {
+    private static Stream<Inline.Link> links(Procedure procedure, Set<Target> places) {
         return procedure
                 .steps()
                 .flatMap(step -> step.text().stream())
                 .flatMap(Block::links)
-                .filter(link -> places.contains(link.target()))
-                .map(link -> finding(link, (Target.OfThing) link.target(), procedure));
-    }
-
-    private static Finding finding(Inline.Link link, Target.OfThing target, Procedure procedure) {
-        return Finding.error("staff-place-for-renter", link.at(), Sending.said(procedure, target) + "for staff")
-                .mend("Take the step out, or correct the access of the " + target.kind() + ".");
+                .filter(link -> places.contains(link.target()));
     }
 }

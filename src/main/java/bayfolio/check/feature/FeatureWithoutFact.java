@@ -12,12 +12,15 @@ import bayfolio.model.Bank;
 import bayfolio.model.Feature;
 import bayfolio.model.Generator;
 import bayfolio.model.Solar;
+import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.model.Water;
 import bayfolio.model.Weights;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -44,8 +47,18 @@ public final class FeatureWithoutFact implements Rule {
             }
             List<Facts> telling = records.apply(unit).toList();
             return telling.isEmpty()
-                    ? Stream.of(told(unit.facts().at(block)))
-                    : telling.stream().filter(it -> !it.has(fact)).map(it -> told(it.at()));
+                    ? Stream.of(told(at(unit, unit.facts().at(block))))
+                    : telling.stream().filter(it -> !it.has(fact)).map(it -> told(at(unit, it.at())));
+        }
+
+        /** Where the feature comes from the role of a thing, that thing asks for the fact. */
+        private Place at(Unit unit, Place record) {
+            return Optional.ofNullable(BY_ROLE.get(feature))
+                    .flatMap(role -> unit.things()
+                            .filter(thing -> thing.roles().contains(role))
+                            .findFirst())
+                    .map(Thing::at)
+                    .orElse(record);
         }
 
         private Finding told(Place at) {
@@ -54,9 +67,12 @@ public final class FeatureWithoutFact implements Rule {
                             at,
                             "this coach has the feature `" + feature.word() + "` and does not tell `" + fact.name()
                                     + "`: " + because)
-                    .mend("Add `" + fact.name() + "` from the papers of the new part.");
+                    .mend("Add `" + fact.name() + "` to `" + block.name() + "`, from the papers of the new part.");
         }
     }
+
+    private static final Map<Feature, String> BY_ROLE =
+            Map.of(Feature.HITCH, "tow-hitch", Feature.FILL_VALVE, "water-fill-valve");
 
     private static final Predicate<Unit> ALWAYS = unit -> true;
 

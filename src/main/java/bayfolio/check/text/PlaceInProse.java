@@ -4,16 +4,19 @@ import bayfolio.check.Case;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Note;
+import bayfolio.model.Spot;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Passage;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -29,8 +32,9 @@ public final class PlaceInProse implements Rule {
      * @param flat the words in small letters on one line: most texts do not hold them, which is told sooner so than by
      *     the pattern
      * @param run of its first three words, as {@link Library#runs} has them
+     * @param at where it is stated
      */
-    private record Where(Thing thing, String words, String flat, int run) {
+    private record Where(Thing thing, String words, String flat, int run, Place at) {
         /** Made when asked for, as most places are typed nowhere. */
         Pattern pattern() {
             return Pattern.compile(
@@ -43,38 +47,70 @@ public final class PlaceInProse implements Rule {
     public Stream<Finding> check(Case coach) {
         List<Where> places =
                 coach.coach().things().flatMap(thing -> where(thing).stream()).toList();
-        Stream<Finding> procedures = places.stream()
-                .flatMap(where -> coach.library().holding(where.run()).stream()
-                        .filter(typed -> coach.library().applies(typed.script(), coach.unit()))
-                        .flatMap(typed -> check(typed.passage(), where)));
+        Stream<Finding> procedures = places.stream().flatMap(where -> check(where, coach));
         Stream<Finding> notes = coach.unit().facts().all(Unit.NOTES).stream()
                 .flatMap(note -> note.facts().located(Note.TEXT).stream())
                 .flatMap(text -> check(text, places));
         return Stream.concat(procedures, notes);
     }
 
+    /**
+     * A text of the coach's own is told where it stands. Shared ones may mean something else by the same words; then the
+     * coach says its place in others, so that is told, once for all of them.
+     */
+    private static Stream<Finding> check(Where where, Case coach) {
+        List<Place> shared = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        for (Library.Typed typed : coach.library().holding(where.run())) {
+            if (coach.library().applies(typed.script(), coach.unit())) {
+                typed(typed.passage(), where).ifPresent(at -> {
+                    if (typed.script().unit().isEmpty()) {
+                        shared.add(at);
+                    } else {
+                        findings.add(finding(at, where));
+                    }
+                });
+            }
+        }
+        if (!shared.isEmpty()) {
+            findings.add(shared(shared, where));
+        }
+        return findings.stream();
+    }
+
     private static Optional<Where> where(Thing thing) {
-        return thing.spot()
-                .flatMap(spot -> spot.where())
+        Optional<Spot> spot = thing.spot();
+        return spot.flatMap(Spot::where)
                 .map(where -> STOPS_AT_END.matcher(where.strip()).replaceFirst(""))
                 .filter(where -> BLANKS.splitAsStream(where).limit(FEWEST_WORDS).count() == FEWEST_WORDS)
                 .map(where -> new Where(
                         thing,
                         where,
                         flat(where),
-                        Library.runs(where).findFirst().orElse(0)));
+                        Library.runs(where).findFirst().orElse(0),
+                        thing.facts().at(spot.orElseThrow().keys().where())));
     }
 
     private static String flat(String text) {
         return BLANKS.matcher(text).replaceAll(" ").toLowerCase(Locale.ROOT);
     }
 
-    private static Stream<Finding> check(Passage passage, Where where) {
+    private static Optional<Place> typed(Passage passage, Where where) {
         return where.pattern()
                 .matcher(passage.own())
                 .results()
-                .limit(1)
-                .map(typed -> finding(passage.at(typed.start(), typed.end()), where));
+                .findFirst()
+                .map(typed -> passage.at(typed.start(), typed.end()));
+    }
+
+    private static Finding shared(List<Place> typed, Where where) {
+        return Finding.warning(
+                        "place-in-prose",
+                        where.at(),
+                        "`" + where.words() + "` is where " + where.thing().kind() + " `"
+                                + where.thing().id() + "` is, and is typed in shared procedures at "
+                                + typed.stream().map(Place::toString).collect(Collectors.joining(", ")))
+                .mend("Refer to the thing there; or say its place here in other words, if they mean another.");
     }
 
     private static Stream<Finding> check(Located<String> note, List<Where> places) {

@@ -138,6 +138,9 @@ public final class ShortFormUnexplained implements FleetRule {
                         "short-form-unexplained",
                         text.at(part),
                         "`" + text.typed(part) + "` is a short form that the glossary does not explain")
-                .mend("Write it out, add it to the glossary, or put it in code marks if a plate says so.");
+                .mend("Write it out, add it to the glossary, or "
+                        + (text.passage().isPresent()
+                                ? "put it in code marks if a plate says so."
+                                : "copy the plate that says so under `plate`."));
     }
 }
