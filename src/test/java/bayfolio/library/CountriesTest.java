@@ -163,7 +163,7 @@ final class CountriesTest {
                     "respond-co-alarm",
                     "respond-crash",
                     "respond-electric-shock",
-                    "shelter-from-severe-weather")) {
+                    "shelter-from-storm")) {
                 assertThat(pages.get("web/" + unit.id() + "/do/" + page + ".html")
                                 .select("main a[href^=tel:]")
                                 .eachAttr("href"))
