@@ -83,6 +83,11 @@ public enum Feature {
     GRAY_DRAIN_FLOOR(unit -> unit.holds("gray-drain-tap")),
     MACERATOR(unit -> appliance(unit, Appliance.What.MACERATOR)),
     TANK_FLUSH(unit -> unit.holds("tank-flush-inlet")),
+    FLUSH_VALVE_SHUT(unit -> unit.facts()
+            .find(Unit.WATER)
+            .flatMap(water -> water.facts().find(Water.FLUSH_VALVE))
+            .filter(Water.FlushValve.SHUT::equals)
+            .isPresent()),
     FRIDGE_TWO_WAY(unit -> appliance(unit, Appliance.What.FRIDGE_TWO_WAY)),
     FRIDGE_THREE_WAY(unit -> appliance(unit, Appliance.What.FRIDGE_THREE_WAY)),
     FRIDGE_RESIDENTIAL(unit -> appliance(unit, Appliance.What.FRIDGE_RESIDENTIAL)),
@@ -118,7 +123,15 @@ public enum Feature {
     HITCH_BALL_AND_CABLE(unit -> hitch(unit, Connection.Coupling.BALL_AND_CABLE)),
     AFTER_HOURS_PICKUP(unit -> hire(unit, Hire.AFTER_HOURS_PICKUP)),
     TOWING_ALLOWED(unit -> hire(unit, Hire.TOWING)),
-    WINTER_HIRE(unit -> hire(unit, Hire.WINTER));
+    WINTER_HIRE(unit -> hire(unit, Hire.WINTER)),
+    WATER_IN_FROST(unit -> unit.facts()
+            .find(Unit.HIRE)
+            .flatMap(hire -> hire.facts().find(Hire.LOWEST_NIGHT))
+            .filter(night -> night.value() < 0)
+            .isPresent()),
+    BURNS_FUEL(unit -> unit.generator().isPresent()
+            || unit.facts().has(Unit.GAS)
+            || unit.appliances().stream().anyMatch(Feature::burns));
 
     private static final Map<String, Feature> BY_WORD = Stream.of(values())
             .collect(Collectors.toMap(Feature::word, Function.identity(), (a, b) -> a, LinkedHashMap::new));
@@ -195,6 +208,11 @@ public enum Feature {
 
     private static boolean appliance(Unit unit, Appliance.What what) {
         return unit.appliances().stream().anyMatch(it -> it.facts().get(Appliance.WHAT) == what);
+    }
+
+    private static boolean burns(Appliance appliance) {
+        List<Appliance.Energy> energy = appliance.facts().all(Appliance.ENERGY);
+        return energy.contains(Appliance.Energy.GAS) || energy.contains(Appliance.Energy.DIESEL);
     }
 
     private static boolean burns(Unit unit, Appliance.What what, Appliance.Energy energy) {

@@ -19,6 +19,10 @@ public record Hire(Facts facts) implements Described {
             DRAFT.optional("lowest-night", Type.measured(Celsius.SCALE), "The coldest night that its water stands.");
     public static final Key<String> RETURN_LEVELS =
             DRAFT.optional("return-levels", Type.TEXT, "What must be full and what empty at return.");
+    public static final Key<String> RETURN_IN_FROST = DRAFT.optional(
+            "return-in-frost",
+            Type.TEXT,
+            "How heating, water and plug are left when it comes back with nobody there and it may freeze.");
     public static final Key<String> DAYS_BEFORE_CHASSIS_OFF = DRAFT.optional(
             "days-before-chassis-off", Type.TEXT, "How long it may stand before the chassis battery is switched off.");
     public static final Key<String> BATTERY_ON_SHORE = DRAFT.optional(

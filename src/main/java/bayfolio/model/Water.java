@@ -11,6 +11,12 @@ import java.util.List;
 
 /** How the water system is worked. */
 public record Water(Facts facts) implements Described {
+    /** How the black valve stands while the tank is flushed. */
+    public enum FlushValve {
+        OPEN,
+        SHUT
+    }
+
     private static final Shape.Draft<Water> DRAFT = Shape.draft("water", "How the water system is worked.");
     public static final Key<String> TANK_FILL_POSITION =
             DRAFT.optional("tank-fill-position", Type.TEXT, "Valve position for filling the tank from the tap.");
@@ -24,8 +30,12 @@ public record Water(Facts facts) implements Described {
             DRAFT.optional("full-sign", Type.TEXT, "How to see that the fresh tank is full.");
     public static final Key<String> START_LEVEL =
             DRAFT.optional("start-level", Type.TEXT, "How full the fresh tank is at pickup.");
-    public static final Key<String> FLUSH_VALVE =
-            DRAFT.optional("flush-valve", Type.TEXT, "How the black valve stands while the tank is flushed.");
+    public static final Key<FlushValve> FLUSH_VALVE = DRAFT.optional(
+            "flush-valve",
+            Type.choice(FlushValve.class),
+            "How the black valve stands while the tank is flushed: with a valve that is shut, the tank is flushed by the clock.");
+    public static final Key<String> FLUSH_NOTE =
+            DRAFT.optional("flush-note", Type.TEXT, "What else is minded while it is flushed.");
     public static final Key<Boolean> GRAVITY_CAP =
             DRAFT.optional("gravity-cap", Type.YES_NO, "Whether a plain gravity cap is there as the second way.");
     public static final Key<String> FLUID_DOSE =

@@ -476,6 +476,7 @@ public final class ReferencePage {
             case GRAY_DRAIN_FLOOR -> role("gray-drain-tap");
             case MACERATOR -> appliance("macerator");
             case TANK_FLUSH -> role("tank-flush-inlet");
+            case FLUSH_VALVE_SHUT -> "`flush-valve` of the water is `shut`";
             case FRIDGE_TWO_WAY -> appliance("fridge-two-way");
             case FRIDGE_THREE_WAY -> appliance("fridge-three-way");
             case FRIDGE_RESIDENTIAL -> appliance("fridge-residential");
@@ -512,6 +513,9 @@ public final class ReferencePage {
             case AFTER_HOURS_PICKUP -> "`after-hours-pickup` of the hire is `yes`";
             case TOWING_ALLOWED -> "`towing` of the hire is `yes`";
             case WINTER_HIRE -> "`winter` of the hire is `yes`";
+            case WATER_IN_FROST -> "`lowest-night` of the hire is below freezing";
+            case BURNS_FUEL ->
+                "it has a record `generator` or `gas`, or an appliance has `gas` or `diesel` among its `energy`";
         };
     }
 

@@ -3,7 +3,10 @@ package bayfolio.library;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.measure.Celsius;
+import bayfolio.model.Feature;
 import bayfolio.model.Fleet;
+import bayfolio.model.Hire;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Script;
@@ -26,7 +29,7 @@ final class SafeWordsTest {
     private static final FleetReader.Reading READING = FleetReader.read(new Folder(Path.of("")));
     private static final Fleet FLEET = READING.fleet();
 
-    /** A coach of the demo fleet as others are: hired out in another country. */
+    /** A coach of the demo fleet as others are: hired out in another country, with another way to flush, good in frost. */
     @TempDir
     @SuppressWarnings("NullAway.Init") // set before the first test
     static Path other;
@@ -43,7 +46,10 @@ final class SafeWordsTest {
         Path description = other.resolve("units/whimbrel/unit.yaml");
         String text = Files.readString(description);
         for (List<String> edit : List.of(
-                List.of("region: north-america\n", "region: north-america\ncountry: de\n"))) {
+                List.of("region: north-america\n", "region: north-america\ncountry: de\n"),
+                List.of("  flush-valve: open\n", "  flush-valve: shut\n"),
+                List.of("  lowest-night: 32 °F\n", "  lowest-night: 20 °F\n"),
+                List.of("  return-in-frost: ", "  # return-in-frost: "))) {
             assertThat(text).contains(edit.get(0));
             text = text.replace(edit.get(0), edit.get(1));
         }
@@ -137,6 +143,94 @@ final class SafeWordsTest {
                 .hasSize(3)
                 .allSatisfy(script ->
                         assertThat(script.head().facts().all(Head.SOURCES)).contains("cold-food"));
+    }
+
+    // ---- ferry and tunnel ----
+
+    /** A big diesel coach carries no gas, and its generator can start by itself on a closed car deck. */
+    @Test
+    void everyCoachThatBurnsFuelHasAFerryPageThatTurnsEachOff() {
+        for (Unit unit : FLEET.units()) {
+            String page = text(unit, "do/prepare-ferry-or-tunnel.html");
+            for (Map.Entry<Feature, String> off : Map.of(
+                            Feature.GENERATOR_AUTOSTART, "Turn off the automatic start",
+                            Feature.GENERATOR, "Stop the generator",
+                            Feature.HYDRONIC, "Turn off the burner",
+                            Feature.BLOWN_AIR_HEATER, "Turn off the heater",
+                            Feature.FURNACE, "Turn off the furnace",
+                            Feature.WATER_HEATER_GAS, "Turn off the water heater",
+                            Feature.LP_TANK, "Shut off the gas",
+                            Feature.GAS_CYLINDERS, "Shut off the gas")
+                    .entrySet()) {
+                if (off.getKey().of(unit)) {
+                    assertThat(page).as(unit.id()).contains(off.getValue());
+                }
+            }
+            assertThat(text(unit, "stage/first-drive.html")).contains("all that burns or starts by itself");
+        }
+        assertThat(text("phalarope", "do/prepare-ferry-or-tunnel.html"))
+                .containsSubsequence("automatic start", "The wide key reads OFF", "Stop the generator", "burner");
+    }
+
+    // ---- frost ----
+
+    /** Its head said that no water may stay on board, and its steps filled the tank. */
+    @Test
+    void aNightBelowFreezingIsSpentWithWaterOnlyWhereThatMayStay() {
+        int without = 0;
+        for (Unit unit : FLEET.units()) {
+            boolean stays = unit.facts()
+                    .find(Unit.HIRE)
+                    .flatMap(hire -> hire.facts().find(Hire.LOWEST_NIGHT))
+                    .filter(night -> night.value() < new Celsius(0).value())
+                    .isPresent();
+            String page = text(unit, "do/camp-below-freezing.html");
+            if (stays) {
+                assertThat(page).as(unit.id()).contains("Fill the fresh tank", "Live from the tank");
+            } else {
+                without++;
+                assertThat(page)
+                        .as(unit.id())
+                        .contains("No water may stay in this coach", "Let the water out")
+                        .doesNotContain("Fill the fresh tank", "Live from the tank", "Water still runs");
+            }
+        }
+        assertThat(without).isEqualTo(2);
+        assertThat(otherText("do/camp-below-freezing.html")).contains("colder than 20 °F", "Live from the tank");
+    }
+
+    @Test
+    void whoHandsBackInFrostIsToldOfHeatingWaterAndPlug() {
+        for (Unit unit : FLEET.units()) {
+            if (Feature.AFTER_HOURS_PICKUP.of(unit)) {
+                String page = text(unit, "do/return-after-hours.html");
+                assertThat(page)
+                        .as(unit.id())
+                        .contains("If it may freeze, leave heating, water and plug like this")
+                        .containsPattern(Pattern.compile("(?i)plug(ged)? in|cord wound in"));
+                if (!Feature.WATER_IN_FROST.of(unit)) {
+                    assertThat(page).as(unit.id()).contains("leave no water in it");
+                }
+            }
+        }
+        assertThat(otherText("do/return-after-hours.html")).contains("call us before you leave the coach");
+    }
+
+    // ---- the black tank ----
+
+    @Test
+    void aTankThatIsFlushedWithItsValveShutIsFlushedByTheClock() {
+        assertThat(otherText("do/flush-black-tank.html"))
+                .containsSubsequence(
+                        "Shut this valve",
+                        "two minutes",
+                        "Open the spigot",
+                        "Shut the spigot after two minutes",
+                        "Open it")
+                .doesNotContain("Watch the hose");
+        assertThat(text("whimbrel", "do/flush-black-tank.html"))
+                .contains("See that this valve is open", "Watch the hose")
+                .doesNotContain("two minutes");
     }
 
     // ---- what the country decides ----

@@ -28,7 +28,7 @@ class FeatureTest {
                     furnace heater-gas roof-ac several-air-conditioners black-tank gray-tank-hose tank-flush
                     fridge-two-way hob-gas oven-gas microwave
                     slide-out jacks awning-electric step-electric sliding-trays
-                    gasoline rear-camera dual-rear-wheels hitch hitch-pin-and-chains after-hours-pickup
+                    gasoline rear-camera dual-rear-wheels hitch hitch-pin-and-chains after-hours-pickup burns-fuel
                     """, "dunlin", """
                     shore-30a cord-fixed transfer-manual small-supply-adapter
                     generator house-lead-acid battery-switch-manual
@@ -36,13 +36,13 @@ class FeatureTest {
                     furnace heater-gas roof-ac black-tank gray-tank-hose
                     fridge-two-way hob-gas oven-gas microwave
                     leveling-ramps awning-manual step-electric
-                    gasoline rear-camera dual-rear-wheels spare-wheel after-hours-pickup
+                    gasoline rear-camera dual-rear-wheels spare-wheel after-hours-pickup burns-fuel
                     """, "turnstone", """
                     hookup-230v cord-detachable small-supply-adapter solar house-lithium battery-switch-manual
                     gas-cylinders gas-crash-sensor gravity-fill
                     blown-air-heater combined-heater heater-gas heater-electric frost-protection-valve cassette-toilet gray-drain-floor
                     fridge-three-way hob-gas leveling-ramps awning-manual step-electric drop-down-bed
-                    diesel def rear-camera after-hours-pickup winter-hire
+                    diesel def rear-camera after-hours-pickup winter-hire water-in-frost burns-fuel
                     """, "phalarope", """
                     shore-50a cord-reel-powered transfer-automatic surge-protection small-supply-adapter
                     generator generator-autostart inverter solar house-lithium battery-boost
@@ -51,13 +51,14 @@ class FeatureTest {
                     gray-tank-hose macerator tank-flush fridge-residential hob-induction microwave
                     slide-out slide-locks jacks awning-electric step-electric keyless-entry
                     antenna-raised sliding-trays diesel def air-brakes exhaust-brake second-fuel-filler
-                    rear-camera dual-rear-wheels hitch hitch-pin-and-chains after-hours-pickup towing-allowed
+                    rear-camera dual-rear-wheels hitch hitch-pin-and-chains after-hours-pickup towing-allowed water-in-frost
+                    burns-fuel
                     """, "redpoll", """
                     hookup-230v cord-detachable small-supply-adapter solar house-lead-acid
                     battery-switch-manual gas-cylinders gravity-fill outside-shower blown-air-heater combined-heater
                     heater-diesel frost-protection-valve cassette-toilet gray-drain-floor
                     fridge-compressor hob-gas leveling-ramps awning-manual drop-down-bed diesel def
-                    rear-camera spare-wheel winter-hire
+                    rear-camera spare-wheel winter-hire water-in-frost burns-fuel
                     """);
 
     /** One fact for each feature that no coach of the demo fleet has, as it would be written. */
@@ -98,6 +99,8 @@ class FeatureTest {
                         "connections",
                         "tow-hitch",
                         "what: a trailer, access: free, side: rear, coupling: pin-and-chains"));
+        FACTS.put(Feature.FLUSH_VALVE_SHUT, "water: {flush-valve: shut}");
+        FACTS.put(Feature.WATER_IN_FROST, "hire: {lowest-night: 31 °F}");
         FACTS.put(Feature.TOWING_ALLOWED, "hire: {towing: yes}");
     }
 
@@ -144,7 +147,13 @@ class FeatureTest {
                 .containsExactly("gasoline");
         assertThat(words(unit("hire: {towing: no, winter: no, after-hours-pickup: no}")))
                 .isEmpty();
-        assertThat(words(unit("generator: {autostart: no, fuel: diesel}"))).containsExactly("generator");
+        assertThat(words(unit("generator: {autostart: no, fuel: diesel}"))).containsExactly("burns-fuel", "generator");
+        assertThat(words(unit("hire: {lowest-night: 32 °F}"))).isEmpty();
+        assertThat(words(unit("water: {flush-valve: open}"))).isEmpty();
+        assertThat(words(unit("appliances: [{id: a, name: A, what: other, energy: [ac, dc, hand]}]")))
+                .isEmpty();
+        assertThat(words(unit("appliances: [{id: a, name: A, what: other, energy: [dc, diesel]}]")))
+                .containsExactly("burns-fuel");
         assertThat(words(unit("connections: [{id: a, name: A, what: fuel fill, access: free, roles: [fuel-filler]}]")))
                 .isEmpty();
     }

@@ -20,6 +20,7 @@ public final class FeatureWithoutRole implements Rule {
 
     private static final List<Need> NEEDS = List.of(
             new Need(Feature.GENERATOR, Unit.GENERATOR, "generator-control"),
+            new Need(Feature.GENERATOR_AUTOSTART, Unit.GENERATOR, "generator-autostart-switch"),
             new Need(Feature.INVERTER, Unit.INVERTER, "inverter-control"),
             new Need(Feature.TRANSFER_MANUAL, Unit.TRANSFER, "generator-outlet"),
             new Need(Feature.CORD_DETACHABLE, Unit.CORD, "shore-inlet"),

@@ -22,6 +22,7 @@ public final class RoleWithoutFeature implements Rule {
     /** What works only with a feature, and the features any one of which will do. */
     private static final Map<String, List<Feature>> BELONGS_TO = Map.ofEntries(
             entry("generator-control", List.of(Feature.GENERATOR)),
+            entry("generator-autostart-switch", List.of(Feature.GENERATOR_AUTOSTART)),
             entry("generator-breaker", List.of(Feature.GENERATOR)),
             entry("generator-hour-meter", List.of(Feature.GENERATOR)),
             entry("generator-compartment", List.of(Feature.GENERATOR)),
