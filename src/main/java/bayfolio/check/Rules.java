@@ -54,8 +54,10 @@ import bayfolio.check.procedure.HazardMissing;
 import bayfolio.check.procedure.HazardWithoutWayOut;
 import bayfolio.check.procedure.HelperUnsaid;
 import bayfolio.check.procedure.LongStep;
+import bayfolio.check.procedure.OrderAgainstFacts;
 import bayfolio.check.procedure.PluggedUnderLoad;
 import bayfolio.check.procedure.ProcedureWithoutRoles;
+import bayfolio.check.procedure.SetUpNeverUndone;
 import bayfolio.check.procedure.StateUnexplained;
 import bayfolio.check.procedure.TooManySteps;
 import bayfolio.check.procedure.TwoActionsInAStep;
@@ -84,6 +86,7 @@ import bayfolio.check.text.DoubledWord;
 import bayfolio.check.text.EmergencyNumberInText;
 import bayfolio.check.text.ForbiddenSynonym;
 import bayfolio.check.text.NumberInProse;
+import bayfolio.check.text.OrderInProse;
 import bayfolio.check.text.PhoneInText;
 import bayfolio.check.text.PlaceInProse;
 import bayfolio.check.text.PlaceholderWord;
@@ -137,6 +140,7 @@ public final class Rules {
             new EmergencyNumberInText(),
             new ForbiddenSynonym(),
             new NumberInProse(),
+            new OrderInProse(),
             new PhoneInText(),
             new PlaceholderWord());
 
@@ -227,6 +231,8 @@ public final class Rules {
             new OrphanSwitch(),
             new FirstDoThisCycle(),
             new HazardMissing(),
+            new OrderAgainstFacts(),
+            new SetUpNeverUndone(),
             new StateUnexplained(),
             new TooManySteps(),
             new PlaceInProse());
