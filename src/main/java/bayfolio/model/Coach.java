@@ -83,18 +83,30 @@ public final class Coach {
         return Optional.ofNullable(byId.get(new Name(kind, id)));
     }
 
-    /** All that hold a role, in walking order. */
+    /** All that hold a role, in walking order, if that is known. */
     public List<Thing> holders(String kind, String role) {
+        if (!rolesRead(kind)) {
+            throw new UnreadException("it could not be read which " + kind + " has the role " + role);
+        }
+        return read(kind, role);
+    }
+
+    /** As far as it could be read. */
+    private List<Thing> read(String kind, String role) {
         return List.copyOf(byRole.getOrDefault(new Name(kind, role), List.of()));
     }
 
+    private boolean rolesRead(String kind) {
+        return unit.rolesRead(kind) && fleet.siteRead(kind);
+    }
+
     /**
-     * What a reference names, if that is known: the thing of that id, or all holders of that role in walking order. A thing that is called
-     * like a role which it shares with others stands for them all, so that none is left out in silence.
+     * What a reference names, if that is known: the thing of that id, or all holders of that role in walking order. A thing
+     * that is called like a role which it shares with others stands for them all, so that none is left out in silence.
      */
     public List<Thing> named(String kind, String idOrRole) {
-        List<Thing> holders = holders(kind, idOrRole);
-        if (holders.isEmpty() && thing(kind, idOrRole).isEmpty() && !(idsRead(kind) && unit.rolesRead(kind))) {
+        List<Thing> holders = read(kind, idOrRole);
+        if (holders.isEmpty() && thing(kind, idOrRole).isEmpty() && !(idsRead(kind) && rolesRead(kind))) {
             throw new UnreadException("it could not be read whether " + idOrRole + " is a " + kind);
         }
         return thing(kind, idOrRole)

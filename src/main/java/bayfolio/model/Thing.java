@@ -37,11 +37,6 @@ public interface Thing extends Described {
         return facts().all(identity().formerly());
     }
 
-    /** Findings about it that the writer lives with. */
-    default List<Acceptance> accepted() {
-        return facts().all(identity().accept());
-    }
-
     /** Where its id is written. */
     default Place at() {
         return facts().at(identity().id());
