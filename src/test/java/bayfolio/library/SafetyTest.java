@@ -80,8 +80,8 @@ final class SafetyTest {
                         .get(key)
                         .in(unit.region().first());
                 pages.forEach((path, page) -> {
-                    if (path.startsWith(unit.id() + "/do/") || path.startsWith(unit.id() + "/trouble/")) {
-                        page.select("main li > p, main li:not(:has(p)), main p").stream()
+                    if (path.startsWith(unit.id() + "/")) {
+                        page.select("main li:not(:has(p)), main p, main dl > div, main tr").stream()
                                 .map(Element::text)
                                 .filter(line -> line.contains(figure))
                                 .forEach(told::add);
