@@ -64,6 +64,7 @@ import bayfolio.check.procedure.TwoActionsInAStep;
 import bayfolio.check.reference.DuplicateId;
 import bayfolio.check.reference.FolderName;
 import bayfolio.check.reference.FormerIdInUse;
+import bayfolio.check.reference.ReservedName;
 import bayfolio.check.reference.ReservedPhone;
 import bayfolio.check.reference.RoleHeldTwice;
 import bayfolio.check.reference.SwitchFeedsItself;
@@ -119,6 +120,7 @@ import java.util.stream.Stream;
 public final class Rules {
     public static final List<FleetRule> OF_A_FLEET = List.of(
             new DuplicateId(),
+            new ReservedName(),
             new UnknownSource(),
             new UnknownCountry(),
             new ReservedPhone(),

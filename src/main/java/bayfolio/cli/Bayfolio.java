@@ -2,16 +2,20 @@ package bayfolio.cli;
 
 import bayfolio.publish.PublishException;
 import bayfolio.render.theme.UnknownThemeException;
+import bayfolio.source.Hidden;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.util.concurrent.CompletionException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -46,17 +50,43 @@ public final class Bayfolio implements Runnable {
         CommandLine line = new CommandLine(new Bayfolio());
         line.setOut(out).setErr(err).setCaseInsensitiveEnumValuesAllowed(true);
         line.setExecutionExceptionHandler((exception, command, parsed) -> {
-            err.println(sentence(exception));
+            err.println(Hidden.visible(sentence(exception)));
             return 1;
         });
-        int exit = line.execute(words);
+        CommandLine.IParameterExceptionHandler usual = line.getParameterExceptionHandler();
+        line.setParameterExceptionHandler((exception, all) -> {
+            CommandLine command = exception.getCommandLine();
+            StringWriter said = new StringWriter();
+            command.setErr(new PrintWriter(said)).setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF));
+            int wrong = usual.handleParseException(exception, all);
+            err.print(Hidden.visible(said.toString()));
+            return wrong;
+        });
+        int exit = 1;
+        try {
+            exit = line.execute(words);
+        } catch (OutOfMemoryError | StackOverflowError full) {
+            err.println(sentence(full));
+        }
         out.flush();
         err.flush();
         return exit;
     }
 
     /** One sentence and no stack trace: what failed is on disk, not in the program. */
-    private static String sentence(Exception exception) {
+    private static String sentence(Throwable exception) {
+        // What fails beside, in another thread, comes as the cause of something that says nothing.
+        if (exception instanceof CompletionException && exception.getCause() != null) {
+            return sentence(exception.getCause());
+        }
+        if (exception instanceof OutOfMemoryError) {
+            return "The " + (Runtime.getRuntime().maxMemory() >> 20)
+                    + " MB of memory that Java was given are not enough;"
+                    + " what was published before is whole. Give it more: java -Xmx4g.";
+        }
+        if (exception instanceof StackOverflowError) {
+            return "Something is nested too deep to be read; what was published before is whole.";
+        }
         String message = exception.getMessage() == null ? "" : exception.getMessage();
         if (exception instanceof UncheckedIOException && exception.getCause() instanceof IOException cause) {
             return sentence(cause);

@@ -5,6 +5,7 @@ import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
 import bayfolio.publish.Publisher;
 import bayfolio.render.theme.Theme;
+import bayfolio.source.Hidden;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -73,14 +74,14 @@ final class PublishCommand implements Callable<Integer> {
                         + pages
                         + (pages == 1 ? " page" : " pages")
                         + " into "
-                        + folder.resolve("web").normalize()
+                        + Hidden.visible(folder.resolve("web").normalize().toString())
                         + ".");
         if (!leftOut.isEmpty()) {
-            err.println("Left out: "
+            err.println(Hidden.visible("Left out: "
                     + leftOut.stream()
                             .map(coach -> coach + " (" + TextReport.count(findings.stopping(coach, fleet.strict)) + ")")
                             .collect(Collectors.joining(", "))
-                    + ". Pages of theirs that were published before stay as they were.");
+                    + ". Pages of theirs that were published before stay as they were."));
             return 1;
         }
         return 0;

@@ -1,5 +1,6 @@
 package bayfolio.finding;
 
+import bayfolio.source.Hidden;
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
@@ -22,7 +23,7 @@ public final class JsonReport {
         findings.all().forEach(finding -> array.add(json(finding)));
         JsonObject report = new JsonObject();
         report.add("findings", array);
-        return GSON.toJson(report) + "\n";
+        return Hidden.escaped(GSON.toJson(report)) + "\n";
     }
 
     private static JsonObject json(Finding finding) {

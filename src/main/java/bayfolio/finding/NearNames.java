@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * Names that a writer probably meant.
@@ -15,25 +16,36 @@ import java.util.Locale;
  */
 public final class NearNames {
     private static final int MOST = 4;
+    private static final Pattern BETWEEN = Pattern.compile("[-. :]");
 
     private NearNames() {}
 
     /** At most four, nearest first, then by the alphabet. */
     public static List<String> to(String wanted, Collection<String> known) {
-        List<Candidate> all = known.stream()
-                .distinct()
-                .filter(name -> !name.equals(wanted))
-                .map(name -> new Candidate(name, words(name).containsAll(words(wanted)), distance(wanted, name)))
-                .toList();
-        List<Candidate> near = all.stream()
+        List<String> words = words(wanted);
+        List<String> others =
+                known.stream().distinct().filter(name -> !name.equals(wanted)).toList();
+        List<Candidate> near = others.stream()
+                .map(name -> candidate(wanted, words, name))
                 .filter(candidate -> candidate.longer || candidate.distance <= reach(wanted))
                 .toList();
         // Where one is nearly right, those that merely sound alike would only be in the way.
-        return (near.isEmpty() ? all.stream().filter(candidate -> sharesWords(wanted, candidate.name)) : near.stream())
+        return (near.isEmpty()
+                        ? others.stream()
+                                .filter(name -> sharesWords(words, name))
+                                .map(name -> new Candidate(name, false, distance(wanted, name)))
+                        : near.stream())
                 .sorted(NEAREST)
                 .limit(MOST)
                 .map(Candidate::name)
                 .toList();
+    }
+
+    /** How far it is off is told only where that can matter: there may be many names, and many wanted. */
+    private static Candidate candidate(String wanted, List<String> words, String name) {
+        boolean longer = mayHold(name, words.get(0)) && words(name).containsAll(words);
+        boolean near = Math.abs(wanted.length() - name.length()) <= reach(wanted);
+        return new Candidate(name, longer, longer || near ? distance(wanted, name) : Integer.MAX_VALUE);
     }
 
     /** Names that only have words added first, which is how things are mostly renamed; then by how many slips. */
@@ -49,15 +61,26 @@ public final class NearNames {
     }
 
     /** `house-battery-switch` and `house-battery-disconnect`: two words of three are the same. */
-    private static boolean sharesWords(String wanted, String name) {
-        List<String> left = words(wanted);
+    private static boolean sharesWords(List<String> left, String name) {
+        if (left.stream().noneMatch(word -> mayHold(name, word))) {
+            return false;
+        }
         List<String> right = words(name);
         long shared = left.stream().filter(right::contains).count();
         return shared > 0 && 2 * shared >= Math.max(left.size(), right.size());
     }
 
+    private static boolean mayHold(String name, String word) {
+        for (int i = 0; i + word.length() <= name.length(); i++) {
+            if (name.regionMatches(true, i, word, 0, word.length())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static List<String> words(String name) {
-        return List.of(name.toLowerCase(Locale.ROOT).split("[-. :]"));
+        return List.of(BETWEEN.split(name.toLowerCase(Locale.ROOT)));
     }
 
     /** Optimal string alignment: insert, delete, replace, swap of neighbors, each counts one. */

@@ -1,5 +1,6 @@
 package bayfolio.finding;
 
+import bayfolio.source.Hidden;
 import bayfolio.source.Place;
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
@@ -60,7 +61,7 @@ public final class SarifReport {
         JsonObject log = new JsonObject();
         log.addProperty("version", "2.1.0");
         log.add("runs", array(List.of(run)));
-        return GSON.toJson(log) + "\n";
+        return Hidden.escaped(GSON.toJson(log)) + "\n";
     }
 
     private JsonObject rule(String code) {

@@ -1,5 +1,6 @@
 package bayfolio.finding;
 
+import bayfolio.source.Hidden;
 import bayfolio.source.Place;
 import java.util.Arrays;
 import java.util.List;
@@ -49,7 +50,9 @@ public final class TextReport {
                                 .filter(finding -> finding.coaches().contains(coach))
                                 .toList()))
                         .append('\n'));
-        return findings.all().isEmpty() ? "" : summary + "In all: " + count(findings.all()) + "\n";
+        return findings.all().isEmpty()
+                ? ""
+                : Hidden.visible(summary.toString()) + "In all: " + count(findings.all()) + "\n";
     }
 
     /** {@code 2 errors, 1 warning}. */
@@ -77,7 +80,7 @@ public final class TextReport {
         String coaches = finding.units().stream()
                 .filter(unit -> !file.startsWith("units/" + unit + "/"))
                 .collect(Collectors.joining(", "));
-        return finding.at()
+        return Hidden.visible(finding.at()
                 + ": "
                 + finding.severity().word()
                 + ": "
@@ -85,30 +88,33 @@ public final class TextReport {
                 + (coaches.isEmpty() ? "" : " (" + coaches + ")")
                 + " ["
                 + finding.code()
-                + "]\n";
+                + "]\n");
     }
 
     private static String excerpt(Place at) {
         String line = at.file().line(at.line());
-        int[] points = line.codePoints().toArray();
-        if (points.length == 0 || at.column() > points.length) {
-            return "";
-        }
         // A long line is shown from a little before the place.
         int from = at.column() + 40 > WIDEST ? Math.max(0, at.column() - 41) : 0;
-        int to = Math.min(points.length, from + WIDEST);
+        if (line.isEmpty() || line.codePointCount(0, line.length()) < at.column()) {
+            return "";
+        }
+        int[] points = line.substring(line.offsetByCodePoints(0, from))
+                .codePoints()
+                .limit(WIDEST)
+                .map(point -> Hidden.is(point) ? '\uFFFD' : point)
+                .toArray();
+        int start = at.column() - 1 - from;
         boolean oneLine = at.endLine() == at.line();
-        int end = oneLine ? Math.min(at.endColumn(), to + 1) : to + 1;
+        int end = oneLine ? Math.min(at.endColumn() - 1 - from, points.length) : points.length;
         String number = Integer.toString(at.line());
-        String shown = new String(points, from, to - from).replace('\t', ' ');
         return number
                 + " | "
-                + shown
+                + new String(points, 0, points.length).replace('\t', ' ')
                 + "\n"
                 + " ".repeat(number.length())
                 + " | "
-                + " ".repeat(columns(points, from, at.column() - 1))
-                + "^".repeat(Math.max(1, columns(points, at.column() - 1, end - 1)))
+                + " ".repeat(columns(points, 0, start))
+                + "^".repeat(Math.max(1, columns(points, start, end)))
                 + "\n";
     }
 
@@ -145,6 +151,7 @@ public final class TextReport {
                 : "help: did you mean "
                         + finding.near().stream().map(name -> "`" + name + "`").collect(Collectors.joining(" or "))
                         + "?\n";
-        return near + finding.mend().map(mend -> "help: " + mend + "\n").orElse("");
+        return Hidden.visible(
+                near + finding.mend().map(mend -> "help: " + mend + "\n").orElse(""));
     }
 }

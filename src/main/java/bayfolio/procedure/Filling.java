@@ -40,8 +40,8 @@ public final class Filling {
 
     private static final Pattern SIGNAL = Pattern.compile("^([A-Z]{4,})\\b[\\s:.\\u2014-]*");
 
-    private static final Pattern TAG = Pattern.compile("\\{\\{.*?}}");
-    private static final Pattern LINK = Pattern.compile("\\[([^]]*)]\\((?:[a-z-]+:)?([^)\\s]*)[^)]*\\)");
+    private static final Pattern TAG = Pattern.compile("\\{\\{[^{}]*+}}");
+    private static final Pattern LINK = Pattern.compile("\\[([^\\[\\]]*+)]\\((?:[a-z-]+:)?([^()\\s]*+)[^()]*+\\)");
 
     /** Of a step in its id. */
     private static final int MOST_WORDS = 6;

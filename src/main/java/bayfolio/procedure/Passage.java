@@ -21,9 +21,9 @@ public record Passage(Part part, String text, String own, Place at) {
     public static final char FOREIGN = '\u00B7';
 
     private static final Pattern STEP = Pattern.compile("^\\d+[.)]\\s.*");
-    private static final Pattern SECTION = Pattern.compile("\\{\\{[#^/!].*?}}");
-    private static final Pattern VALUE = Pattern.compile("\\{\\{.*?}}}?");
-    private static final Pattern LINK_END = Pattern.compile("]\\([^)\\s]*(?: \"[^\"\\n]*\")?\\)");
+    private static final Pattern SECTION = Pattern.compile("\\{\\{[#^/!][^{}\n]*+}}");
+    private static final Pattern VALUE = Pattern.compile("\\{\\{\\{?[^{}\n]*+}}}?");
+    private static final Pattern LINK_END = Pattern.compile("]\\([^()\\[\\]\\s]*+(?: \"[^\"\\n]*+\")?\\)");
     private static final Pattern MARK = Pattern.compile("(?m)^\\s*(?:\\d+[.)]\\s|>|[-*]\\s)");
     private static final Pattern PLATE = Pattern.compile("`[^`\n]*`");
     private static final Pattern SIGNAL = Pattern.compile("\\*\\*[A-Z]{4,}\\*\\*(?!\\w)");

@@ -150,8 +150,10 @@ final class Prose {
         SourceSpan last = spans.get(spans.size() - 1);
         String text = output.text();
         int end = last.getInputIndex() + last.getLength();
-        int bracket = text.lastIndexOf("](", end - 2);
-        if (bracket < first.getInputIndex()) {
+        // Within the link: without a bracket in it, all text before would be gone through for each.
+        int within = text.substring(first.getInputIndex(), end).lastIndexOf("](");
+        int bracket = first.getInputIndex() + within;
+        if (within < 0) {
             return output.place(first.getInputIndex(), first.getLength());
         }
         Matcher target = TARGET.matcher(text).region(bracket + 2, end);

@@ -38,7 +38,8 @@ import java.util.stream.Stream;
 public final class Unfilled {
     private static final Declared SCRIPT = Declared.of(ScriptNames.WORDS, it -> Declared.NONE);
 
-    private static final Pattern REFERENCE = Pattern.compile("]\\(([a-z][a-z-]*):([^)\\s\"]*)(?: \"([^\"]*)\")?\\)");
+    private static final Pattern REFERENCE =
+            Pattern.compile("]\\(([a-z][a-z-]*+):([^()\\[\\]\\s\"]*+)(?: \"([^\"]*+)\")?\\)");
 
     private final Fleet fleet;
     private final Library library;

@@ -11,7 +11,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
@@ -47,10 +46,13 @@ public final class Audit {
     /** Schemes of links that a renter may follow off the site. */
     private static final Set<String> FOLLOWED = Set.of("tel:", "https:", "mailto:");
 
+    /** From a page or a style to something else on the site. */
+    private record Link(String path, String href) {}
+
     private final Map<String, byte[]> files;
     private final Set<String> staffTexts;
-    private final Map<String, Document> pages = new TreeMap<>();
     private final Map<String, Set<String>> ids = new HashMap<>();
+    private final List<Link> links = new ArrayList<>();
     private final List<String> faults = new ArrayList<>();
 
     private Audit(Map<String, byte[]> files, Set<String> staffTexts) {
@@ -71,8 +73,8 @@ public final class Audit {
         files.forEach((path, bytes) -> {
             if (path.endsWith(".html")) {
                 Document page = Jsoup.parse(new String(bytes, StandardCharsets.UTF_8));
-                pages.put(path, page);
                 ids.put(path, ids(path, page));
+                page(path, page);
             } else if (path.endsWith(".css")) {
                 style(path, new String(bytes, StandardCharsets.UTF_8));
             }
@@ -81,7 +83,8 @@ public final class Audit {
                 staff(path, picture ? "" : new String(bytes, StandardCharsets.UTF_8).replaceAll("\\s+", " "));
             }
         });
-        pages.forEach(this::page);
+        // Whether a link leads to a place on a page is known when all pages are; no page is kept until then.
+        links.forEach(link -> resolves(link.path, link.href));
         return List.copyOf(faults);
     }
 
@@ -144,7 +147,7 @@ public final class Audit {
         String href = link.attr("href");
         Optional<String> scheme = scheme(href);
         if (scheme.isEmpty()) {
-            resolves(path, href);
+            links.add(new Link(path, href));
         } else if (!FOLLOWED.contains(scheme.get())) {
             fault(path, "the link `" + href + "` is no address that a renter can follow");
         }
@@ -153,7 +156,7 @@ public final class Audit {
     private void loaded(String path, String address) {
         Optional<String> scheme = scheme(address);
         if (scheme.isEmpty()) {
-            resolves(path, address);
+            links.add(new Link(path, address));
         } else if (!scheme.get().equals("data:")) {
             fault(path, "`" + address + "` would be loaded from outside the site");
         }

@@ -131,6 +131,9 @@ final class Decoder {
             return Optional.empty();
         }
         String name = scalar.getValue();
+        if (HiddenCharacters.told(name, places.apply(keyNode), findings)) {
+            return Optional.empty();
+        }
         Optional<Key<?>> key = shape.key(name);
         if (key.isEmpty()) {
             List<String> near = NearNames.to(name, shape.keyNames());
@@ -182,7 +185,7 @@ final class Decoder {
 
     @SuppressWarnings("unchecked") // each branch makes the value of its own type
     private <V> Optional<V> decode(Type<V> type, Node node) {
-        if (!plain(node)) {
+        if (!plain(node) || node instanceof ScalarNode scalar && !isReadable(scalar)) {
             return Optional.empty();
         }
         return (Optional<V>) type.accept(new Type.Visitor<Optional<?>>() {
@@ -240,6 +243,15 @@ final class Decoder {
                 return Decoder.this.record(node, nested.shape());
             }
         });
+    }
+
+    private boolean isReadable(ScalarNode scalar) {
+        String value = scalar.getValue();
+        if (value.length() > Folder.MOST_CHARACTERS) {
+            findings.accept(Folder.tooLong(places.apply(scalar), "this text", value.length()));
+            return false;
+        }
+        return !HiddenCharacters.told(value, places.apply(scalar), findings);
     }
 
     private <E> Optional<List<Located<E>>> elements(Node node, Type<E> element) {

@@ -159,6 +159,7 @@ public final class FleetReader {
 
     private OfACoach coach(String name, Optional<Map<String, Role>> roles) {
         String path = "units/" + name;
+        HiddenCharacters.told(path, Place.whole(new SourceFile(path, "")), findings::add);
         Optional<Unit> unit = folder.text(path + "/unit.yaml", findings::add)
                 .flatMap(file -> yaml(file, Unit.SHAPE, roles, findings::add))
                 .filter(it -> it.facts().read(Unit.ID));
@@ -253,6 +254,7 @@ public final class FleetReader {
 
     private OfAFile script(String path, Optional<String> unit) {
         List<Finding> found = new ArrayList<>();
+        HiddenCharacters.told(path.substring(path.lastIndexOf('/')), Place.whole(new SourceFile(path, "")), found::add);
         Optional<Script> script = folder.text(path, found::add)
                 .flatMap(file -> unit.isPresent()
                         ? script(file, unit, found::add)
@@ -266,6 +268,23 @@ public final class FleetReader {
                 .filter(form -> file.path().contains("/" + form.folder() + "/"))
                 .findFirst()
                 .orElse(Form.PROCEDURE);
+    }
+
+    /** The first stretch of lines without an empty one that is too long; it may be a single paragraph. */
+    private static Optional<Finding> tooLong(SourceFile file, List<String> lines) {
+        int first = 0;
+        int length = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            if (lines.get(i).isBlank()) {
+                first = i + 1;
+                length = 0;
+            }
+            length += lines.get(i).length() + 1;
+            if (length > Folder.MOST_CHARACTERS) {
+                return Optional.of(Folder.tooLong(Place.of(file, first + 1, 1, 0), "this paragraph", length));
+            }
+        }
+        return Optional.empty();
     }
 
     /** A procedure or trouble guide: a head between two lines of three hyphens, then Markdown. */
@@ -288,6 +307,12 @@ public final class FleetReader {
         }
         String head = String.join("\n", lines.subList(1, end + 1));
         String body = String.join("\n", lines.subList(end + 2, lines.size()));
+        HiddenCharacters.inMarkdown(file, body, end + 3, findings);
+        Optional<Finding> tooLong = tooLong(file, lines);
+        if (tooLong.isPresent()) {
+            findings.accept(tooLong.get());
+            return Optional.empty();
+        }
         return Yaml.compose(file, head, 2, findings)
                 .flatMap(node -> new Decoder(file, 2, Optional.empty(), findings).record(node, Head.SHAPE))
                 .filter(it -> it.facts().read(Head.ID))

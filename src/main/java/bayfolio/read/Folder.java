@@ -28,6 +28,12 @@ public final class Folder {
      */
     static final int MOST_BYTES = 1_000_000;
 
+    /**
+     * Of a line, and of a paragraph of Markdown, which is read as one: some ten pages. Much of what looks at a text goes
+     * through it again from each of its marks, and stays quick so.
+     */
+    static final int MOST_CHARACTERS = 10_000;
+
     private static final String SHARED = "units/shared/";
     private static final String LIBRARY = "/bayfolio/library/";
 
@@ -58,6 +64,11 @@ public final class Folder {
                 }
                 return decode(path.replace(SHARED, "library/"), builtIn.get(), findings);
             }
+            if (!holds(file)) {
+                findings.accept(unreadable(empty, "this is a link that leads out of the fleet folder")
+                        .mend("Put the file itself there."));
+                return Optional.empty();
+            }
             if (!Files.isRegularFile(file)) {
                 findings.accept(unreadable(empty, "this is no file"));
                 return Optional.empty();
@@ -73,6 +84,11 @@ public final class Folder {
             findings.accept(unreadable(empty, "the file cannot be read"));
             return Optional.empty();
         }
+    }
+
+    /** Whether a file that is there lies within, whatever links lead to it. */
+    boolean holds(Path file) throws IOException {
+        return file.toRealPath().startsWith(root.toRealPath());
     }
 
     private static Optional<SourceFile> decode(String path, byte[] bytes, Consumer<Finding> findings) {
@@ -96,7 +112,25 @@ public final class Folder {
             return Optional.empty();
         }
         String unmarked = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        return Optional.of(new SourceFile(path, unmarked.replace("\r\n", "\n").replace('\r', '\n')));
+        SourceFile file = new SourceFile(
+                path,
+                HiddenCharacters.shown(path, unmarked.replace("\r\n", "\n").replace('\r', '\n'), findings));
+        for (int line = 1; line <= file.lineCount(); line++) {
+            int length = file.line(line).length();
+            if (length > MOST_CHARACTERS) {
+                findings.accept(tooLong(Place.of(file, line, 1, 0), "this line", length));
+                return Optional.empty();
+            }
+        }
+        return Optional.of(file);
+    }
+
+    static Finding tooLong(Place at, String what, int length) {
+        return Finding.error(
+                        "unreadable-file",
+                        at,
+                        what + " has " + length + " characters; the most that is read is " + MOST_CHARACTERS)
+                .mend("Break it into several.");
     }
 
     private static Finding unreadable(SourceFile file, String message) {

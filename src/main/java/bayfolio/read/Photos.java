@@ -10,16 +10,21 @@ import com.drew.imaging.ImageProcessingException;
 import com.drew.metadata.Metadata;
 import com.drew.metadata.exif.GpsDirectory;
 import com.drew.metadata.xmp.XmpDirectory;
+import java.awt.Dimension;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import javax.imageio.stream.ImageInputStream;
 
 /** Looks whether the photos that a description names are there and are pictures. */
 final class Photos {
+    /** More than cameras mostly take; all of them are held in memory, each in four bytes. */
+    private static final long MOST_POINTS = 64_000_000;
+
     private Photos() {}
 
     static void check(Folder folder, String path, Unit unit, Consumer<Finding> findings) {
@@ -31,16 +36,34 @@ final class Photos {
 
     private static void check(Folder folder, String path, Located<String> file, Consumer<Finding> findings) {
         Path picture = folder.root().resolve(path).resolve(file.value());
+        if (leadsOut(folder, picture)) {
+            findings.accept(Finding.error(
+                            "unreadable-photo",
+                            file.at(),
+                            "`" + file.value() + "` is a link that leads out of the fleet folder")
+                    .mend("Put the picture itself there."));
+            return;
+        }
         if (!Files.isRegularFile(picture)) {
             List<String> there = folder.files(path, "");
             findings.accept(
                     Finding.error("missing-photo", file.at(), "there is no file `" + path + "/" + file.value() + "`")
                             .near(NearNames.to(file.value(), there))
                             .mend("Put the picture there, or take the photo out."));
-        } else if (!isPicture(picture)) {
+            return;
+        }
+        Optional<Dimension> size = size(picture);
+        if (size.isEmpty()) {
             findings.accept(Finding.error(
                             "unreadable-photo", file.at(), "`" + file.value() + "` is no picture that can be read")
                     .mend("Save it as JPEG or PNG."));
+        } else if ((long) size.get().width * size.get().height > MOST_POINTS) {
+            findings.accept(Finding.error(
+                            "photo-too-large",
+                            file.at(),
+                            "`" + file.value() + "` has " + size.get().width + " x " + size.get().height
+                                    + " points; the most that is read is " + MOST_POINTS / 1_000_000 + " million")
+                    .mend("Save it smaller; a page shows no more than 1,280 points in a row."));
         } else if (tellsLocation(picture)) {
             findings.accept(Finding.error(
                             "photo-with-location",
@@ -64,20 +87,29 @@ final class Photos {
         }
     }
 
-    /** Reads the head only: whether a decoder takes it and finds a width. */
-    private static boolean isPicture(Path picture) {
+    /** As the head of the file says, which alone is read; empty where no decoder takes it. */
+    private static Optional<Dimension> size(Path picture) {
         try (ImageInputStream in = ImageIO.createImageInputStream(picture.toFile())) {
             if (in == null) {
-                return false;
+                return Optional.empty();
             }
             var readers = ImageIO.getImageReaders(in);
             if (!readers.hasNext()) {
-                return false;
+                return Optional.empty();
             }
             var reader = readers.next();
             reader.setInput(in);
-            return reader.getWidth(0) > 0;
+            return Optional.of(new Dimension(reader.getWidth(0), reader.getHeight(0)))
+                    .filter(size -> size.width > 0 && size.height > 0);
         } catch (IOException | RuntimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static boolean leadsOut(Folder folder, Path picture) {
+        try {
+            return Files.exists(picture) && !folder.holds(picture);
+        } catch (IOException e) {
             return false;
         }
     }

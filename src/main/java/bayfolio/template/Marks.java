@@ -4,8 +4,6 @@ import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Marks put into a template before it is compiled, so that every piece of the output tells its
@@ -19,7 +17,6 @@ final class Marks {
     static final char START = '\uE000';
     private static final char DIGITS = '\uE100';
     private static final int BASE = 4096;
-    private static final Pattern TAG = Pattern.compile("\\{\\{(.).*?\\}\\}\\}?");
 
     /**
      * @param verbatim whether the text is printed as it stands, so that places within it can be
@@ -58,15 +55,19 @@ final class Marks {
     }
 
     private void mark(SourceFile file, int line, String text, StringBuilder result) {
-        Matcher tag = TAG.matcher(text);
         int from = 0;
-        while (tag.find()) {
-            words(file, line, text, from, tag.start(), result);
-            if ("#^/!>".indexOf(tag.group(1)) < 0) {
-                append(file, line, text, tag.start(), tag.end(), false, result);
+        for (int start = text.indexOf("{{"); start >= 0; start = text.indexOf("{{", from)) {
+            int close = text.indexOf("}}", start + 3);
+            if (close < 0) {
+                break;
             }
-            result.append(tag.group());
-            from = tag.end();
+            int end = text.startsWith("}}}", close) ? close + 3 : close + 2;
+            words(file, line, text, from, start, result);
+            if ("#^/!>".indexOf(text.charAt(start + 2)) < 0) {
+                append(file, line, text, start, end, false, result);
+            }
+            result.append(text, start, end);
+            from = end;
         }
         words(file, line, text, from, text.length(), result);
     }

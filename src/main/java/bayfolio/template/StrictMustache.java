@@ -44,6 +44,9 @@ final class StrictMustache extends DefaultMustacheFactory {
     /** A template text within a file. */
     record Part(SourceFile file, String text, int firstLine) {}
 
+    /** Tags of one name on one line, with one sign before it. */
+    private record Tag(String file, int line, String name, String sign) {}
+
     /** The outermost scope of one filling. */
     record Run(Names names, Consumer<Complaint> complaints) {}
 
@@ -52,14 +55,15 @@ final class StrictMustache extends DefaultMustacheFactory {
     /** In place of {@code .}, which the engine would print without asking us what it is. */
     private static final String ITSELF = ". ";
 
-    private static final Pattern WHOLE_TAG = Pattern.compile("\\{\\{.*?\\}\\}");
     private static final Pattern LINE_BREAKS = Pattern.compile("\\s*\\R\\s*");
 
     private final Template.Escape escape;
     private final Function<String, Optional<Part>> partials;
     private final Map<String, Part> parts = new HashMap<>();
     private final Map<Code, Place> places = new IdentityHashMap<>();
-    private final Map<String, Integer> alike = new HashMap<>();
+
+    /** Up to where on its line the tags of one name and sign have been met. */
+    private final Map<Tag, Integer> passed = new HashMap<>();
 
     StrictMustache(Template.Escape escape, Function<String, Optional<Part>> partials) {
         this.escape = escape;
@@ -87,10 +91,23 @@ final class StrictMustache extends DefaultMustacheFactory {
             if (text.contains("{{=")) {
                 throw new MustacheException("delimiters cannot be changed", context(file, here));
             }
-            if (WHOLE_TAG.matcher(text).replaceAll("").contains("{{")) {
+            if (isOpen(text)) {
                 throw new MustacheException(OPEN_TAG, context(file, here));
             }
         }
+    }
+
+    /** Whether a tag that begins on the line does not end on it. */
+    private static boolean isOpen(String line) {
+        int start = line.indexOf("{{");
+        while (start >= 0) {
+            int end = line.indexOf("}}", start + 2);
+            if (end < 0) {
+                return true;
+            }
+            start = line.indexOf("{{", end + 2);
+        }
+        return false;
     }
 
     private static TemplateContext context(String file, int line) {
@@ -123,7 +140,7 @@ final class StrictMustache extends DefaultMustacheFactory {
             message = "the template is malformed: " + message.replaceAll(" in [^ ]*:\\d+.*| @\\[.*", "");
             mend = "Use {{name}}, {{#name}}, {{^name}} and {{/name}}.";
         }
-        return new Complaint(Complaint.Kind.MALFORMED, place(where, line, "", "", 0), "", message, List.of(), mend);
+        return new Complaint(Complaint.Kind.MALFORMED, place(where, line, "", ""), "", message, List.of(), mend);
     }
 
     @Override
@@ -234,24 +251,24 @@ final class StrictMustache extends DefaultMustacheFactory {
         if (part == null) {
             throw new IllegalStateException("nobody asked for a template " + context.file());
         }
-        int line = Math.max(1, context.line());
-        int nth = alike.merge(String.join("\n", context.file(), line + sign, name), 1, Integer::sum) - 1;
-        return place(part, line, name, sign, nth);
+        return place(part, Math.max(1, context.line()), name, sign);
     }
 
     /**
-     * A tag of that name on that line; the line where there is none.
+     * The next tag of that name on that line; the line where there is none.
      *
      * @param sign what stands before the name: {@code #}, {@code ^}, or nothing before that of a value
-     * @param nth of several alike on the line, from 0
      */
-    private static Place place(Part part, int templateLine, String name, String sign, int nth) {
+    private Place place(Part part, int templateLine, String name, String sign) {
         int line = part.firstLine + templateLine - 1;
         String text = part.file.line(line);
-        int left = nth;
-        for (int start = text.indexOf("{{"); start >= 0 && !name.isEmpty(); start = text.indexOf("{{", start + 1)) {
+        Tag tag = new Tag(part.file.path(), line, name, sign);
+        for (int start = text.indexOf("{{", passed.getOrDefault(tag, 0));
+                start >= 0 && !name.isEmpty();
+                start = text.indexOf("{{", start + 1)) {
             int end = endOfTag(text, start, name, sign);
-            if (end > start && left-- == 0) {
+            if (end > start) {
+                passed.put(tag, end);
                 return Place.of(part.file, line, 1 + text.codePointCount(0, start), text.codePointCount(start, end));
             }
         }

@@ -50,7 +50,7 @@ import org.junit.jupiter.api.io.TempDir;
  *   <li>{@code markdown}: one more procedure;
  *   <li>{@code text path=}: a file as it lies in the fleet folder, read from there;
  *   <li>{@code picture path=}: any picture there; with {@code located}, as a camera saves it that
- *       knows where it is;
+ *       knows where it is, with {@code side=}, one that claims so many points each way;
  *   <li>{@code findings}: what comes of it, places counted within the block; without it, nothing.
  * </ul>
  */
@@ -279,6 +279,10 @@ class RulePagesTest {
             }
             if (block.option("located").isPresent()) {
                 Files.write(file, located(Files.readAllBytes(file)));
+            }
+            if (block.option("side").isPresent()) {
+                int side = Integer.parseInt(block.option("side").orElseThrow());
+                Files.write(file, HostileInput.png(side, side));
             }
         }
     }

@@ -5,15 +5,21 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import bayfolio.DemoFleet;
+import bayfolio.Jvm;
+import bayfolio.Main;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonParser;
+import java.io.BufferedReader;
 import java.io.PrintWriter;
+import java.io.RandomAccessFile;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -393,7 +399,7 @@ class CommandTest {
     }
 
     @Test
-    void whatCannotBeReadToItsEndIsToldInSentences() throws Exception {
+    void whatNeverEndsIsNotRead() throws Exception {
         Path memory = Path.of("/proc/self/mem");
         assumeTrue(Files.isRegularFile(memory), "a file that opens and cannot be read");
         small();
@@ -405,7 +411,7 @@ class CommandTest {
 
         assertThat(said.exit()).isEqualTo(1);
         assertThat(said.err())
-                .contains("units/plover/unit.yaml:1:1: error: the file cannot be read")
+                .contains("units/plover/unit.yaml:1:1: error: this is a link that leads out of the fleet folder")
                 .endsWith("Nothing was published.\n");
         assertNoTrace(said);
         Files.delete(unit);
@@ -441,6 +447,92 @@ class CommandTest {
             assertThat(said.err()).contains("themes/harbor/words-en.properties");
             assertNoTrace(said);
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"assets/style.css", "assets/more", "page.mustache", ""})
+    void aThemeThatLeadsOutOfItsFolderIsToldInASentence(String file, @TempDir Path elsewhere) throws Exception {
+        Path out = Files.createDirectory(folder.resolve("out"));
+        small();
+        publish(out);
+        Map<String, String> before = DemoFleet.bytes(out.resolve("web"));
+        // The descriptions are within the fleet folder, and no part of a theme.
+        Path target = file.isEmpty()
+                ? Files.createDirectories(elsewhere.resolve("harbor"))
+                : folder.resolve(file.endsWith("more") ? "units" : "units/plover/unit.yaml");
+        Path link = folder.resolve("themes/harbor").resolve(file);
+        Files.createDirectories(link.toAbsolutePath().getParent());
+        Files.createSymbolicLink(link, target.toAbsolutePath());
+
+        Said said = publish(out);
+
+        assertThat(said.exit()).isEqualTo(1);
+        assertThat(said.err()).hasLineCount(1).contains("themes/harbor").contains("it is a link that leads out of ");
+        assertThat(DemoFleet.bytes(out.resolve("web"))).isEqualTo(before);
+    }
+
+    @Test
+    void tooLittleMemoryIsToldInASentenceAndTheLastSiteStaysWhole() throws Exception {
+        Path out = Files.createDirectory(folder.resolve("out"));
+        small();
+        publish(out);
+        Map<String, String> before = DemoFleet.bytes(out.resolve("web"));
+        Path huge = folder.resolve("themes/harbor/assets/film.mp4");
+        Files.createDirectories(huge.getParent());
+        try (RandomAccessFile file = new RandomAccessFile(huge.toFile(), "rw")) {
+            file.setLength(400_000_000);
+        }
+
+        Process process = Jvm.start(
+                List.of("-Xmx64m"), Main.class, "publish", "--fleet", folder.toString(), "--out", out.toString());
+        String said;
+        try (BufferedReader reader = process.inputReader()) {
+            said = reader.lines().collect(Collectors.joining("\n"));
+        }
+
+        assertThat(process.waitFor()).isEqualTo(1);
+        assertThat(said)
+                .startsWith("The 64 MB of memory that Java was given are not enough;")
+                .hasLineCount(1);
+        assertThat(DemoFleet.bytes(out.resolve("web"))).isEqualTo(before);
+    }
+
+    /** What the file system, a description or the call itself hold; a terminal would obey it. */
+    @Test
+    void nothingThatATerminalObeysIsPrinted() throws Exception {
+        String evil = "\u001B[2J\u202E";
+        small();
+        Path unit = folder.resolve("units/plover/unit.yaml");
+        Files.writeString(unit, Files.readString(unit) + "\"x\\e[2Jy\": 1\nacept: " + evil + "\n");
+        DemoFleet.copy(DemoFleet.SMALL, folder.resolve("a" + evil));
+        DemoFleet.write(folder.resolve("units/no" + evil + "pe/unit.yaml"), "id: {\n");
+        List<Said> all = List.of(
+                of(folder, "check"),
+                of(folder, "check", "--format", "json"),
+                of(folder, "check", "--format", "sarif"),
+                of(folder, "publish"),
+                of(folder, "check", "no-such-" + evil),
+                of(folder, "check", "--theme", evil),
+                of(folder, "check", "--" + evil),
+                of(folder.resolve("a" + evil), "publish"),
+                of(
+                        folder.resolve("a" + evil),
+                        "publish",
+                        "--out",
+                        folder.resolve("a" + evil + "/units").toString()),
+                of(folder.resolve("none" + evil), "check"),
+                run("check", "--explain", evil),
+                run(evil));
+
+        assertThat(all)
+                .allSatisfy(said -> assertThat(said.out() + said.err())
+                        .isNotBlank()
+                        .doesNotContain("\u001B")
+                        .doesNotContain("\u202E"));
+    }
+
+    private Said publish(Path out) {
+        return of(folder, "publish", "--out", out.toString());
     }
 
     private static void assertNoTrace(Said said) {

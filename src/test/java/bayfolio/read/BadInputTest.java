@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.check.Check;
+import bayfolio.check.HostileInput;
 import bayfolio.finding.Finding;
 import bayfolio.prose.ScreenWords;
 import bayfolio.render.theme.Theme;
@@ -20,6 +21,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever lies in a fleet folder, reading and checking it ends in findings and never throws. */
 class BadInputTest {
@@ -165,8 +168,8 @@ class BadInputTest {
 
     @Test
     void nestingWithoutEndIsRefused() throws Exception {
-        write(DUNLIN, "id: dunlin\nname: " + "[".repeat(100_000) + "\n");
-        write(TURNSTONE, "- ".repeat(100_000) + "x\n");
+        write(DUNLIN, "id: dunlin\nname: " + "[".repeat(9_000) + "\n");
+        write(TURNSTONE, "- ".repeat(4_900) + "x\n");
 
         assertThat(findings())
                 .contains(
@@ -177,14 +180,14 @@ class BadInputTest {
 
     @Test
     void nestedQuotesEndInFindings() throws Exception {
-        append(PROCEDURE, "\n" + "> ".repeat(50_000) + "deep\n");
+        append(PROCEDURE, "\n" + "> ".repeat(4_000) + "deep\n");
 
         assertThat(findings()).anyMatch(told -> told.startsWith(PROCEDURE));
     }
 
     @Test
     void nestedSectionsAreRefused() throws Exception {
-        append(PROCEDURE, "{{#has.city-water}}".repeat(10_000) + "deep" + "{{/has.city-water}}".repeat(10_000));
+        append(PROCEDURE, "{{#has.city-water}}".repeat(100) + "deep" + "{{/has.city-water}}".repeat(100));
 
         assertThat(findings())
                 .contains(PROCEDURE + ":9:1: sections are nested deeper than 32 levels" + " [malformed-template]");
@@ -193,14 +196,16 @@ class BadInputTest {
     @Test
     void longSectionsAreRead() throws Exception {
         List<String> before = findings();
-        append(PROCEDURE, "\n{{#has.city-water}}\n" + "Go on. ".repeat(50_000) + "\n{{/has.city-water}}\n");
+        append(
+                PROCEDURE,
+                "\n{{#has.city-water}}\n" + ("Go on. ".repeat(1_000) + "\n\n").repeat(50) + "{{/has.city-water}}\n");
 
         assertThat(findings()).isEqualTo(before);
     }
 
     @Test
     void conditionsWithoutEndAreRefused() throws Exception {
-        replace(PROCEDURE, "when: every coach", "when: " + "not ".repeat(100_000) + "inverter");
+        replace(PROCEDURE, "when: every coach", "when: " + "not ".repeat(1_000) + "inverter");
 
         assertThat(findings())
                 .contains(PROCEDURE
@@ -221,10 +226,108 @@ class BadInputTest {
 
     @Test
     void controlCharacters() throws Exception {
-        write(DUNLIN, "id: dunlin\nname: Dun\u0007lin\n");
+        write(DUNLIN, Files.readString(root.resolve(DUNLIN)) + "# \u001B[31m \u0085\n");
+        replace(DUNLIN, "name: Dunlin\n", "name: Dun\u0007lin\n");
+        replace(PROCEDURE, "1. ", "1. \u2066");
+        write(
+                TURNSTONE,
+                Files.readString(root.resolve(TURNSTONE)).replace("name: Turnstone\n", "name: \"Turn\\estone\"\n"));
+        long lines = Files.readString(root.resolve(DUNLIN)).lines().count();
 
         assertThat(findings())
-                .anyMatch(told -> told.startsWith("units/dunlin/unit.yaml:") && told.endsWith("[yaml-syntax]"));
+                .contains(
+                        "units/dunlin/unit.yaml:" + line(DUNLIN, "name: Dun")
+                                + ":10: a character stands here that nobody " + "sees: U+0007, bel [hidden-character]",
+                        "units/dunlin/unit.yaml:" + lines
+                                + ":3: a character stands here that nobody sees: U+001B, escape;"
+                                + " the line has 1 more [hidden-character]",
+                        "units/turnstone/unit.yaml:" + line(TURNSTONE, "name: \"Turn")
+                                + ":7: a character stands here that nobody sees: U+001B, escape [hidden-character]")
+                .anyMatch(told -> told.startsWith(PROCEDURE) && told.contains("U+2066, left-to-right isolate"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "\\u202E", "\\u202A", "\\u2067", "\\u2069", "\\u200E", "\\u200F", "\\u061C", "\\u2028", "\\e", "\\x7F",
+                "\\x9B", "\\a", "\\0"
+            })
+    void aHiddenCharacterIsToldInKeysAndTexts(String written) throws Exception {
+        replace(DUNLIN, "\nname: Dunlin\n", "\nname: \"Dun" + written + "lin\"\n\"na" + written + "me\": x\n");
+        int line = line(DUNLIN, "name: \"Dun");
+
+        assertThat(findings())
+                .filteredOn(told -> told.endsWith(" [hidden-character]"))
+                .hasSize(2)
+                .anyMatch(told -> told.startsWith(DUNLIN + ":" + line + ":7: "))
+                .anyMatch(told -> told.startsWith(DUNLIN + ":" + (line + 1) + ":1: "));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"&#7;", "&#x202E;", "&#8206;", "&rlm;", "&lrm;", "&#xD800;", "&#27;"})
+    void aHiddenCharacterIsToldInMarkdown(String written) throws Exception {
+        append(PROCEDURE, "Call" + written + " us.\n");
+
+        assertThat(findings())
+                .singleElement()
+                .asString()
+                .startsWith(PROCEDURE + ":" + line(PROCEDURE, "Call" + written) + ":5: a character stands here ");
+    }
+
+    @Test
+    void aHiddenCharacterIsToldInTheNamesOfFilesAndFolders() throws Exception {
+        write("units/shared/procedures/a\u001B[2J.md", Files.readString(root.resolve(PROCEDURE)));
+        write("units/dun\u202Elin/unit.yaml", Files.readString(root.resolve(DUNLIN)));
+
+        assertThat(findings())
+                .anyMatch(told -> told.contains("a\u001B[2J.md:1:1: a character stands here that nobody sees: U+001B"))
+                .anyMatch(told ->
+                        told.contains("units/dun\u202Elin:1:1: a character stands here that nobody sees: U+202E"));
+    }
+
+    @Test
+    void tabsAndOrdinaryLettersOfAllScriptsAreNoHiddenCharacters() throws Exception {
+        List<String> before = findings();
+        append(DUNLIN, "# \u00E9 \u05D0 \u0627 \u200D \uD83D\uDE90 \u00AD\t\n");
+
+        assertThat(findings()).isEqualTo(before);
+    }
+
+    @Test
+    void linksOutOfTheFleetFolderAreNotFollowed(@TempDir Path elsewhere) throws Exception {
+        Path secret = elsewhere.resolve("secret");
+        Files.writeString(secret, "id: secret-words\n");
+        write("units/dunlin/photos/.keep", "");
+        Path picture = elsewhere.resolve("one.png");
+        Files.write(picture, HostileInput.png(4, 3));
+        Path folder = Files.createDirectories(elsewhere.resolve("coach"));
+        Files.writeString(folder.resolve("unit.yaml"), "id: secret-words\n");
+        for (String file : List.of(TURNSTONE, PROCEDURE)) {
+            Files.delete(root.resolve(file));
+            Files.createSymbolicLink(root.resolve(file), secret);
+        }
+        Files.createSymbolicLink(root.resolve("units/evil"), folder);
+        Files.createSymbolicLink(root.resolve("units/dunlin/photos/one.png"), picture);
+        append(DUNLIN, "photos:\n  - {id: one, name: One, file: one.png, alt: The first}\n");
+
+        assertThat(findings())
+                .contains(
+                        TURNSTONE + ":1:1: this is a link that leads out of the fleet folder [unreadable-file]",
+                        PROCEDURE + ":1:1: this is a link that leads out of the fleet folder [unreadable-file]",
+                        "units/evil/unit.yaml:1:1: this is a link that leads out of the fleet folder [unreadable-file]")
+                .anyMatch(told ->
+                        told.endsWith("`one.png` is a link that leads out of the fleet folder [unreadable-photo]"))
+                .noneMatch(told -> told.contains("secret"));
+    }
+
+    @Test
+    void linksWithinTheFleetFolderAreFollowedAndItMayBeOneItself(@TempDir Path elsewhere) throws Exception {
+        List<String> before = findings();
+        Files.move(root.resolve(PROCEDURE), root.resolve("use-water-pump.md"));
+        Files.createSymbolicLink(root.resolve(PROCEDURE), root.resolve("use-water-pump.md"));
+        root = Files.createSymbolicLink(elsewhere.resolve("fleet"), root);
+
+        assertThat(findings()).isEqualTo(before);
     }
 
     @Test
@@ -408,6 +511,17 @@ class BadInputTest {
         Path file = root.resolve(path);
         Files.createDirectories(file.getParent());
         Files.writeString(file, text);
+    }
+
+    /** The first line that holds a text, from 1. */
+    private int line(String path, String text) throws IOException {
+        String before = Files.readString(root.resolve(path));
+        assertThat(before).contains(text);
+        return 1
+                + (int) before.substring(0, before.indexOf(text))
+                        .chars()
+                        .filter(it -> it == '\n')
+                        .count();
     }
 
     private void append(String path, String text) throws IOException {

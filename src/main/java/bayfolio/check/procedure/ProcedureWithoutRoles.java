@@ -22,7 +22,7 @@ import java.util.stream.Stream;
  * of.
  */
 public final class ProcedureWithoutRoles implements Rule {
-    private static final Pattern SECTION = Pattern.compile("\\{\\{([#^/]).*?}}");
+    private static final Pattern SECTION = Pattern.compile("\\{\\{([#^/])[^{}\n]*+}}");
 
     private static final Pattern NAMED = Pattern.compile("\\b([a-z]+)[:.]([a-z0-9]+(?:-[a-z0-9]+)*)");
 

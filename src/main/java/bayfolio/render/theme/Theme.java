@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -50,9 +51,19 @@ public final class Theme {
         Map<String, byte[]> files = new TreeMap<>(builtIn());
         Path folder = root.resolve("themes").resolve(name);
         if (Files.isDirectory(folder)) {
-            try (Stream<Path> paths = Files.walk(folder)) {
-                for (Path path : paths.filter(Files::isRegularFile).toList()) {
-                    String file = folder.relativize(path).toString().replace('\\', '/');
+            if (!folder.toRealPath().startsWith(root.toRealPath())) {
+                throw leadsOut(folder, "the fleet folder");
+            }
+            try (Stream<Path> paths = Files.walk(folder.toRealPath())) {
+                for (Path path : paths.filter(Theme::isFileOrLink).toList()) {
+                    if (!path.toRealPath().startsWith(folder.toRealPath())) {
+                        throw leadsOut(path, "its theme");
+                    }
+                    if (!Files.isRegularFile(path)) {
+                        continue;
+                    }
+                    String file =
+                            folder.toRealPath().relativize(path).toString().replace('\\', '/');
                     byte[] own = Files.readAllBytes(path);
                     if (file.endsWith(PROPERTIES)) {
                         files.merge(file, own, Theme::after);
@@ -65,6 +76,14 @@ public final class Theme {
             throw new UnknownThemeException(name);
         }
         return new Theme(name, files);
+    }
+
+    private static boolean isFileOrLink(Path path) {
+        return Files.isRegularFile(path) || Files.isSymbolicLink(path) && Files.exists(path);
+    }
+
+    private static IOException leadsOut(Path path, String of) {
+        return new FileSystemException(path.toString(), null, "it is a link that leads out of " + of);
     }
 
     /** Of a word that both have, the later one holds. */

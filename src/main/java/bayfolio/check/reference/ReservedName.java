@@ -1,0 +1,64 @@
+package bayfolio.check.reference;
+
+import bayfolio.check.FleetRule;
+import bayfolio.finding.Finding;
+import bayfolio.model.Fleet;
+import bayfolio.model.Photo;
+import bayfolio.model.Unit;
+import bayfolio.procedure.Head;
+import bayfolio.procedure.Library;
+import bayfolio.source.Located;
+import bayfolio.source.Place;
+import bayfolio.source.SourceFile;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Flags a name that becomes that of a file or folder and that is taken: by a device of Windows, whatever its ending, or
+ * by the folder of style and script that all coaches share.
+ *
+ * @see <a href="https://learn.microsoft.com/en-us/windows/win32/fileio/naming-a-file">Naming files, paths, and
+ *     namespaces</a>
+ */
+public final class ReservedName implements FleetRule {
+    private static final Pattern DEVICE = Pattern.compile("(?:con|prn|aux|nul|com[0-9]|lpt[0-9])(?:\\..*)?");
+    private static final String SHARED = "assets";
+
+    @Override
+    public Stream<Finding> check(Fleet fleet, Library library) {
+        return Stream.concat(
+                fleet.units().stream().flatMap(ReservedName::ofACoach),
+                library.scripts().stream().flatMap(script -> {
+                    SourceFile file = script.file();
+                    String name = file.path().substring(file.path().lastIndexOf('/') + 1);
+                    return Stream.concat(
+                            script.head().facts().located(Head.ID).stream().flatMap(ReservedName::device),
+                            device(new Located<>(name, Place.whole(file))));
+                }));
+    }
+
+    private static Stream<Finding> ofACoach(Unit unit) {
+        return Stream.concat(
+                unit.facts().located(Unit.ID).stream()
+                        .flatMap(id -> id.value().equals(SHARED)
+                                ? Stream.of(told(id, "is the folder of the site that all coaches share"))
+                                : device(id)),
+                unit.photos().stream()
+                        .flatMap(photo -> Stream.concat(
+                                Stream.of(new Located<>(photo.id(), photo.at())),
+                                photo.facts().located(Photo.FILE).stream()))
+                        .flatMap(ReservedName::device));
+    }
+
+    private static Stream<Finding> device(Located<String> name) {
+        return DEVICE.matcher(name.value().toLowerCase(Locale.ROOT)).matches()
+                ? Stream.of(told(name, "is a device on Windows, and no file there can be called so"))
+                : Stream.empty();
+    }
+
+    private static Finding told(Located<String> name, String why) {
+        return Finding.error("reserved-name", name.at(), "`" + name.value() + "` " + why)
+                .mend("Give it another name.");
+    }
+}
