@@ -205,6 +205,14 @@ class ReferencesTest {
                   - {id: waste-lever, name: Lever, make: lever, access: free, formerly: [gray-pull, old-pull]}
                   - {id: gray-pullo, name: Other, make: lever, access: free}
                 """);
+        Files.writeString(folder.resolve("units/fleet.yaml"), """
+                name: Test Fleet
+                base-address: https://handbook.test.example
+                country: de
+                languages: [en-US]
+                phones:
+                  - {id: hours, number: +1 555-0100}
+                """);
         FleetReader.Reading reading = FleetReader.read(new Folder(folder));
         Coach coach = new Coach(reading.fleet(), reading.fleet().units().get(0));
 
