@@ -175,7 +175,19 @@ public final class Library {
         return List.copyOf(applying(unit).byId.values());
     }
 
-    /** The same, for those who know already what the coach has. */
+    /**
+     * All that apply to a coach, for those who judge by what is not among them.
+     *
+     * @throws UnreadException when a script could not be read that may be one of them
+     */
+    public List<Script> all(Unit unit) {
+        if (!applying(unit).unread.isEmpty() || !whole(Optional.of(unit.id()))) {
+            throw new UnreadException("it could not be read which procedures are for this coach");
+        }
+        return of(unit);
+    }
+
+    /** Those that are known to apply, for those who know already what the coach has. */
     public List<Script> of(Unit unit, Features features) {
         return List.copyOf(applying(unit, features).byId.values());
     }

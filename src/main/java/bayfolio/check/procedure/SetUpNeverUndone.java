@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 public final class SetUpNeverUndone implements Rule {
     @Override
     public Stream<Finding> check(Case coach) {
-        List<Script> scripts = coach.library().of(coach.unit()).stream()
+        List<Script> scripts = coach.library().all(coach.unit()).stream()
                 .filter(script -> script.head().who().forRenters())
                 .toList();
         Set<String> undone = scripts.stream()
