@@ -12,6 +12,7 @@ import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Stage;
+import bayfolio.procedure.Step;
 import bayfolio.procedure.Who;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
@@ -72,10 +73,11 @@ final class ProcedurePage {
         boolean renter = procedure.head().who() == Who.RENTER;
         boolean helper = procedure.head().facts().find(Head.HELPER).orElse(false);
         boolean calls = renter
-                && procedure
-                        .links()
-                        .map(Inline.Link::target)
-                        .anyMatch(Reach.all(Access.ON_CALL, draft.coach())::contains);
+                && (procedure
+                                .links()
+                                .map(Inline.Link::target)
+                                .anyMatch(Reach.all(Access.ON_CALL, draft.coach())::contains)
+                        || procedure.steps().anyMatch(this::leadsToACall));
         return Stream.of(
                         renter && (helper || calls)
                                 ? ""
@@ -83,6 +85,15 @@ final class ProcedurePage {
                         helper ? "helper" : "",
                         calls ? "calls" : "")
                 .filter(mark -> !mark.isEmpty());
+    }
+
+    /** Whether a step goes on with a procedure that is done only with us on the phone. */
+    private boolean leadsToACall(Step step) {
+        List<Target> targets = new ArrayList<>();
+        step.text().forEach(block -> block.links(link -> targets.add(link.target())));
+        return draft.procedures().stream()
+                .filter(it -> it.head().who() == Who.ON_CALL)
+                .anyMatch(it -> targets.contains(new Target.OfProcedure(it.id())));
     }
 
     private Content mark(String who) {
