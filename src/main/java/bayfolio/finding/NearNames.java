@@ -43,7 +43,8 @@ public final class NearNames {
 
     /** How far it is off is told only where that can matter: there may be many names, and many wanted. */
     private static Candidate candidate(String wanted, List<String> words, String name) {
-        boolean longer = mayHold(name, words.get(0)) && words(name).containsAll(words);
+        boolean longer =
+                !words.isEmpty() && mayHold(name, words.get(0)) && words(name).containsAll(words);
         boolean near = Math.abs(wanted.length() - name.length()) <= reach(wanted);
         return new Candidate(name, longer, longer || near ? distance(wanted, name) : Integer.MAX_VALUE);
     }

@@ -193,15 +193,15 @@ final class BatteriesTest {
                 .containsExactly("amp-hours of the house batteries");
         assertThat(((Lacking) ANight.of(changed("whimbrel", Map.of("    roles: [house-bank]\n", "")))).facts())
                 .containsExactly("which batteries are the house batteries");
-        assertThat(((Lacking) ANight.of(changed("whimbrel", Map.of("\nloads:\n", "\nno-loads:\n")))).facts())
+        assertThat(((Lacking) ANight.of(changed("whimbrel", Map.of("\nloads:\n", "\nelsewhere:\n")))).facts())
                 .isEmpty();
-        assertThat(((Lacking) LeftStanding.of(changed("whimbrel", Map.of("\nloads:\n", "\nno-loads:\n")))).facts())
+        assertThat(((Lacking) LeftStanding.of(changed("whimbrel", Map.of("\nloads:\n", "\nelsewhere:\n")))).facts())
                 .isEmpty();
         assertThat(((Lacking) ANight.of(
                                 changed("whimbrel", Map.of("    watts: 108 W\n    volts: 12 V\n    amps: 9 A\n", ""))))
                         .facts())
                 .containsExactly("what the furnace blower draws");
-        assertThat(((Lacking) ChargingBack.of(changed("whimbrel", Map.of("\ncharger:\n", "\nno-charger:\n")))).facts())
+        assertThat(((Lacking) ChargingBack.of(changed("whimbrel", Map.of("\ncharger:\n", "\nelsewhere:\n")))).facts())
                 .containsExactly("amps that the charger gives");
         assertThat(((Lacking) ChargingBack.of(changed("whimbrel", Map.of("rating: 60 A", "rating: 1 A")))).facts())
                 .containsExactly("a charger that gives more than what is always on");

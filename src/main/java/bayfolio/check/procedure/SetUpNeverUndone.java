@@ -5,9 +5,11 @@ import bayfolio.check.Rule;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
 import bayfolio.model.Setup;
+import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Script;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -22,6 +24,10 @@ public final class SetUpNeverUndone implements Rule {
         Set<String> undone = scripts.stream()
                 .flatMap(script -> script.head().facts().all(Head.UNDOES).stream())
                 .collect(Collectors.toSet());
+        // A name that is none is told where it stands; which one was meant nobody knows.
+        if (!undone.stream().allMatch(id -> coach.library().knows(Form.PROCEDURE, id, Optional.empty()))) {
+            return Stream.empty();
+        }
         return scripts.stream()
                 .filter(script -> script.head().facts().has(Head.SETS_UP) && !undone.contains(script.id()))
                 .map(SetUpNeverUndone::finding);
