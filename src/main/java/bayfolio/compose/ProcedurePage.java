@@ -12,15 +12,17 @@ import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Stage;
-import bayfolio.procedure.Step;
 import bayfolio.procedure.Who;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -71,13 +73,13 @@ final class ProcedurePage {
     /** Who may do it; alone only where nothing in it takes a second person or a call to us. */
     private Stream<String> marks(Procedure procedure) {
         boolean renter = procedure.head().who() == Who.RENTER;
-        boolean helper = procedure.head().facts().find(Head.HELPER).orElse(false);
+        boolean helper = needsHelper(procedure) || renter && goesOnWith(procedure, ProcedurePage::needsHelper);
         boolean calls = renter
                 && (procedure
                                 .links()
                                 .map(Inline.Link::target)
                                 .anyMatch(Reach.all(Access.ON_CALL, draft.coach())::contains)
-                        || procedure.steps().anyMatch(this::leadsToACall));
+                        || goesOnWith(procedure, it -> it.head().who() == Who.ON_CALL));
         return Stream.of(
                         renter && (helper || calls)
                                 ? ""
@@ -87,13 +89,18 @@ final class ProcedurePage {
                 .filter(mark -> !mark.isEmpty());
     }
 
-    /** Whether a step goes on with a procedure that is done only with us on the phone. */
-    private boolean leadsToACall(Step step) {
-        List<Target> targets = new ArrayList<>();
-        step.text().forEach(block -> block.links(link -> targets.add(link.target())));
+    private static boolean needsHelper(Procedure procedure) {
+        return procedure.head().facts().find(Head.HELPER).orElse(false);
+    }
+
+    /** Whether a step goes on with another procedure that is so. */
+    private boolean goesOnWith(Procedure procedure, Predicate<Procedure> so) {
+        Set<Target> targets = new HashSet<>();
+        procedure
+                .steps()
+                .forEach(step -> step.text().forEach(block -> block.links(link -> targets.add(link.target()))));
         return draft.procedures().stream()
-                .filter(it -> it.head().who() == Who.ON_CALL)
-                .anyMatch(it -> targets.contains(new Target.OfProcedure(it.id())));
+                .anyMatch(it -> targets.contains(new Target.OfProcedure(it.id())) && so.test(it));
     }
 
     private Content mark(String who) {

@@ -7,6 +7,8 @@ import bayfolio.model.Access;
 import bayfolio.model.Coach;
 import bayfolio.model.Reach;
 import bayfolio.model.Unit;
+import bayfolio.procedure.Head;
+import bayfolio.procedure.Who;
 import bayfolio.prose.Target;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
@@ -54,6 +56,12 @@ final class AloneTest {
                 boolean call = main.select("a[href]").stream()
                         .map(link -> link.attr("href"))
                         .anyMatch(href -> href.contains("#") && onCall.contains(href.substring(href.indexOf('#'))));
+                boolean goesOn = main.select(".steps a[href], ol a[href]").stream()
+                        .map(link -> link.attr("href").replaceFirst("^.*/", "").replaceFirst("#.*", ""))
+                        .anyMatch(page -> needsTwo(unit, page));
+                if (goesOn) {
+                    wrong.add(file.getKey() + " goes on with what takes two or a call");
+                }
                 if (second || call) {
                     wrong.add(file.getKey() + (call ? " sends to what is on call" : " speaks of a second person"));
                 }
@@ -62,5 +70,14 @@ final class AloneTest {
 
         assertThat(wrong).isEmpty();
         assertThat(alone).isGreaterThan(100);
+    }
+
+    /** By what its own head says. */
+    private boolean needsTwo(Unit unit, String page) {
+        return reading.library()
+                .named(unit, page.replaceFirst("\\.html$", ""))
+                .map(script -> script.head().who() == Who.ON_CALL
+                        || script.head().facts().find(Head.HELPER).orElse(false))
+                .orElse(false);
     }
 }
