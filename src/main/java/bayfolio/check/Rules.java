@@ -21,7 +21,6 @@ import bayfolio.check.electric.FeedDisagrees;
 import bayfolio.check.electric.GeneratorBreaker;
 import bayfolio.check.electric.GeneratorSupply;
 import bayfolio.check.electric.HeaterHoursTwice;
-import bayfolio.check.electric.ImpossibleFigure;
 import bayfolio.check.electric.InverterMissing;
 import bayfolio.check.electric.InverterTooSmall;
 import bayfolio.check.electric.LoadNotFedByInverter;
@@ -72,6 +71,8 @@ import bayfolio.check.reference.TwinsDoNotAgree;
 import bayfolio.check.reference.UnknownCountry;
 import bayfolio.check.reference.UnknownReference;
 import bayfolio.check.reference.UnknownSource;
+import bayfolio.check.sense.ImpossibleFigure;
+import bayfolio.check.sense.Relations;
 import bayfolio.check.space.CompartmentsOverlap;
 import bayfolio.check.space.DoorOutsideTheCoach;
 import bayfolio.check.space.ItemInNoPlace;
@@ -122,6 +123,7 @@ public final class Rules {
             new DuplicateId(),
             new ReservedName(),
             new UnknownSource(),
+            new ImpossibleFigure(),
             new UnknownCountry(),
             new ReservedPhone(),
             new ColorAsOnlyMark(),
@@ -178,6 +180,7 @@ public final class Rules {
             new LoadWithoutFigures(),
             new ChargerOverSupply(),
             new ImpossibleFigure(),
+            new Relations(),
             new AxleOverLoaded(),
             new GrossExceeded(),
             new CargoBelowZero(),

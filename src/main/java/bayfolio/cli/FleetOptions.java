@@ -13,7 +13,10 @@ import bayfolio.render.theme.UnknownThemeException;
 import bayfolio.source.Located;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,6 +50,13 @@ final class FleetOptions {
     @Option(names = "--strict", description = "Let warnings stop, as errors do.")
     boolean strict;
 
+    @Option(
+            names = "--as-of",
+            paramLabel = "DATE",
+            description = "The day as of which dates are judged, such as 2026-04-18; "
+                    + "the newest day in the fleet's own files where left out.")
+    Optional<String> asOf = Optional.empty();
+
     @Spec(Spec.Target.MIXEE)
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
     private CommandSpec spec;
@@ -72,7 +82,26 @@ final class FleetOptions {
                                 + ".");
             }
         }
-        return Check.of(reading.fleet(), reading.library(), words(loaded, reading.fleet()), reading.findings());
+        Fleet fleet = asOf.map(day -> asOf(reading.fleet(), day(day))).orElse(reading.fleet());
+        return Check.of(fleet, reading.library(), words(loaded, fleet), reading.findings());
+    }
+
+    private LocalDate day(String written) {
+        try {
+            return LocalDate.parse(written);
+        } catch (DateTimeParseException e) {
+            throw new ParameterException(
+                    spec.commandLine(), "`--as-of " + written + "` is no day; write it as 2026-04-18.");
+        }
+    }
+
+    private Fleet asOf(Fleet fleet, LocalDate day) {
+        fleet.asOf().filter(day::isBefore).ifPresent(newest -> {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "`--as-of " + day + "` is before " + newest + ", a day that the fleet's own files speak of.");
+        });
+        return fleet.asOf(day);
     }
 
     /** Of the language that the fleet names first. */

@@ -88,16 +88,36 @@ public final class Shape<T extends Described> {
         }
 
         public <V> Key<V> required(String keyName, Type<V> type, String keyMeaning) {
-            return add(new Key<>(keyName, type, Key.Necessity.REQUIRED, keyMeaning, keys.size()));
+            return add(keyName, type, Key.Necessity.REQUIRED, keyMeaning, Optional.empty());
+        }
+
+        /** A required figure; see {@link Range}. */
+        public <V> Key<V> required(String keyName, Type<V> type, String keyMeaning, Range range) {
+            return add(keyName, type, Key.Necessity.REQUIRED, keyMeaning, Optional.of(range));
         }
 
         public <V> Key<V> optional(String keyName, Type<V> type, String keyMeaning) {
-            return add(new Key<>(keyName, type, Key.Necessity.OPTIONAL, keyMeaning, keys.size()));
+            return add(keyName, type, Key.Necessity.OPTIONAL, keyMeaning, Optional.empty());
+        }
+
+        /** An optional figure; see {@link Range}. */
+        public <V> Key<V> optional(String keyName, Type<V> type, String keyMeaning, Range range) {
+            return add(keyName, type, Key.Necessity.OPTIONAL, keyMeaning, Optional.of(range));
         }
 
         /** An optional fact that renters never read. */
         public <V> Key<V> forStaff(String keyName, Type<V> type, String keyMeaning) {
-            return add(new Key<>(keyName, type, Key.Necessity.FOR_STAFF, keyMeaning, keys.size()));
+            return add(keyName, type, Key.Necessity.FOR_STAFF, keyMeaning, Optional.empty());
+        }
+
+        /** An optional figure that renters never read; see {@link Range}. */
+        public <V> Key<V> forStaff(String keyName, Type<V> type, String keyMeaning, Range range) {
+            return add(keyName, type, Key.Necessity.FOR_STAFF, keyMeaning, Optional.of(range));
+        }
+
+        private <V> Key<V> add(
+                String keyName, Type<V> type, Key.Necessity necessity, String keyMeaning, Optional<Range> range) {
+            return add(new Key<>(keyName, type, necessity, keyMeaning, range.map(it -> it.of(type)), keys.size()));
         }
 
         private <V> Key<V> add(Key<V> key) {

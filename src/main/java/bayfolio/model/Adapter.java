@@ -2,6 +2,7 @@ package bayfolio.model;
 
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Amps;
@@ -13,12 +14,35 @@ public record Adapter(Facts facts) implements Thing {
             Shape.draft("adapter", "A lead that fits the coach's cord to another outlet; it adds no power.");
     private static final Identity IDENTITY =
             Identity.declare(DRAFT, "adapter", "What the handbook calls it: `50 A to 30 A adapter`.");
-    public static final Key<Amps> FROM =
-            DRAFT.required("from", Type.measured(Amps.SCALE), "The outlet that it plugs into.");
-    public static final Key<Amps> TO =
-            DRAFT.required("to", Type.measured(Amps.SCALE), "The plug of the coach's cord that fits it.");
-    public static final Key<Volts> VOLTS =
-            DRAFT.optional("volts", Type.measured(Volts.SCALE), "Voltage of the outlet.");
+    public static final Key<Amps> FROM = DRAFT.required(
+            "from",
+            Type.measured(Amps.SCALE),
+            "The outlet that it plugs into.",
+            Range.of("2 A", "63 A")
+                    .usual("north-america", "15 A", "50 A")
+                    .usual("europe", "3 A", "16 A")
+                    .because("of the set 15, 20, 30, 50 or 6, 10, 13, 16")
+                    .source("NEC article 551"));
+    public static final Key<Amps> TO = DRAFT.required(
+            "to",
+            Type.measured(Amps.SCALE),
+            "The plug of the coach's cord that fits it.",
+            Range.of("2 A", "63 A")
+                    .usual("north-america", "15 A", "50 A")
+                    .usual("europe", "3 A", "16 A")
+                    .because("of the set 15, 20, 30, 50 or 6, 10, 13, 16")
+                    .source("NEC article 551"));
+    public static final Key<Volts> VOLTS = DRAFT.optional(
+            "volts",
+            Type.measured(Volts.SCALE),
+            "Voltage of the outlet.",
+            Range.of("100 V", "250 V")
+                    .in("north-america", "100 V", "130 V")
+                    .in("europe", "210 V", "250 V")
+                    .usual("north-america", "120 V", "120 V")
+                    .usual("europe", "230 V", "230 V")
+                    .because("of one leg")
+                    .source("NEC article 551"));
     public static final Key<Boolean> JOINS_LEGS = DRAFT.optional(
             "joins-legs", Type.YES_NO, "Whether it joins both legs of the coach to the one leg of the outlet.");
     public static final Key<String> ONTO = DRAFT.optional(

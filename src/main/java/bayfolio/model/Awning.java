@@ -2,6 +2,7 @@ package bayfolio.model;
 
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.KilometersPerHour;
@@ -23,10 +24,19 @@ public record Awning(Facts facts) implements Thing {
             Identity.declare(DRAFT, "awning", "What the handbook calls it: `Patio awning`.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
     public static final Key<Kind> KIND = DRAFT.required("kind", Type.choice(Kind.class), "What moves it.");
-    public static final Key<Meters> REACH =
-            DRAFT.optional("reach", Type.measured(Meters.SCALE), "How far it comes out.");
-    public static final Key<KilometersPerHour> WIND_LIMIT =
-            DRAFT.optional("wind-limit", Type.measured(KilometersPerHour.SCALE), "The wind above which it must be in.");
+    public static final Key<Meters> REACH = DRAFT.optional(
+            "reach",
+            Type.measured(Meters.SCALE),
+            "How far it comes out.",
+            Range.of("0.7 m", "4.5 m").usual("1.5 m", "3.1 m").because("2 to 10 ft"));
+    public static final Key<KilometersPerHour> WIND_LIMIT = DRAFT.optional(
+            "wind-limit",
+            Type.measured(KilometersPerHour.SCALE),
+            "The wind above which it must be in.",
+            Range.of("8 km/h", "60 km/h")
+                    .usual("15 km/h", "40 km/h")
+                    .because("pages: 10 to 25 mph, no standard")
+                    .source("trade pages"));
     public static final Key<String> IN_SIGN =
             DRAFT.optional("in-sign", Type.TEXT, "How to see that it is in and latched.");
     public static final Key<List<Located<String>>> CONTROLS = DRAFT.optional(

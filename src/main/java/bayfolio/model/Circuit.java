@@ -2,6 +2,7 @@ package bayfolio.model;
 
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Amps;
@@ -20,10 +21,31 @@ public record Circuit(Facts facts) implements Thing {
     private static final Identity IDENTITY =
             Identity.declare(DRAFT, "circuit", "What the handbook calls it: `Front air conditioner`.");
     public static final Key<Current> CURRENT = DRAFT.required("current", Type.choice(Current.class), "AC or DC.");
-    public static final Key<Volts> VOLTS = DRAFT.required("volts", Type.measured(Volts.SCALE), "Its voltage.");
-    public static final Key<Amps> BREAKER =
-            DRAFT.required("breaker", Type.measured(Amps.SCALE), "Rating of its breaker or fuse.");
-    public static final Key<Integer> LEG = DRAFT.optional("leg", Type.whole(1, 2), "The leg that it hangs on.");
+    public static final Key<Volts> VOLTS = DRAFT.required(
+            "volts",
+            Type.measured(Volts.SCALE),
+            "Its voltage.",
+            Range.of("10 V", "260 V")
+                    .usual("ac north-america", "120 V", "240 V")
+                    .usual("ac europe", "230 V", "230 V")
+                    .usual("dc", "12 V", "28 V")
+                    .because("12, 24, 48 direct; 120, 240, 230")
+                    .source("NEC article 551"));
+    public static final Key<Amps> BREAKER = DRAFT.required(
+            "breaker",
+            Type.measured(Amps.SCALE),
+            "Rating of its breaker or fuse.",
+            Range.of("0.5 A", "600 A")
+                    .usual("ac north-america", "10 A", "50 A")
+                    .usual("ac europe", "4 A", "16 A")
+                    .usual("dc", "1 A", "400 A")
+                    .because("10, 15, 20, 30, 50; 6, 10, 13, 16")
+                    .source("NEC article 551"));
+    public static final Key<Integer> LEG = DRAFT.optional(
+            "leg",
+            Type.whole(1, 2),
+            "The leg that it hangs on.",
+            Range.of("1", "2").usual("1", "2").because("as many as the shore supply has"));
     public static final Key<String> FED_THROUGH = DRAFT.optional(
             "fed-through",
             Type.reference("circuit"),

@@ -2,6 +2,7 @@ package bayfolio.model;
 
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Kilograms;
@@ -42,8 +43,11 @@ public record Compartment(Facts facts) implements Thing {
             "keep-clear", Type.TEXT, "What must stay free inside: vents, drain holes, the swing of a tray.");
     public static final Key<String> NEVER_STORE =
             DRAFT.optional("never-store", Type.TEXT, "What must not be stored in it.");
-    public static final Key<Kilograms> LOAD_LIMIT =
-            DRAFT.optional("load-limit", Type.measured(Kilograms.SCALE), "The most that its floor may carry.");
+    public static final Key<Kilograms> LOAD_LIMIT = DRAFT.optional(
+            "load-limit",
+            Type.measured(Kilograms.SCALE),
+            "The most that its floor may carry.",
+            Range.of("1 kg", "1500 kg").usual("3 kg", "300 kg").orNothing());
     public static final Key<String> LIGHT = DRAFT.optional("light", Type.TEXT, "Its light and how that is switched.");
     public static final Key<String> CLIMATE =
             DRAFT.optional("climate", Type.TEXT, "Heated, dry, drained, open to frost.");
@@ -54,8 +58,14 @@ public record Compartment(Facts facts) implements Thing {
     public static final Key<String> IF_IT_OPENS =
             DRAFT.optional("if-it-opens", Type.TEXT, "What falls if it opens on the road, and where to strap it.");
     public static final Key<String> LABEL = DRAFT.optional("label", Type.TEXT, "The text on the door, word for word.");
-    public static final Key<LocalDate> CHECKED_ON =
-            DRAFT.forStaff("checked-on", Type.DAY, "When this was last compared with the coach.");
+    public static final Key<LocalDate> CHECKED_ON = DRAFT.forStaff(
+            "checked-on",
+            Type.DAY,
+            "When this was last compared with the coach.",
+            Range.of("model-year - 2 years", "as-of")
+                    .usual("as-of - 3 years", "as-of")
+                    .because(
+                            "not after the as-of day, not before the coach was built; older than 3 years or than a refit: ask"));
     public static final Key<String> CHECKED_BY = DRAFT.forStaff("checked-by", Type.TEXT, "Who compared it.");
     public static final Shape<Compartment> SHAPE = DRAFT.done(Compartment::new);
 

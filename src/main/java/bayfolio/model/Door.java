@@ -2,6 +2,7 @@ package bayfolio.model;
 
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Meters;
@@ -28,8 +29,13 @@ public record Door(Facts facts) implements Thing {
             DRAFT.optional("open-look", Type.TEXT, "How to see that it is open or unlocked.");
     public static final Key<String> SHUT_LOOK =
             DRAFT.optional("shut-look", Type.TEXT, "How to see that it is shut for the road.");
-    public static final Key<Meters> DROP =
-            DRAFT.optional("drop", Type.measured(Meters.SCALE), "From its sill down to the ground.");
+    public static final Key<Meters> DROP = DRAFT.optional(
+            "drop",
+            Type.measured(Meters.SCALE),
+            "From its sill down to the ground.",
+            Range.of("0.1 m", "4.42 m")
+                    .usual("entry-door", "0.25 m", "1.1 m")
+                    .because("an entry has a step above 0.35 m; a roof hatch the coach height"));
     public static final Key<String> NEAR = DRAFT.optional("near", Type.TEXT, "Which seats or beds it serves.");
     public static final Key<String> KEEP_CLEAR =
             DRAFT.optional("keep-clear", Type.TEXT, "What must stay free around it.");

@@ -3,6 +3,7 @@ package bayfolio.model;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.KilometersPerHour;
@@ -21,12 +22,26 @@ public record Engine(Facts facts) implements Described {
     private static final Shape.Draft<Engine> DRAFT = Shape.draft("engine", "Engine, fuel and driving.");
     public static final Key<Fuel> FUEL = DRAFT.required("fuel", Type.choice(Fuel.class), "What it burns.");
     public static final Key<String> FUEL_LABEL = DRAFT.optional("fuel-label", Type.TEXT, "Words on the fuel flap.");
-    public static final Key<LitersPer100Kilometers> CONSUMPTION =
-            DRAFT.optional("consumption", Type.measured(LitersPer100Kilometers.SCALE), "What it uses on the road.");
+    public static final Key<LitersPer100Kilometers> CONSUMPTION = DRAFT.optional(
+            "consumption",
+            Type.measured(LitersPer100Kilometers.SCALE),
+            "What it uses on the road.",
+            Range.of("6 L/100 km", "70 L/100 km")
+                    .usual("bus-style", "20 L/100 km", "48 L/100 km")
+                    .usual("cab-over", "15 L/100 km", "36 L/100 km")
+                    .usual("low-profile", "8 L/100 km", "17 L/100 km")
+                    .usual("van", "7.5 L/100 km", "18 L/100 km")
+                    .because("5 to 12 mpg; 13 to 30 mpg"));
     public static final Key<Boolean> AIR_BRAKES =
             DRAFT.optional("air-brakes", Type.YES_NO, "Whether it has air brakes.");
-    public static final Key<Kilopascals> AIR_PRESSURE =
-            DRAFT.optional("air-pressure", Type.measured(Kilopascals.SCALE), "Pressure at which the brake lets go.");
+    public static final Key<Kilopascals> AIR_PRESSURE = DRAFT.optional(
+            "air-pressure",
+            Type.measured(Kilopascals.SCALE),
+            "Pressure at which the brake lets go.",
+            Range.of("380 kPa", "950 kPa")
+                    .usual("415 kPa", "830 kPa")
+                    .because("60 to 120 psi")
+                    .source("49 CFR 571.121"));
     public static final Key<Boolean> EXHAUST_BRAKE =
             DRAFT.optional("exhaust-brake", Type.YES_NO, "Whether it has an exhaust brake.");
     public static final Key<String> PREHEAT_LAMP = DRAFT.optional(
@@ -37,9 +52,18 @@ public record Engine(Facts facts) implements Described {
             DRAFT.optional("rear-camera", Type.YES_NO, "Whether it has a rear camera.");
     public static final Key<String> CAMERA_SHOWS =
             DRAFT.optional("camera-shows", Type.TEXT, "What the camera shows, and what not.");
-    public static final Key<Liters> EXHAUST_FLUID_FILL =
-            DRAFT.optional("exhaust-fluid-fill", Type.measured(Liters.SCALE), "How much exhaust fluid a top-up takes.");
+    public static final Key<Liters> EXHAUST_FLUID_FILL = DRAFT.optional(
+            "exhaust-fluid-fill",
+            Type.measured(Liters.SCALE),
+            "How much exhaust fluid a top-up takes.",
+            Range.of("0.5 L", "80 L").usual("3 L", "30 L").because("no more than the tank holds"));
     public static final Key<KilometersPerHour> WIND_LIMIT = DRAFT.optional(
-            "wind-limit", Type.measured(KilometersPerHour.SCALE), "The wind above which it should not be driven.");
+            "wind-limit",
+            Type.measured(KilometersPerHour.SCALE),
+            "The wind above which it should not be driven.",
+            Range.of("25 km/h", "120 km/h")
+                    .usual("45 km/h", "95 km/h")
+                    .because("exposed bridges ban such coaches at gusts of 47 mph (76 km/h)")
+                    .source("trade pages"));
     public static final Shape<Engine> SHAPE = DRAFT.done(Engine::new);
 }

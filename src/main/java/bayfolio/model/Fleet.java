@@ -3,6 +3,7 @@ package bayfolio.model;
 import bayfolio.fact.Key;
 import bayfolio.fact.UnreadException;
 import bayfolio.source.Located;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +27,7 @@ public final class Fleet {
     private final Map<String, PublishedSource> sourceById;
     private final Map<String, Country> countryById;
     private final List<String> unread;
+    private final Optional<LocalDate> asOf;
 
     /**
      * @param units in the order of their ids
@@ -52,6 +54,18 @@ public final class Fleet {
             List<PublishedSource> sources,
             List<Country> countries,
             List<String> unread) {
+        this(facts, units, roles, words, sources, countries, unread, AsOf.of(facts, units));
+    }
+
+    private Fleet(
+            FleetFacts facts,
+            List<Unit> units,
+            List<Role> roles,
+            List<Word> words,
+            List<PublishedSource> sources,
+            List<Country> countries,
+            List<String> unread,
+            Optional<LocalDate> asOf) {
         this.unread = List.copyOf(unread);
         this.facts = facts;
         this.units = List.copyOf(units);
@@ -63,11 +77,22 @@ public final class Fleet {
         this.wordById = byId(words, Word::id);
         this.sourceById = byId(sources, PublishedSource::id);
         this.countryById = byId(countries, Country::id);
+        this.asOf = asOf;
     }
 
     /** Of two with one id, which is told elsewhere, the first. */
     private static <T> Map<String, T> byId(List<T> all, Function<T, String> id) {
         return all.stream().collect(Collectors.toUnmodifiableMap(id, it -> it, (first, second) -> first));
+    }
+
+    /** The day as of which it is looked at: the newest of its own; empty where no day is stated anywhere. */
+    public Optional<LocalDate> asOf() {
+        return asOf;
+    }
+
+    /** The same fleet as of another day. */
+    public Fleet asOf(LocalDate day) {
+        return new Fleet(facts, units, roles, words, sources, countries, unread, Optional.of(day));
     }
 
     public FleetFacts facts() {

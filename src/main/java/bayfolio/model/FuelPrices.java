@@ -3,6 +3,7 @@ package bayfolio.model;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import java.time.LocalDate;
@@ -17,6 +18,12 @@ public record FuelPrices(Facts facts) implements Described {
     public static final Key<String> GASOLINE = DRAFT.optional("gasoline", PRICE, "The price of gasoline.");
     public static final Key<String> DIESEL = DRAFT.optional("diesel", PRICE, "The price of diesel.");
     public static final Key<String> LP_GAS = DRAFT.optional("lp-gas", PRICE, "The price of LP gas.");
-    public static final Key<LocalDate> NOTED_ON = DRAFT.optional("noted-on", Type.DAY, "When the prices were noted.");
+    public static final Key<LocalDate> NOTED_ON = DRAFT.optional(
+            "noted-on",
+            Type.DAY,
+            "When the prices were noted.",
+            Range.of("as-of - 20 years", "as-of")
+                    .usual("as-of - 365 days", "as-of")
+                    .because("a price of last year is none"));
     public static final Shape<FuelPrices> SHAPE = DRAFT.done(FuelPrices::new);
 }

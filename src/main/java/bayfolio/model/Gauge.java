@@ -2,6 +2,7 @@ package bayfolio.model;
 
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.source.Located;
@@ -25,8 +26,14 @@ public record Gauge(Facts facts) implements Thing {
     public static final Key<String> TRUTH = DRAFT.optional("truth", Type.TEXT, "Where it is known to be wrong.");
     public static final Key<String> ALIVE_WITH_SWITCH_OFF =
             DRAFT.optional("with-battery-off", Type.TEXT, "Whether it works while the house battery switch is off.");
-    public static final Key<LocalDate> REPLACE_BY =
-            DRAFT.optional("replace-by", Type.DAY, "The replace-by date printed on it.");
+    public static final Key<LocalDate> REPLACE_BY = DRAFT.optional(
+            "replace-by",
+            Type.DAY,
+            "The replace-by date printed on it.",
+            Range.of("model-year", "as-of + 11 years")
+                    .usual("as-of", "as-of + 3832 days")
+                    .because("CO 5 to 10 years, gas 5, smoke 10; past: told")
+                    .source("notes of alarm makers"));
     public static final Key<List<Located<String>>> OF = DRAFT.optional(
             "of", Type.list(Type.reference("tank", "bank", "supply", "circuit", "load")), "What it is the gauge of.");
     public static final Shape<Gauge> SHAPE = DRAFT.done(Gauge::new);

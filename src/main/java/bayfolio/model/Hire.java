@@ -3,6 +3,7 @@ package bayfolio.model;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Celsius;
@@ -15,8 +16,11 @@ public record Hire(Facts facts) implements Described {
     public static final Key<Boolean> TOWING = DRAFT.optional("towing", Type.YES_NO, "Whether towing is allowed.");
     public static final Key<Boolean> WINTER =
             DRAFT.optional("winter", Type.YES_NO, "Whether it is hired out in winter.");
-    public static final Key<Celsius> LOWEST_NIGHT =
-            DRAFT.optional("lowest-night", Type.measured(Celsius.SCALE), "The coldest night that its water stands.");
+    public static final Key<Celsius> LOWEST_NIGHT = DRAFT.optional(
+            "lowest-night",
+            Type.measured(Celsius.SCALE),
+            "The coldest night that its water stands.",
+            Range.of("-40 °C", "10 °C").usual("-25 °C", "5 °C").because("below 0 needs heated tanks or a frost rule"));
     public static final Key<String> RETURN_LEVELS =
             DRAFT.optional("return-levels", Type.TEXT, "What must be full and what empty at return.");
     public static final Key<String> RETURN_IN_FROST = DRAFT.optional(

@@ -2,6 +2,7 @@ package bayfolio.model;
 
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Kilograms;
@@ -29,18 +30,30 @@ public record Item(Facts facts) implements Thing {
     private static final Shape.Draft<Item> DRAFT = Shape.draft("item", "Something carried on board.");
     private static final Identity IDENTITY =
             Identity.declare(DRAFT, "item", "What the handbook calls it: `Drinking-water hose`.");
-    public static final Key<Integer> COUNT = DRAFT.optional("count", Type.whole(1, 99), "How many.");
+    public static final Key<Integer> COUNT = DRAFT.optional(
+            "count", Type.whole(1, 99), "How many.", Range.of("1", "99").usual("1", "30"));
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
     public static final Key<Kilograms> WEIGHT = DRAFT.optional(
-            "weight", Type.measured(Kilograms.SCALE), "What one of them weighs, full where it is carried full.");
+            "weight",
+            Type.measured(Kilograms.SCALE),
+            "What one of them weighs, full where it is carried full.",
+            Range.of("0.02 kg", "150 kg")
+                    .usual("0.1 kg", "25 kg")
+                    .because("23 kg is the ideal lift")
+                    .source("trade pages"));
     public static final Key<Meters> LENGTH = DRAFT.optional(
             "length",
             Type.measured(Meters.SCALE),
-            "How far one of them reaches, pulled out: a hose, an extension cord.");
+            "How far one of them reaches, pulled out: a hose, an extension cord.",
+            Range.of("0.2 m", "60 m").usual("1.5 m", "30 m"));
     public static final Key<SquareMillimeters> CONDUCTOR = DRAFT.optional(
             "conductor",
             Type.measured(SquareMillimeters.SCALE),
-            "Size of one conductor, if it lengthens the power cord.");
+            "Size of one conductor, if it lengthens the power cord.",
+            Range.of("0.7 mm²", "34 mm²")
+                    .usual("1.5 mm²", "21.2 mm²")
+                    .because("as the cord")
+                    .source("NEC article 551"));
     public static final Key<For> FOR = DRAFT.optional("for", Type.choice(For.class), "Who it is for.");
     public static final Key<Bag> BAG =
             DRAFT.optional("bag", Type.choice(Bag.class), "Clean or dirty: which bag it lives in.");

@@ -3,6 +3,7 @@ package bayfolio.model;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.source.Located;
@@ -11,7 +12,8 @@ import java.util.List;
 /** Leveling jacks. */
 public record Jacks(Facts facts) implements Described {
     private static final Shape.Draft<Jacks> DRAFT = Shape.draft("jacks", "Leveling jacks.");
-    public static final Key<Integer> COUNT = DRAFT.required("count", Type.whole(2, 8), "How many.");
+    public static final Key<Integer> COUNT = DRAFT.required(
+            "count", Type.whole(2, 8), "How many.", Range.of("2", "8").usual("3", "6"));
     public static final Key<List<Located<String>>> CONTROLS =
             DRAFT.optional("controls", Type.list(Type.reference("switch")), "What works them.");
     public static final Key<List<Located<Setup.Turn>>> AFTER = DRAFT.optional(

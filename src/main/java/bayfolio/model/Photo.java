@@ -2,6 +2,7 @@ package bayfolio.model;
 
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import java.time.LocalDate;
@@ -14,7 +15,14 @@ public record Photo(Facts facts) implements Thing {
             DRAFT.required("file", Type.FILE_NAME, "Its file in the photos folder of the coach.");
     public static final Key<String> ALT =
             DRAFT.required("alt", Type.TEXT, "What it shows, for people who cannot see it.");
-    public static final Key<LocalDate> TAKEN_ON = DRAFT.optional("taken-on", Type.DAY, "When it was taken.");
+    public static final Key<LocalDate> TAKEN_ON = DRAFT.optional(
+            "taken-on",
+            Type.DAY,
+            "When it was taken.",
+            Range.of("model-year - 2 years", "as-of")
+                    .usual("as-of - 3 years", "as-of")
+                    .because(
+                            "not after the as-of day, not before the coach was built; older than 3 years or than a refit: ask"));
     public static final Key<Boolean> STAFF_ONLY =
             DRAFT.optional("staff-only", Type.YES_NO, "Whether it is kept out of the renter's copy.");
     public static final Shape<Photo> SHAPE = DRAFT.done(Photo::new);

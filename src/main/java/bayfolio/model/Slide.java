@@ -2,6 +2,7 @@ package bayfolio.model;
 
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.KilometersPerHour;
@@ -17,9 +18,16 @@ public record Slide(Facts facts) implements Thing {
     private static final Identity IDENTITY =
             Identity.declare(DRAFT, "slide", "What the handbook calls it: `Lounge slide-out`.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT, true);
-    public static final Key<Meters> DEPTH =
-            DRAFT.required("depth", Type.measured(Meters.SCALE), "How far it comes out.");
-    public static final Key<Integer> ORDER = DRAFT.optional("order", Type.whole(1, 9), "Its turn when several go out.");
+    public static final Key<Meters> DEPTH = DRAFT.required(
+            "depth",
+            Type.measured(Meters.SCALE),
+            "How far it comes out.",
+            Range.of("0.15 m", "1.8 m").usual("0.4 m", "1.15 m"));
+    public static final Key<Integer> ORDER = DRAFT.optional(
+            "order",
+            Type.whole(1, 9),
+            "Its turn when several go out.",
+            Range.of("1", "9").usual("1", "6").because("each once, from 1"));
     public static final Key<List<Located<Setup.Turn>>> AFTER = DRAFT.optional(
             "after",
             Type.list(Type.choice(Setup.Turn.class)),
@@ -29,8 +37,11 @@ public record Slide(Facts facts) implements Thing {
     public static final Key<String> FULL_SIGN =
             DRAFT.optional("full-sign", Type.TEXT, "How to see that it is fully out.");
     public static final Key<String> IN_SIGN = DRAFT.optional("in-sign", Type.TEXT, "How to see that it is fully in.");
-    public static final Key<KilometersPerHour> WIND_LIMIT =
-            DRAFT.optional("wind-limit", Type.measured(KilometersPerHour.SCALE), "The wind above which it must be in.");
+    public static final Key<KilometersPerHour> WIND_LIMIT = DRAFT.optional(
+            "wind-limit",
+            Type.measured(KilometersPerHour.SCALE),
+            "The wind above which it must be in.",
+            Range.of("15 km/h", "120 km/h").usual("30 km/h", "75 km/h"));
     public static final Key<Boolean> TRAVEL_LOCKS =
             DRAFT.optional("travel-locks", Type.YES_NO, "Whether travel locks hold it on the road.");
     public static final Key<String> CLEAR_INSIDE =

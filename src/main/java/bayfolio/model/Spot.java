@@ -2,6 +2,7 @@ package bayfolio.model;
 
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Meters;
@@ -13,6 +14,44 @@ import java.util.Optional;
  * @param facts of the thing
  */
 public record Spot(Facts facts, Keys keys) {
+    private static final Range FROM_FRONT = Range.of("0 m", "14.2 m");
+    private static final Range WIDTH = Range.of("0.01 m", "11 m")
+            .in("compartment|tray", "0.06 m", "9 m")
+            .in("door", "0.3 m", "2.3 m")
+            .in("step", "0.2 m", "1.6 m")
+            .in("switch|gauge|connection|item", "0.01 m", "4 m")
+            .in("tank|bank|appliance", "0.1 m", "4.5 m")
+            .in("slide", "0.5 m", "11 m")
+            .in("awning", "1.2 m", "9.5 m")
+            .usual("compartment|tray", "0.1 m", "3.2 m")
+            .usual("door", "0.5 m", "2 m")
+            .usual("step", "0.35 m", "1.3 m")
+            .usual("switch|gauge|connection|item", "0.02 m", "1.2 m")
+            .usual("tank|bank|appliance", "0.2 m", "2.6 m")
+            .usual("slide", "0.9 m", "9.2 m")
+            .usual("awning", "1.8 m", "6.8 m");
+    private static final Range HEIGHT = Range.of("0 m", "4.3 m")
+            .in("door", "0.2 m", "4.3 m")
+            .in("step", "0.05 m", "0.9 m")
+            .in("slide|awning", "0.2 m", "4.2 m")
+            .usual("compartment|connection|tank|bank|tray|item|appliance left|right|front|rear", "0.1 m", "1.7 m")
+            .usual("compartment|connection|tank|bank|tray|item|appliance", "0 m", "3.3 m")
+            .usual("switch|gauge", "0.1 m", "3.3 m")
+            .usual("door", "0.25 m", "2.6 m")
+            .usual("step", "0.12 m", "0.6 m")
+            .usual("slide", "0.3 m", "1.6 m")
+            .usual("awning", "1.9 m", "3.8 m")
+            .orNothing();
+    private static final Range TALL = Range.of("0.01 m", "2.5 m")
+            .in("compartment", "0.05 m", "2.2 m")
+            .in("tray|connection|switch|gauge|item|tank|bank|appliance|step", "0.01 m", "2.4 m")
+            .in("door", "0.25 m", "2.4 m")
+            .in("slide|awning", "0.1 m", "2.5 m")
+            .usual("compartment", "0.1 m", "1.4 m")
+            .usual("tray|connection|switch|gauge|item|tank|bank|appliance|step", "0.02 m", "2.1 m")
+            .usual("door", "0.3 m", "2.15 m")
+            .usual("slide|awning", "0.1 m", "2.4 m");
+
     public Optional<Side> side() {
         return facts.find(keys.side);
     }
@@ -75,13 +114,13 @@ public record Spot(Facts facts, Keys keys) {
                             ? draft.required("side", side, sideMeaning)
                             : draft.optional("side", side, sideMeaning),
                     onTheOutside
-                            ? draft.required("from-front", length, fromFrontMeaning)
-                            : draft.optional("from-front", length, fromFrontMeaning),
+                            ? draft.required("from-front", length, fromFrontMeaning, FROM_FRONT)
+                            : draft.optional("from-front", length, fromFrontMeaning, FROM_FRONT),
                     onTheOutside
-                            ? draft.required("width", length, widthMeaning)
-                            : draft.optional("width", length, widthMeaning),
-                    draft.optional("height", length, "From the ground up to its lower edge."),
-                    draft.optional("tall", length, "Its size from bottom to top."),
+                            ? draft.required("width", length, widthMeaning, WIDTH)
+                            : draft.optional("width", length, widthMeaning, WIDTH),
+                    draft.optional("height", length, "From the ground up to its lower edge.", HEIGHT),
+                    draft.optional("tall", length, "Its size from bottom to top.", TALL),
                     draft.optional("in", Type.reference("compartment"), "The compartment that it is in."),
                     draft.optional("where", Type.TEXT, "Where exactly, with a landmark: `above the entry door`."));
         }

@@ -2,6 +2,7 @@ package bayfolio.model;
 
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Seconds;
@@ -92,10 +93,16 @@ public record Switch(Facts facts) implements Thing {
     public static final Key<String> NEEDS =
             DRAFT.optional("needs", Type.TEXT, "What it needs to act: power, brake, key, another switch.");
     public static final Key<String> WRONG_USE = DRAFT.optional("wrong-use", Type.TEXT, "What wrong use does.");
-    public static final Key<Seconds> DELAY =
-            DRAFT.optional("delay", Type.measured(Seconds.SCALE), "How long until the effect is seen.");
-    public static final Key<Seconds> HOLD =
-            DRAFT.optional("hold", Type.measured(Seconds.SCALE), "How long to hold it.");
+    public static final Key<Seconds> DELAY = DRAFT.optional(
+            "delay",
+            Type.measured(Seconds.SCALE),
+            "How long until the effect is seen.",
+            Range.of("0.1 s", "60 min").usual("0.2 s", "5 min"));
+    public static final Key<Seconds> HOLD = DRAFT.optional(
+            "hold",
+            Type.measured(Seconds.SCALE),
+            "How long to hold it.",
+            Range.of("0.2 s", "180 s").usual("0.5 s", "60 s").because("START of a generator: see E33"));
     public static final Key<List<Located<String>>> PHOTOS =
             DRAFT.optional("photos", Type.list(Type.reference("photo")), "Pictures of it.");
     public static final Shape<Switch> SHAPE = DRAFT.done(Switch::new);

@@ -3,6 +3,7 @@ package bayfolio.model;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Seconds;
@@ -18,8 +19,11 @@ public record Transfer(Facts facts) implements Described {
     private static final Shape.Draft<Transfer> DRAFT =
             Shape.draft("transfer", "The change between shore power and generator.");
     public static final Key<Kind> KIND = DRAFT.required("kind", Type.choice(Kind.class), "By itself or by hand.");
-    public static final Key<Seconds> DELAY =
-            DRAFT.optional("delay", Type.measured(Seconds.SCALE), "From power arriving until the coach has it.");
+    public static final Key<Seconds> DELAY = DRAFT.optional(
+            "delay",
+            Type.measured(Seconds.SCALE),
+            "From power arriving until the coach has it.",
+            Range.of("0.01 s", "300 s").usual("0.02 s", "120 s"));
     public static final Key<String> PRIORITY =
             DRAFT.optional("priority", Type.TEXT, "Which supply wins when both are live.");
     public static final Key<String> NOTE = DRAFT.optional("note", Type.TEXT, "What a renter must know of it.");

@@ -2,6 +2,7 @@ package bayfolio.model;
 
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Kilograms;
@@ -17,8 +18,11 @@ public record Tray(Facts facts) implements Thing {
     public static final Key<String> LATCH = DRAFT.optional("latch", Type.TEXT, "How it is unlatched and latched.");
     public static final Key<String> LOCKED_LOOK =
             DRAFT.optional("locked-look", Type.TEXT, "How to see that it is locked for the road.");
-    public static final Key<Kilograms> LOAD_LIMIT =
-            DRAFT.optional("load-limit", Type.measured(Kilograms.SCALE), "The most that it may carry.");
+    public static final Key<Kilograms> LOAD_LIMIT = DRAFT.optional(
+            "load-limit",
+            Type.measured(Kilograms.SCALE),
+            "The most that it may carry.",
+            Range.of("5 kg", "600 kg").usual("30 kg", "300 kg").orNothing());
     public static final Shape<Tray> SHAPE = DRAFT.done(Tray::new);
 
     @Override

@@ -3,6 +3,7 @@ package bayfolio.model;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.fact.UnreadException;
@@ -47,8 +48,13 @@ public final class Unit implements Described {
             DRAFT.optional("country", Type.ID, "Where it is hired out, if not where the fleet is.");
     public static final Key<DriveSide> DRIVE_SIDE =
             DRAFT.required("drive-side", Type.choice(DriveSide.class), "The side that the driver sits on.");
-    public static final Key<Integer> MODEL_YEAR =
-            DRAFT.optional("model-year", Type.whole(1950, 2100), "Model year of the coach.");
+    public static final Key<Integer> MODEL_YEAR = DRAFT.optional(
+            "model-year",
+            Type.whole(1950, 2100),
+            "Model year of the coach.",
+            Range.of("1950", "as-of + 2 years")
+                    .usual("as-of - 25 years", "as-of + 1 years")
+                    .because("a model year runs up to two years ahead of the calendar"));
     public static final Key<List<Located<String>>> LANGUAGES = DRAFT.optional(
             "languages", Type.list(Type.LANGUAGE), "Languages of its handbook; the fleet's where left out.");
     public static final Key<List<Located<String>>> FORMERLY =

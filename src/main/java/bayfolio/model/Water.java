@@ -3,6 +3,7 @@ package bayfolio.model;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Liters;
@@ -43,9 +44,19 @@ public record Water(Facts facts) implements Described {
     public static final Key<Liters> SHOWER_PER_MINUTE = DRAFT.optional(
             "shower-per-minute",
             Type.measured(Liters.SCALE),
-            "What the shower lets through in a minute, measured with a jug.");
-    public static final Key<Liters> TOILET_PER_FLUSH =
-            DRAFT.optional("toilet-per-flush", Type.measured(Liters.SCALE), "What the toilet takes for a usual flush.");
+            "What the shower lets through in a minute, measured with a jug.",
+            Range.of("1 L", "15 L")
+                    .usual("3 L", "9.5 L")
+                    .because("2.5 gal/min by law; 42 USC 6295(j)")
+                    .source("42 U.S.C. 6295(j)"));
+    public static final Key<Liters> TOILET_PER_FLUSH = DRAFT.optional(
+            "toilet-per-flush",
+            Type.measured(Liters.SCALE),
+            "What the toilet takes for a usual flush.",
+            Range.of("0.1 L", "8 L")
+                    .usual("0.2 L", "3 L")
+                    .because("pint to three quarts; household 1.6 gal")
+                    .source("EPA pages on water use"));
     public static final Key<List<Located<String>>> DRAINS =
             DRAFT.optional("drains", Type.list(Type.TEXT), "Every drain of the pipes and where it is.");
     public static final Shape<Water> SHAPE = DRAFT.done(Water::new);

@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 import bayfolio.fact.Described;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.finding.Article;
@@ -218,10 +219,15 @@ public final class ReferencePage {
     }
 
     private void table(Shape<?> shape) {
-        row("Key", "What is written", "Must", "Meaning");
-        row("---", "---", "---", "---");
+        row("Key", "What is written", "Must", "Meaning", "What it can be");
+        row("---", "---", "---", "---", "---");
         for (Key<?> key : shape.keys()) {
-            row(code(key.name()), inWords(key.type()), key.required() ? "yes" : "no", key.meaning());
+            row(
+                    code(key.name()),
+                    inWords(key.type()),
+                    key.required() ? "yes" : "no",
+                    key.meaning(),
+                    key.range().map(Range::inWords).orElse(""));
         }
     }
 

@@ -77,7 +77,10 @@ public final class SchemaWriter {
         JsonObject properties = new JsonObject();
         for (Key<?> key : shape.keys()) {
             JsonObject property = new JsonObject();
-            property.addProperty("description", key.meaning());
+            property.addProperty(
+                    "description",
+                    key.meaning()
+                            + key.range().map(range -> " " + range.inWords()).orElse(""));
             value(key.type()).entrySet().forEach(entry -> property.add(entry.getKey(), entry.getValue()));
             properties.add(key.name(), property);
         }

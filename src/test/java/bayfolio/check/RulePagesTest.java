@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.fail;
 import static org.junit.jupiter.api.DynamicContainer.dynamicContainer;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import bayfolio.check.sense.Relations;
 import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
@@ -63,8 +64,8 @@ class RulePagesTest {
     private static final String FLEET = "units/fleet.yaml";
     private static final String PROCEDURES = "units/shared/procedures/";
 
-    private static final Pattern TOLD =
-            Pattern.compile("(?:Finding\\s*\\.\\s*(?:error|warning|note)|\\btell)\\(\\s*\"([a-z-]+)\""
+    private static final Pattern TOLD = Pattern.compile(
+            "(?:Finding\\s*\\.\\s*(?:error|warning|note)|\\btell|(?m:^ +(?:error|warning|note)))\\(\\s*\"([a-z-]+)\""
                     + "|case [A-Z_]+ -> \"([a-z]+(?:-[a-z]+)+)\"");
 
     @TempDir
@@ -212,6 +213,9 @@ class RulePagesTest {
 
     /** The code that the class is named after, or else those that it tells. */
     private static Set<String> codes(Object rule) throws IOException {
+        if (rule instanceof Relations) {
+            return Relations.codes();
+        }
         String name = rule.getClass().getSimpleName();
         String code = name.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
         return Files.exists(PAGES.resolve(code + ".md"))

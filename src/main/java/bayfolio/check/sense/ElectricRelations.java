@@ -1,0 +1,367 @@
+package bayfolio.check.sense;
+
+import static bayfolio.check.sense.Relation.error;
+import static bayfolio.check.sense.Relation.note;
+import static bayfolio.check.sense.Relation.warning;
+
+import bayfolio.fact.Facts;
+import bayfolio.measure.Amps;
+import bayfolio.measure.Quantity;
+import bayfolio.measure.SquareMillimeters;
+import bayfolio.model.Adapter;
+import bayfolio.model.Appliance;
+import bayfolio.model.Bank;
+import bayfolio.model.Charger;
+import bayfolio.model.Circuit;
+import bayfolio.model.Coach;
+import bayfolio.model.Cord;
+import bayfolio.model.Generator;
+import bayfolio.model.Inverter;
+import bayfolio.model.Item;
+import bayfolio.model.Load;
+import bayfolio.model.Region;
+import bayfolio.model.Solar;
+import bayfolio.model.Supply;
+import bayfolio.model.Switch;
+import bayfolio.reckon.Shore;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Electric facts that must agree. */
+final class ElectricRelations {
+    private static final String READ_BOTH = "Read both again, on the plates.";
+
+    /** NEC article 551: 15, 20 and 30 A at 120 V, 50 A at 120/240 V on two legs. */
+    private static final Set<Double> NORTH_AMERICAN = Set.of(15.0, 20.0, 30.0, 50.0);
+
+    /** IEC 60364-7-708 and national annexes; the outlets are those of EN 60309-2. */
+    private static final Set<Double> EUROPEAN = Set.of(3.0, 4.0, 6.0, 8.0, 10.0, 13.0, 16.0, 32.0);
+
+    /** Sizes of breakers: NEC 240.6 and IEC 60898, as far as coaches have them. */
+    private static final Set<Double> BREAKERS = Set.of(10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 60.0);
+
+    private static final Set<Double> EUROPEAN_BREAKERS =
+            Set.of(2.0, 3.0, 4.0, 6.0, 8.0, 10.0, 13.0, 16.0, 20.0, 25.0, 32.0);
+
+    /** The thinnest copper of a cord by the size of its supply: NEC table 400.5(A), EN 60309 cords of H07RN-F. */
+    private static final Map<Double, Double> THINNEST = Map.of(
+            15.0, 2.08, 20.0, 3.31, 30.0, 5.26, 50.0, 13.3, 6.0, 1.5, 10.0, 1.5, 13.0, 1.5, 16.0, 2.5, 32.0, 6.0);
+
+    private static final Pattern AMPS = Pattern.compile("\\b([0-9]+(?:\\.[0-9]+)?) ?A\\b");
+
+    static final List<Relation<?, ?>> ALL = List.of(
+            error(
+                    "supply-of-no-such-size",
+                    Pairs.onCoach(Supply.SHAPE, Supply.AMPS)
+                            .where((supply, coach) -> supply.source() == Supply.Source.SHORE),
+                    (supply, coach) -> there(supply, coach.unit().region()),
+                    "{about} is of a size that no site of this region has",
+                    "Read the plug of the coach: 15, 20 or 30 A of 120 V on one leg or 50 A on two in North America, "
+                            + "230 V on one leg in Europe."),
+            error(
+                    "cord-too-thin",
+                    Pairs.onCoach(Cord.SHAPE, Cord.CONDUCTOR),
+                    (cord, coach) -> thickEnough(cord.facts().get(Cord.CONDUCTOR), coach),
+                    "the cord is too thin for the supply of this coach",
+                    "Read the print on its sheath: 14 AWG for 15 A, 12 for 20 A, 10 for 30 A, 6 for 50 A; 2.5 mm² for 16 A."),
+            error(
+                    "plug-of-another-size",
+                    Pairs.onCoach(Cord.SHAPE, Cord.PLUG),
+                    (cord, coach) -> figures(cord.facts().get(Cord.PLUG))
+                            .allMatch(amps -> Shore.size(coach.unit())
+                                    .map(size -> size.value() == amps)
+                                    .orElse(true)),
+                    "the plug of the cord is not of the size of the shore supply",
+                    READ_BOTH),
+            warning(
+                    "adapter-to-the-same-size",
+                    Pairs.within(Adapter.SHAPE, Adapter.FROM, Adapter.TO),
+                    (from, to) -> from.value() != to.value(),
+                    "{about} leads from {1} to {2} and so adapts nothing",
+                    READ_BOTH),
+            error(
+                    "adapter-of-another-voltage",
+                    Pairs.across(Adapter.SHAPE, Adapter.VOLTS, Supply.SHAPE, Supply.VOLTS),
+                    (adapter, supply) -> adapter.value() == supply.value(),
+                    "{about} is for {1} and the coach for {2}",
+                    READ_BOTH),
+            error(
+                    "adapter-joins-nothing",
+                    Pairs.onCoach(Adapter.SHAPE, Adapter.JOINS_LEGS),
+                    (adapter, coach) -> joinsRightly(adapter.facts(), coach),
+                    "{about} says wrongly whether it joins two legs",
+                    "Say `yes` where the coach has two legs and the outlet one, and nowhere else."),
+            error(
+                    "inverter-and-its-supply",
+                    Pairs.records(Inverter.SHAPE, Inverter.RATING, Supply.SHAPE, Supply.AMPS)
+                            .where((inverter, supply) -> supply.source() == Supply.Source.INVERTER),
+                    (inverter, supply) -> between(
+                            power(supply.facts())
+                                    / inverter.facts().get(Inverter.RATING).value(),
+                            0.85,
+                            1.06),
+                    "the inverter has a rating that its supply does not agree with",
+                    "Rating is amps times volts of the supply. " + READ_BOTH),
+            error(
+                    "generator-and-its-supply",
+                    Pairs.records(Generator.SHAPE, Generator.POWER, Supply.SHAPE, Supply.AMPS)
+                            .where((generator, supply) -> supply.source() == Supply.Source.GENERATOR),
+                    (generator, supply) -> power(supply.facts())
+                            >= 0.85 * generator.facts().get(Generator.POWER).value(),
+                    "the generator has a power that its supply does not agree with",
+                    "Power is amps times volts times legs of the supply. " + READ_BOTH),
+            error(
+                    "fuse-below-inverter",
+                    Pairs.records(Inverter.SHAPE, Inverter.RATING, Bank.SHAPE, Bank.FUSE)
+                            .where((inverter, bank) -> bank.roles().contains("house-bank")),
+                    (inverter, bank) -> inverter.facts().get(Inverter.RATING).value()
+                                    / bank.facts().get(Bank.VOLTS).value()
+                                    / inverter.facts()
+                                            .find(Inverter.EFFICIENCY)
+                                            .map(Quantity::value)
+                                            .orElse(0.9)
+                            <= bank.facts().get(Bank.FUSE).value(),
+                    "at its full rating the inverter draws more than the main fuse of the batteries lets through",
+                    READ_BOTH),
+            warning(
+                    "bank-small-for-inverter",
+                    Pairs.records(Inverter.SHAPE, Inverter.RATING, Bank.SHAPE, Bank.AMP_HOURS)
+                            .where((inverter, bank) -> bank.roles().contains("house-bank")),
+                    (inverter, bank) -> inverter.facts().get(Inverter.RATING).value()
+                                    / bank.facts().get(Bank.VOLTS).value()
+                                    / 0.9
+                                    / bank.facts().get(Bank.AMP_HOURS).value()
+                            <= (lithium(bank) ? 1.1 : 0.7),
+                    "the batteries are small for an inverter of this rating",
+                    READ_BOTH),
+            error(
+                    "surge-below-rating",
+                    Pairs.within(Inverter.SHAPE, Inverter.SURGE, Inverter.RATING),
+                    (surge, rating) -> between(surge.value() / rating.value(), 1, 4),
+                    "the inverter gives {1} for a moment and {2} on and on, which do not go together",
+                    READ_BOTH),
+            warning(
+                    "idle-draw-of-an-inverter",
+                    Pairs.within(Inverter.SHAPE, Inverter.IDLE_DRAW, Inverter.RATING),
+                    (idle, rating) -> idle.value() <= 0.035 * rating.value(),
+                    "the inverter takes {1} for itself, at a rating of {2}",
+                    READ_BOTH),
+            error(
+                    "circuit-and-battery-voltage",
+                    Pairs.referred(Circuit.SHAPE, Circuit.VOLTS, Circuit.BANK, Bank.SHAPE, Bank.VOLTS),
+                    (circuit, bank) -> between(circuit.value() / bank.value(), 0.88, 1.12),
+                    "{about} is of {1} and hangs on batteries of {2}",
+                    READ_BOTH),
+            warning(
+                    "bank-of-no-such-voltage",
+                    Pairs.own(Bank.SHAPE, Bank.VOLTS),
+                    (volts, bank) -> (lithium(bank)
+                                    ? Set.of(12.0, 12.8, 13.2, 24.0, 25.6, 26.4, 36.0, 38.4, 48.0, 51.2)
+                                    : Set.of(12.0, 24.0, 36.0, 48.0))
+                            .contains(volts.value()),
+                    "{about} is of {1}, and no such batteries are made",
+                    "Say the nominal voltage of the bank, such as 12 V, or 12.8 V for lithium."),
+            warning(
+                    "battery-of-unlikely-size",
+                    Pairs.own(Bank.SHAPE, Bank.AMP_HOURS),
+                    (hours, bank) -> between(
+                            hours.value()
+                                    * bank.facts().get(Bank.VOLTS).value()
+                                    / bank.facts().find(Bank.COUNT).orElse(1),
+                            390,
+                            5700),
+                    "{about} has {1}, which makes each of its batteries too small or too big",
+                    "Say the capacity of the whole bank, and `count` as batteries are."),
+            error(
+                    "usable-share-of-the-chemistry",
+                    Pairs.within(Bank.SHAPE, Bank.USABLE, Bank.CHEMISTRY),
+                    (usable, chemistry) ->
+                            chemistry == Bank.Chemistry.LITHIUM ? usable.value() >= 0.5 : usable.value() <= 0.61,
+                    "{about} has {1} to be used, which batteries of {2} do not stand",
+                    "Lead gives about half of what it holds, lithium 80 to 90 %."),
+            note(
+                    "frost-limit-of-lead",
+                    Pairs.within(Bank.SHAPE, Bank.FROST_LIMIT, Bank.CHEMISTRY),
+                    (limit, chemistry) -> chemistry == Bank.Chemistry.LITHIUM,
+                    "{about} takes no charge below {1}, which is said of lithium and not of {2}",
+                    READ_BOTH),
+            warning(
+                    "charger-and-bank",
+                    Pairs.records(Charger.SHAPE, Charger.RATING, Bank.SHAPE, Bank.AMP_HOURS)
+                            .where((charger, bank) -> bank.roles().contains("house-bank")),
+                    (charger, bank) -> between(
+                            charger.facts().get(Charger.RATING).value()
+                                    / bank.facts().get(Bank.AMP_HOURS).value(),
+                            0.04,
+                            lithium(bank)
+                                    ? 0.55
+                                    : bank.facts().get(Bank.CHEMISTRY) == Bank.Chemistry.AGM ? 0.42 : 0.28),
+                    "the charger gives too much or too little for these batteries",
+                    READ_BOTH),
+            error(
+                    "charger-limit-above-rating",
+                    Pairs.within(Charger.SHAPE, Charger.LIMIT, Charger.RATING),
+                    (limit, rating) -> limit.value() <= rating.value(),
+                    "the charger is limited to {1} and gives {2} at most, so the limit does nothing",
+                    READ_BOTH),
+            warning(
+                    "more-sun-than-the-bank-takes",
+                    Pairs.records(Solar.SHAPE, Solar.RATING, Bank.SHAPE, Bank.AMP_HOURS)
+                            .where((solar, bank) -> bank.roles().contains("house-bank")),
+                    (solar, bank) -> solar.facts().get(Solar.RATING).value()
+                                    / (1.1 * bank.facts().get(Bank.VOLTS).value())
+                            <= 0.5 * bank.facts().get(Bank.AMP_HOURS).value(),
+                    "the solar panels give more than these batteries take",
+                    READ_BOTH),
+            error(
+                    "half-load-against-full-load",
+                    Pairs.within(Generator.SHAPE, Generator.BURN_HALF, Generator.BURN_FULL),
+                    (half, full) -> between(half.value() / full.value(), 0.4, 0.85),
+                    "the generator burns {1} at half load and {2} at full load, which do not go together",
+                    READ_BOTH),
+            warning(
+                    "generator-burns-too-much-or-too-little",
+                    Pairs.own(Generator.SHAPE, Generator.BURN_FULL),
+                    (full, generator) -> burns(full.value(), generator.facts(), 0.45, 0.95, 0.24, 0.48, 0.6, 1.2),
+                    "the generator burns {1} at full load, which does not go with its power",
+                    READ_BOTH),
+            warning(
+                    "generator-burns-unlikely-at-half-load",
+                    Pairs.own(Generator.SHAPE, Generator.BURN_HALF),
+                    (half, generator) -> burns(half.value(), generator.facts(), 0.24, 0.58, 0.13, 0.32, 0.36, 0.82),
+                    "the generator burns {1} at half load, which does not go with its power",
+                    READ_BOTH),
+            error(
+                    "start-held-longer-than-allowed",
+                    Pairs.records(Switch.SHAPE, Switch.HOLD, Generator.SHAPE, Generator.CRANK)
+                            .where((control, generator) -> control.roles().contains("generator-control")),
+                    (control, generator) -> control.facts().get(Switch.HOLD).value()
+                            <= generator.facts().get(Generator.CRANK).value(),
+                    "{about} is to be held longer than the starter of the generator may crank",
+                    READ_BOTH),
+            error(
+                    "generator-of-more-legs-than-the-coach",
+                    Pairs.onCoach(Generator.SHAPE, Generator.LEGS),
+                    (generator, coach) -> Shore.of(coach.unit()).isEmpty()
+                            || Shore.of(coach.unit()).stream()
+                                    .anyMatch(it -> it.facts().get(Supply.LEGS)
+                                            >= generator.facts().get(Generator.LEGS)),
+                    "the generator has more legs than the coach takes from a site",
+                    READ_BOTH),
+            error(
+                    "circuit-without-leg",
+                    Pairs.onCoach(Circuit.SHAPE, Circuit.CURRENT)
+                            .where((circuit, coach) -> circuit.facts().get(Circuit.CURRENT) == Circuit.Current.AC
+                                    && Shore.of(coach.unit()).stream()
+                                            .anyMatch(it -> it.facts().get(Supply.LEGS) > 1)),
+                    (circuit, coach) -> circuit.facts().has(Circuit.LEG)
+                            || circuit.facts().has(Circuit.FED_THROUGH)
+                            || circuit.facts().find(Circuit.BY_INVERTER).orElse(false),
+                    "{about} hangs on one of two legs, and does not say on which",
+                    "State `leg`, as the panel has it."),
+            warning(
+                    "start-current-unlikely",
+                    Pairs.within(Load.SHAPE, Load.START_AMPS, Load.AMPS),
+                    (start, running) -> start.value() <= 8 * running.value(),
+                    "{about} starts with {1} and runs with {2}, which hardly go together",
+                    READ_BOTH),
+            warning(
+                    "breaker-of-no-such-size",
+                    Pairs.onCoach(Circuit.SHAPE, Circuit.BREAKER)
+                            .where((circuit, coach) -> circuit.facts().get(Circuit.CURRENT) == Circuit.Current.AC),
+                    (circuit, coach) -> (coach.unit().region() == Region.EUROPE ? EUROPEAN_BREAKERS : BREAKERS)
+                            .contains(circuit.facts().get(Circuit.BREAKER).value()),
+                    "{about} has a breaker of a size that is not made",
+                    "Read the figure on its handle."),
+            note(
+                    "always-on-for-some-hours",
+                    Pairs.own(Load.SHAPE, Load.A_NIGHT)
+                            .where((hours, load) ->
+                                    load.facts().find(Load.ALWAYS_ON).orElse(false)),
+                    (hours, load) -> hours.value() >= 8 * 3600,
+                    "{about} is always on, and for {1} of a night",
+                    "Leave out `a-night`; or say under `accept` that it is the share of the time that it draws."),
+            error(
+                    "reach-beyond-the-cord",
+                    Pairs.records(Item.SHAPE, Item.LENGTH, Cord.SHAPE, Cord.LENGTH)
+                            .where((item, cord) -> item.roles().contains("shore-cord")),
+                    (item, cord) -> between(
+                            item.facts().get(Item.LENGTH).value()
+                                    / cord.facts().get(Cord.LENGTH).value(),
+                            0.98,
+                            1.02),
+                    "{about} has another length than `cord`",
+                    "Measure it, and state it once."),
+            error(
+                    "energy-of-the-kind",
+                    Pairs.within(Appliance.SHAPE, Appliance.ENERGY, Appliance.WHAT),
+                    (energy, what) -> Energies.fit(
+                            what, energy.stream().map(it -> it.value()).toList()),
+                    "{about} is a {2} and runs on what no such appliance runs on",
+                    "A two-way fridge runs on gas and ac, a three-way one on dc, too; compressor and residential "
+                            + "fridges, induction hobs and microwaves on no gas; gas hobs, ovens and furnaces on gas."));
+
+    private ElectricRelations() {}
+
+    private static boolean there(Supply supply, Region region) {
+        Facts facts = supply.facts();
+        double amps = facts.get(Supply.AMPS).value();
+        return region == Region.EUROPE
+                ? facts.get(Supply.VOLTS).value() == 230 && facts.get(Supply.LEGS) == 1 && EUROPEAN.contains(amps)
+                : facts.get(Supply.VOLTS).value() == 120
+                        && NORTH_AMERICAN.contains(amps)
+                        && facts.get(Supply.LEGS) == (amps == 50 ? 2 : 1);
+    }
+
+    private static boolean thickEnough(SquareMillimeters conductor, Coach coach) {
+        return Shore.size(coach.unit())
+                .map(Amps::value)
+                .map(THINNEST::get)
+                .map(thinnest -> conductor.value() >= 0.97 * thinnest)
+                .orElse(true);
+    }
+
+    private static java.util.stream.Stream<Double> figures(String text) {
+        return AMPS.matcher(text).results().map(it -> Double.valueOf(it.group(1)));
+    }
+
+    private static boolean joinsRightly(Facts adapter, Coach coach) {
+        boolean two = Shore.of(coach.unit()).stream().anyMatch(it -> it.facts().get(Supply.LEGS) > 1);
+        return adapter.get(Adapter.JOINS_LEGS)
+                == (two && adapter.get(Adapter.FROM).value() < 50);
+    }
+
+    private static double power(Facts supply) {
+        return supply.get(Supply.AMPS).value()
+                * supply.get(Supply.VOLTS).value()
+                * supply.find(Supply.LEGS).orElse(1);
+    }
+
+    private static boolean lithium(Bank bank) {
+        return bank.facts().get(Bank.CHEMISTRY) == Bank.Chemistry.LITHIUM;
+    }
+
+    /** Liters an hour and kilowatt of rating, by manuals and consumption charts. */
+    private static boolean burns(
+            double liters,
+            Facts generator,
+            double leastGasoline,
+            double mostGasoline,
+            double leastDiesel,
+            double mostDiesel,
+            double leastGas,
+            double mostGas) {
+        double each = liters / (generator.get(Generator.POWER).value() / 1000);
+        return switch (generator.get(Generator.FUEL)) {
+            case GASOLINE -> between(each, leastGasoline, mostGasoline);
+            case DIESEL -> between(each, leastDiesel, mostDiesel);
+            case LP_GAS -> between(each, leastGas, mostGas);
+        };
+    }
+
+    static boolean between(double figure, double least, double most) {
+        return figure >= least - 1e-9 && figure <= most + 1e-9;
+    }
+}

@@ -1,0 +1,103 @@
+package bayfolio.check.sense;
+
+import bayfolio.fact.Described;
+import bayfolio.fact.Key;
+import bayfolio.fact.Shape;
+import bayfolio.model.Coach;
+import bayfolio.model.Thing;
+import bayfolio.source.Located;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiPredicate;
+import java.util.stream.Stream;
+
+/** Where the facts are that a {@link Relation} holds against each other. */
+interface Pairs<A, B> {
+    Stream<Pair<A, B>> of(Records records);
+
+    /**
+     * Two facts to be held against each other.
+     *
+     * @param about what states the first, for the message: {@code tank `gray`}
+     */
+    record Pair<A, B>(String about, Located<A> first, Located<B> second) {}
+
+    /** Two facts of one record. */
+    static <R extends Described, A, B> Pairs<A, B> within(Shape<R> shape, Key<A> first, Key<B> second) {
+        return records -> records.of(shape).flatMap(record -> pair(record, first, record, second));
+    }
+
+    /** A fact of each record of one kind against one of each record of another. */
+    static <R extends Described, S extends Described, A, B> Pairs<A, B> across(
+            Shape<R> shape, Key<A> first, Shape<S> other, Key<B> second) {
+        return records -> records.of(shape)
+                .flatMap(record -> records.of(other).flatMap(against -> pair(record, first, against, second)));
+    }
+
+    /** A fact of a record against one of the thing that the record refers to. */
+    static <R extends Described, T extends Thing, A, B> Pairs<A, B> referred(
+            Shape<R> shape, Key<A> first, Key<String> reference, Shape<T> referred, Key<B> second) {
+        return records -> records.of(shape)
+                .flatMap(record -> record.facts().find(reference).stream()
+                        .flatMap(id -> records.named(referred, id).stream())
+                        .flatMap(thing -> pair(record, first, thing, second)));
+    }
+
+    /** As {@link #referred}, where several are referred to. */
+    static <R extends Described, T extends Thing, A, B> Pairs<A, B> eachReferred(
+            Shape<R> shape, Key<A> first, Key<List<Located<String>>> references, Shape<T> referred, Key<B> second) {
+        return records -> records.of(shape)
+                .flatMap(record -> record.facts().all(references).stream()
+                        .flatMap(id -> records.named(referred, id).stream())
+                        .flatMap(thing -> pair(record, first, thing, second)));
+    }
+
+    /** A fact of each record of one kind, and the record itself, for what hangs on several of its facts. */
+    static <R extends Described, A> Pairs<A, R> own(Shape<R> shape, Key<A> fact) {
+        return records -> records.of(shape)
+                .flatMap(record -> record.facts().located(fact).stream()
+                        .map(value -> new Pair<>(
+                                Records.naming(record),
+                                value,
+                                new Located<>(record, record.facts().at()))));
+    }
+
+    /** Each record of one kind that states a fact, and the coach; told at that fact. */
+    static <R extends Described> Pairs<R, Coach> onCoach(Shape<R> shape, Key<?> fact) {
+        return records -> records.of(shape)
+                .filter(record -> record.facts().has(fact))
+                .map(record -> new Pair<>(
+                        Records.naming(record),
+                        new Located<>(record, record.facts().at(fact)),
+                        new Located<>(
+                                records.coach(), records.coach().unit().facts().at())));
+    }
+
+    /** Each record of one kind with each of another; told at a fact of the first. */
+    static <R extends Described, S extends Described> Pairs<R, S> records(
+            Shape<R> shape, Key<?> fact, Shape<S> other, Key<?> against) {
+        return records -> records.of(shape)
+                .filter(record -> record.facts().has(fact))
+                .flatMap(record -> records.of(other)
+                        .filter(it -> it.facts().has(against))
+                        .map(it -> new Pair<>(
+                                Records.naming(record),
+                                new Located<>(record, record.facts().at(fact)),
+                                new Located<>(it, it.facts().at(against)))));
+    }
+
+    /** Only those of which the first is so. */
+    default Pairs<A, B> where(BiPredicate<? super A, ? super B> so) {
+        return records -> of(records)
+                .filter(pair -> so.test(pair.first().value(), pair.second().value()));
+    }
+
+    /** What two records state; nothing where either does not. */
+    static <A, B> Stream<Pair<A, B>> pair(Described record, Key<A> first, Described against, Key<B> second) {
+        Optional<Located<A>> one = record.facts().located(first);
+        Optional<Located<B>> other = against.facts().located(second);
+        return one.isPresent() && other.isPresent()
+                ? Stream.of(new Pair<>(Records.naming(record), one.get(), other.get()))
+                : Stream.of();
+    }
+}

@@ -1,0 +1,409 @@
+package bayfolio.check.sense;
+
+import static bayfolio.check.sense.Relation.error;
+import static bayfolio.check.sense.Relation.note;
+import static bayfolio.check.sense.Relation.warning;
+
+import bayfolio.fact.Facts;
+import bayfolio.measure.Meters;
+import bayfolio.model.Access;
+import bayfolio.model.Awning;
+import bayfolio.model.Bed;
+import bayfolio.model.Compartment;
+import bayfolio.model.Door;
+import bayfolio.model.DriveSide;
+import bayfolio.model.Item;
+import bayfolio.model.People;
+import bayfolio.model.Side;
+import bayfolio.model.Size;
+import bayfolio.model.Slide;
+import bayfolio.model.Spot;
+import bayfolio.model.Step;
+import bayfolio.model.Switch;
+import bayfolio.model.Thing;
+import bayfolio.model.Unit;
+import bayfolio.source.Located;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** Facts of places, doors, beds and who may get where, that must agree. */
+final class SpaceRelations {
+    private static final Pattern NUMBER = Pattern.compile("^([LR])([0-9]+)\\b");
+    private static final Pattern BY_WHEEL =
+            Pattern.compile("\\b(behind|ahead of|in front of) the (rear|front) (?:wheels?|axle)\\b");
+    private static final Set<String> LIFE_SAVING = Set.of("fire-extinguisher", "first-aid-kit");
+
+    static final List<Relation<?, ?>> ALL = List.of(
+            error(
+                    "outside-its-bay",
+                    inBays(),
+                    (thing, bay) -> within(thing, bay),
+                    "{about} is said to be where {2}, which it is in, is not",
+                    "Measure both from the front of the coach again."),
+            error(
+                    "above-the-roof",
+                    located(),
+                    (thing, unit) ->
+                            top(thing) <= unit.size().facts().get(Size.HEIGHT).value() + 0.02,
+                    "{about} reaches higher than the coach",
+                    "Measure its lower edge from the ground and its size again."),
+            warning(
+                    "door-at-an-axle",
+                    located().where((thing, unit) -> thing instanceof Compartment && low(thing)),
+                    SpaceRelations::clearOfAxles,
+                    "{about} is said to be where a wheel is",
+                    "Measure it from the front of the coach again, and front overhang and wheelbase."),
+            warning(
+                    "words-against-distance",
+                    located()
+                            .where((thing, unit) ->
+                                    thing.spot().flatMap(Spot::where).isPresent()),
+                    SpaceRelations::onItsSideOfTheWheel,
+                    "{about} is said to be on another side of a wheel than its distance from the front makes it",
+                    "Look where it is, and measure it again."),
+            warning(
+                    "entry-door-toward-traffic",
+                    Pairs.onCoach(Door.SHAPE, Door.ACCESS)
+                            .where((door, coach) -> door.roles().contains("entry-door")),
+                    (door, coach) -> door.spot()
+                            .flatMap(Spot::side)
+                            .filter(side -> side == Side.LEFT || side == Side.RIGHT)
+                            .map(side -> (side == Side.RIGHT)
+                                    == (coach.unit().facts().get(Unit.DRIVE_SIDE) == DriveSide.LEFT))
+                            .orElse(true),
+                    "{about} is on the side of the traffic",
+                    "Left and right are seen from the driver's seat; look again."),
+            error(
+                    "step-apart-from-door",
+                    steps(),
+                    (step, door) -> sameSide(step, door) && beside(step, door),
+                    "{about} is not below {2}",
+                    "Look where both are."),
+            warning(
+                    "sill-against-drop",
+                    Pairs.own(Door.SHAPE, Door.DROP)
+                            .where((drop, door) ->
+                                    door.spot().flatMap(Spot::height).isPresent()),
+                    (drop, door) -> Math.abs(drop.value()
+                                    - door.spot()
+                                            .flatMap(Spot::height)
+                                            .orElse(drop)
+                                            .value())
+                            <= 0.065,
+                    "{about} has a drop of {1}, and its lower edge is at another height",
+                    "Measure from the sill to the ground."),
+            error(
+                    "turn-of-two-slides",
+                    slidesInTurn(),
+                    (slide, other) -> false,
+                    "{about} has the same turn as {2}",
+                    "Number the slide-outs as they go out, each once."),
+            error(
+                    "slides-in-one-wall",
+                    slides(),
+                    (slide, other) -> !overlap(slide, other),
+                    "{about} and {2} are in one wall, and overlap",
+                    "Measure both from the front of the coach again."),
+            warning(
+                    "awning-longer-than-the-wall",
+                    Pairs.onCoach(Awning.SHAPE, Awning.KIND),
+                    (awning, coach) -> end(awning).orElse(0.0)
+                            <= coach.unit().size().facts().get(Size.LENGTH).value() + 0.02,
+                    "{about} reaches beyond the end of the coach",
+                    "Measure it again, and where it begins."),
+            warning(
+                    "awning-against-height",
+                    Pairs.own(Awning.SHAPE, Awning.REACH),
+                    (reach, awning) -> awning.spot()
+                            .flatMap(Spot::height)
+                            .map(height -> reach.value() <= 1.45 * height.value())
+                            .orElse(true),
+                    "{about} reaches out by {1}, which hardly goes with its height",
+                    "Measure both again."),
+            error(
+                    "child-seats-against-belts",
+                    Pairs.within(People.SHAPE, People.CHILD_SEATS, People.BELTED_SEATS),
+                    (seats, belts) -> seats < belts,
+                    "{1} child seats are said to fit, and there are {2} seats with belts, the driver's among them",
+                    "Count the seats again."),
+            note(
+                    "more-beds-than-belts",
+                    Pairs.within(People.SHAPE, People.SLEEPING_PLACES, People.BELTED_SEATS),
+                    (beds, belts) -> beds <= belts + 2,
+                    "{1} may sleep in the coach, and {2} may ride in it",
+                    "Count again; if it is so, the handbook says it."),
+            warning(
+                    "bed-too-narrow",
+                    Pairs.within(Bed.SHAPE, Bed.WIDTH, Bed.SLEEPS),
+                    (width, sleeps) -> width.value() >= 0.5 * sleeps,
+                    "a bed {1} wide is said to sleep {2}",
+                    "Measure it again."),
+            warning(
+                    "bed-too-weak",
+                    Pairs.within(Bed.SHAPE, Bed.LOAD_LIMIT, Bed.SLEEPS),
+                    (limit, sleeps) -> limit.value() >= 74 * sleeps,
+                    "a bed that carries {1} is said to sleep {2}: two adults are too heavy for it",
+                    "Read its plate; 75 kg (165 lb) is reckoned for a person, Regulation (EU) No 1230/2012."),
+            error(
+                    "exit-that-nobody-may-use",
+                    Pairs.own(Door.SHAPE, Door.ACCESS)
+                            .where((access, door) -> door.roles().contains("emergency-exit")
+                                    || door.facts().find(Door.EMERGENCY).orElse(false)),
+                    (access, door) -> access == Access.FREE || access == Access.TASK,
+                    "{about} is a way out in an emergency, and its access is {1}",
+                    "Say `free`: whoever is inside must be able to use it."),
+            error(
+                    "switch-out-of-reach-in-an-emergency",
+                    Pairs.own(Switch.SHAPE, Switch.ACCESS)
+                            .where((access, it) ->
+                                    it.facts().find(Switch.EMERGENCY).orElse(false)),
+                    (access, it) -> access != Access.STAFF && access != Access.ON_CALL,
+                    "{about} must be reached in an emergency, and its access is {1}",
+                    "Say `free` or `task`."),
+            error(
+                    "bay-out-of-reach-in-an-emergency",
+                    Pairs.own(Compartment.SHAPE, Compartment.ACCESS)
+                            .where((access, it) ->
+                                    it.facts().find(Compartment.EMERGENCY).orElse(false)),
+                    (access, it) -> access != Access.STAFF && access != Access.ON_CALL,
+                    "{about} must be reached in an emergency, and its access is {1}",
+                    "Say `free` or `task`."),
+            error(
+                    "life-saver-for-staff",
+                    Pairs.own(Item.SHAPE, Item.FOR)
+                            .where((who, item) -> item.roles().stream().anyMatch(LIFE_SAVING::contains)),
+                    (who, item) -> who != Item.For.STAFF,
+                    "{about} is said to be for staff, and saves the lives of renters",
+                    "Say `renter`, or leave it out."),
+            error(
+                    "life-saver-locked-away",
+                    lifeSavers(),
+                    (item, bay) -> bay.facts()
+                            .find(Compartment.ACCESS)
+                            .map(access -> access != Access.STAFF && access != Access.ON_CALL)
+                            .orElse(true),
+                    "{about} is in {2}, which renters may not open",
+                    "Stow it where everybody reaches it."),
+            warning(
+                    "dangerous-bay-free-for-all",
+                    Pairs.own(Compartment.SHAPE, Compartment.ACCESS)
+                            .where((access, bay) -> bay.roles().stream()
+                                    .anyMatch(
+                                            Set.of("generator-compartment", "hydronic-compartment", "engine-hatch")
+                                                    ::contains)),
+                    (access, bay) -> access != Access.FREE,
+                    "{about} holds hot or moving parts, and its access is {1}",
+                    "Say `task`, `on-call` or `staff`."),
+            warning(
+                    "door-before-its-number",
+                    numbered(),
+                    (bay, next) -> bay.spot()
+                                    .flatMap(Spot::fromFront)
+                                    .map(Meters::value)
+                                    .orElse(0.0)
+                            <= next.spot()
+                                            .flatMap(Spot::fromFront)
+                                            .map(Meters::value)
+                                            .orElse(99.0)
+                                    + 0.025,
+                    "{about} stands behind {2}, which has the higher number",
+                    "Doors are numbered from the front; measure both again."));
+
+    private SpaceRelations() {}
+
+    private static Pairs<Thing, Compartment> inBays() {
+        return records -> records.coach()
+                .unit()
+                .things()
+                .filter(thing -> from(thing).isPresent())
+                .flatMap(thing ->
+                        records
+                                .coach()
+                                .around(thing)
+                                .filter(bay -> onTheOutside(bay) && from(bay).isPresent())
+                                .stream()
+                                .map(bay -> new Pairs.Pair<>(
+                                        Records.naming(thing), placed(thing), new Located<>(bay, bay.at()))));
+    }
+
+    private static Pairs<Thing, Unit> located() {
+        return records -> records.coach()
+                .unit()
+                .things()
+                .filter(thing -> thing.spot().isPresent())
+                .map(thing -> new Pairs.Pair<>(
+                        Records.naming(thing),
+                        placed(thing),
+                        new Located<>(
+                                records.coach().unit(),
+                                records.coach().unit().facts().at())));
+    }
+
+    /** Told where its distance from the front is written. */
+    private static Located<Thing> placed(Thing thing) {
+        return new Located<>(
+                thing,
+                thing.facts()
+                        .shape()
+                        .key("from-front")
+                        .filter(thing.facts()::has)
+                        .map(thing.facts()::at)
+                        .orElse(thing.at()));
+    }
+
+    private static Optional<Double> from(Thing thing) {
+        return thing.spot().flatMap(Spot::fromFront).map(Meters::value);
+    }
+
+    private static Optional<Double> end(Thing thing) {
+        return from(thing)
+                .map(from -> from
+                        + thing.spot().flatMap(Spot::width).map(Meters::value).orElse(0.0));
+    }
+
+    private static boolean onTheOutside(Thing thing) {
+        return thing.spot()
+                .flatMap(Spot::side)
+                .filter(side -> side == Side.LEFT || side == Side.RIGHT)
+                .isPresent();
+    }
+
+    private static boolean within(Thing thing, Compartment bay) {
+        double begin = from(bay).orElseThrow() - 0.105;
+        double end = end(bay).orElseThrow() + 0.105;
+        return from(thing).orElseThrow() >= begin && end(thing).orElseThrow() <= end;
+    }
+
+    private static double top(Thing thing) {
+        Optional<Spot> spot = thing.spot();
+        return spot.flatMap(Spot::height).map(Meters::value).orElse(0.0)
+                + spot.flatMap(Spot::tall).map(Meters::value).orElse(0.0);
+    }
+
+    private static boolean low(Thing thing) {
+        return onTheOutside(thing)
+                && thing.spot()
+                        .flatMap(Spot::height)
+                        .filter(height -> height.value() < 0.75)
+                        .isPresent();
+    }
+
+    private static boolean clearOfAxles(Thing thing, Unit unit) {
+        Facts size = unit.size().facts();
+        if (from(thing).isEmpty() || !size.has(Size.FRONT_OVERHANG) || !size.has(Size.WHEELBASE)) {
+            return true;
+        }
+        double front = size.get(Size.FRONT_OVERHANG).value();
+        double rear = front + size.get(Size.WHEELBASE).value();
+        return Stream.of(front, rear)
+                .noneMatch(axle -> from(thing).get() < axle && end(thing).orElseThrow() > axle);
+    }
+
+    private static boolean onItsSideOfTheWheel(Thing thing, Unit unit) {
+        Facts size = unit.size().facts();
+        Matcher words = BY_WHEEL.matcher(thing.spot().flatMap(Spot::where).orElseThrow());
+        if (!words.find()
+                || from(thing).isEmpty()
+                || !size.has(Size.FRONT_OVERHANG)
+                || !size.has(Size.WHEELBASE)
+                || !onTheOutside(thing)) {
+            return true;
+        }
+        double axle = size.get(Size.FRONT_OVERHANG).value()
+                + (words.group(2).equals("rear") ? size.get(Size.WHEELBASE).value() : 0);
+        return words.group(1).equals("behind")
+                ? end(thing).orElseThrow() >= axle - 0.2
+                : from(thing).get() <= axle + 0.2;
+    }
+
+    private static Pairs<Step, Door> steps() {
+        return records -> records.of(Step.SHAPE)
+                .filter(step -> step.roles().contains("entry-step"))
+                .flatMap(step -> records.of(Door.SHAPE)
+                        .filter(door -> door.roles().contains("entry-door"))
+                        .limit(1)
+                        .map(door -> new Pairs.Pair<>(
+                                Records.naming(step), new Located<>(step, step.at()), new Located<>(door, door.at()))));
+    }
+
+    private static boolean sameSide(Thing one, Thing other) {
+        return one.spot()
+                .flatMap(Spot::side)
+                .flatMap(side -> other.spot().flatMap(Spot::side).map(side::equals))
+                .orElse(true);
+    }
+
+    private static boolean beside(Thing step, Thing door) {
+        return from(step).isEmpty()
+                || from(door).isEmpty()
+                || end(step).orElseThrow() >= from(door).get() - 0.1
+                        && from(step).get() <= end(door).orElseThrow() + 0.1;
+    }
+
+    private static Pairs<Slide, Slide> slides() {
+        return records -> records.of(Slide.SHAPE)
+                .flatMap(slide -> records.of(Slide.SHAPE)
+                        .filter(other -> other.id().compareTo(slide.id()) > 0)
+                        .map(other -> new Pairs.Pair<>(
+                                Records.naming(slide),
+                                new Located<>(slide, slide.at()),
+                                new Located<>(other, other.at()))));
+    }
+
+    private static Pairs<Slide, Slide> slidesInTurn() {
+        return records -> slides().of(records)
+                .filter(pair -> pair.first().value().facts().has(Slide.ORDER)
+                        && pair.first()
+                                .value()
+                                .facts()
+                                .find(Slide.ORDER)
+                                .equals(pair.second().value().facts().find(Slide.ORDER)))
+                .map(pair -> new Pairs.Pair<>(
+                        pair.about(),
+                        new Located<>(
+                                pair.first().value(),
+                                pair.first().value().facts().at(Slide.ORDER)),
+                        pair.second()));
+    }
+
+    private static boolean overlap(Slide one, Slide other) {
+        return sameSide(one, other)
+                && from(one).isPresent()
+                && from(other).isPresent()
+                && from(one).get() < end(other).orElseThrow() - 0.01
+                && from(other).get() < end(one).orElseThrow() - 0.01;
+    }
+
+    private static Pairs<Item, Compartment> lifeSavers() {
+        return records -> records.of(Item.SHAPE)
+                .filter(item -> item.roles().stream().anyMatch(LIFE_SAVING::contains))
+                .flatMap(item -> records.coach().around(item).stream()
+                        .map(bay -> new Pairs.Pair<>(
+                                Records.naming(item), new Located<>(item, item.at()), new Located<>(bay, bay.at()))));
+    }
+
+    /** Bays whose names begin with a letter of their side and a number, each with the next. */
+    private static Pairs<Compartment, Compartment> numbered() {
+        return records -> records.of(Compartment.SHAPE)
+                .flatMap(bay -> number(bay).stream()
+                        .flatMap(number -> records.of(Compartment.SHAPE)
+                                .filter(next -> number(next).equals(Optional.of(next(number))))
+                                .map(next -> new Pairs.Pair<>(
+                                        Records.naming(bay),
+                                        new Located<>(bay, bay.at()),
+                                        new Located<>(next, next.at())))));
+    }
+
+    private static Optional<String> number(Compartment bay) {
+        Matcher number = NUMBER.matcher(bay.name());
+        return number.find() ? Optional.of(number.group()) : Optional.empty();
+    }
+
+    private static String next(String number) {
+        return number.charAt(0) + Integer.toString(Integer.parseInt(number.substring(1)) + 1);
+    }
+}

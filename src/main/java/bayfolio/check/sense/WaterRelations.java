@@ -1,0 +1,285 @@
+package bayfolio.check.sense;
+
+import static bayfolio.check.sense.ElectricRelations.between;
+import static bayfolio.check.sense.Relation.error;
+import static bayfolio.check.sense.Relation.warning;
+
+import bayfolio.fact.Key;
+import bayfolio.model.Access;
+import bayfolio.model.Coach;
+import bayfolio.model.Connection;
+import bayfolio.model.Gauge;
+import bayfolio.model.Item;
+import bayfolio.model.Spot;
+import bayfolio.model.Switch;
+import bayfolio.model.Tank;
+import bayfolio.model.Tank.Contents;
+import bayfolio.model.Thing;
+import bayfolio.model.Water;
+import bayfolio.source.Located;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Facts of water, waste and what fills and empties them, that must agree. */
+final class WaterRelations {
+    private static final Set<Contents> WASTE = EnumSet.of(Contents.GRAY, Contents.BLACK, Contents.CASSETTE);
+
+    /** What is filled or emptied by the holder of a role. */
+    private static final Map<String, Set<Contents>> BY_ROLE = Map.ofEntries(
+            Map.entry("fresh-fill-port", EnumSet.of(Contents.FRESH)),
+            Map.entry("city-water-inlet", EnumSet.of(Contents.FRESH)),
+            Map.entry("fuel-filler", EnumSet.of(Contents.GASOLINE, Contents.DIESEL)),
+            Map.entry("def-filler", EnumSet.of(Contents.EXHAUST_FLUID)),
+            Map.entry("lp-fill-port", EnumSet.of(Contents.LP_GAS)),
+            Map.entry("tank-flush-inlet", EnumSet.of(Contents.BLACK)),
+            Map.entry("black-dump-valve", EnumSet.of(Contents.BLACK)),
+            Map.entry("gray-dump-valve", EnumSet.of(Contents.GRAY)),
+            Map.entry("gray-drain-tap", EnumSet.of(Contents.GRAY)),
+            Map.entry("fresh-drain-valve", EnumSet.of(Contents.FRESH)),
+            Map.entry("lp-main-valve", EnumSet.of(Contents.LP_GAS)),
+            Map.entry("gas-cylinder-valve", EnumSet.of(Contents.LP_GAS)),
+            Map.entry("fuel-gauge", EnumSet.of(Contents.GASOLINE, Contents.DIESEL, Contents.EXHAUST_FLUID)),
+            Map.entry("lp-gauge", EnumSet.of(Contents.LP_GAS)),
+            Map.entry("tank-gauge", EnumSet.of(Contents.FRESH, Contents.GRAY, Contents.BLACK, Contents.CASSETTE)));
+
+    private static final Set<String> CLEAN = Set.of("drinking-hose", "water-pressure-regulator", "water-filter");
+    private static final Set<String> DIRTY =
+            Set.of("sewer-hose", "rinse-hose", "disposable-gloves", "toilet-fluid", "toilet-cassette");
+    private static final Set<String> DRINKING = Set.of("city-water-inlet", "fresh-fill-port");
+    private static final Set<String> SEWAGE = Set.of("sewer-outlet", "macerator-outlet", "tank-flush-inlet");
+
+    static final List<Relation<?, ?>> ALL = List.of(
+            error(
+                    "opening-of-another-tank",
+                    referred(Connection.SHAPE, Connection.TANK),
+                    WaterRelations::rolesFit,
+                    "{about} leads into {2}, which its role does not go with",
+                    "Name the tank that it really fills or empties."),
+            error(
+                    "valve-of-another-tank",
+                    eachReferred(Switch.SHAPE, Switch.FEEDS),
+                    WaterRelations::rolesFit,
+                    "{about} is said to serve {2}, which its role does not go with",
+                    "Name what it really opens."),
+            error(
+                    "gauge-of-another-tank",
+                    eachReferred(Gauge.SHAPE, Gauge.OF),
+                    WaterRelations::rolesFit,
+                    "{about} is said to show {2}, which its role does not go with",
+                    "Name what it really shows."),
+            error(
+                    "tank-drains-elsewhere",
+                    drains(),
+                    (tank, outlet) -> drainsRightly(tank.contents(), outlet.roles()),
+                    "{about} is said to drain into {2}, which is for other water",
+                    "Fresh water never drains into a sewer outlet, and a toilet tank nowhere else."),
+            warning(
+                    "valve-apart-from-outlet",
+                    valvesAndOutlets(),
+                    (valve, outlet) -> near(valve, outlet),
+                    "{about} is on another side than {2}, or far from it",
+                    "Look where both are; valve and outlet of one tank are mostly in one place."),
+            warning(
+                    "waste-against-fresh",
+                    Pairs.onCoach(bayfolio.model.Unit.SHAPE, bayfolio.model.Unit.TANKS)
+                            .where((unit, coach) ->
+                                    liters(coach, Set.of(Contents.FRESH)) > 0 && liters(coach, WASTE) > 0),
+                    (unit, coach) -> between(liters(coach, WASTE) / liters(coach, Set.of(Contents.FRESH)), 0.5, 2.6),
+                    "the tanks for waste hold far more or far less than the one for fresh water",
+                    "Read the plates of the tanks again."),
+            warning(
+                    "clean-thing-in-the-dirty-bag",
+                    Pairs.own(Item.SHAPE, Item.BAG),
+                    (bag, item) -> bag == Item.Bag.CLEAN
+                            ? item.roles().stream().noneMatch(DIRTY::contains)
+                            : item.roles().stream().noneMatch(CLEAN::contains),
+                    "{about} is said to go into the {1} bag",
+                    "What touches drinking water goes into the clean bag, what touches waste into the dirty one."),
+            error(
+                    "dirty-on-clean",
+                    goesOn(),
+                    (item, connection) ->
+                            !(dirty(item) && holds(connection, DRINKING) || clean(item) && holds(connection, SEWAGE)),
+                    "{about} is said to go onto {2}: germs would get into the drinking water",
+                    "Name the connection that it really fits."),
+            error(
+                    "clean-beside-dirty",
+                    sharedPlace(),
+                    (item, other) -> !(clean(item) && dirty(other)),
+                    "{about} lies in one place with {2}: germs would get into the drinking water",
+                    "Stow it with other clean things."),
+            warning(
+                    "tank-of-which-there-are-several",
+                    Pairs.within(Tank.SHAPE, Tank.COUNT, Tank.CONTENTS),
+                    (count, contents) -> count == 1 || contents == Contents.LP_GAS || contents == Contents.CASSETTE,
+                    "{about} is said to be there {1} times",
+                    "Only cylinders and cassettes are alike; describe each other tank by itself."),
+            warning(
+                    "shower-against-tank",
+                    Pairs.records(Water.SHAPE, Water.SHOWER_PER_MINUTE, Tank.SHAPE, Tank.CAPACITY)
+                            .where((water, tank) -> tank.contents() == Contents.FRESH),
+                    (water, tank) -> between(
+                            tank.facts().get(Tank.CAPACITY).value()
+                                    / water.facts().get(Water.SHOWER_PER_MINUTE).value(),
+                            4,
+                            90),
+                    "at this flow the shower empties the fresh tank far too soon or hardly at all",
+                    "Measure it with a bucket and a watch."),
+            error(
+                    "waste-valve-open-on-the-road",
+                    Pairs.own(Switch.SHAPE, Switch.DRIVING).where((state, valve) -> dumps(valve)),
+                    (state, valve) -> !States.open(state),
+                    "{about} is said to be {1} on the road",
+                    "Waste must not run out on the road; say `shut`."),
+            error(
+                    "waste-valve-open-at-pickup",
+                    Pairs.own(Switch.SHAPE, Switch.AT_PICKUP).where((state, valve) -> dumps(valve)),
+                    (state, valve) -> !States.open(state),
+                    "{about} is said to be {1} at pickup",
+                    "A renter fills in water before looking at valves; say `shut`."));
+
+    private WaterRelations() {}
+
+    private static boolean rolesFit(Thing thing, Tank tank) {
+        return thing.roles().stream()
+                .allMatch(role -> Optional.ofNullable(BY_ROLE.get(role))
+                        .map(contents -> contents.contains(tank.contents()))
+                        .orElse(true));
+    }
+
+    private static <T extends Thing> Pairs<T, Tank> referred(bayfolio.fact.Shape<T> shape, Key<String> key) {
+        return records -> records.of(shape)
+                .flatMap(thing -> thing.facts().located(key).stream().flatMap(id -> tank(records, thing, id)));
+    }
+
+    private static <T extends Thing> Pairs<T, Tank> eachReferred(
+            bayfolio.fact.Shape<T> shape, Key<List<Located<String>>> key) {
+        return records -> records.of(shape)
+                .flatMap(thing ->
+                        thing.facts().find(key).stream().flatMap(List::stream).flatMap(id -> tank(records, thing, id)));
+    }
+
+    private static <T extends Thing> Stream<Pairs.Pair<T, Tank>> tank(Records records, T thing, Located<String> id) {
+        return records.named(Tank.SHAPE, id.value()).stream()
+                .map(tank -> new Pairs.Pair<>(
+                        Records.naming(thing), new Located<>(thing, id.at()), new Located<>(tank, tank.at())));
+    }
+
+    private static Pairs<Tank, Connection> drains() {
+        return records -> records.of(Tank.SHAPE)
+                .flatMap(tank -> tank.facts().find(Tank.DRAINS).stream()
+                        .flatMap(List::stream)
+                        .flatMap(id -> records.named(Connection.SHAPE, id.value()).stream()
+                                .map(outlet -> new Pairs.Pair<>(
+                                        Records.naming(tank),
+                                        new Located<>(tank, id.at()),
+                                        new Located<>(outlet, outlet.at())))));
+    }
+
+    private static boolean drainsRightly(Contents contents, List<String> roles) {
+        boolean sewage = roles.contains("sewer-outlet") || roles.contains("macerator-outlet");
+        return switch (contents) {
+            case FRESH -> !sewage;
+            case BLACK -> sewage;
+            default -> true;
+        };
+    }
+
+    private static Pairs<Switch, Connection> valvesAndOutlets() {
+        return records -> records.of(Switch.SHAPE)
+                .filter(WaterRelations::dumps)
+                .flatMap(valve -> valve.facts().all(Switch.FEEDS).stream()
+                        .flatMap(id -> records.named(Tank.SHAPE, id).stream())
+                        .flatMap(tank -> tank.facts().all(Tank.DRAINS).stream())
+                        .flatMap(id -> records.named(Connection.SHAPE, id).stream())
+                        .map(outlet -> new Pairs.Pair<>(
+                                Records.naming(valve),
+                                new Located<>(valve, valve.at()),
+                                new Located<>(outlet, outlet.at()))));
+    }
+
+    private static boolean near(Thing one, Thing other) {
+        Optional<Spot> here = one.spot();
+        Optional<Spot> there = other.spot();
+        boolean side = here.flatMap(Spot::side)
+                .flatMap(it -> there.flatMap(Spot::side).map(it::equals))
+                .orElse(true);
+        boolean distance = here.flatMap(Spot::fromFront)
+                .flatMap(from -> there.flatMap(Spot::fromFront).map(to -> Math.abs(from.value() - to.value()) <= 3))
+                .orElse(true);
+        boolean inside = here.flatMap(Spot::side)
+                .filter(it -> it == bayfolio.model.Side.INSIDE)
+                .isPresent();
+        return inside || side && distance;
+    }
+
+    private static double liters(Coach coach, Set<Contents> contents) {
+        return coach.unit().tanks().stream()
+                .filter(tank -> contents.contains(tank.contents()))
+                .mapToDouble(tank -> tank.facts().get(Tank.CAPACITY).value()
+                        * tank.facts().find(Tank.COUNT).orElse(1))
+                .sum();
+    }
+
+    private static Pairs<Item, Connection> goesOn() {
+        return records -> records.of(Item.SHAPE)
+                .flatMap(item -> item.facts().find(Item.GOES_ON).stream()
+                        .flatMap(List::stream)
+                        .flatMap(id -> records.named(Connection.SHAPE, id.value()).stream()
+                                .map(connection -> new Pairs.Pair<>(
+                                        Records.naming(item),
+                                        new Located<>(item, id.at()),
+                                        new Located<>(connection, connection.at())))));
+    }
+
+    /** Things in one small place, which is not a bay that holds all sorts: a tube, a tray, a box. */
+    private static Pairs<Item, Item> sharedPlace() {
+        return records -> records.of(Item.SHAPE)
+                .filter(WaterRelations::clean)
+                .flatMap(item -> place(item).stream()
+                        .filter(place -> holdsOnlyWaste(records, place, item))
+                        .flatMap(place -> records.of(Item.SHAPE)
+                                .filter(other -> other != item
+                                        && dirty(other)
+                                        && place(other).equals(Optional.of(place)))
+                                .limit(1))
+                        .map(other -> new Pairs.Pair<>(
+                                Records.naming(item),
+                                new Located<>(item, item.at()),
+                                new Located<>(other, other.at()))));
+    }
+
+    private static boolean holdsOnlyWaste(Records records, String place, Item but) {
+        return records.of(Item.SHAPE)
+                .filter(it -> it != but && place(it).equals(Optional.of(place)))
+                .allMatch(WaterRelations::dirty);
+    }
+
+    private static Optional<String> place(Item item) {
+        return item.spot().flatMap(Spot::in);
+    }
+
+    private static boolean dirty(Item item) {
+        return item.facts().find(Item.BAG).filter(bag -> bag == Item.Bag.DIRTY).isPresent() || holds(item, DIRTY);
+    }
+
+    private static boolean clean(Item item) {
+        return item.facts().find(Item.BAG).filter(bag -> bag == Item.Bag.CLEAN).isPresent() || holds(item, CLEAN);
+    }
+
+    private static boolean holds(Thing thing, Set<String> roles) {
+        return thing.roles().stream().anyMatch(roles::contains);
+    }
+
+    private static boolean dumps(Switch valve) {
+        return holds(valve, Set.of("black-dump-valve", "gray-dump-valve"))
+                && valve.facts()
+                        .find(Switch.ACCESS)
+                        .filter(access -> access != Access.STAFF)
+                        .isPresent();
+    }
+}

@@ -1,0 +1,54 @@
+package bayfolio.model;
+
+import bayfolio.fact.Described;
+import bayfolio.fact.Key;
+import bayfolio.fact.Type;
+import bayfolio.source.Located;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The day as of which a fleet is looked at, where none is given: the newest day in its own files, so that what comes of
+ * them is the same whenever it is made.
+ */
+final class AsOf {
+    /** A day so far after all others is a slip, if there are enough others to tell by. */
+    private static final long ALONE = 3L * 365;
+
+    private static final int ENOUGH = 5;
+
+    private AsOf() {}
+
+    /**
+     * @return empty where the files state no day that was
+     */
+    static Optional<LocalDate> of(FleetFacts fleet, List<Unit> units) {
+        List<LocalDate> days = new ArrayList<>();
+        collect(fleet, days);
+        units.forEach(unit -> collect(unit, days));
+        days.sort(Comparator.reverseOrder());
+        // A single year typed wrong must not make all else look old.
+        while (days.size() > ENOUGH && ChronoUnit.DAYS.between(days.get(1), days.get(0)) > ALONE) {
+            days.remove(0);
+        }
+        return days.stream().findFirst();
+    }
+
+    private static void collect(Described record, List<LocalDate> days) {
+        record.facts().each((key, value) -> collect(key, value.value(), days));
+    }
+
+    private static void collect(Key<?> key, Object value, List<LocalDate> days) {
+        if (value instanceof Described inner) {
+            collect(inner, days);
+        } else if (value instanceof List<?> list) {
+            list.forEach(each -> collect(key, ((Located<?>) each).value(), days));
+        } else if (key.type() instanceof Type.Day && key.past()) {
+            days.add((LocalDate) value);
+        }
+    }
+}
