@@ -72,6 +72,7 @@ import bayfolio.check.reference.UnknownCountry;
 import bayfolio.check.reference.UnknownReference;
 import bayfolio.check.reference.UnknownSource;
 import bayfolio.check.sense.ImpossibleFigure;
+import bayfolio.check.sense.PhoneThatCannotBe;
 import bayfolio.check.sense.Relations;
 import bayfolio.check.space.CompartmentsOverlap;
 import bayfolio.check.space.DoorOutsideTheCoach;
@@ -123,6 +124,7 @@ public final class Rules {
             new DuplicateId(),
             new ReservedName(),
             new UnknownSource(),
+            new PhoneThatCannotBe(),
             new ImpossibleFigure(),
             new UnknownCountry(),
             new ReservedPhone(),
