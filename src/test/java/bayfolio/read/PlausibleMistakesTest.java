@@ -1,0 +1,395 @@
+package bayfolio.read;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.check.Check;
+import bayfolio.fact.Described;
+import bayfolio.fact.Facts;
+import bayfolio.fact.Key;
+import bayfolio.fact.Type;
+import bayfolio.finding.Finding;
+import bayfolio.model.Fleet;
+import bayfolio.model.Thing;
+import bayfolio.model.Unit;
+import bayfolio.prose.ScreenWords;
+import bayfolio.render.theme.Theme;
+import bayfolio.source.Located;
+import bayfolio.source.Place;
+import bayfolio.source.SourceFile;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/**
+ * How much the check sees of mistakes that look true: each demo coach is changed in one place as a careless writer might
+ * change it, and silence is a miss. Prints made, told and told at the right place, by class, and what stays silent by
+ * key; all of them with {@code -Dmistakes=all}, else a sample.
+ */
+class PlausibleMistakesTest {
+    /** Of one class, to be done within minutes. */
+    private static final int MOST = 40;
+
+    /** Of a hundred; to be raised with each relation. */
+    private static final int LEAST_TOLD = 50;
+
+    private static final long SEED = 20_261_128;
+
+    /** A number and a unit of one system, and the unit of the other by which it is mistaken. */
+    private static final Map<String, String> OTHER_SYSTEM = Map.ofEntries(
+            Map.entry("ft", "m"),
+            Map.entry("in", "cm"),
+            Map.entry("m", "ft"),
+            Map.entry("cm", "in"),
+            Map.entry("lb", "kg"),
+            Map.entry("kg", "lb"),
+            Map.entry("gal", "L"),
+            Map.entry("L", "gal"),
+            Map.entry("qt", "L"),
+            Map.entry("psi", "bar"),
+            Map.entry("bar", "psi"),
+            Map.entry("mph", "km/h"),
+            Map.entry("km/h", "mph"),
+            Map.entry("°F", "°C"),
+            Map.entry("°C", "°F"),
+            Map.entry("gal/h", "L/h"),
+            Map.entry("L/h", "gal/h"),
+            Map.entry("BTU/h", "W"),
+            Map.entry("mpg", "L/100 km"),
+            Map.entry("L/100 km", "mpg"),
+            Map.entry("mi", "km"),
+            Map.entry("km", "mi"));
+
+    private static final Pattern FIGURE = Pattern.compile("(-?[0-9][0-9.,]*) ?(.*)");
+
+    private static final Map<String, List<Finding>> ALONE = new ConcurrentHashMap<>();
+
+    private static FleetReader.Reading reading;
+    private static ScreenWords screen;
+
+    @BeforeAll
+    static void readDemoFleet() throws Exception {
+        reading = FleetReader.read(new Folder(Path.of(".")));
+        screen = Theme.load(Path.of("."), Theme.BUILT_IN).words("en-US");
+    }
+
+    /** A mistake of a class, at a key, and where it may be told. */
+    private record Mistake(String fault, String key, SourceFile before, Supplier<SourceFile> after, int from, int to) {}
+
+    @Test
+    void mistakesThatLookTrueAreTold() {
+        Map<String, List<Mistake>> byClass = new TreeMap<>();
+        for (Unit unit : reading.fleet().units()) {
+            record(unit, byClass);
+        }
+        StringBuilder table = new StringBuilder();
+        Map<String, Integer> silent = new TreeMap<>();
+        int[] all = new int[3];
+        byClass.forEach((fault, mistakes) -> {
+            int[] tally = judge(sample(mistakes), silent);
+            table.append(row(fault, tally));
+            for (int i = 0; i < 3; i++) {
+                all[i] += tally[i];
+            }
+        });
+        System.out.println(
+                "PlausibleMistakesTest\n" + row("class", "made", "told", "place") + table + row("in all", all));
+        silent.entrySet().stream()
+                .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
+                .limit(200)
+                .forEach(it -> System.out.printf("  %4d silent: %s%n", it.getValue(), it.getKey()));
+        // What is told so far; what stays silent is listed above, by class and key.
+        assertThat(100 * all[1] / all[0]).as("told of a hundred").isGreaterThanOrEqualTo(LEAST_TOLD);
+    }
+
+    private static void record(Described record, Map<String, List<Mistake>> byClass) {
+        Facts facts = record.facts();
+        facts.each((key, value) -> {
+            if (value.value() instanceof Described inner) {
+                record(inner, byClass);
+                return;
+            }
+            if (value.value() instanceof List<?> list) {
+                for (Object each : list) {
+                    Located<?> element = (Located<?>) each;
+                    if (element.value() instanceof Described inner) {
+                        record(inner, byClass);
+                    } else if (key.type() instanceof Type.ListOf<?> type) {
+                        value(record, key, type.element(), element, byClass);
+                    }
+                }
+                return;
+            }
+            value(record, key, key.type(), value, byClass);
+        });
+        dropped(record, byClass);
+    }
+
+    private static void value(
+            Described record, Key<?> key, Type<?> type, Located<?> value, Map<String, List<Mistake>> byClass) {
+        if (value.at().line() != value.at().endLine()) {
+            return;
+        }
+        String written = text(value.at());
+        if (type instanceof Type.Measured<?>) {
+            Matcher figure = FIGURE.matcher(written);
+            if (figure.matches()) {
+                add("figure x 10", record, key, value.at(), scaled(figure, 10), byClass);
+                add("figure / 10", record, key, value.at(), scaled(figure, 0.1), byClass);
+                String unit = figure.group(2).replaceFirst("^(ft|lb) .*", "$1");
+                if (OTHER_SYSTEM.containsKey(unit)) {
+                    add(
+                            "unit of the other system",
+                            record,
+                            key,
+                            value.at(),
+                            figure.group(1) + " " + OTHER_SYSTEM.get(unit),
+                            byClass);
+                }
+            }
+        } else if (type instanceof Type.Whole) {
+            add("figure x 10", record, key, value.at(), written + "0", byClass);
+        } else if (type instanceof Type.Day) {
+            LocalDate day = (LocalDate) value.value();
+            add("day ten years on", record, key, value.at(), day.plusYears(10).toString(), byClass);
+            add(
+                    "day ten years back",
+                    record,
+                    key,
+                    value.at(),
+                    day.minusYears(10).toString(),
+                    byClass);
+        } else if (type instanceof Type.YesNo) {
+            add("yes and no turned", record, key, value.at(), written.equals("yes") ? "no" : "yes", byClass);
+        } else if (type instanceof Type.Choice<?> choice) {
+            List<String> words = new ArrayList<>(choice.words().keySet());
+            String other = words.get((words.indexOf(written) + 1) % words.size());
+            add("choice turned", record, key, value.at(), other, byClass);
+        } else if (type instanceof Type.Reference reference) {
+            sibling(record, reference, written)
+                    .ifPresent(other -> add("reference to a sibling", record, key, value.at(), other, byClass));
+        } else if (type.equals(Type.TEXT) && SWAPPED.contains(key.name())) {
+            siblings(record, key)
+                    .filter(other -> !other.equals(written))
+                    .findFirst()
+                    .ifPresent(other -> add(
+                            STATES.contains(key.name()) ? "state of a sibling" : "look, plate or place of a sibling",
+                            record,
+                            key,
+                            value.at(),
+                            other,
+                            byClass));
+        }
+    }
+
+    private static final List<String> STATES = List.of("at-pickup", "stored", "returned", "driving");
+    private static final List<String> SWAPPED = Stream.concat(
+                    STATES.stream(), Stream.of("on-look", "off-look", "plate", "label", "where"))
+            .toList();
+
+    private static void dropped(Described record, Map<String, List<Mistake>> byClass) {
+        if (!(record instanceof Thing thing)) {
+            return;
+        }
+        Place at = record.facts().at();
+        Supplier<SourceFile> after = () -> {
+            List<String> lines = lines(at);
+            int first = at.line() - 1;
+            int end = end(lines, first, at.column());
+            for (int i = first; i < end; i++) {
+                lines.set(i, "");
+            }
+            return file(at, lines);
+        };
+        byClass.computeIfAbsent("record dropped", it -> new ArrayList<>())
+                .add(new Mistake(
+                        "record dropped",
+                        thing.kind() + " " + thing.roles(),
+                        at.file(),
+                        after,
+                        1,
+                        at.file().lineCount()));
+    }
+
+    private static int end(List<String> lines, int first, int column) {
+        int next = first + 1;
+        while (next < lines.size() && (lines.get(next).isBlank() || indent(lines.get(next)) >= column - 1)) {
+            next++;
+        }
+        return next;
+    }
+
+    private static int indent(String line) {
+        return line.length() - line.stripLeading().length();
+    }
+
+    private static java.util.Optional<String> sibling(Described record, Type.Reference reference, String written) {
+        return unit(record)
+                .things()
+                .filter(thing -> reference.kinds().contains(thing.kind()))
+                .map(Thing::id)
+                .filter(id -> !id.equals(written) && !id.equals(id(record)))
+                .findFirst();
+    }
+
+    /** What others of its kind say under the key, those in the same place first. */
+    private static Stream<String> siblings(Described record, Key<?> key) {
+        return unit(record)
+                .things()
+                .filter(thing -> thing.facts().shape() == record.facts().shape() && thing != record)
+                .sorted(java.util.Comparator.comparing(thing -> !near(thing, record)))
+                .flatMap(thing -> thing.facts().located(key).stream())
+                .filter(it -> it.at().line() == it.at().endLine())
+                .map(it -> text(it.at()));
+    }
+
+    private static boolean near(Thing thing, Described record) {
+        return record instanceof Thing other
+                && thing.spot().flatMap(it -> it.in()).equals(other.spot().flatMap(it -> it.in()));
+    }
+
+    private static String id(Described record) {
+        return record instanceof Thing thing ? thing.id() : "";
+    }
+
+    private static Unit unit(Described record) {
+        return unit(record.facts().at().file());
+    }
+
+    private static String scaled(Matcher figure, double factor) {
+        double scaled = Double.parseDouble(figure.group(1).replace(",", "")) * factor;
+        String digits = String.format(Locale.ROOT, "%.4f", scaled)
+                .replaceFirst("0+$", "")
+                .replaceFirst("\\.$", "");
+        return digits + " " + figure.group(2);
+    }
+
+    private static void add(
+            String fault, Described record, Key<?> key, Place at, String wrong, Map<String, List<Mistake>> byClass) {
+        Place begin = record.facts().at();
+        int end = end(lines(at), begin.line() - 1, begin.column());
+        Supplier<SourceFile> after = () -> {
+            List<String> lines = lines(at);
+            String line = lines.get(at.line() - 1);
+            lines.set(
+                    at.line() - 1,
+                    line.substring(0, line.offsetByCodePoints(0, at.column() - 1))
+                            + wrong
+                            + line.substring(line.offsetByCodePoints(0, at.endColumn() - 1)));
+            return file(at, lines);
+        };
+        byClass.computeIfAbsent(fault, it -> new ArrayList<>())
+                .add(new Mistake(
+                        fault,
+                        record.facts().shape().name() + " " + key.name(),
+                        at.file(),
+                        after,
+                        record instanceof Unit ? at.line() : begin.line(),
+                        record instanceof Unit ? at.line() : end));
+    }
+
+    private static List<Mistake> sample(List<Mistake> all) {
+        if (all.size() <= MOST || "all".equals(System.getProperty("mistakes"))) {
+            return all;
+        }
+        List<Mistake> shuffled = new ArrayList<>(all);
+        Collections.shuffle(shuffled, new Random(SEED));
+        return shuffled.subList(0, MOST);
+    }
+
+    /** How many were made, told, and told within the record or at the line. */
+    private static int[] judge(List<Mistake> mistakes, Map<String, Integer> silent) {
+        int[] tally = {mistakes.size(), 0, 0};
+        mistakes.parallelStream().forEach(mistake -> {
+            List<Finding> findings = findings(mistake);
+            boolean there = findings.stream()
+                    .anyMatch(it -> it.at().file().path().equals(mistake.before.path())
+                            && it.at().line() >= mistake.from
+                            && it.at().line() <= mistake.to);
+            synchronized (silent) {
+                if (findings.isEmpty()) {
+                    silent.merge(mistake.fault + ": " + mistake.key, 1, Integer::sum);
+                } else {
+                    tally[1]++;
+                    tally[2] += there ? 1 : 0;
+                }
+            }
+        });
+        return tally;
+    }
+
+    private static List<Finding> findings(Mistake mistake) {
+        List<Finding> findings = new ArrayList<>();
+        java.util.Optional<Unit> wrong = FleetReader.yaml(mistake.after.get(), Unit.SHAPE, findings::add);
+        if (!findings.isEmpty() || wrong.isEmpty()) {
+            return findings;
+        }
+        Fleet fleet = fleet(wrong.get());
+        // A coach alone may lack what another one explains.
+        List<String> untouched =
+                alone(unit(mistake.before)).stream().map(Finding::message).toList();
+        return Check.of(fleet, reading.library(), screen, List.of()).findings().all().stream()
+                .filter(finding -> !untouched.contains(finding.message()))
+                .toList();
+    }
+
+    private static Fleet fleet(Unit unit) {
+        return new Fleet(
+                        reading.fleet().facts(),
+                        List.of(unit),
+                        reading.fleet().roles(),
+                        reading.fleet().words(),
+                        reading.fleet().sources(),
+                        reading.fleet().countries())
+                .asOf(reading.fleet().asOf().orElseThrow());
+    }
+
+    private static List<Finding> alone(Unit unit) {
+        return ALONE.computeIfAbsent(
+                unit.id(),
+                id -> Check.of(fleet(unit), reading.library(), screen, List.of())
+                        .findings()
+                        .all());
+    }
+
+    private static Unit unit(SourceFile file) {
+        return reading.fleet().units().stream()
+                .filter(unit -> unit.facts().at().file().path().equals(file.path()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<String> lines(Place at) {
+        return new ArrayList<>(at.file().text().lines().toList());
+    }
+
+    private static SourceFile file(Place at, List<String> lines) {
+        return new SourceFile(at.file().path(), String.join("\n", lines) + "\n");
+    }
+
+    private static String text(Place at) {
+        String line = at.file().line(at.line());
+        return line.substring(
+                line.offsetByCodePoints(0, at.column() - 1), line.offsetByCodePoints(0, at.endColumn() - 1));
+    }
+
+    private static String row(String fault, int[] tally) {
+        return row(fault, "" + tally[0], "" + tally[1], "" + tally[2]);
+    }
+
+    private static String row(String... cells) {
+        return String.format("%-36s %6s %6s %6s%n", (Object[]) cells);
+    }
+}
