@@ -32,17 +32,8 @@ public record Adapter(Facts facts) implements Thing {
                     .usual("europe", "3 A", "16 A")
                     .because("of the set 15, 20, 30, 50 or 6, 10, 13, 16")
                     .source("NEC article 551"));
-    public static final Key<Volts> VOLTS = DRAFT.optional(
-            "volts",
-            Type.measured(Volts.SCALE),
-            "Voltage of the outlet.",
-            Range.of("100 V", "250 V")
-                    .in("north-america", "100 V", "130 V")
-                    .in("europe", "210 V", "250 V")
-                    .usual("north-america", "120 V", "120 V")
-                    .usual("europe", "230 V", "230 V")
-                    .because("of one leg")
-                    .source("NEC article 551"));
+    public static final Key<Volts> VOLTS =
+            DRAFT.optional("volts", Type.measured(Volts.SCALE), "Voltage of the outlet.", Supply.ONE_LEG);
     public static final Key<Boolean> JOINS_LEGS = DRAFT.optional(
             "joins-legs", Type.YES_NO, "Whether it joins both legs of the coach to the one leg of the outlet.");
     public static final Key<String> ONTO = DRAFT.optional(

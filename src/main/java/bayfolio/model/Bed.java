@@ -17,7 +17,7 @@ public record Bed(Facts facts) implements Described {
             "sleeps",
             Type.whole(1, 4),
             "How many people.",
-            Range.of("1", "4").usual("1", "2").because("three or four in one bed: ask"));
+            Range.of("1", "4").usual("1", "2").because("three or four in one bed are rare"));
     public static final Key<Meters> LENGTH = DRAFT.optional(
             "length",
             Type.measured(Meters.SCALE),

@@ -33,27 +33,10 @@ public record Generator(Facts facts) implements Described {
                     .usual("cab-over", "2300 W", "7000 W")
                     .usual("low-profile|van", "1600 W", "4500 W")
                     .source("manuals of generators and consumption charts"));
-    public static final Key<Volts> VOLTS = DRAFT.required(
-            "volts",
-            Type.measured(Volts.SCALE),
-            "Voltage of one leg.",
-            Range.of("100 V", "250 V")
-                    .in("north-america", "100 V", "130 V")
-                    .in("europe", "210 V", "250 V")
-                    .usual("north-america", "120 V", "120 V")
-                    .usual("europe", "230 V", "230 V")
-                    .because("of one leg")
-                    .source("NEC article 551"));
-    public static final Key<Integer> LEGS = DRAFT.required(
-            "legs",
-            Type.whole(1, 2),
-            "How many legs.",
-            Range.of("1", "2")
-                    .in("europe", "1", "1")
-                    .usual("north-america", "1", "2")
-                    .usual("europe", "1", "1")
-                    .because("two legs only with 50 A or a large generator")
-                    .source("NEC article 551"));
+    public static final Key<Volts> VOLTS =
+            DRAFT.required("volts", Type.measured(Volts.SCALE), "Voltage of one leg.", Supply.ONE_LEG);
+    public static final Key<Integer> LEGS =
+            DRAFT.required("legs", Type.whole(1, 2), "How many legs.", Supply.ONE_OR_TWO);
     public static final Key<Amps> BREAKER = DRAFT.optional(
             "breaker",
             Type.measured(Amps.SCALE),

@@ -25,7 +25,7 @@ public record Load(Facts facts) implements Thing {
                     .usual("ac north-america", "1 W", "2400 W")
                     .usual("ac europe", "1 W", "3680 W")
                     .usual("dc", "0.2 W", "2400 W")
-                    .because("watts = volts x amps (exists)")
+                    .because("watts are volts times amps")
                     .source("manuals and lists of appliances"));
     public static final Key<Volts> VOLTS = DRAFT.optional(
             "volts",

@@ -17,23 +17,31 @@ public record Supply(Facts facts) implements Thing {
         INVERTER
     }
 
+    /** The volts of one leg, wherever they are told. */
+    static final Range ONE_LEG = Range.of("100 V", "250 V")
+            .in("north-america", "100 V", "130 V")
+            .in("europe", "210 V", "250 V")
+            .usual("north-america", "120 V", "120 V")
+            .usual("europe", "230 V", "230 V")
+            .because("of one leg")
+            .source("NEC article 551");
+
+    /** The legs that a coach can have. */
+    static final Range ONE_OR_TWO = Range.of("1", "2")
+            .in("europe", "1", "1")
+            .usual("north-america", "1", "2")
+            .usual("europe", "1", "1")
+            .because("two legs only with 50 A or a large generator")
+            .source("NEC article 551");
+
     private static final Shape.Draft<Supply> DRAFT =
             Shape.draft("supply", "What gives electric power: shore power, generator, inverter.");
     private static final Identity IDENTITY =
             Identity.declare(DRAFT, "supply", "What the handbook calls it: `Shore power 50 A`.");
     public static final Key<Source> SOURCE =
             DRAFT.required("source", Type.choice(Source.class), "What kind of supply it is.");
-    public static final Key<Volts> VOLTS = DRAFT.required(
-            "volts",
-            Type.measured(Volts.SCALE),
-            "Its voltage on one leg.",
-            Range.of("100 V", "250 V")
-                    .in("north-america", "100 V", "130 V")
-                    .in("europe", "210 V", "250 V")
-                    .usual("north-america", "120 V", "120 V")
-                    .usual("europe", "230 V", "230 V")
-                    .because("of one leg")
-                    .source("NEC article 551"));
+    public static final Key<Volts> VOLTS =
+            DRAFT.required("volts", Type.measured(Volts.SCALE), "Its voltage on one leg.", ONE_LEG);
     public static final Key<Amps> AMPS = DRAFT.required(
             "amps",
             Type.measured(Amps.SCALE),
@@ -43,18 +51,10 @@ public record Supply(Facts facts) implements Thing {
                     .usual("shore europe", "4 A", "16 A")
                     .usual("generator", "8 A", "85 A")
                     .usual("inverter", "1 A", "35 A")
-                    .because("15, 20, 30, 50 A; 6, 10, 16 A; 32 A: ask")
+                    .because("15, 20, 30 and 50 A; 6, 10 and 16 A")
                     .source("NEC article 551"));
-    public static final Key<Integer> LEGS = DRAFT.required(
-            "legs",
-            Type.whole(1, 2),
-            "How many legs it has.",
-            Range.of("1", "2")
-                    .in("europe", "1", "1")
-                    .usual("north-america", "1", "2")
-                    .usual("europe", "1", "1")
-                    .because("two legs only with 50 A or a large generator")
-                    .source("NEC article 551"));
+    public static final Key<Integer> LEGS =
+            DRAFT.required("legs", Type.whole(1, 2), "How many legs it has.", ONE_OR_TWO);
     public static final Key<Amps> SURGE = DRAFT.optional(
             "surge",
             Type.measured(Amps.SCALE),

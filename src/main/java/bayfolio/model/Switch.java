@@ -102,7 +102,7 @@ public record Switch(Facts facts) implements Thing {
             "hold",
             Type.measured(Seconds.SCALE),
             "How long to hold it.",
-            Range.of("0.2 s", "180 s").usual("0.5 s", "60 s").because("START of a generator: see E33"));
+            Range.of("0.2 s", "180 s").usual("0.5 s", "60 s").because("START of a generator"));
     public static final Key<List<Located<String>>> PHOTOS =
             DRAFT.optional("photos", Type.list(Type.reference("photo")), "Pictures of it.");
     public static final Shape<Switch> SHAPE = DRAFT.done(Switch::new);

@@ -60,7 +60,7 @@ public record Weighing(Facts facts) implements Described {
             "fresh-water",
             Type.measured(Share.SCALE),
             "How full the fresh tanks were.",
-            Range.of("0 %", "100 %").usual("0 %", "100 %").because("0 or 100 is usual; between: ask"));
+            Range.of("0 %", "100 %").usual("0 %", "100 %").because("0 or 100 is usual"));
     public static final Key<Boolean> HEATER_FULL = DRAFT.optional(
             "heater-full",
             Type.YES_NO,

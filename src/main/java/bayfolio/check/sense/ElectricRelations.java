@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Electric facts that must agree. */
 final class ElectricRelations {
@@ -323,7 +324,7 @@ final class ElectricRelations {
                 .orElse(true);
     }
 
-    private static java.util.stream.Stream<Double> figures(String text) {
+    private static Stream<Double> figures(String text) {
         return AMPS.matcher(text).results().map(it -> Double.valueOf(it.group(1)));
     }
 

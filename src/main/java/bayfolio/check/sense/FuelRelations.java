@@ -17,6 +17,7 @@ import bayfolio.model.Size;
 import bayfolio.model.Switch;
 import bayfolio.model.Tank;
 import bayfolio.model.Tank.Contents;
+import bayfolio.model.Unit;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -214,7 +215,7 @@ final class FuelRelations {
     private static boolean kind(Coach coach, Gas.Kind kind) {
         return coach.unit()
                 .facts()
-                .find(bayfolio.model.Unit.GAS)
+                .find(Unit.GAS)
                 .flatMap(gas -> gas.facts().find(Gas.KIND))
                 .equals(Optional.of(kind));
     }

@@ -11,6 +11,7 @@ import bayfolio.measure.Kilograms;
 import bayfolio.measure.Quantity;
 import bayfolio.model.Connection;
 import bayfolio.model.Hire;
+import bayfolio.model.Note;
 import bayfolio.model.People;
 import bayfolio.model.Region;
 import bayfolio.model.Size;
@@ -19,6 +20,7 @@ import bayfolio.model.Unit;
 import bayfolio.model.Weighing;
 import bayfolio.model.Weights;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -183,10 +185,8 @@ final class RoadRelations {
                             .where((weights, coach) -> coach.unit().region() == Region.EUROPE
                                     && weights.facts().get(Weights.GROSS).value() > 3500),
                     (weights, coach) -> coach.unit().facts().all(Unit.NOTES).stream()
-                            .anyMatch(it -> it.facts()
-                                    .find(bayfolio.model.Note.TEXT)
-                                    .orElse("")
-                                    .contains("licen")),
+                            .anyMatch(
+                                    it -> it.facts().find(Note.TEXT).orElse("").contains("licen")),
                     "above 3,500 kg another license is needed in Europe, and no note says so",
                     "Say in a note which license the driver needs."));
 
@@ -224,6 +224,6 @@ final class RoadRelations {
 
     private static String range(String size) {
         Matcher range = LOAD_RANGE.matcher(size);
-        return range.find() ? range.group(1).toUpperCase(java.util.Locale.ROOT) : "";
+        return range.find() ? range.group(1).toUpperCase(Locale.ROOT) : "";
     }
 }

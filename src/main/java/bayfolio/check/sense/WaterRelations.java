@@ -5,16 +5,19 @@ import static bayfolio.check.sense.Relation.error;
 import static bayfolio.check.sense.Relation.warning;
 
 import bayfolio.fact.Key;
+import bayfolio.fact.Shape;
 import bayfolio.model.Access;
 import bayfolio.model.Coach;
 import bayfolio.model.Connection;
 import bayfolio.model.Gauge;
 import bayfolio.model.Item;
+import bayfolio.model.Side;
 import bayfolio.model.Spot;
 import bayfolio.model.Switch;
 import bayfolio.model.Tank;
 import bayfolio.model.Tank.Contents;
 import bayfolio.model.Thing;
+import bayfolio.model.Unit;
 import bayfolio.model.Water;
 import bayfolio.source.Located;
 import java.util.EnumSet;
@@ -85,7 +88,7 @@ final class WaterRelations {
                     "Look where both are; valve and outlet of one tank are mostly in one place."),
             warning(
                     "waste-against-fresh",
-                    Pairs.onCoach(bayfolio.model.Unit.SHAPE, bayfolio.model.Unit.TANKS)
+                    Pairs.onCoach(Unit.SHAPE, Unit.TANKS)
                             .where((unit, coach) ->
                                     liters(coach, Set.of(Contents.FRESH)) > 0 && liters(coach, WASTE) > 0),
                     (unit, coach) -> between(liters(coach, WASTE) / liters(coach, Set.of(Contents.FRESH)), 0.5, 2.6),
@@ -151,13 +154,12 @@ final class WaterRelations {
                         .orElse(true));
     }
 
-    private static <T extends Thing> Pairs<T, Tank> referred(bayfolio.fact.Shape<T> shape, Key<String> key) {
+    private static <T extends Thing> Pairs<T, Tank> referred(Shape<T> shape, Key<String> key) {
         return records -> records.of(shape)
                 .flatMap(thing -> thing.facts().located(key).stream().flatMap(id -> tank(records, thing, id)));
     }
 
-    private static <T extends Thing> Pairs<T, Tank> eachReferred(
-            bayfolio.fact.Shape<T> shape, Key<List<Located<String>>> key) {
+    private static <T extends Thing> Pairs<T, Tank> eachReferred(Shape<T> shape, Key<List<Located<String>>> key) {
         return records -> records.of(shape)
                 .flatMap(thing ->
                         thing.facts().find(key).stream().flatMap(List::stream).flatMap(id -> tank(records, thing, id)));
@@ -211,9 +213,8 @@ final class WaterRelations {
         boolean distance = here.flatMap(Spot::fromFront)
                 .flatMap(from -> there.flatMap(Spot::fromFront).map(to -> Math.abs(from.value() - to.value()) <= 3))
                 .orElse(true);
-        boolean inside = here.flatMap(Spot::side)
-                .filter(it -> it == bayfolio.model.Side.INSIDE)
-                .isPresent();
+        boolean inside =
+                here.flatMap(Spot::side).filter(it -> it == Side.INSIDE).isPresent();
         return inside || side && distance;
     }
 
