@@ -2,20 +2,13 @@ package bayfolio.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bayfolio.check.Check;
-import bayfolio.compose.Composer;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
-import bayfolio.handbook.Copy;
-import bayfolio.model.Fleet;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
-import bayfolio.prose.ScreenWords;
-import bayfolio.render.theme.Theme;
-import bayfolio.render.web.WebSite;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
@@ -24,7 +17,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -34,14 +26,11 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -88,26 +77,12 @@ class PlausibleMistakesTest {
 
     private static final Pattern FIGURE = Pattern.compile("(-?[0-9][0-9.,]*) ?(.*)");
 
-    private static final Map<String, List<Finding>> ALONE = new ConcurrentHashMap<>();
-
     private static final Path REASONS = Path.of("src/test/resources/bayfolio/mistakes/silent.md");
 
     /** A line of that list: class, key, reason. */
     private static final Pattern REASON = Pattern.compile("- ([^:]+: [^:]+): .{20,}");
 
-    private static final Map<String, Map<String, byte[]>> PAGES = new ConcurrentHashMap<>();
-
-    private static FleetReader.Reading reading;
-    private static ScreenWords screen;
-    private static WebSite site;
-
-    @BeforeAll
-    static void readDemoFleet() throws Exception {
-        reading = FleetReader.read(new Folder(Path.of(".")));
-        Theme theme = Theme.load(Path.of("."), Theme.BUILT_IN);
-        screen = theme.words("en-US");
-        site = new WebSite(theme, screen);
-    }
+    private static final DemoCoaches COACHES = DemoCoaches.read();
 
     /** A mistake of a class, at a key, and where it may be told. */
     private record Mistake(String fault, String key, SourceFile before, Supplier<SourceFile> after, int from, int to) {}
@@ -115,7 +90,7 @@ class PlausibleMistakesTest {
     @Test
     void mistakesThatLookTrueAreTold() throws Exception {
         Map<String, List<Mistake>> byClass = new TreeMap<>();
-        for (Unit unit : reading.fleet().units()) {
+        for (Unit unit : COACHES.units()) {
             record(unit, byClass);
         }
         String chosen = System.getProperty("mistakes.of", "");
@@ -177,7 +152,7 @@ class PlausibleMistakesTest {
         if (value.at().line() != value.at().endLine()) {
             return;
         }
-        String written = text(value.at());
+        String written = DemoCoaches.text(value.at());
         if (type instanceof Type.Measured<?>) {
             Matcher figure = FIGURE.matcher(written);
             if (figure.matches()) {
@@ -287,7 +262,7 @@ class PlausibleMistakesTest {
                 .sorted(Comparator.comparing(thing -> !near(thing, record)))
                 .flatMap(thing -> thing.facts().located(key).stream())
                 .filter(it -> it.at().line() == it.at().endLine())
-                .map(it -> text(it.at()));
+                .map(it -> DemoCoaches.text(it.at()));
     }
 
     private static boolean near(Thing thing, Described record) {
@@ -300,7 +275,7 @@ class PlausibleMistakesTest {
     }
 
     private static Unit unit(Described record) {
-        return unit(record.facts().at().file());
+        return COACHES.unit(record.facts().at().file());
     }
 
     private static String scaled(Matcher figure, double factor) {
@@ -348,14 +323,13 @@ class PlausibleMistakesTest {
     private static int[] judge(List<Mistake> mistakes, Map<String, Integer> silent) {
         int[] tally = new int[3];
         mistakes.parallelStream().forEach(mistake -> {
-            Optional<Unit> wrong = unit(mistake.after.get(), it -> {});
-            List<Finding> findings = findings(mistake);
+            SourceFile after = mistake.after.get();
+            List<Finding> findings = COACHES.told(after);
             boolean there = findings.stream()
                     .anyMatch(it -> it.at().file().path().equals(mistake.before.path())
                             && it.at().line() >= mistake.from
                             && it.at().line() <= mistake.to);
-            boolean changes = !findings.isEmpty()
-                    || wrong.filter(PlausibleMistakesTest::readsTheSame).isEmpty();
+            boolean changes = !findings.isEmpty() || COACHES.readDifferently(after);
             synchronized (silent) {
                 tally[0] += changes ? 1 : 0;
                 tally[1] += findings.isEmpty() ? 0 : 1;
@@ -368,76 +342,12 @@ class PlausibleMistakesTest {
         return tally;
     }
 
-    private static boolean readsTheSame(Unit wrong) {
-        Map<String, byte[]> before = PAGES.computeIfAbsent(
-                wrong.id(), id -> pages(unit(wrong.facts().at().file())));
-        Map<String, byte[]> after = pages(wrong);
-        return before.keySet().equals(after.keySet())
-                && before.entrySet().stream().allMatch(it -> Arrays.equals(it.getValue(), after.get(it.getKey())));
-    }
-
-    private static Map<String, byte[]> pages(Unit unit) {
-        Check check = Check.of(fleet(unit), reading.library(), screen, List.of());
-        return new TreeMap<>(site.pages(Composer.compose(check.of(unit, screen), screen, Copy.STAFF)));
-    }
-
-    private static List<Finding> findings(Mistake mistake) {
-        List<Finding> findings = new ArrayList<>();
-        Optional<Unit> wrong = unit(mistake.after.get(), findings::add);
-        if (!findings.isEmpty() || wrong.isEmpty()) {
-            return findings;
-        }
-        Fleet fleet = fleet(wrong.get());
-        // A coach alone may lack what another one explains.
-        List<String> untouched =
-                alone(unit(mistake.before)).stream().map(Finding::message).toList();
-        return Check.of(fleet, reading.library(), screen, List.of()).findings().all().stream()
-                .filter(finding -> !untouched.contains(finding.message()))
-                .toList();
-    }
-
-    private static Optional<Unit> unit(SourceFile file, Consumer<Finding> findings) {
-        return FleetReader.yaml(file, Unit.SHAPE, findings);
-    }
-
-    private static Fleet fleet(Unit unit) {
-        return new Fleet(
-                        reading.fleet().facts(),
-                        List.of(unit),
-                        reading.fleet().roles(),
-                        reading.fleet().words(),
-                        reading.fleet().sources(),
-                        reading.fleet().countries())
-                .asOf(reading.fleet().asOf().orElseThrow());
-    }
-
-    private static List<Finding> alone(Unit unit) {
-        return ALONE.computeIfAbsent(
-                unit.id(),
-                id -> Check.of(fleet(unit), reading.library(), screen, List.of())
-                        .findings()
-                        .all());
-    }
-
-    private static Unit unit(SourceFile file) {
-        return reading.fleet().units().stream()
-                .filter(unit -> unit.facts().at().file().path().equals(file.path()))
-                .findFirst()
-                .orElseThrow();
-    }
-
     private static List<String> lines(Place at) {
         return new ArrayList<>(at.file().text().lines().toList());
     }
 
     private static SourceFile file(Place at, List<String> lines) {
         return new SourceFile(at.file().path(), String.join("\n", lines) + "\n");
-    }
-
-    private static String text(Place at) {
-        String line = at.file().line(at.line());
-        return line.substring(
-                line.offsetByCodePoints(0, at.column() - 1), line.offsetByCodePoints(0, at.endColumn() - 1));
     }
 
     private static String row(String fault, int[] tally) {

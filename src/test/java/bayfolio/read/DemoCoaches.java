@@ -1,0 +1,119 @@
+package bayfolio.read;
+
+import bayfolio.check.Check;
+import bayfolio.compose.Composer;
+import bayfolio.finding.Finding;
+import bayfolio.handbook.Copy;
+import bayfolio.model.Fleet;
+import bayfolio.model.Unit;
+import bayfolio.prose.ScreenWords;
+import bayfolio.render.theme.Theme;
+import bayfolio.render.web.WebSite;
+import bayfolio.source.Place;
+import bayfolio.source.SourceFile;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The coaches of the demo fleet, each by itself, so that one can be changed in a thousand ways within minutes. That day
+ * by which dates are judged stays that of the whole fleet.
+ */
+final class DemoCoaches {
+    private final FleetReader.Reading reading;
+    private final ScreenWords screen;
+    private final WebSite site;
+    private final Map<String, List<String>> untouched = new ConcurrentHashMap<>();
+    private final Map<String, Map<String, byte[]>> pages = new ConcurrentHashMap<>();
+
+    private DemoCoaches(FleetReader.Reading reading, Theme theme) throws Exception {
+        this.reading = reading;
+        this.screen = theme.words("en-US");
+        this.site = new WebSite(theme, screen);
+    }
+
+    static DemoCoaches read() {
+        try {
+            return new DemoCoaches(
+                    FleetReader.read(new Folder(Path.of("."))), Theme.load(Path.of("."), Theme.BUILT_IN));
+        } catch (Exception e) {
+            throw new IllegalStateException("the demo fleet cannot be read", e);
+        }
+    }
+
+    List<Unit> units() {
+        return reading.fleet().units();
+    }
+
+    Fleet fleet() {
+        return reading.fleet();
+    }
+
+    /** The coach that a description describes. */
+    Unit unit(SourceFile description) {
+        return units().stream()
+                .filter(unit -> unit.facts().at().file().path().equals(description.path()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** What is told of a changed description, and was not of the untouched one. */
+    List<Finding> told(SourceFile changed) {
+        List<Finding> findings = new ArrayList<>();
+        Optional<Unit> unit = FleetReader.yaml(changed, Unit.SHAPE, findings::add);
+        if (!findings.isEmpty() || unit.isEmpty()) {
+            return findings;
+        }
+        // A coach alone may lack what another one explains.
+        List<String> before = untouched.computeIfAbsent(
+                changed.path(),
+                path -> all(unit(changed)).stream().map(Finding::message).toList());
+        return all(unit.get()).stream()
+                .filter(finding -> !before.contains(finding.message()))
+                .toList();
+    }
+
+    /** Whether a changed description makes a page of the staff's copy read differently. */
+    boolean readDifferently(SourceFile changed) {
+        Optional<Unit> unit = FleetReader.yaml(changed, Unit.SHAPE, it -> {});
+        if (unit.isEmpty()) {
+            return true;
+        }
+        Map<String, byte[]> before = pages.computeIfAbsent(changed.path(), path -> pages(unit(changed)));
+        Map<String, byte[]> after = pages(unit.get());
+        return !before.keySet().equals(after.keySet())
+                || !before.entrySet().stream().allMatch(it -> Arrays.equals(it.getValue(), after.get(it.getKey())));
+    }
+
+    /** What is written at a place within a line. */
+    static String text(Place at) {
+        String line = at.file().line(at.line());
+        return line.substring(
+                line.offsetByCodePoints(0, at.column() - 1), line.offsetByCodePoints(0, at.endColumn() - 1));
+    }
+
+    private List<Finding> all(Unit unit) {
+        return check(unit).findings().all();
+    }
+
+    private Map<String, byte[]> pages(Unit unit) {
+        return new TreeMap<>(site.pages(Composer.compose(check(unit).of(unit, screen), screen, Copy.STAFF)));
+    }
+
+    private Check check(Unit unit) {
+        Fleet alone = new Fleet(
+                        fleet().facts(),
+                        List.of(unit),
+                        fleet().roles(),
+                        fleet().words(),
+                        fleet().sources(),
+                        fleet().countries())
+                .asOf(fleet().asOf().orElseThrow());
+        return Check.of(alone, reading.library(), screen, List.of());
+    }
+}
