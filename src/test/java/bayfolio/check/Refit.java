@@ -14,19 +14,19 @@ import java.util.regex.Pattern;
  *
  * @param page with one example: the edits and the findings
  */
-record Refit(RulePage page) {
+public record Refit(RulePage page) {
     private static final Pattern COACH = Pattern.compile("(?m)^\\*\\*Coach\\*\\* ([a-z-]+)");
     private static final Pattern CODE = Pattern.compile("\\[([a-z-]+)]$", Pattern.MULTILINE);
 
-    static Refit read(Path path) throws IOException {
+    public static Refit read(Path path) throws IOException {
         return new Refit(RulePage.read(path));
     }
 
-    String name() {
+    public String name() {
         return page.path().getFileName().toString().replace(".md", "");
     }
 
-    String coach() {
+    public String coach() {
         Matcher coach = COACH.matcher(page.text());
         if (!coach.find()) {
             throw new IllegalArgumentException(page.path() + " has no line `**Coach** …`");
@@ -60,7 +60,7 @@ record Refit(RulePage page) {
     }
 
     /** The description after the careless edit. */
-    String done(String description) {
+    public String done(String description) {
         List<String> lines = new ArrayList<>(description.lines().toList());
         for (RulePage.Block edit : example().blocks()) {
             Stretch stretch =
