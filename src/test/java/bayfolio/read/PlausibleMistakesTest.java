@@ -100,15 +100,17 @@ class PlausibleMistakesTest {
         StringBuilder table = new StringBuilder();
         Map<String, Integer> silent = new TreeMap<>();
         int[] all = new int[3];
+        int[] could = new int[1];
         byClass.forEach((fault, mistakes) -> {
             int[] tally = judge(sample(mistakes), silent);
-            table.append(row(fault, tally));
+            table.append(row(fault, mistakes.size(), tally));
+            could[0] += mistakes.size();
             for (int i = 0; i < 3; i++) {
                 all[i] += tally[i];
             }
         });
-        System.out.println(
-                "PlausibleMistakesTest\n" + row("class", "made", "told", "place") + table + row("in all", all));
+        System.out.println("PlausibleMistakesTest\n" + row("class", "of", "made", "told", "place") + table
+                + row("in all", could[0], all));
         silent.entrySet().stream()
                 .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
                 .forEach(it -> System.out.printf("  %4d silent: %s%n", it.getValue(), it.getKey()));
@@ -350,11 +352,11 @@ class PlausibleMistakesTest {
         return new SourceFile(at.file().path(), String.join("\n", lines) + "\n");
     }
 
-    private static String row(String fault, int[] tally) {
-        return row(fault, "" + tally[0], "" + tally[1], "" + tally[2]);
+    private static String row(String fault, int of, int[] tally) {
+        return row(fault, "" + of, "" + tally[0], "" + tally[1], "" + tally[2]);
     }
 
     private static String row(String... cells) {
-        return String.format("%-36s %6s %6s %6s%n", (Object[]) cells);
+        return String.format("%-36s %6s %6s %6s %6s%n", (Object[]) cells);
     }
 }
