@@ -71,6 +71,7 @@ import bayfolio.check.reference.TwinsDoNotAgree;
 import bayfolio.check.reference.UnknownCountry;
 import bayfolio.check.reference.UnknownReference;
 import bayfolio.check.reference.UnknownSource;
+import bayfolio.check.refit.NotLookedAtSinceRefit;
 import bayfolio.check.sense.ImpossibleFigure;
 import bayfolio.check.sense.PhoneThatCannotBe;
 import bayfolio.check.sense.Relations;
@@ -183,6 +184,7 @@ public final class Rules {
             new ChargerOverSupply(),
             new ImpossibleFigure(),
             new Relations(),
+            new NotLookedAtSinceRefit(),
             new AxleOverLoaded(),
             new GrossExceeded(),
             new CargoBelowZero(),

@@ -7,7 +7,6 @@ import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Kilograms;
 import bayfolio.source.Located;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -58,15 +57,6 @@ public record Compartment(Facts facts) implements Thing {
     public static final Key<String> IF_IT_OPENS =
             DRAFT.optional("if-it-opens", Type.TEXT, "What falls if it opens on the road, and where to strap it.");
     public static final Key<String> LABEL = DRAFT.optional("label", Type.TEXT, "The text on the door, word for word.");
-    public static final Key<LocalDate> CHECKED_ON = DRAFT.forStaff(
-            "checked-on",
-            Type.DAY,
-            "When this was last compared with the coach.",
-            Range.of("model-year - 2 years", "as-of")
-                    .usual("as-of - 3 years", "as-of")
-                    .because(
-                            "not after the as-of day, not before the coach was built; older than 3 years or than a refit: ask"));
-    public static final Key<String> CHECKED_BY = DRAFT.forStaff("checked-by", Type.TEXT, "Who compared it.");
     public static final Shape<Compartment> SHAPE = DRAFT.done(Compartment::new);
 
     @Override

@@ -2,10 +2,12 @@ package bayfolio.model;
 
 import bayfolio.fact.Described;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -51,13 +53,20 @@ public interface Thing extends Described {
      * The keys that every thing has.
      *
      * @param formerly ids that it had before; a reference to one of them is told the new one
+     * @param checkedOn when it was last compared with what is described; the coach's own day where it has none
      */
     record Identity(
             Key<String> id,
             Key<String> name,
             Key<List<Located<String>>> roles,
             Key<List<Located<String>>> formerly,
-            Key<List<Located<Acceptance>>> accept) {
+            Key<List<Located<Acceptance>>> accept,
+            Key<LocalDate> checkedOn,
+            Key<String> checkedBy) {
+
+        static final Range CHECKED = Range.of("model-year - 2 years", "as-of")
+                .usual("as-of - 3 years", "as-of")
+                .because("not after the as-of day, not before the coach was built; older than 3 years: ask");
 
         static Identity declare(Shape.Draft<?> draft, String kind, String meaningOfName) {
             return new Identity(
@@ -70,7 +79,13 @@ public interface Thing extends Described {
                     draft.forStaff(
                             "accept",
                             Type.list(Type.nested(Acceptance.SHAPE)),
-                            "Warnings and notes about it that you live with, each with its reason."));
+                            "Warnings and notes about it that you live with, each with its reason."),
+                    draft.forStaff(
+                            "checked-on",
+                            Type.DAY,
+                            "When it was last compared with the coach; left out, the day of the coach counts.",
+                            CHECKED),
+                    draft.forStaff("checked-by", Type.TEXT, "Who compared it."));
         }
     }
 }

@@ -8,6 +8,7 @@ import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.fact.UnreadException;
 import bayfolio.source.Located;
+import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -65,6 +66,16 @@ public final class Unit implements Described {
             "Warnings and notes about the coach as a whole that you live with, each with its reason.");
     public static final Key<List<Located<Service>>> SERVICES =
             DRAFT.forStaff("services", Type.list(Type.nested(Service.SHAPE)), "Work that comes round again.");
+    public static final Key<List<Located<Refit>>> REFITS = DRAFT.forStaff(
+            "refits",
+            Type.list(Type.nested(Refit.SHAPE)),
+            "What was changed on it. What hangs on that and was not looked at since is asked for.");
+    public static final Key<LocalDate> CHECKED_ON = DRAFT.forStaff(
+            "checked-on",
+            Type.DAY,
+            "When somebody last walked the whole coach with this description in hand.",
+            Thing.Identity.CHECKED);
+    public static final Key<String> CHECKED_BY = DRAFT.forStaff("checked-by", Type.TEXT, "Who that was.");
     public static final Key<Size> SIZE = DRAFT.required("size", Type.nested(Size.SHAPE), "Outer measures.");
     public static final Key<Weights> WEIGHTS =
             DRAFT.optional("weights", Type.nested(Weights.SHAPE), "Limits and weighing.");

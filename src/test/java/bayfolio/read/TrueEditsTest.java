@@ -274,7 +274,7 @@ class TrueEditsTest {
             }
         }
         for (Compartment bay : unit.compartments()) {
-            edit(unit, "looked at, " + bay.id()).anew(bay, Compartment.CHECKED_ON, TODAY.toString());
+            edit(unit, "looked at, " + bay.id()).anew(bay, bay.identity().checkedOn(), TODAY.toString());
         }
     }
 

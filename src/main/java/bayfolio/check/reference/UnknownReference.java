@@ -22,6 +22,8 @@ import java.util.stream.Stream;
 
 /** Flags a fact that names a thing which this coach does not have, or has as another kind. */
 public final class UnknownReference implements Rule {
+    private static final int MOST_KINDS_NAMED = 4;
+
     @Override
     public Stream<Finding> check(Case coach) {
         List<Finding> findings = new ArrayList<>();
@@ -70,9 +72,16 @@ public final class UnknownReference implements Rule {
         if (!reference.kinds().stream().allMatch(coach::idsRead)) {
             return Optional.empty(); // it may be the one whose id could not be read
         }
-        return Optional.of(Finding.error("unknown-reference", value.at(), "there is no " + wanted + " `" + id + "`")
+        // Nobody reads a list of all kinds there are.
+        boolean anything = reference.kinds().size() > MOST_KINDS_NAMED;
+        return Optional.of(Finding.error(
+                        "unknown-reference",
+                        value.at(),
+                        anything
+                                ? "there is nothing called `" + id + "` on this coach"
+                                : "there is no " + wanted + " `" + id + "`")
                 .near(near(id, reference, coach, named))
-                .mend("Name " + Article.a(wanted) + " of this coach by its id."));
+                .mend("Name " + (anything ? "a thing" : Article.a(wanted)) + " of this coach by its id."));
     }
 
     /**
