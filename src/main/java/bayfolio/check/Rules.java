@@ -75,6 +75,7 @@ import bayfolio.check.refit.NotLookedAtSinceRefit;
 import bayfolio.check.sense.ImpossibleFigure;
 import bayfolio.check.sense.PhoneThatCannotBe;
 import bayfolio.check.sense.Relations;
+import bayfolio.check.sense.WrittenInOtherSystem;
 import bayfolio.check.space.CompartmentsOverlap;
 import bayfolio.check.space.DoorOutsideTheCoach;
 import bayfolio.check.space.ItemInNoPlace;
@@ -184,6 +185,7 @@ public final class Rules {
             new ChargerOverSupply(),
             new ImpossibleFigure(),
             new Relations(),
+            new WrittenInOtherSystem(),
             new NotLookedAtSinceRefit(),
             new AxleOverLoaded(),
             new GrossExceeded(),

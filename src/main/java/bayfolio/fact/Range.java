@@ -164,13 +164,15 @@ public final class Range {
     private final Level hard;
     private final Level usual;
     private final boolean orNothing;
+    private final boolean eitherSystem;
     private final String reason;
     private final String source;
 
-    private Range(Level hard, Level usual, boolean orNothing, String reason, String source) {
+    private Range(Level hard, Level usual, boolean orNothing, boolean eitherSystem, String reason, String source) {
         this.hard = hard;
         this.usual = usual;
         this.orNothing = orNothing;
+        this.eitherSystem = eitherSystem;
         this.reason = reason;
         this.source = source;
     }
@@ -180,6 +182,7 @@ public final class Range {
         return new Range(
                 new Level(List.of(new Bounds(List.of(), least, most))),
                 new Level(List.of()),
+                false,
                 false,
                 "",
                 COMMON_PRACTICE);
@@ -191,7 +194,8 @@ public final class Range {
      * @param when words with blanks between them, all of which hold; of {@code a|b} either
      */
     public Range in(String when, String least, String most) {
-        return new Range(hard.with(new Bounds(words(when), least, most)), usual, orNothing, reason, source);
+        return new Range(
+                hard.with(new Bounds(words(when), least, most)), usual, orNothing, eitherSystem, reason, source);
     }
 
     /** What is usual, whatever coach it is on. */
@@ -201,22 +205,33 @@ public final class Range {
 
     /** What is usual in certain circumstances; see {@link #in}. */
     public Range usual(String when, String least, String most) {
-        return new Range(hard, usual.with(new Bounds(words(when), least, most)), orNothing, reason, source);
+        return new Range(
+                hard, usual.with(new Bounds(words(when), least, most)), orNothing, eitherSystem, reason, source);
     }
 
     /** Nothing is a figure too, by which something is said to be not allowed or left out. */
     public Range orNothing() {
-        return new Range(hard, usual, true, reason, source);
+        return new Range(hard, usual, true, eitherSystem, reason, source);
+    }
+
+    /** It is copied from a plate, which may be in the units of another continent. */
+    public Range asOnThePlate() {
+        return new Range(hard, usual, orNothing, true, reason, source);
     }
 
     /** Why these bounds, in a few words. */
     public Range because(String words) {
-        return new Range(hard, usual, orNothing, words, source);
+        return new Range(hard, usual, orNothing, eitherSystem, words, source);
     }
 
     /** The published source of the bounds; common practice where this is not said. */
     public Range source(String published) {
-        return new Range(hard, usual, orNothing, reason, published);
+        return new Range(hard, usual, orNothing, eitherSystem, reason, published);
+    }
+
+    /** Whether it may be in the units of another continent without a question. */
+    public boolean eitherSystem() {
+        return eitherSystem;
     }
 
     public String reason() {

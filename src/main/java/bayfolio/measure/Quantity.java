@@ -1,5 +1,7 @@
 package bayfolio.measure;
 
+import java.util.Optional;
+
 /**
  * A measured or rated figure of a coach: a tank's volume, a breaker's current, a clearance height.
  *
@@ -55,5 +57,16 @@ public sealed interface Quantity
         String here = in(system);
         String there = in(system.other());
         return here.equals(there) ? spaced : spaced + " (" + there + ")";
+    }
+
+    /**
+     * The system in whose unit a writer put it; empty where both take the same, as for amps.
+     *
+     * @param written what this quantity was read from
+     */
+    default Optional<MeasureSystem> system(String written) {
+        return in(MeasureSystem.US).equals(in(MeasureSystem.METRIC))
+                ? Optional.empty()
+                : Optional.of(WrittenUnit.system(WrittenUnit.spaced(written)));
     }
 }

@@ -80,6 +80,7 @@ public record Appliance(Facts facts) implements Thing {
                     .usual("fridge-two-way|fridge-three-way", "60 L", "340 L")
                     .usual("fridge-residential", "250 L", "700 L")
                     .usual("fridge-compressor", "30 L", "250 L")
+                    .asOnThePlate()
                     .because("6, 10, 12, 16 gal; 10 L"));
     public static final Key<Seconds> HEAT_UP = DRAFT.optional(
             "heat-up",

@@ -1,9 +1,8 @@
 package bayfolio.model;
 
 import bayfolio.fact.Described;
-import bayfolio.fact.Key;
 import bayfolio.fact.Type;
-import bayfolio.source.Located;
+import bayfolio.fact.Walkthrough;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -38,17 +37,11 @@ final class AsOf {
         return days.stream().findFirst();
     }
 
-    private static void collect(Described record, List<LocalDate> days) {
-        record.facts().each((key, value) -> collect(key, value.value(), days));
-    }
-
-    private static void collect(Key<?> key, Object value, List<LocalDate> days) {
-        if (value instanceof Described inner) {
-            collect(inner, days);
-        } else if (value instanceof List<?> list) {
-            list.forEach(each -> collect(key, ((Located<?>) each).value(), days));
-        } else if (key.type() instanceof Type.Day && key.past()) {
-            days.add((LocalDate) value);
-        }
+    private static void collect(Described fleetOrUnit, List<LocalDate> days) {
+        Walkthrough.of(fleetOrUnit, (record, key, type, value) -> {
+            if (type instanceof Type.Day && key.past()) {
+                days.add((LocalDate) value.value());
+            }
+        });
     }
 }

@@ -74,7 +74,7 @@ public record Tank(Facts facts) implements Thing {
             "capacity-plate",
             Type.measured(Liters.SCALE),
             "The same capacity as the maker's plate gives it.",
-            Range.of("2 L", "800 L").usual("4 L", "600 L").because("within 2 % of the capacity"));
+            Range.of("2 L", "800 L").usual("4 L", "600 L").asOnThePlate().because("within 2 % of the capacity"));
     public static final Key<Share> USABLE = DRAFT.optional(
             "usable",
             Type.measured(Share.SCALE),

@@ -5,6 +5,7 @@ import bayfolio.check.Rule;
 import bayfolio.fact.Described;
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
+import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
 import bayfolio.model.Photo;
 import bayfolio.model.Refit;
@@ -13,7 +14,6 @@ import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.model.Weighing;
 import bayfolio.model.Weights;
-import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -151,26 +151,13 @@ public final class NotLookedAtSinceRefit implements Rule {
 
         /** Whether one of its references names the other. */
         private static boolean refersTo(Thing thing, Thing other) {
-            return refersTo((Described) thing, other);
-        }
-
-        private static boolean refersTo(Described record, Thing other) {
             boolean[] found = {false};
-            record.facts().each((key, value) -> found[0] |= refersTo(key.type(), value.value(), other));
+            Walkthrough.of(
+                    thing.facts(),
+                    (type, value) -> found[0] |= type instanceof Type.Reference reference
+                            && reference.kinds().contains(other.kind())
+                            && value.value().equals(other.id()));
             return found[0];
-        }
-
-        private static boolean refersTo(Type<?> type, Object value, Thing other) {
-            if (value instanceof Described inner) {
-                return refersTo(inner, other);
-            }
-            if (value instanceof List<?> list) {
-                Type<?> element = type instanceof Type.ListOf<?> listed ? listed.element() : type;
-                return list.stream().anyMatch(each -> refersTo(element, ((Located<?>) each).value(), other));
-            }
-            return type instanceof Type.Reference reference
-                    && reference.kinds().contains(other.kind())
-                    && value.equals(other.id());
         }
     }
 }

@@ -1,9 +1,9 @@
 package bayfolio.check.sense;
 
 import bayfolio.fact.Described;
-import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Range;
+import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Quantity;
@@ -11,7 +11,9 @@ import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
 import bayfolio.source.Located;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -63,23 +65,14 @@ final class Figures {
         return figures.found.stream().map(figure -> figure.finding(MeasureSystem.US));
     }
 
-    private void look(Described record) {
-        Facts facts = record.facts();
-        Surroundings around = new Surroundings(fleet, coach, facts);
-        facts.each((key, value) -> {
-            if (value.value() instanceof Described inner) {
-                look(inner);
-            } else if (value.value() instanceof List<?> list) {
-                list.forEach(each -> {
-                    if (((Located<?>) each).value() instanceof Described inner) {
-                        look(inner);
-                    }
-                });
-            } else {
-                key.judge()
-                        .flatMap(judge -> judge.judge(value.value(), around))
-                        .ifPresent(outside -> found.add(new Figure(record, key, value, outside)));
-            }
-        });
+    private void look(Described described) {
+        Map<Described, Surroundings> around = new IdentityHashMap<>();
+        Walkthrough.of(
+                described,
+                (record, key, type, value) -> key.judge()
+                        .flatMap(judge -> judge.judge(
+                                value.value(),
+                                around.computeIfAbsent(record, it -> new Surroundings(fleet, coach, it.facts()))))
+                        .ifPresent(outside -> found.add(new Figure(record, key, value, outside))));
     }
 }

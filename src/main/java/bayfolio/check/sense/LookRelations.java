@@ -9,7 +9,6 @@ import bayfolio.model.Connection;
 import bayfolio.model.Spot;
 import bayfolio.model.Switch;
 import bayfolio.model.Thing;
-import bayfolio.source.Located;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -97,10 +96,7 @@ final class LookRelations {
         return records -> records.of(Switch.SHAPE)
                 .flatMap(one -> one.facts().all(Switch.TWINS).stream()
                         .flatMap(id -> records.named(Switch.SHAPE, id).stream())
-                        .map(other -> new Pairs.Pair<>(
-                                Records.naming(one),
-                                new Located<>(one, one.facts().at(Switch.ON_LOOK)),
-                                new Located<>(other, other.at()))));
+                        .map(other -> Pairs.Pair.of(one, one.facts().at(Switch.ON_LOOK), other)));
     }
 
     /** Two of a kind in one place that say the same under a key. */
@@ -114,10 +110,7 @@ final class LookRelations {
                                         .filter(it -> same(it, one.facts().get(key)))
                                         .isPresent()
                                 && sameRoom(one, other))
-                        .map(other -> new Pairs.Pair<>(
-                                Records.naming(one),
-                                new Located<>(one, one.facts().at(key)),
-                                new Located<>(other, other.at()))));
+                        .map(other -> Pairs.Pair.of(one, one.facts().at(key), other)));
     }
 
     private static boolean sameRoom(Thing one, Thing other) {
@@ -141,9 +134,6 @@ final class LookRelations {
                         .flatMap(List::stream)
                         .flatMap(id -> records.named(Connection.SHAPE, id.value()).stream()
                                 .filter(other -> !other.roles().contains("fuel-filler"))
-                                .map(other -> new Pairs.Pair<>(
-                                        Records.naming(one),
-                                        new Located<>(one, id.at()),
-                                        new Located<>(other, other.at())))));
+                                .map(other -> Pairs.Pair.of(one, id.at(), other))));
     }
 }

@@ -6,9 +6,11 @@ import bayfolio.fact.Shape;
 import bayfolio.model.Coach;
 import bayfolio.model.Thing;
 import bayfolio.source.Located;
+import bayfolio.source.Place;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Where the facts are that a {@link Relation} holds against each other. */
@@ -20,7 +22,15 @@ interface Pairs<A, B> {
      *
      * @param about what states the first, for the message: {@code tank `gray`}
      */
-    record Pair<A, B>(String about, Located<A> first, Located<B> second) {}
+    record Pair<A, B>(String about, Located<A> first, Located<B> second) {
+        /** Two records, told at a place of the first. */
+        static <R extends Described, S extends Described> Pair<R, S> of(R record, Place at, S other) {
+            return new Pair<>(
+                    Records.naming(record),
+                    new Located<>(record, at),
+                    new Located<>(other, other.facts().at()));
+        }
+    }
 
     /** Two facts of one record. */
     static <R extends Described, A, B> Pairs<A, B> within(Shape<R> shape, Key<A> first, Key<B> second) {
@@ -80,10 +90,19 @@ interface Pairs<A, B> {
                 .filter(record -> record.facts().has(fact))
                 .flatMap(record -> records.of(other)
                         .filter(it -> it.facts().has(against))
-                        .map(it -> new Pair<>(
-                                Records.naming(record),
-                                new Located<>(record, record.facts().at(fact)),
-                                new Located<>(it, it.facts().at(against)))));
+                        .map(it -> Pair.of(record, record.facts().at(fact), it)));
+    }
+
+    /** Each thing of one kind with each later one of the kind, told at a fact of the later. */
+    static <T extends Thing> Pairs<T, T> twoOf(Shape<T> shape, Key<?> fact) {
+        return records -> {
+            List<T> all = records.of(shape).filter(it -> it.facts().has(fact)).toList();
+            return IntStream.range(0, all.size())
+                    .boxed()
+                    .flatMap(i -> all.subList(0, i).stream()
+                            .map(earlier ->
+                                    Pair.of(all.get(i), all.get(i).facts().at(fact), earlier)));
+        };
     }
 
     /** Only those of which the first is so. */

@@ -22,7 +22,7 @@ import bayfolio.model.Step;
 import bayfolio.model.Switch;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
-import bayfolio.source.Located;
+import bayfolio.source.Place;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -98,13 +98,14 @@ final class SpaceRelations {
                     "Measure from the sill to the ground."),
             error(
                     "turn-of-two-slides",
-                    slidesInTurn(),
-                    (slide, other) -> false,
+                    Pairs.twoOf(Slide.SHAPE, Slide.ORDER),
+                    (slide, other) ->
+                            !slide.facts().get(Slide.ORDER).equals(other.facts().get(Slide.ORDER)),
                     "{about} has the same turn as {2}",
                     "Number the slide-outs as they go out, each once."),
             error(
                     "slides-in-one-wall",
-                    slides(),
+                    Pairs.twoOf(Slide.SHAPE, Slide.SHAPE.key("from-front").orElseThrow()),
                     (slide, other) -> !overlap(slide, other),
                     "{about} and {2} are in one wall, and overlap",
                     "Measure both from the front of the coach again."),
@@ -226,8 +227,7 @@ final class SpaceRelations {
                                 .around(thing)
                                 .filter(bay -> onTheOutside(bay) && from(bay).isPresent())
                                 .stream()
-                                .map(bay -> new Pairs.Pair<>(
-                                        Records.naming(thing), placed(thing), new Located<>(bay, bay.at()))));
+                                .map(bay -> Pairs.Pair.of(thing, placed(thing), bay)));
     }
 
     private static Pairs<Thing, Unit> located() {
@@ -235,24 +235,18 @@ final class SpaceRelations {
                 .unit()
                 .things()
                 .filter(thing -> thing.spot().isPresent())
-                .map(thing -> new Pairs.Pair<>(
-                        Records.naming(thing),
-                        placed(thing),
-                        new Located<>(
-                                records.coach().unit(),
-                                records.coach().unit().facts().at())));
+                .map(thing ->
+                        Pairs.Pair.of(thing, placed(thing), records.coach().unit()));
     }
 
     /** Told where its distance from the front is written. */
-    private static Located<Thing> placed(Thing thing) {
-        return new Located<>(
-                thing,
-                thing.facts()
-                        .shape()
-                        .key("from-front")
-                        .filter(thing.facts()::has)
-                        .map(thing.facts()::at)
-                        .orElse(thing.at()));
+    private static Place placed(Thing thing) {
+        return thing.facts()
+                .shape()
+                .key("from-front")
+                .filter(thing.facts()::has)
+                .map(thing.facts()::at)
+                .orElse(thing.at());
     }
 
     private static Optional<Double> from(Thing thing) {
@@ -326,8 +320,7 @@ final class SpaceRelations {
                 .flatMap(step -> records.of(Door.SHAPE)
                         .filter(door -> door.roles().contains("entry-door"))
                         .limit(1)
-                        .map(door -> new Pairs.Pair<>(
-                                Records.naming(step), new Located<>(step, step.at()), new Located<>(door, door.at()))));
+                        .map(door -> Pairs.Pair.of(step, step.at(), door)));
     }
 
     private static boolean sameSide(Thing one, Thing other) {
@@ -344,32 +337,6 @@ final class SpaceRelations {
                         && from(step).get() <= end(door).orElseThrow() + 0.1;
     }
 
-    private static Pairs<Slide, Slide> slides() {
-        return records -> records.of(Slide.SHAPE)
-                .flatMap(slide -> records.of(Slide.SHAPE)
-                        .filter(other -> other.id().compareTo(slide.id()) > 0)
-                        .map(other -> new Pairs.Pair<>(
-                                Records.naming(slide),
-                                new Located<>(slide, slide.at()),
-                                new Located<>(other, other.at()))));
-    }
-
-    private static Pairs<Slide, Slide> slidesInTurn() {
-        return records -> slides().of(records)
-                .filter(pair -> pair.first().value().facts().has(Slide.ORDER)
-                        && pair.first()
-                                .value()
-                                .facts()
-                                .find(Slide.ORDER)
-                                .equals(pair.second().value().facts().find(Slide.ORDER)))
-                .map(pair -> new Pairs.Pair<>(
-                        pair.about(),
-                        new Located<>(
-                                pair.first().value(),
-                                pair.first().value().facts().at(Slide.ORDER)),
-                        pair.second()));
-    }
-
     private static boolean overlap(Slide one, Slide other) {
         return sameSide(one, other)
                 && from(one).isPresent()
@@ -381,9 +348,7 @@ final class SpaceRelations {
     private static Pairs<Item, Compartment> lifeSavers() {
         return records -> records.of(Item.SHAPE)
                 .filter(item -> item.roles().stream().anyMatch(LIFE_SAVING::contains))
-                .flatMap(item -> records.coach().around(item).stream()
-                        .map(bay -> new Pairs.Pair<>(
-                                Records.naming(item), new Located<>(item, item.at()), new Located<>(bay, bay.at()))));
+                .flatMap(item -> records.coach().around(item).stream().map(bay -> Pairs.Pair.of(item, item.at(), bay)));
     }
 
     /** Bays whose names begin with a letter of their side and a number, each with the next. */
@@ -392,10 +357,7 @@ final class SpaceRelations {
                 .flatMap(bay -> number(bay).stream()
                         .flatMap(number -> records.of(Compartment.SHAPE)
                                 .filter(next -> number(next).equals(Optional.of(next(number))))
-                                .map(next -> new Pairs.Pair<>(
-                                        Records.naming(bay),
-                                        new Located<>(bay, bay.at()),
-                                        new Located<>(next, next.at())))));
+                                .map(next -> Pairs.Pair.of(bay, bay.at(), next))));
     }
 
     private static Optional<String> number(Compartment bay) {

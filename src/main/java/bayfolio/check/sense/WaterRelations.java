@@ -166,9 +166,7 @@ final class WaterRelations {
     }
 
     private static <T extends Thing> Stream<Pairs.Pair<T, Tank>> tank(Records records, T thing, Located<String> id) {
-        return records.named(Tank.SHAPE, id.value()).stream()
-                .map(tank -> new Pairs.Pair<>(
-                        Records.naming(thing), new Located<>(thing, id.at()), new Located<>(tank, tank.at())));
+        return records.named(Tank.SHAPE, id.value()).stream().map(tank -> Pairs.Pair.of(thing, id.at(), tank));
     }
 
     private static Pairs<Tank, Connection> drains() {
@@ -176,10 +174,7 @@ final class WaterRelations {
                 .flatMap(tank -> tank.facts().find(Tank.DRAINS).stream()
                         .flatMap(List::stream)
                         .flatMap(id -> records.named(Connection.SHAPE, id.value()).stream()
-                                .map(outlet -> new Pairs.Pair<>(
-                                        Records.naming(tank),
-                                        new Located<>(tank, id.at()),
-                                        new Located<>(outlet, outlet.at())))));
+                                .map(outlet -> Pairs.Pair.of(tank, id.at(), outlet))));
     }
 
     private static boolean drainsRightly(Contents contents, List<String> roles) {
@@ -198,10 +193,7 @@ final class WaterRelations {
                         .flatMap(id -> records.named(Tank.SHAPE, id).stream())
                         .flatMap(tank -> tank.facts().all(Tank.DRAINS).stream())
                         .flatMap(id -> records.named(Connection.SHAPE, id).stream())
-                        .map(outlet -> new Pairs.Pair<>(
-                                Records.naming(valve),
-                                new Located<>(valve, valve.at()),
-                                new Located<>(outlet, outlet.at()))));
+                        .map(outlet -> Pairs.Pair.of(valve, valve.at(), outlet)));
     }
 
     private static boolean near(Thing one, Thing other) {
@@ -231,10 +223,7 @@ final class WaterRelations {
                 .flatMap(item -> item.facts().find(Item.GOES_ON).stream()
                         .flatMap(List::stream)
                         .flatMap(id -> records.named(Connection.SHAPE, id.value()).stream()
-                                .map(connection -> new Pairs.Pair<>(
-                                        Records.naming(item),
-                                        new Located<>(item, id.at()),
-                                        new Located<>(connection, connection.at())))));
+                                .map(connection -> Pairs.Pair.of(item, id.at(), connection))));
     }
 
     /** Things in one small place, which is not a bay that holds all sorts: a tube, a tray, a box. */
@@ -248,10 +237,7 @@ final class WaterRelations {
                                         && dirty(other)
                                         && place(other).equals(Optional.of(place)))
                                 .limit(1))
-                        .map(other -> new Pairs.Pair<>(
-                                Records.naming(item),
-                                new Located<>(item, item.at()),
-                                new Located<>(other, other.at()))));
+                        .map(other -> Pairs.Pair.of(item, item.at(), other)));
     }
 
     private static boolean holdsOnlyWaste(Records records, String place, Item but) {
