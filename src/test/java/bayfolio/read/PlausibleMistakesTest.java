@@ -37,7 +37,8 @@ import org.junit.jupiter.api.Test;
  * How much the check sees of mistakes that look true: each demo coach is changed in one place as a careless writer might
  * change it, and silence is a miss where a page of the staff's copy, which has all that the renters' has, reads
  * differently. Prints made, told and told at the right place, by class, and what stays silent by key; all of them with
- * {@code -Dmistakes=all}, else a sample; some classes alone with {@code -Dmistakes.of="figure x 10,figure / 10"}.
+ * {@code -Dmistakes=all}, else a sample; some classes alone with {@code -Dmistakes.of="figure x 10;figure / 10"}; each that stays silent as its line
+ * with {@code -Dmistakes.lines=true}.
  *
  * <p>Each that stays silent has its reason in {@code mistakes/silent.md}.
  */
@@ -85,7 +86,18 @@ class PlausibleMistakesTest {
     private static final DemoCoaches COACHES = DemoCoaches.read();
 
     /** A mistake of a class, at a key, and where it may be told. */
-    private record Mistake(String fault, String key, SourceFile before, Supplier<SourceFile> after, int from, int to) {}
+    private record Mistake(String fault, String key, SourceFile before, Supplier<SourceFile> after, int from, int to) {
+        /** The first line that is another one. */
+        String line() {
+            SourceFile changed = after.get();
+            int line = 1;
+            while (line < before.lineCount() && before.line(line).equals(changed.line(line))) {
+                line++;
+            }
+            return before.path() + ":" + line + ": " + before.line(line).strip() + "  ->  "
+                    + changed.line(line).strip();
+        }
+    }
 
     @Test
     void mistakesThatLookTrueAreTold() throws Exception {
@@ -95,7 +107,7 @@ class PlausibleMistakesTest {
         }
         String chosen = System.getProperty("mistakes.of", "");
         if (!chosen.isEmpty()) {
-            byClass.keySet().retainAll(List.of(chosen.split(",")));
+            byClass.keySet().retainAll(List.of(chosen.split(";")));
         }
         StringBuilder table = new StringBuilder();
         Map<String, Integer> silent = new TreeMap<>();
@@ -338,6 +350,9 @@ class PlausibleMistakesTest {
                 tally[2] += there ? 1 : 0;
                 if (changes && findings.isEmpty()) {
                     silent.merge(mistake.fault + ": " + mistake.key, 1, Integer::sum);
+                    if (Boolean.getBoolean("mistakes.lines")) {
+                        System.out.println(mistake.line());
+                    }
                 }
             }
         });

@@ -1,24 +1,51 @@
 package bayfolio.check.sense;
 
 import static bayfolio.check.sense.Relation.error;
+import static bayfolio.check.sense.Relation.note;
 import static bayfolio.check.sense.Relation.warning;
 
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
+import bayfolio.model.Appliance;
+import bayfolio.model.Bank;
+import bayfolio.model.Compartment;
 import bayfolio.model.Connection;
+import bayfolio.model.Door;
+import bayfolio.model.Gauge;
+import bayfolio.model.Side;
+import bayfolio.model.Slide;
 import bayfolio.model.Spot;
 import bayfolio.model.Switch;
+import bayfolio.model.Tank;
 import bayfolio.model.Thing;
+import bayfolio.model.Tray;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Looks, plates and states that must agree: by them a renter knows one switch from another, and ON from OFF. */
 final class LookRelations {
     /** Both looks may be alike where they say that they tell nothing, and where to look instead. */
     private static final Pattern SHOWS_NOTHING =
-            Pattern.compile("\\bshows? nothing\\b|\\bsprings? back\\b|\\blook at\\b");
+            Pattern.compile("\\bshows? (?:nothing|no state)\\b|\\bsprings? back\\b|\\blook at\\b");
+
+    private static final Set<String> STATES = Set.of(
+            "off", "open", "close", "closed", "shut", "push", "pull", "press", "test", "reset", "start", "stop",
+            "auto");
+
+    /** As on the doors of many coaches: L4, R1. */
+    private static final Pattern NUMBER = Pattern.compile("\\b[A-Z][0-9]{1,2}\\b");
+
+    /** At the beginning, where the words say in which room. */
+    private static final Pattern NAMES_A_ROOM = Pattern.compile(
+            "^(?:(?:in|on|at|above|below|under|behind|inside|over) )?(?:the )?(?:cab|dash|galley|kitchen|bath|bedroom|hall|lounge"
+                    + "|dinette|wardrobe|entry door)\\b(?! of)(?!,? behind the)",
+            Pattern.CASE_INSENSITIVE);
 
     private static final Pattern SAYS_ON = Pattern.compile("\\b(?:to|at|on|shows|says) (?:the )?(?:word )?on\\b");
     private static final Pattern SAYS_OFF = Pattern.compile("\\b(?:to|at|on|shows|says) (?:the )?(?:word )?off\\b");
@@ -55,18 +82,120 @@ final class LookRelations {
                                     look(one, Switch.OFF_LOOK).orElse("")),
                     "{about} is on when it looks as its twin {2} looks when it is off",
                     "Look at both again."),
+            note(
+                    "looks-of-two-things",
+                    Pairs.within(Switch.SHAPE, Switch.ON_LOOK, Switch.OFF_LOOK),
+                    LookRelations::ofOneThing,
+                    "{about} shows ON and OFF by two different things: the two looks have no word in common",
+                    "Tell both by one part, where there is one: the handle is up, the handle is down."),
             warning(
                     "two-plates-alike",
-                    alike(Switch.SHAPE, Switch.PLATE),
-                    (one, other) -> tellsApart(one, other),
-                    "{about} has the same plate as {2}, in one place: a renter cannot tell them apart",
-                    "Say under `where` which is which: the left one, the upper one."),
+                    Pairs.twoOf(Switch.SHAPE, Switch.PLATE),
+                    (one, other) -> !same(one, other, Switch.PLATE)
+                            || saysOnlyStates(one.facts().get(Switch.PLATE))
+                            || toldApart(one, other),
+                    "{about} has the same plate as {2}",
+                    "Copied? If not, say under `where` which is which: the left one, the upper one."),
             warning(
                     "two-labels-alike",
-                    alike(Connection.SHAPE, Connection.LABEL),
-                    (one, other) -> tellsApart(one, other),
-                    "{about} has the same label as {2}, in one place: a renter cannot tell them apart",
-                    "Say under `where` which is which: the left one, the upper one."),
+                    Pairs.twoOf(Connection.SHAPE, Connection.LABEL),
+                    (one, other) -> !same(one, other, Connection.LABEL) || toldApart(one, other),
+                    "{about} has the same label as {2}",
+                    "Copied? If not, say under `where` which is which: the left one, the upper one."),
+            warning(
+                    "two-doors-labeled-alike",
+                    Pairs.twoOf(Compartment.SHAPE, Compartment.LABEL),
+                    (one, other) -> !same(one, other, Compartment.LABEL) || toldApart(one, other),
+                    "{about} has the same label as {2}",
+                    "Copied? A renter who is sent to one of them must see which it is."),
+            warning(
+                    "label-of-another-number",
+                    Pairs.own(Compartment.SHAPE, Compartment.LABEL),
+                    (label, bay) -> number(label).isEmpty()
+                            || number(bay.name()).isEmpty()
+                            || number(label).equals(number(bay.name())),
+                    "{about} is numbered otherwise on its label, {1}, than in its name",
+                    "Read the label again; the handbook calls a door by its number."),
+            note(
+                    "look-of-another",
+                    Pairs.twoOf(Switch.SHAPE, Switch.ON_LOOK),
+                    (one, other) -> madeForOneLook(one, other) || !same(one, other, Switch.ON_LOOK),
+                    "{about} is said to look, when it is on, word for word as {2} does",
+                    "Copied? If both look so, tell it in words of its own."),
+            note(
+                    "look-of-another",
+                    Pairs.twoOf(Switch.SHAPE, Switch.OFF_LOOK),
+                    (one, other) -> madeForOneLook(one, other) || !same(one, other, Switch.OFF_LOOK),
+                    "{about} is said to look, when it is off, word for word as {2} does",
+                    "Copied? If both look so, tell it in words of its own."),
+            warning(
+                    "two-in-one-place",
+                    Pairs.twoOf(Switch.SHAPE, whereOf(Switch.SHAPE)),
+                    LookRelations::apart,
+                    "{about} is said to be in the very place of {2}",
+                    "Say what a hand or an eye tells them apart by: the left one, the upper one."),
+            warning(
+                    "two-in-one-place",
+                    Pairs.twoOf(Gauge.SHAPE, whereOf(Gauge.SHAPE)),
+                    LookRelations::apart,
+                    "{about} is said to be in the very place of {2}",
+                    "Say what a hand or an eye tells them apart by: the left one, the upper one."),
+            warning(
+                    "two-in-one-place",
+                    Pairs.twoOf(Connection.SHAPE, whereOf(Connection.SHAPE)),
+                    LookRelations::apart,
+                    "{about} is said to be in the very place of {2}",
+                    "Say what a hand or an eye tells them apart by: the left one, the upper one."),
+            warning(
+                    "two-in-one-place",
+                    Pairs.twoOf(Tank.SHAPE, whereOf(Tank.SHAPE)),
+                    LookRelations::apart,
+                    "{about} is said to be in the very place of {2}",
+                    "Copied? Two of them are never in one place; look again."),
+            warning(
+                    "two-in-one-place",
+                    Pairs.twoOf(Bank.SHAPE, whereOf(Bank.SHAPE)),
+                    LookRelations::apart,
+                    "{about} is said to be in the very place of {2}",
+                    "Copied? Two of them are never in one place; look again."),
+            warning(
+                    "two-in-one-place",
+                    Pairs.twoOf(Compartment.SHAPE, whereOf(Compartment.SHAPE)),
+                    LookRelations::apart,
+                    "{about} is said to be in the very place of {2}",
+                    "Copied? Two of them are never in one place; look again."),
+            warning(
+                    "two-in-one-place",
+                    Pairs.twoOf(Door.SHAPE, whereOf(Door.SHAPE)),
+                    LookRelations::apart,
+                    "{about} is said to be in the very place of {2}",
+                    "Copied? Two of them are never in one place; look again."),
+            warning(
+                    "two-in-one-place",
+                    Pairs.twoOf(Slide.SHAPE, whereOf(Slide.SHAPE)),
+                    LookRelations::apart,
+                    "{about} is said to be in the very place of {2}",
+                    "Copied? Two of them are never in one place; look again."),
+            warning(
+                    "two-in-one-place",
+                    Pairs.twoOf(Tray.SHAPE, whereOf(Tray.SHAPE)),
+                    LookRelations::apart,
+                    "{about} is said to be in the very place of {2}",
+                    "Copied? Two of them are never in one place; look again."),
+            note(
+                    "two-in-one-place",
+                    Pairs.twoOf(Appliance.SHAPE, whereOf(Appliance.SHAPE)),
+                    LookRelations::apart,
+                    "{about} is said to be in the very place of {2}",
+                    "Say what a hand or an eye tells them apart by: the left one, the upper one."),
+            warning(
+                    "place-of-another-room",
+                    inBays(),
+                    (thing, bay) -> !NAMES_A_ROOM
+                            .matcher(thing.spot().flatMap(Spot::where).orElseThrow())
+                            .find(),
+                    "{about} is in {2}, which is reached from outside, and said to be in a room",
+                    "Copied, or moved? Say where in the bay it is."),
             warning(
                     "look-alike-on-one-side-only",
                     lookAlikes(),
@@ -88,6 +217,76 @@ final class LookRelations {
         return what.matcher(look.toLowerCase(Locale.ROOT)).find();
     }
 
+    /** Both name a part of the coach, or a sign on it, that the eye goes to. */
+    private static boolean ofOneThing(String on, String off) {
+        return SHOWS_NOTHING.matcher(on.toLowerCase(Locale.ROOT)).find()
+                        && SHOWS_NOTHING.matcher(off.toLowerCase(Locale.ROOT)).find()
+                || !Collections.disjoint(Subjects.of(on), Subjects.of(off))
+                || Subjects.opposed(on, off);
+    }
+
+    /** Those in a row look alike, and so do twins and what has one use. */
+    private static boolean madeForOneLook(Switch one, Switch other) {
+        return one.make() == other.make() && sameRoom(one, other)
+                || !Collections.disjoint(one.roles(), other.roles())
+                || Subjects.of(one.name()).equals(Subjects.of(other.name()))
+                || SHOWS_NOTHING
+                        .matcher(other.facts().find(Switch.ON_LOOK).orElse("").toLowerCase(Locale.ROOT))
+                        .find();
+    }
+
+    /** What lies in a bay that is reached from outside, told at its words. */
+    private static Pairs<Thing, Compartment> inBays() {
+        return records -> records.coach()
+                .unit()
+                .things()
+                .filter(thing -> thing.spot().flatMap(Spot::where).isPresent())
+                .flatMap(thing -> records.coach().around(thing).stream()
+                        .filter(bay -> bay.spot()
+                                .flatMap(Spot::side)
+                                .filter(side -> side != Side.INSIDE)
+                                .isPresent())
+                        .map(bay -> Pairs.Pair.of(
+                                thing, thing.facts().at(whereOf(thing.facts().shape())), bay)));
+    }
+
+    private static <T extends Thing> boolean same(T one, T other, Key<String> key) {
+        return same(one.facts().get(key), other.facts().get(key));
+    }
+
+    /** ON, OFF, OPEN and the like stand on many plates, and tell nobody what the switch is for. */
+    private static boolean saysOnlyStates(String plate) {
+        return Stream.of(plain(plate).split(" ")).allMatch(word -> word.length() < 3 || STATES.contains(word));
+    }
+
+    /**
+     * Two of one kind for one use, such as two cylinder valves or the left and the right latch, have one plate; then
+     * words tell which is which.
+     */
+    private static boolean toldApart(Thing one, Thing other) {
+        boolean oneUse = !Collections.disjoint(one.roles(), other.roles())
+                || Subjects.of(one.name()).equals(Subjects.of(other.name()));
+        return oneUse && (!sameRoom(one, other) || tellsApart(one, other));
+    }
+
+    private static Key<?> whereOf(Shape<?> shape) {
+        return shape.key("where").orElseThrow();
+    }
+
+    private static boolean apart(Thing one, Thing other) {
+        Optional<Spot> here = one.spot();
+        Optional<Spot> there = other.spot();
+        return !here.flatMap(Spot::in).equals(there.flatMap(Spot::in))
+                || !here.flatMap(Spot::where)
+                        .map(LookRelations::plain)
+                        .equals(there.flatMap(Spot::where).map(LookRelations::plain));
+    }
+
+    private static Optional<String> number(String text) {
+        Matcher number = NUMBER.matcher(text);
+        return number.find() ? Optional.of(number.group()) : Optional.empty();
+    }
+
     private static Optional<String> look(Switch it, Key<String> key) {
         return it.facts().find(key).map(LookRelations::plain);
     }
@@ -97,20 +296,6 @@ final class LookRelations {
                 .flatMap(one -> one.facts().all(Switch.TWINS).stream()
                         .flatMap(id -> records.named(Switch.SHAPE, id).stream())
                         .map(other -> Pairs.Pair.of(one, one.facts().at(Switch.ON_LOOK), other)));
-    }
-
-    /** Two of a kind in one place that say the same under a key. */
-    private static <T extends Thing> Pairs<T, T> alike(Shape<T> shape, Key<String> key) {
-        return records -> records.of(shape)
-                .filter(one -> one.facts().has(key))
-                .flatMap(one -> records.of(shape)
-                        .filter(other -> other.id().compareTo(one.id()) > 0
-                                && other.facts()
-                                        .find(key)
-                                        .filter(it -> same(it, one.facts().get(key)))
-                                        .isPresent()
-                                && sameRoom(one, other))
-                        .map(other -> Pairs.Pair.of(one, one.facts().at(key), other)));
     }
 
     private static boolean sameRoom(Thing one, Thing other) {
