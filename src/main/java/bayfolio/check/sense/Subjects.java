@@ -12,6 +12,8 @@ import java.util.stream.Stream;
 final class Subjects {
     private static final Pattern WORD = Pattern.compile("[\\p{L}0-9]+");
 
+    private static final Pattern CLAUSE_END = Pattern.compile("[,;.:]| and ");
+
     private static final Set<String> LITTLE =
             words("the a an is are and or of to it its at in on with so this that by as you"
                     + " no not one two both can be when while which still then there from for always all than but have has now"
@@ -52,10 +54,10 @@ final class Subjects {
                 .collect(Collectors.toSet());
     }
 
-    /** Whether two short texts say no more than how something stands, one the opposite of the other: top in, bottom in. */
+    /** Whether the first clauses of two texts say no more than how something stands, one the opposite of the other: top in, bottom in. */
     static boolean opposed(String one, String other) {
-        List<String> first = all(one);
-        List<String> second = all(other);
+        List<String> first = all(CLAUSE_END.split(one, 2)[0]);
+        List<String> second = all(CLAUSE_END.split(other, 2)[0]);
         return first.size() <= FEW_WORDS
                 && second.size() <= FEW_WORDS
                 && OPPOSITES.stream()
