@@ -5,6 +5,8 @@ import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
+import bayfolio.source.Located;
+import java.util.List;
 
 /** What a thing is for, in a word that all coaches share; shared procedures speak of roles only. */
 public record Role(Facts facts) implements Described {
@@ -24,6 +26,16 @@ public record Role(Facts facts) implements Described {
             DRAFT.optional("several", Type.choice(Several.class), "Whether one coach may have more than one.");
     public static final Key<Boolean> OFF_COACH = DRAFT.optional(
             "off-coach", Type.YES_NO, "Whether it stands at the site and is described once for the fleet.");
+    public static final Key<List<Located<String>>> AT_PICKUP = DRAFT.optional(
+            "at-pickup",
+            Type.list(Type.TEXT),
+            "Words by one of which its state begins when a renter takes over, on any coach; another one is asked about.");
+    public static final Key<List<Located<String>>> STORED =
+            DRAFT.optional("stored", Type.list(Type.TEXT), "The same while the coach stands unused.");
+    public static final Key<List<Located<String>>> RETURNED =
+            DRAFT.optional("returned", Type.list(Type.TEXT), "The same when a renter gives it back.");
+    public static final Key<List<Located<String>>> DRIVING =
+            DRAFT.optional("driving", Type.list(Type.TEXT), "The same on the road.");
     public static final Shape<Role> SHAPE = DRAFT.done(Role::new);
 
     public String id() {

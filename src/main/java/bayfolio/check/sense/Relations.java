@@ -18,7 +18,8 @@ public final class Relations implements Rule {
                     FuelRelations.ALL,
                     RoadRelations.ALL,
                     SpaceRelations.ALL,
-                    LookRelations.ALL)
+                    LookRelations.ALL,
+                    StateRelations.ALL)
             .flatMap(List::stream)
             .toList();
 

@@ -65,7 +65,8 @@ final class Subjects {
                                 && pair.stream().anyMatch(word -> second.contains(word) && !first.contains(word)));
     }
 
-    private static List<String> all(String text) {
+    /** All words of a text, in their order. */
+    static List<String> all(String text) {
         return WORD.matcher(text.toLowerCase(Locale.ROOT))
                 .results()
                 .map(MatchResult::group)

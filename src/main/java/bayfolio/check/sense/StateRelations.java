@@ -1,0 +1,157 @@
+package bayfolio.check.sense;
+
+import static bayfolio.check.sense.Relation.note;
+import static bayfolio.check.sense.Relation.warning;
+
+import bayfolio.fact.Key;
+import bayfolio.model.Appliance;
+import bayfolio.model.Coach;
+import bayfolio.model.Role;
+import bayfolio.model.Switch;
+import bayfolio.source.Located;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** States of switches that must agree with their use, with their own words and with each other. */
+final class StateRelations {
+    /** Each state of a switch, and the words by which it begins on any coach, as the list of roles has them. */
+    private static final List<Kept> KEPT = List.of(
+            new Kept(Switch.AT_PICKUP, Role.AT_PICKUP, "when a renter takes over"),
+            new Kept(Switch.STORED, Role.STORED, "while the coach stands unused"),
+            new Kept(Switch.RETURNED, Role.RETURNED, "when a renter gives it back"),
+            new Kept(Switch.DRIVING, Role.DRIVING, "on the road"));
+
+    private static final Set<Switch.Make> VALVES = Set.of(
+            Switch.Make.BALL_VALVE,
+            Switch.Make.SLIDE_VALVE,
+            Switch.Make.TAP,
+            Switch.Make.HANDWHEEL,
+            Switch.Make.PULL,
+            Switch.Make.LEVER,
+            Switch.Make.CRANK,
+            Switch.Make.PEDAL);
+
+    private static final Set<Switch.Make> PROTECTING =
+            Set.of(Switch.Make.BREAKER_HANDLE, Switch.Make.FUSES, Switch.Make.ROTARY_DISCONNECT);
+
+    /** Words that begin a state of whatever make. */
+    private static final Set<String> ANY_MAKE = Set.of("as", "no", "not", "all", "both", "left", "none", "nothing");
+
+    private static final Pattern NEVER = Pattern.compile("(?i)^(?:off(?! by itself)|never|shut|lid (?:shut|down))\\b");
+
+    private static final String OR = " or ";
+
+    private record Kept(Key<String> state, Key<List<Located<String>>> byRole, String when) {}
+
+    static final List<Relation<?, ?>> ALL = Stream.<Stream<? extends Relation<?, ?>>>of(
+                    KEPT.stream().map(StateRelations::usual),
+                    KEPT.stream().map(StateRelations::ofItsOwnWords),
+                    Stream.of(
+                            note(
+                                    "given-back-otherwise",
+                                    Pairs.onCoach(Switch.SHAPE, Switch.RETURNED),
+                                    StateRelations::asHandedOver,
+                                    "{about} is handed over in one state, and is to be given back in the other",
+                                    "Look again; if it is so, a renter will ask why."),
+                            warning(
+                                    "on-the-road-against-appliance",
+                                    controls(),
+                                    (it, appliance) -> !States.open(it.facts().get(Switch.DRIVING))
+                                            || !NEVER.matcher(appliance.facts().get(Appliance.WHILE_DRIVING))
+                                                    .find(),
+                                    "{about} is on on the road, and {2}, which it works, is said to be off there",
+                                    "Look at both again.")))
+            .<Relation<?, ?>>flatMap(it -> it)
+            .toList();
+
+    private StateRelations() {}
+
+    private static Relation<?, ?> usual(Kept kept) {
+        return warning(
+                "state-unusual-for-its-role",
+                records -> records.of(Switch.SHAPE).flatMap(it -> usual(it, kept, records.coach())),
+                (state, usual) -> Stream.of(usual.split(OR)).anyMatch(words -> begins(state, words)),
+                "{about} is {1} " + kept.when() + ", where such a switch is {2}",
+                "Look again; if it is so, say under `accept` why.");
+    }
+
+    /** Its state, and the words of the first of its roles that has any. */
+    private static Stream<Pairs.Pair<String, String>> usual(Switch it, Kept kept, Coach coach) {
+        return it.facts().located(kept.state()).stream()
+                .flatMap(state -> roles(it, coach)
+                        .filter(role -> role.facts().has(kept.byRole()))
+                        .limit(1)
+                        .map(role -> new Pairs.Pair<>(
+                                Records.naming(it),
+                                state,
+                                new Located<>(
+                                        String.join(OR, role.facts().all(kept.byRole())),
+                                        role.facts().at(kept.byRole())))));
+    }
+
+    private static Relation<?, ?> ofItsOwnWords(Kept kept) {
+        return note(
+                "state-in-strange-words",
+                Pairs.own(Switch.SHAPE, kept.state()),
+                (state, it) -> inItsWords(first(state), it, kept),
+                "the state of {about} " + kept.when() + " is told in words that nothing else of it has: {1}",
+                "Copied? If not, say in `work` or in its looks how that state is reached or seen.");
+    }
+
+    /** What is worked by a switch of its own; breakers and battery switches stay on for what else they feed. */
+    private static Pairs<Switch, Appliance> controls() {
+        return records -> records.of(Appliance.SHAPE)
+                .filter(appliance -> appliance.facts().has(Appliance.WHILE_DRIVING))
+                .flatMap(appliance -> appliance.facts().all(Appliance.CONTROLS).stream()
+                        .flatMap(id -> records.named(Switch.SHAPE, id).stream())
+                        .filter(it -> it.facts().has(Switch.DRIVING) && !PROTECTING.contains(it.make()))
+                        .map(it -> Pairs.Pair.of(it, it.facts().at(Switch.DRIVING), appliance)));
+    }
+
+    /** Where its role says how it is left, that is asked instead. */
+    private static boolean asHandedOver(Switch it, Coach coach) {
+        String returned = it.facts().get(Switch.RETURNED);
+        String pickup = it.facts().find(Switch.AT_PICKUP).orElse(returned);
+        return roles(it, coach).anyMatch(role -> role.facts().has(Role.RETURNED))
+                || !(States.open(returned) && States.shut(pickup) || States.shut(returned) && States.open(pickup));
+    }
+
+    private static Stream<Role> roles(Switch it, Coach coach) {
+        return coach.fleet().roles().stream().filter(role -> it.roles().contains(role.id()));
+    }
+
+    private static boolean inItsWords(String word, Switch it, Kept kept) {
+        Set<String> usual = VALVES.contains(it.make()) ? Set.of("open", "shut", "closed") : Set.of("on", "off");
+        return ANY_MAKE.contains(word) || usual.contains(word) || own(it, kept).contains(word);
+    }
+
+    /** All words of its plate, its looks, its working and its other states. */
+    private static Set<String> own(Switch it, Kept kept) {
+        return Stream.concat(
+                        Stream.of(
+                                Switch.PLATE,
+                                Switch.WORK,
+                                Switch.WORK_OFF,
+                                Switch.ON_LOOK,
+                                Switch.OFF_LOOK,
+                                Switch.LAMP),
+                        KEPT.stream().map(Kept::state).filter(state -> state != kept.state()))
+                .flatMap(key -> it.facts().find(key).stream())
+                .flatMap(text -> Subjects.all(text).stream())
+                .collect(Collectors.toSet());
+    }
+
+    private static boolean begins(String state, String words) {
+        String plain = state.strip().toLowerCase(Locale.ROOT);
+        return plain.equals(words)
+                || plain.startsWith(words) && !Character.isLetterOrDigit(plain.charAt(words.length()));
+    }
+
+    private static String first(String state) {
+        return Subjects.all(state).stream().findFirst().orElse("");
+    }
+}
