@@ -118,8 +118,7 @@ public record Check(Fleet fleet, Library library, List<Unit> units, Findings fin
     private record Filled(Procedure procedure, List<Finding> findings) {}
 
     private static Filled filled(Script script, Coach coach, Library library, ScreenWords screen) {
-        References references =
-                new References(coach, library, screen, !script.head().who().forRenters());
+        References references = References.of(script, coach, library, screen);
         List<Finding> findings = new ArrayList<>();
         return new Filled(Filling.fill(script, coach, references, findings::add), findings);
     }

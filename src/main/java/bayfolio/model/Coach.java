@@ -91,6 +91,15 @@ public final class Coach {
         return read(kind, role);
     }
 
+    /** All that hold a role, in walking order; the one name by which texts for several coaches speak of things. */
+    public List<Thing> inRole(String kind, String role) {
+        List<Thing> holders = read(kind, role);
+        if (holders.isEmpty() && !rolesRead(kind)) {
+            throw new UnreadException("it could not be read which " + kind + " has the role " + role);
+        }
+        return holders;
+    }
+
     /** As far as it could be read. */
     private List<Thing> read(String kind, String role) {
         return List.copyOf(byRole.getOrDefault(new Name(kind, role), List.of()));
@@ -101,7 +110,7 @@ public final class Coach {
     }
 
     /**
-     * What a reference names, if that is known: the thing of that id, or all holders of that role in walking order. A thing
+     * What a reference in a text of its own names, if that is known: the thing of that id, or all holders of that role in walking order. A thing
      * that is called like a role which it shares with others stands for them all, so that none is left out in silence.
      */
     public List<Thing> named(String kind, String idOrRole) {

@@ -11,14 +11,15 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * All things of one kind under their ids and roles: {@code tank.gray}.
+ * All things of one kind under their roles, {@code tank.gray}, and under their ids.
  *
  * @param staff see {@link RecordNames}
+ * @param own whether ids are names, as in texts of this coach alone
  */
-record KindNames(Coach coach, String kind, boolean staff) implements Names {
+record KindNames(Coach coach, String kind, boolean staff, boolean own) implements Names {
     @Override
     public Value find(String idOrRole) {
-        List<Thing> named = coach.named(kind, idOrRole);
+        List<Thing> named = own ? coach.named(kind, idOrRole) : coach.inRole(kind, idOrRole);
         if (!staff && named.stream().anyMatch(Thing::forStaff)) {
             return Withheld.thing(kind, idOrRole);
         }
@@ -49,7 +50,7 @@ record KindNames(Coach coach, String kind, boolean staff) implements Names {
     public Collection<String> known() {
         return Stream.concat(
                         coach.things()
-                                .filter(thing -> thing.kind().equals(kind) && (staff || !thing.forStaff()))
+                                .filter(thing -> own && thing.kind().equals(kind) && (staff || !thing.forStaff()))
                                 .map(Thing::id),
                         coach.fleet().roles().stream()
                                 .filter(role -> role.kind().equals(kind))

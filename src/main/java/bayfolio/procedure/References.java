@@ -63,15 +63,24 @@ public final class References {
     private final Library library;
     private final ScreenWords screen;
     private final boolean staff;
+    private final boolean own;
 
     /**
      * @param staff whether the text that refers is read by staff only
+     * @param own whether it is of this coach alone: ids are names in it; in texts for several coaches only roles are
      */
-    public References(Coach coach, Library library, ScreenWords screen, boolean staff) {
+    public References(Coach coach, Library library, ScreenWords screen, boolean staff, boolean own) {
         this.coach = coach;
         this.library = library;
         this.screen = screen;
         this.staff = staff;
+        this.own = own;
+    }
+
+    /** As a script refers, by who reads it and where it is kept. */
+    public static References of(Script script, Coach coach, Library library, ScreenWords screen) {
+        return new References(
+                coach, library, screen, script.forStaff(), script.unit().isPresent());
     }
 
     /**
@@ -130,16 +139,17 @@ public final class References {
     }
 
     private List<Thing> things(String kind, String name) {
-        return name.startsWith(EXACTLY)
-                ? coach.thing(kind, name.substring(EXACTLY.length())).stream().toList()
-                : coach.named(kind, name);
+        if (name.startsWith(EXACTLY)) {
+            return coach.thing(kind, name.substring(EXACTLY.length())).stream().toList();
+        }
+        return own ? coach.named(kind, name) : coach.inRole(kind, name);
     }
 
     private List<Inline> things(
             String kind, String name, String join, List<Inline> given, Place at, Consumer<Finding> findings) {
         List<Thing> named = things(kind, name);
         if (named.isEmpty()) {
-            findings.accept(nothing(kind, name, at));
+            findings.accept(nothing(kind, name.startsWith(EXACTLY) ? name.substring(EXACTLY.length()) : name, at));
             return given;
         }
         if (!staff && named.stream().anyMatch(Thing::forStaff)) {
@@ -175,8 +185,11 @@ public final class References {
                             + name
                             + "}}.");
         }
+        if (!own && role.isEmpty()) {
+            return unknownRole(kind, name, at, coach.fleet());
+        }
         Optional<String> otherKind = coach.things()
-                .filter(thing -> thing.id().equals(name))
+                .filter(thing -> own && thing.id().equals(name))
                 .map(Thing::kind)
                 .findFirst()
                 .or(() -> role.map(Role::kind));
@@ -328,6 +341,30 @@ public final class References {
                 .mend("Name " + Article.a(kind) + " by its id, or by a role.");
     }
 
+    /** What a text for several coaches calls by an id of one of them, or by no name at all. */
+    static Finding unknownRole(String kind, String name, Place at, Fleet fleet) {
+        List<Thing> called = Stream.concat(fleet.units().stream().flatMap(Unit::things), fleet.siteThings())
+                .filter(thing -> thing.kind().equals(kind) && thing.id().equals(name))
+                .toList();
+        List<String> roles = fleet.roles().stream()
+                .filter(role -> role.kind().equals(kind))
+                .map(Role::id)
+                .toList();
+        List<String> held = called.stream()
+                .flatMap(thing -> thing.roles().stream())
+                .distinct()
+                .toList();
+        return Finding.error(
+                        "unknown-reference",
+                        at,
+                        called.isEmpty()
+                                ? "there is no role `" + name + "` of " + Article.a(kind)
+                                : "`" + name + "` is the id of one coach's " + kind
+                                        + ", and this text is for several coaches")
+                .near(held.isEmpty() ? NearNames.to(name, roles) : held)
+                .mend("Name " + Article.a(kind) + " by its role.");
+    }
+
     static Finding unknownScript(Form form, String id, Place at, Library library) {
         Optional<Form> other = library.scripts().stream()
                 .filter(script -> script.id().equals(id))
@@ -370,6 +407,10 @@ public final class References {
                         ? Finding.error("staff-page-for-renter", at, "page `" + id + "` is for staff")
                                 .mend("Take the reference out; renters never see that page.")
                         : unknown("page", id, at, PAGES));
+    }
+
+    boolean own() {
+        return own;
     }
 
     boolean staff() {

@@ -20,13 +20,14 @@ import java.util.stream.Stream;
 /**
  * The names that every procedure may use: {@code unit}, {@code fleet} and {@code country} with their facts, {@code
  * phone}, {@code has} with the features, {@code count}, {@code all} with every thing of a kind, and
- * each kind with its ids and roles; {@code reckoned}, and what other scripts there are for it.
+ * each kind with its roles, and its ids; {@code reckoned}, and what other scripts there are for it.
  *
  * @param staff whether staff alone read the text; to all others, what is for staff has no name
+ * @param own whether the text is of this coach alone: in others things are called by their roles only
  * @param scripts {@code procedure} and {@code trouble}, see {@link ScriptNames}; {@code turn} and {@code turn-back},
  *     see {@link TurnNames}
  */
-record RootNames(Coach coach, boolean staff, Map<String, Names> scripts) implements Names {
+record RootNames(Coach coach, boolean staff, boolean own, Map<String, Names> scripts) implements Names {
     static final List<String> ROOTS = Stream.concat(
                     Stream.of(
                             "unit",
@@ -66,11 +67,11 @@ record RootNames(Coach coach, boolean staff, Map<String, Names> scripts) impleme
             // are.
             case "any" ->
                 new Value.Inner(Names.of(
-                        Kinds.names(), kind -> new Value.Inner(new AnyNames(new KindNames(coach, kind, staff)))));
+                        Kinds.names(), kind -> new Value.Inner(new AnyNames(new KindNames(coach, kind, staff, own)))));
             case "all" -> new Value.Inner(Names.of(Kinds.names(), this::everything));
             default ->
                 Kinds.named(name)
-                        .<Value>map(kind -> new Value.Inner(new KindNames(coach, name, staff)))
+                        .<Value>map(kind -> new Value.Inner(new KindNames(coach, name, staff, own)))
                         .orElse(new Value.Unknown());
         };
     }

@@ -34,10 +34,9 @@ record ThingNames(Coach coach, Thing thing, boolean staff) implements Names {
         return name.equals(PLACE) ? place() : name.equals("id") ? id() : facts().find(name);
     }
 
-    /** Where it is also a role of others, a mark says that this one alone is meant. */
+    /** With the mark that this one is meant, whatever the roles of that name. */
     private Value id() {
-        boolean shared = coach.named(thing.kind(), thing.id()).size() > 1;
-        return new Value.Text((shared ? References.EXACTLY : "") + thing.id());
+        return new Value.Text(References.EXACTLY + thing.id());
     }
 
     @Override

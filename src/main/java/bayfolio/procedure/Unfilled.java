@@ -139,8 +139,14 @@ public final class Unfilled {
         Place at = reference.at;
         boolean filled = name.contains("{{");
         if (Kinds.named(kind).isPresent()) {
-            if (!filled && fleet.role(name).isEmpty() && !known(script).ids.contains(name) && idsRead(kind, script)) {
-                findings.accept(References.unknownThing(kind, name, at, fleet, units(script)));
+            if (!filled
+                    && fleet.role(name).isEmpty()
+                    && !known(script).ids.contains(name)
+                    && (script.unit().isEmpty() || idsRead(kind, script))) {
+                findings.accept(
+                        script.unit().isEmpty()
+                                ? References.unknownRole(kind, name, at, fleet)
+                                : References.unknownThing(kind, name, at, fleet, units(script)));
             } else if (!script.forStaff() && known(script).forStaff(kind).contains(name)) {
                 findings.accept(References.staffThing(kind, name, at));
             }
@@ -183,7 +189,9 @@ public final class Unfilled {
                     .forEach(role -> byKind.computeIfAbsent(role.kind(), kind -> new LinkedHashSet<>())
                             .add(role.id()));
             Set<String> ids = new HashSet<>();
+            // In texts for several coaches things are called by their roles alone.
             Stream.concat(units(script).flatMap(Unit::things), fleet.siteThings())
+                    .filter(thing -> script.unit().isPresent())
                     .forEach(thing -> {
                         ids.add(thing.id());
                         byKind.computeIfAbsent(thing.kind(), kind -> new LinkedHashSet<>())
@@ -262,8 +270,10 @@ public final class Unfilled {
     /** What the name is looked up in: the innermost that knows its first word, or that only a coach could tell. */
     private Optional<Declared> scope(Template.Asked asked, Script script) {
         String first = asked.name().split("\\.", -1)[0];
+        // A whole name such as `switch.gas-safety-reset` is meant as such even where nobody knows what is around it.
+        boolean whole = !first.equals(asked.name()) && RootNames.ROOTS.contains(first);
         return scopes(asked, script).stream()
-                .filter(scope -> scope.known().map(it -> it.contains(first)).orElse(true))
+                .filter(scope -> scope.known().map(it -> it.contains(first)).orElse(!whole))
                 .findFirst();
     }
 
@@ -316,7 +326,7 @@ public final class Unfilled {
 
     /** All of a kind by their ids and roles, with the same behind each. */
     private Declared things(String kind, Script script, Declared behind) {
-        if (!idsRead(kind, script)) {
+        if (script.unit().isPresent() && !idsRead(kind, script)) {
             return Declared.OPEN;
         }
         Set<String> forStaff = known(script).forStaff(kind);

@@ -48,7 +48,7 @@ import org.junit.jupiter.api.io.TempDir;
  * <ul>
  *   <li>{@code yaml} over its description, or over that of another coach with {@code folder=};
  *   <li>{@code yaml fleet} over the description of the fleet;
- *   <li>{@code markdown}: one more procedure;
+ *   <li>{@code markdown}: one more procedure, with {@code own} one of the tiny coach, in which ids are names;
  *   <li>{@code text path=}: a file as it lies in the fleet folder, read from there;
  *   <li>{@code picture path=}: any picture there; with {@code located}, as a camera saves it that
  *       knows where it is, with {@code side=}, one that claims so many points each way;
@@ -351,7 +351,8 @@ class RulePagesTest {
         boolean coach = false;
         for (RulePage.Block block : example.blocks()) {
             if (block.language().equals("markdown")) {
-                SourceFile file = block.file(PROCEDURES + "example-" + (1 + snippets.size()) + ".md");
+                String folder = block.option("own").isPresent() ? "units/tiny/procedures/" : PROCEDURES;
+                SourceFile file = block.file(folder + "example-" + (1 + snippets.size()) + ".md");
                 overlay.procedure(file);
                 snippets.add(file);
             } else if (block.language().equals("yaml") && block.option("fleet").isPresent()) {

@@ -53,7 +53,7 @@ final class SwitchInItsStepTest {
     @ParameterizedTest
     @CsvSource(textBlock = """
                     dunlin, dump-tanks-gravity, gray-dump-valve, Push it in, The T-handle is in, The T-handle is out
-                    phalarope, dump-tanks-macerator, gray-dump-valve, PUSH it in, The round handle touches, A hand's length
+                    phalarope, dump-tanks-macerator, gray-dump-valve, PUSH it in, The round handle touches, The round handle stands out
                     whimbrel, dump-tanks-gravity, gray-dump-valve, Pull it DOWN, The D-handle hangs down, The D-handle is up
                     """)
     void aGrayValveThatWorksTheOtherWayRoundIsExplainedWhereItIsOpenedAndWhereItMustBeShut(

@@ -48,7 +48,7 @@ public final class Demo {
     }
 
     static References references(Coach coach, boolean staff) {
-        return new References(coach, library(), SCREEN, staff);
+        return new References(coach, library(), SCREEN, staff, true);
     }
 
     /** A script whose body begins on line 8 of its file. */
@@ -63,6 +63,21 @@ public final class Demo {
             Condition when,
             List<String> formerly,
             String body,
+            Consumer<Finding> findings) {
+        return script(id, who, stage, when, formerly, body, Optional.empty(), findings);
+    }
+
+    /**
+     * @param unit of which it is the own, so that ids are names in it
+     */
+    static Script script(
+            String id,
+            Who who,
+            Stage stage,
+            Condition when,
+            List<String> formerly,
+            String body,
+            Optional<String> unit,
             Consumer<Finding> findings) {
         SourceFile file = new SourceFile("units/shared/procedures/" + id + ".md", "---\n".repeat(7) + body);
         Place top = Place.of(file, 2, 1, 3);
@@ -81,7 +96,7 @@ public final class Demo {
                                 top))
                 .done();
         Head head = new Head(facts);
-        return Script.of(Form.PROCEDURE, head, when, file, body, 8, Optional.empty(), findings);
+        return Script.of(Form.PROCEDURE, head, when, file, body, 8, unit, findings);
     }
 
     static Procedure fill(String coachId, String body, Consumer<Finding> findings) {

@@ -169,7 +169,7 @@ class ReferencesTest {
 
     @Test
     void aStageInWhichThereIsNothingToDoIsTold() {
-        References none = new References(Demo.coach("whimbrel"), new Library(List.of()), Demo.SCREEN, false);
+        References none = new References(Demo.coach("whimbrel"), new Library(List.of()), Demo.SCREEN, false, true);
 
         none.resolve("stage:cold-weather", Wish.NONE, List.of(), AT, findings::add);
 

@@ -18,6 +18,7 @@ import bayfolio.model.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -202,14 +203,21 @@ final class StaffNamesTest {
 
     /** The whole text of a script, and what was wrong with it. */
     private String filled(Unit unit, Who who, String body, List<Finding> findings) {
-        Script script =
-                Demo.script("by-test", who, Stage.LIVING, new Condition.Always(), List.of(), body, findings::add);
+        Script script = Demo.script(
+                "by-test",
+                who,
+                Stage.LIVING,
+                new Condition.Always(),
+                List.of(),
+                body,
+                Optional.of(unit.id()),
+                findings::add);
         List<Script> scripts = new ArrayList<>(Demo.library().scripts());
         scripts.add(script);
         Coach coach = new Coach(fleet, unit);
         Library library = new Library(scripts);
         Procedure procedure = Filling.fill(
-                script, coach, new References(coach, library, Demo.SCREEN, who == Who.STAFF), findings::add);
+                script, coach, new References(coach, library, Demo.SCREEN, who == Who.STAFF, true), findings::add);
         Unfilled.check(
                 fleet,
                 new Library(scripts.stream()

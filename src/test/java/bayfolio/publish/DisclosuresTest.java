@@ -183,7 +183,7 @@ final class DisclosuresTest {
 
     private Map<String, byte[]> rendered(Check check, boolean asStaff) {
         Coach coach = new Coach(check.fleet(), check.units().get(0));
-        References references = new References(coach, check.library(), screen, asStaff);
+        References references = new References(coach, check.library(), screen, asStaff, true);
         Case filled = new Case(
                 coach,
                 check.library(),

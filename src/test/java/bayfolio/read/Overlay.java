@@ -62,7 +62,9 @@ public final class Overlay {
     }
 
     public void procedure(SourceFile file) {
-        FleetReader.script(file, Optional.empty(), findings::add).ifPresent(scripts::add);
+        String[] path = file.path().split("/");
+        Optional<String> unit = path[1].equals("shared") ? Optional.empty() : Optional.of(path[1]);
+        FleetReader.script(file, unit, findings::add).ifPresent(scripts::add);
     }
 
     /** The fleet as {@link FleetReader} would read it from a folder. */
