@@ -78,9 +78,19 @@ public record Text(
                 .toList();
     }
 
+    /** What a renter reads of a word; other names for it may be those that texts avoid. */
     private static Stream<Text> meaning(Word word) {
-        return word.facts().ifRead(Word.MEANING).stream()
-                .map(it -> new Text(it.value(), it.at(), true, true, false, Optional.empty()));
+        return Stream.of(
+                        word.facts().ifRead(Word.WORD).stream().map(it -> of(it, false)),
+                        word.facts().ifRead(Word.MEANING).stream().map(it -> of(it, true)),
+                        word.facts().ifRead(Word.BRITISH).stream().map(it -> of(it, false)),
+                        word.facts().ifRead(Word.ALSO).stream()
+                                .flatMap(names -> names.value().stream().map(it -> of(it, false))))
+                .flatMap(texts -> texts);
+    }
+
+    private static Text of(Located<String> words, boolean american) {
+        return new Text(words.value(), words.at(), true, american, false, Optional.empty());
     }
 
     private static boolean american(Unit unit) {

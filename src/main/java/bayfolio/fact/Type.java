@@ -56,7 +56,9 @@ public sealed interface Type<T> {
             new Text("phone number", "^[+(]?[0-9][0-9 ()+-]{2,24}$", "a phone number such as `+1 555-0100`");
     Type<String> EXPONENT = new Text("exponent", "^1(\\.[0-9]+)?$", "a figure from 1 to less than 2, such as `1.25`");
     Type<String> WEB_ADDRESS = new Text(
-            "web address", "^https://[a-z0-9.-]+(/[A-Za-z0-9._~/-]*)?$", "an address that begins with `https://`");
+            "web address",
+            "^https://([a-z0-9]+(-+[a-z0-9]+)*\\.)+[a-z]{2,}(/[A-Za-z0-9._~/-]*)?$",
+            "an address that begins with `https://`");
     Type<String> FILE_NAME =
             new Text("file name", "^[A-Za-z0-9][A-Za-z0-9_-]*(\\.[A-Za-z0-9]+)+$", "a file name without folders");
     Type<Boolean> YES_NO = new YesNo();

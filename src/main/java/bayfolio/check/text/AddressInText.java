@@ -9,9 +9,25 @@ import java.util.stream.Stream;
 
 /** Flags a web or mail address typed into a text: nobody can see from here when it is gone. */
 public final class AddressInText implements TextRule {
+    /** Of domains, those that are no words at the end of a sentence. */
+    private static final String TOP = "(?:com|org|net|edu|gov|info|biz|app|io|eu|de|ch|fr|nl|uk|au|nz|example|invalid)";
+
     private static final Pattern ADDRESS = Pattern.compile(
-            "\\bhttps?://[^\\s)>]*[^\\s)>.,;]|\\bwww\\.[^\\s)>]*[^\\s)>.,;]|(?<![\\w.+-])[\\w.+-]++@[\\w-]+(?:\\.[\\w-]+)+",
+            // with its scheme, also misspelt
+            "\\b(?:https?|ftp):/[^\\s)>]*[^\\s)>.,;]|\\bmailto:\\S+|\\bwww\\.[^\\s)>]*[^\\s)>.,;]"
+                    // mail, with a host of any form
+                    + "|(?<![\\w.+-])[\\w.+-]++@\\w[\\w-]*(?:\\.[\\w-]+)*"
+                    // mail, taken apart so that no program sees it
+                    + "|\\b[\\w.+-]+\\s*(?:@|[(\\[]at[)\\]]|\\bat\\b)\\s*[\\w-]+\\s*(?:\\.|[(\\[]dot[)\\]]|\\bdot\\b)\\s*"
+                    + TOP
+                    + "\\b"
+                    // a domain alone
+                    + "|(?<![\\w.@/-])(?:[a-z0-9-]+\\.)+" + TOP + "\\b(?:/[^\\s)>]*[^\\s)>.,;])?",
             Pattern.CASE_INSENSITIVE);
+
+    /** What each of them has. */
+    private static final Pattern MARK =
+            Pattern.compile("@|:/|mailto:|\\.\\s?[a-z]|\\bdot\\b|dot[)\\]]", Pattern.CASE_INSENSITIVE);
 
     @Override
     public Stream<Finding> check(Text text) {
@@ -22,7 +38,7 @@ public final class AddressInText implements TextRule {
 
     /** Most texts do not, which is told sooner so than by the pattern. */
     private static boolean mayHoldOne(String text) {
-        return text.indexOf('@') >= 0 || text.contains("//") || text.contains("ww.") || text.contains("WW.");
+        return MARK.matcher(text).find();
     }
 
     private static Finding finding(Text text, MatchResult part) {
