@@ -33,6 +33,7 @@ import bayfolio.check.electric.WattsAgainstVoltsAndAmps;
 import bayfolio.check.feature.FeatureWithoutFact;
 import bayfolio.check.feature.FeatureWithoutRole;
 import bayfolio.check.feature.FuelWithoutTank;
+import bayfolio.check.feature.MissingRole;
 import bayfolio.check.feature.ReckoningLacksFacts;
 import bayfolio.check.feature.RoleWithoutFeature;
 import bayfolio.check.feature.ServiceWithoutStart;
@@ -231,6 +232,7 @@ public final class Rules {
             new NoFireExtinguisher(),
             new PhotoUnused(),
             new FeatureWithoutRole(),
+            new MissingRole(),
             new HoldWithoutSpring(),
             new FeatureWithoutFact(),
             new FuelWithoutTank(),

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -93,7 +94,12 @@ public sealed interface Type<T> {
     }
 
     static Type<String> role(String kind) {
-        return new Role(kind);
+        return new Role(Optional.of(kind));
+    }
+
+    /** A role of whatever kind of thing. */
+    static Type<String> anyRole() {
+        return new Role(Optional.empty());
     }
 
     static <E> Type<List<Located<E>>> list(Type<E> element) {
@@ -167,7 +173,7 @@ public sealed interface Type<T> {
         }
     }
 
-    record Role(String kind) implements Type<String> {
+    record Role(Optional<String> kind) implements Type<String> {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.role(this);

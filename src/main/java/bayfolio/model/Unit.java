@@ -70,6 +70,10 @@ public final class Unit implements Described {
             "refits",
             Type.list(Type.nested(Refit.SHAPE)),
             "What was changed on it. What hangs on that and was not looked at since is asked for.");
+    public static final Key<List<Located<String>>> NOT_ON_THIS_COACH = DRAFT.forStaff(
+            "not-on-this-coach",
+            Type.list(Type.anyRole()),
+            "Roles that most coaches have something for, and this one has not, so that nobody asks: `[leveling-ramp]`.");
     public static final Key<LocalDate> CHECKED_ON = DRAFT.forStaff(
             "checked-on",
             Type.DAY,

@@ -228,7 +228,13 @@ final class Decoder {
 
             @Override
             public Optional<String> role(Type.Role role) {
-                return scalar(node, "a role of " + Article.a(role.kind()), false)
+                return scalar(
+                                node,
+                                "a role"
+                                        + role.kind()
+                                                .map(kind -> " of " + Article.a(kind))
+                                                .orElse(""),
+                                false)
                         .filter(value -> fits(node, value, (Type.Text) Type.ID))
                         .filter(value -> isRole(node, value, role.kind()));
             }
@@ -291,7 +297,7 @@ final class Decoder {
         return tag.equals(Tag.STR) || tag.equals(Tag.ENV_TAG);
     }
 
-    private boolean isRole(Node node, String value, String kind) {
+    private boolean isRole(Node node, String value, Optional<String> kind) {
         if (roles.isEmpty()) {
             return true;
         }
@@ -301,18 +307,19 @@ final class Decoder {
                     .near(NearNames.to(
                             value,
                             roles.get().values().stream()
-                                    .filter(it -> it.kind().equals(kind))
+                                    .filter(it -> kind.map(it.kind()::equals).orElse(true))
                                     .map(Role::id)
                                     .toList()))
                     .mend("Roles are listed in `units/shared/roles.yaml`."));
             return false;
         }
         String ofKind = role.get().kind();
-        if (!ofKind.equals(kind)) {
+        if (kind.isPresent() && !kind.get().equals(ofKind)) {
             findings.accept(Finding.error(
                             "wrong-kind",
                             places.apply(node),
-                            "the role `" + value + "` is one of " + Article.a(ofKind) + ", not of " + Article.a(kind))
+                            "the role `" + value + "` is one of " + Article.a(ofKind) + ", not of "
+                                    + Article.a(kind.get()))
                     .mend("Give it to " + Article.a(ofKind) + "."));
             return false;
         }

@@ -285,7 +285,8 @@ public final class ReferencePage {
 
             @Override
             public String role(Type.Role role) {
-                return "a [role](roles.yaml) of " + Article.a(role.kind());
+                return "a [role](roles.yaml)"
+                        + role.kind().map(kind -> " of " + Article.a(kind)).orElse("");
             }
 
             @Override

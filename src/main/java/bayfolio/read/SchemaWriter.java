@@ -146,7 +146,8 @@ public final class SchemaWriter {
 
             @Override
             public JsonObject role(Type.Role role) {
-                return id("role of " + Article.a(role.kind()));
+                return id("role"
+                        + role.kind().map(kind -> " of " + Article.a(kind)).orElse(""));
             }
 
             @Override

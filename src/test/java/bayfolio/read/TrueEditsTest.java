@@ -73,7 +73,7 @@ class TrueEditsTest {
     private static final DemoCoaches COACHES = DemoCoaches.read();
     private static final LocalDate TODAY = COACHES.fleet().asOf().orElseThrow();
 
-    private static final Path DRAWN = Path.of("src/test/resources/bayfolio/refits/drawn");
+    private static final Path DRAWN = Path.of("src/test/resources/bayfolio/mistakes/drawn");
 
     /** One of several ways to draw the same: {@code {100 Ah|110 Ah}}, the first of all of them together, and so on. */
     private static final Pattern WAYS = Pattern.compile("\\{([^{}]*\\|[^{}]*)}");

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 public final class RoleWithoutFeature implements Rule {
 
     /** What works only with a feature, and the features any one of which will do. */
-    private static final Map<String, List<Feature>> BELONGS_TO = Map.ofEntries(
+    static final Map<String, List<Feature>> BELONGS_TO = Map.ofEntries(
             entry("generator-control", List.of(Feature.GENERATOR)),
             entry("generator-autostart-switch", List.of(Feature.GENERATOR_AUTOSTART)),
             entry("generator-breaker", List.of(Feature.GENERATOR)),

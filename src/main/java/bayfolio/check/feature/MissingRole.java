@@ -1,0 +1,141 @@
+package bayfolio.check.feature;
+
+import bayfolio.check.Case;
+import bayfolio.check.Rule;
+import bayfolio.finding.Finding;
+import bayfolio.model.Coach;
+import bayfolio.model.Feature;
+import bayfolio.model.Region;
+import bayfolio.model.Role;
+import bayfolio.model.Unit;
+import bayfolio.procedure.Script;
+import bayfolio.source.Place;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Asks for a role that a coach has nothing for, though every coach needs it, or all its sisters have it, or a step of a
+ * shared text falls away for lack of it: wedges that were taken out of the list are missed by nobody else, since a text
+ * leaves out what is not there. Told once a role; {@code not-on-this-coach} says that it is so.
+ */
+public final class MissingRole implements Rule {
+    /** What a coach has by its nature; common practice, no source. What has a rule of its own is left to that. */
+    private static final List<Need> NEEDS = List.of(
+            new Need("smoke-alarm", unit -> true, "people sleep in it"),
+            new Need("co-alarm", Feature.BURNS_FUEL::of, "something in it burns fuel"),
+            new Need("first-aid-kit", unit -> true, "it is hired out"),
+            new Need("wheel-chock", unit -> true, "it stands on slopes"),
+            new Need("warning-triangle", unit -> unit.region() == Region.EUROPE, "it is for Europe"));
+
+    /** Fewer coaches tell no custom. */
+    private static final int SISTERS = 2;
+
+    private static final int OTHERS = 3;
+
+    private record Need(String role, Predicate<Unit> when, String why) {}
+
+    @Override
+    public Stream<Finding> check(Case coach) {
+        Unit unit = coach.unit();
+        if (unit.draft()) {
+            return Stream.of();
+        }
+        List<String> without = unit.facts().all(Unit.NOT_ON_THIS_COACH);
+        Map<String, String> missing = new LinkedHashMap<>();
+        NEEDS.stream()
+                .filter(need -> need.when.test(unit) && !unit.holds(need.role))
+                .forEach(need -> missing.put(need.role, need.why));
+        custom(coach).forEach(role -> missing.putIfAbsent(role, "all its sisters have it"));
+        missing.keySet().removeAll(without);
+        Map<String, String> fallen = fallen(coach);
+        fallen.keySet().removeAll(without);
+        fallen.keySet().removeAll(missing.keySet());
+        return Stream.of(
+                        missing.entrySet().stream()
+                                .map(it -> Finding.warning(
+                                                "missing-role",
+                                                at(unit),
+                                                "nothing on this coach has the role `" + it.getKey() + "`, and "
+                                                        + it.getValue())
+                                        .mend("Give something the role, or list it under `not-on-this-coach`.")),
+                        fallen.isEmpty() ? Stream.<Finding>of() : Stream.of(fallen(unit, fallen)),
+                        contradictions(coach))
+                .flatMap(it -> it);
+    }
+
+    /** One note for all of them: most coaches lack ten. */
+    private static Finding fallen(Unit unit, Map<String, String> fallen) {
+        return Finding.note(
+                        "missing-role",
+                        at(unit),
+                        "steps fall away since nothing on this coach has the roles "
+                                + fallen.entrySet().stream()
+                                        .map(it -> "`" + it.getKey() + "` (in `" + it.getValue() + "`)")
+                                        .collect(Collectors.joining(", ")))
+                .mend("Give what is there its role; for what is not, write `not-on-this-coach: ["
+                        + String.join(
+                                ", ",
+                                Stream.concat(
+                                                unit.facts().all(Unit.NOT_ON_THIS_COACH).stream(),
+                                                fallen.keySet().stream())
+                                        .toList())
+                        + "]`.");
+    }
+
+    private static Place at(Unit unit) {
+        return unit.facts().at(unit.facts().has(Unit.NOT_ON_THIS_COACH) ? Unit.NOT_ON_THIS_COACH : Unit.ID);
+    }
+
+    private static Stream<Finding> contradictions(Case coach) {
+        return coach.unit().facts().find(Unit.NOT_ON_THIS_COACH).stream()
+                .flatMap(List::stream)
+                .filter(role -> coach.unit().holds(role.value()))
+                .map(role -> Finding.error(
+                                "role-there-after-all",
+                                role.at(),
+                                "`" + role.value() + "` is said not to be on this coach, and something has that role")
+                        .mend("Take it from the list, or the role from the thing."));
+    }
+
+    /** What all other coaches of its body have, or all others of the fleet, without a feature that this one lacks. */
+    private static Stream<String> custom(Case coach) {
+        List<Unit> others = coach.coach().fleet().units().stream()
+                .filter(unit -> unit != coach.unit() && !unit.draft())
+                .toList();
+        List<Unit> sisters = others.stream()
+                .filter(unit ->
+                        unit.facts().get(Unit.BODY) == coach.unit().facts().get(Unit.BODY))
+                .toList();
+        return coach.coach().fleet().roles().stream()
+                .map(Role::id)
+                .filter(role -> !coach.unit().holds(role) && belongs(role, coach.coach()))
+                .filter(role -> sisters.size() >= SISTERS && sisters.stream().allMatch(it -> it.holds(role))
+                        || others.size() >= OTHERS && others.stream().allMatch(it -> it.holds(role)));
+    }
+
+    private static boolean belongs(String role, Coach coach) {
+        List<Feature> features = RoleWithoutFeature.BELONGS_TO.getOrDefault(role, List.of());
+        return features.isEmpty() || features.stream().anyMatch(coach.features()::contains);
+    }
+
+    /** Roles that nothing has, each with the first script in which a step falls away for that. */
+    private static Map<String, String> fallen(Case coach) {
+        Map<String, String> fallen = new TreeMap<>();
+        for (Script script : coach.library().of(coach.unit(), coach.coach().features())) {
+            if (script.unit().isEmpty()) {
+                script.once(MissingRole.class, "", GuardedSteps::in).stream()
+                        .filter(guarded -> guarded.around().stream().allMatch(it -> it.takenOn(coach.coach())))
+                        .filter(guarded -> !guarded.guard().takenOn(coach.coach()))
+                        .flatMap(guarded -> guarded.guard().role().stream())
+                        .filter(role -> belongs(role, coach.coach()))
+                        .forEach(role -> fallen.putIfAbsent(role, script.id()));
+            }
+        }
+        return fallen;
+    }
+}
