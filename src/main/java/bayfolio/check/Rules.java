@@ -73,6 +73,7 @@ import bayfolio.check.reference.UnknownCountry;
 import bayfolio.check.reference.UnknownReference;
 import bayfolio.check.reference.UnknownSource;
 import bayfolio.check.refit.NotLookedAtSinceRefit;
+import bayfolio.check.sense.FigureAgainstFact;
 import bayfolio.check.sense.ImpossibleFigure;
 import bayfolio.check.sense.PhoneThatCannotBe;
 import bayfolio.check.sense.Relations;
@@ -187,6 +188,7 @@ public final class Rules {
             new ImpossibleFigure(),
             new Relations(),
             new WrittenInOtherSystem(),
+            new FigureAgainstFact(),
             new NotLookedAtSinceRefit(),
             new AxleOverLoaded(),
             new GrossExceeded(),
