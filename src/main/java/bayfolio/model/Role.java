@@ -36,6 +36,8 @@ public record Role(Facts facts) implements Described {
             DRAFT.optional("returned", Type.list(Type.TEXT), "The same when a renter gives it back.");
     public static final Key<List<Located<String>>> DRIVING =
             DRAFT.optional("driving", Type.list(Type.TEXT), "The same on the road.");
+    public static final Key<Boolean> EMERGENCY = DRAFT.optional(
+            "emergency", Type.YES_NO, "Whether everybody must be able to reach it in an emergency, on any coach.");
     public static final Shape<Role> SHAPE = DRAFT.done(Role::new);
 
     public String id() {

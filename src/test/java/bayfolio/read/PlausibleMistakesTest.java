@@ -12,9 +12,6 @@ import bayfolio.model.Unit;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -24,12 +21,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -39,15 +34,13 @@ import org.junit.jupiter.api.Test;
  * differently. Prints made, told and told at the right place, by class, and what stays silent by key; all of them with
  * {@code -Dmistakes=all}, else a sample; some classes alone with {@code -Dmistakes.of="figure x 10;figure / 10"}; each that stays silent as its line
  * with {@code -Dmistakes.lines=true}.
- *
- * <p>Each that stays silent has its reason in {@code mistakes/silent.md}.
  */
 class PlausibleMistakesTest {
     /** Of one class, to be done within minutes. */
     private static final int MOST = 40;
 
     /** Of a hundred; to be raised with each relation. */
-    private static final int LEAST_TOLD = 50;
+    private static final int LEAST_TOLD = 70;
 
     private static final long SEED = 20_261_128;
 
@@ -78,11 +71,6 @@ class PlausibleMistakesTest {
 
     private static final Pattern FIGURE = Pattern.compile("(-?[0-9][0-9.,]*) ?(.*)");
 
-    private static final Path REASONS = Path.of("src/test/resources/bayfolio/mistakes/silent.md");
-
-    /** A line of that list: class, key, reason. */
-    private static final Pattern REASON = Pattern.compile("- ([^:]+: [^:]+): .{20,}");
-
     private static final DemoCoaches COACHES = DemoCoaches.read();
 
     /** A mistake of a class, at a key, and where it may be told. */
@@ -100,7 +88,7 @@ class PlausibleMistakesTest {
     }
 
     @Test
-    void mistakesThatLookTrueAreTold() throws Exception {
+    void mistakesThatLookTrueAreTold() {
         Map<String, List<Mistake>> byClass = new TreeMap<>();
         for (Unit unit : COACHES.units()) {
             record(unit, byClass);
@@ -126,16 +114,9 @@ class PlausibleMistakesTest {
         silent.entrySet().stream()
                 .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
                 .forEach(it -> System.out.printf("  %4d silent: %s%n", it.getValue(), it.getKey()));
-        assertThat(reasons()).as("of those that stay silent").isNotNull();
-        assertThat(100 * all[1] / all[0]).as("told of a hundred").isGreaterThanOrEqualTo(LEAST_TOLD);
-    }
-
-    private static Set<String> reasons() throws IOException {
-        return Files.readAllLines(REASONS).stream()
-                .map(REASON::matcher)
-                .filter(Matcher::matches)
-                .map(it -> it.group(1))
-                .collect(Collectors.toSet());
+        if (chosen.isEmpty()) {
+            assertThat(100 * all[1] / all[0]).as("told of a hundred").isGreaterThanOrEqualTo(LEAST_TOLD);
+        }
     }
 
     private static void record(Described record, Map<String, List<Mistake>> byClass) {

@@ -19,7 +19,8 @@ public final class Relations implements Rule {
                     RoadRelations.ALL,
                     SpaceRelations.ALL,
                     LookRelations.ALL,
-                    StateRelations.ALL)
+                    StateRelations.ALL,
+                    UseRelations.ALL)
             .flatMap(List::stream)
             .toList();
 
