@@ -104,6 +104,9 @@ public final class MissingRole implements Rule {
 
     /** What all other coaches of its body have, or all others of the fleet, without a feature that this one lacks. */
     private static Stream<String> custom(Case coach) {
+        if (!coach.coach().fleet().coachesRead()) {
+            return Stream.of(); // what could not be read may be without it, too
+        }
         List<Unit> others = coach.coach().fleet().units().stream()
                 .filter(unit -> unit != coach.unit() && !unit.draft())
                 .toList();

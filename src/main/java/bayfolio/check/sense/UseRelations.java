@@ -4,6 +4,7 @@ import static bayfolio.check.sense.Relation.note;
 import static bayfolio.check.sense.Relation.warning;
 
 import bayfolio.fact.Key;
+import bayfolio.fact.Shape;
 import bayfolio.model.Access;
 import bayfolio.model.Appliance;
 import bayfolio.model.Circuit;
@@ -14,6 +15,7 @@ import bayfolio.model.Load;
 import bayfolio.model.Role;
 import bayfolio.model.Switch;
 import bayfolio.model.Thing;
+import bayfolio.model.Unit;
 import bayfolio.source.Located;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -64,13 +66,13 @@ final class UseRelations {
                     "Look how it is made, or name the part that the hand takes: the rocker, the lever, the knob."),
             note(
                     "needed-in-an-emergency",
-                    Pairs.onCoach(Switch.SHAPE, Switch.MAKE),
+                    Pairs.onCoach(Switch.SHAPE, id(Switch.SHAPE)),
                     (it, coach) -> reached(it, Switch.EMERGENCY, coach),
                     "{about} is one that everybody must be able to reach in an emergency, and does not say so",
                     "Say `emergency: yes`, or under `accept` why not."),
             note(
                     "needed-in-an-emergency",
-                    Pairs.onCoach(Compartment.SHAPE, Compartment.ACCESS),
+                    Pairs.onCoach(Compartment.SHAPE, id(Compartment.SHAPE)),
                     (it, coach) -> reached(it, Compartment.EMERGENCY, coach),
                     "{about} is one that everybody must be able to reach in an emergency, and does not say so",
                     "Say `emergency: yes`, or under `accept` why not."),
@@ -92,7 +94,7 @@ final class UseRelations {
                     (it, coach) -> coach.unit().draft()
                             || open(it.access())
                             || it.facts().has(Switch.ACCESS_REASON),
-                    "{about} is not for renters alone, and nothing tells them why",
+                    "{about} is for renters with somebody on the phone, and nothing tells them why",
                     "Say why under `access-reason`, or look who may use it."),
             note(
                     "closed-without-a-reason",
@@ -100,7 +102,7 @@ final class UseRelations {
                     (it, coach) -> coach.unit().draft()
                             || open(it.facts().get(Compartment.ACCESS))
                             || it.facts().has(Compartment.ACCESS_REASON),
-                    "{about} is not for renters alone, and nothing tells them why",
+                    "{about} is for renters with somebody on the phone, and nothing tells them why",
                     "Say why under `access-reason`, or look who may open it."),
             warning(
                     "breaker-of-another-circuit",
@@ -131,6 +133,10 @@ final class UseRelations {
         return Map.entry(make, Pattern.compile("\\b(?:" + words + ")"));
     }
 
+    private static Key<?> id(Shape<?> shape) {
+        return shape.key("id").orElseThrow();
+    }
+
     private static boolean toldAsMade(Switch.Make make, Switch it) {
         String words = Stream.of(Switch.WORK, Switch.WORK_OFF, Switch.ON_LOOK, Switch.OFF_LOOK)
                 .flatMap(key -> it.facts().find(key).stream())
@@ -150,21 +156,30 @@ final class UseRelations {
                         .noneMatch(role -> role.facts().find(Role.EMERGENCY).orElse(false));
     }
 
+    /** With somebody on the phone; what is for staff alone, renters are never sent to. */
     private static boolean open(Access access) {
-        return access == Access.FREE || access == Access.TASK;
+        return access != Access.ON_CALL;
     }
 
     private static Pairs<Circuit, Switch> breakers() {
-        return records -> records.of(Circuit.SHAPE)
+        return records -> known(records)
                 .flatMap(circuit -> circuit.facts().located(Circuit.SWITCH).stream()
                         .flatMap(id -> records.named(Switch.SHAPE, id.value()).stream()
                                 .map(it -> Pairs.Pair.of(circuit, id.at(), it))));
     }
 
+    /** Circuits, if it is known which is which. */
+    private static Stream<Circuit> known(Records records) {
+        Unit unit = records.coach().unit();
+        return unit.idsRead(Circuit.SHAPE.name()) && unit.idsRead(Switch.SHAPE.name())
+                ? records.of(Circuit.SHAPE)
+                : Stream.of();
+    }
+
     /** Of breakers and fuses that circuits name as theirs, each circuit that they feed. */
     private static Pairs<Switch, Circuit> circuits() {
         return records -> {
-            Set<String> named = records.of(Circuit.SHAPE)
+            Set<String> named = known(records)
                     .flatMap(circuit -> circuit.facts().find(Circuit.SWITCH).stream())
                     .collect(Collectors.toSet());
             return records.of(Switch.SHAPE)
