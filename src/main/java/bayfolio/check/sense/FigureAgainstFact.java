@@ -144,7 +144,8 @@ public final class FigureAgainstFact implements Rule {
     private static Stream<Finding> whole(Unit unit, Size size) {
         Stream.Builder<Finding> findings = Stream.builder();
         Walkthrough.of(unit, (record, key, type, value) -> {
-            if (type == Type.TEXT) {
+            // Most texts have no figure, and are not searched for one.
+            if (type == Type.TEXT && value.value().toString().chars().anyMatch(Character::isDigit)) {
                 Located<String> words = new Located<>(value.value().toString(), value.at());
                 OF_THE_COACH.forEach(whole -> size.facts().located(whole.fact()).stream()
                         .flatMap(stated ->

@@ -119,13 +119,13 @@ final class LookRelations {
             note(
                     "look-of-another",
                     Pairs.twoOf(Switch.SHAPE, Switch.ON_LOOK),
-                    (one, other) -> madeForOneLook(one, other) || !same(one, other, Switch.ON_LOOK),
+                    (one, other) -> !same(one, other, Switch.ON_LOOK) || madeForOneLook(one, other),
                     "{about} is said to look, when it is on, word for word as {2} does",
                     "Copied? If both look so, tell it in words of its own."),
             note(
                     "look-of-another",
                     Pairs.twoOf(Switch.SHAPE, Switch.OFF_LOOK),
-                    (one, other) -> madeForOneLook(one, other) || !same(one, other, Switch.OFF_LOOK),
+                    (one, other) -> !same(one, other, Switch.OFF_LOOK) || madeForOneLook(one, other),
                     "{about} is said to look, when it is off, word for word as {2} does",
                     "Copied? If both look so, tell it in words of its own."),
             warning(
@@ -209,8 +209,18 @@ final class LookRelations {
         return plain(one).equals(plain(other));
     }
 
+    /** By hand and not by an expression, since each two things of a kind are compared. */
     private static String plain(String text) {
-        return text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}0-9]+", " ").strip();
+        StringBuilder plain = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            char each = text.charAt(i);
+            if (Character.isLetterOrDigit(each)) {
+                plain.append(Character.toLowerCase(each));
+            } else if (!plain.isEmpty() && plain.charAt(plain.length() - 1) != ' ') {
+                plain.append(' ');
+            }
+        }
+        return plain.toString().stripTrailing();
     }
 
     private static boolean says(Pattern what, String look) {

@@ -94,6 +94,10 @@ public final class DoorCodeInText implements TextRule {
             "passw|pass ?phrase|kennw|wi-?fi|wlan|network|router|hot ?spot|log (?:in|on)|wpa|security",
             Pattern.CASE_INSENSITIVE);
 
+    /** Without a number in words there is no code in words; most texts have none. */
+    private static final Pattern SAID =
+            Pattern.compile("\\b" + NUMBER_WORD + "\\b", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+
     private static final List<Pattern> SPELLED = patterns(
             "\\b" + DIGIT_WORD + "(?:[,;]?[ -](?:then )?" + DIGIT_WORD + "){3,}\\b",
             CODE + words(6) + SPOKEN + "\\b",
@@ -129,7 +133,7 @@ public final class DoorCodeInText implements TextRule {
         Stream<Pattern> figures = digits(text) >= FEWEST_DIGITS ? FIGURES.stream() : Stream.empty();
         return Stream.of(
                         figures,
-                        SPELLED.stream(),
+                        SAID.matcher(text).find() ? SPELLED.stream() : Stream.<Pattern>empty(),
                         NETWORK.matcher(text).find() ? NETWORKS.stream() : Stream.<Pattern>empty())
                 .flatMap(patterns -> patterns)
                 .flatMap(code -> code.matcher(text).results())
