@@ -27,7 +27,7 @@ public final class AddressInText implements TextRule {
 
     /** What each of them has. */
     private static final Pattern MARK =
-            Pattern.compile("@|:/|mailto:|\\.\\s?[a-z]|\\bdot\\b|dot[)\\]]", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("@|:/|mailto:|www\\.|(?:\\.|dot[)\\]]?)\\s*" + TOP + "\\b", Pattern.CASE_INSENSITIVE);
 
     @Override
     public Stream<Finding> check(Text text) {

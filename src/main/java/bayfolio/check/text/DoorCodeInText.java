@@ -3,9 +3,11 @@ package bayfolio.check.text;
 import bayfolio.check.Text;
 import bayfolio.check.TextRule;
 import bayfolio.finding.Finding;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -17,6 +19,11 @@ import java.util.stream.Stream;
 public final class DoorCodeInText implements TextRule {
     /** What may stand between two digits of one code. */
     private static final String BETWEEN = "(?:[ .,\u00B7\u2013-]|, |,? then )?";
+
+    private static final Pattern ONLY_BETWEEN =
+            Pattern.compile(BETWEEN, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+
+    private static final int LONGEST_BETWEEN = ", then ".length();
 
     /** A figure with a unit, a day or a year is no code, and an emergency number is told elsewhere. */
     private static final String NO_CODE =
@@ -94,9 +101,14 @@ public final class DoorCodeInText implements TextRule {
             "passw|pass ?phrase|kennw|wi-?fi|wlan|network|router|hot ?spot|log (?:in|on)|wpa|security",
             Pattern.CASE_INSENSITIVE);
 
-    /** Without a number in words there is no code in words; most texts have none. */
-    private static final Pattern SAID =
-            Pattern.compile("\\b" + NUMBER_WORD + "\\b", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+    /** Words of numbers, of which a code in words has two at least. */
+    private static final Set<String> NUMBER_WORDS =
+            Set.of(("zero oh nought one two three four five six seven eight nine"
+                            + " null eins zwei zwo drei vier f\u00FCnf fuenf sechs sieben acht neun ten eleven twelve"
+                            + " twenty thirty forty fifty sixty seventy eighty ninety")
+                    .split(" "));
+
+    private static final int FEWEST_WORDS = 2;
 
     private static final List<Pattern> SPELLED = patterns(
             "\\b" + DIGIT_WORD + "(?:[,;]?[ -](?:then )?" + DIGIT_WORD + "){3,}\\b",
@@ -130,18 +142,63 @@ public final class DoorCodeInText implements TextRule {
 
     /** The first code in a text. */
     static Optional<MatchResult> code(String text) {
-        Stream<Pattern> figures = digits(text) >= FEWEST_DIGITS ? FIGURES.stream() : Stream.empty();
-        return Stream.of(
-                        figures,
-                        SAID.matcher(text).find() ? SPELLED.stream() : Stream.<Pattern>empty(),
-                        NETWORK.matcher(text).find() ? NETWORKS.stream() : Stream.<Pattern>empty())
-                .flatMap(patterns -> patterns)
-                .flatMap(code -> code.matcher(text).results())
-                .min(Comparator.comparingInt(MatchResult::start));
+        List<Pattern> likely = new ArrayList<>();
+        if (digitsOfOne(text) >= FEWEST_DIGITS) {
+            likely.addAll(FIGURES);
+        }
+        if (numberWords(text) >= FEWEST_WORDS) {
+            likely.addAll(SPELLED);
+        }
+        if (NETWORK.matcher(text).find()) {
+            likely.addAll(NETWORKS);
+        }
+        // Most texts hold nothing that is like a code.
+        return likely.isEmpty()
+                ? Optional.empty()
+                : likely.stream()
+                        .flatMap(code -> code.matcher(text).results())
+                        .min(Comparator.comparingInt(MatchResult::start));
     }
 
-    private static long digits(String text) {
-        return text.chars().filter(letter -> letter >= '0' && letter <= '9').count();
+    /** The most digits with nothing else between any two of them than a code may have there. */
+    private static int digitsOfOne(String text) {
+        int most = 0;
+        int run = 0;
+        int last = -1;
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) >= '0' && text.charAt(i) <= '9') {
+                run = last >= 0 && between(text, last + 1, i) ? run + 1 : 1;
+                last = i;
+                most = Math.max(most, run);
+            }
+        }
+        return most;
+    }
+
+    private static boolean between(String text, int from, int to) {
+        return to - from == 0
+                || to - from <= LONGEST_BETWEEN
+                        && ONLY_BETWEEN.matcher(text.substring(from, to)).matches();
+    }
+
+    /** Counted by hand, since each text is asked and hardly any holds a code in words. */
+    private static int numberWords(String text) {
+        int count = 0;
+        StringBuilder word = new StringBuilder();
+        for (int i = 0; i <= text.length(); i++) {
+            if (i < text.length() && Character.isLetterOrDigit(text.charAt(i))) {
+                // As an expression does that minds no case.
+                word.append(Character.toLowerCase(Character.toUpperCase(text.charAt(i))));
+            } else if (word.length() > 0) {
+                count += isNumber(word.toString()) ? 1 : 0;
+                word.setLength(0);
+            }
+        }
+        return count;
+    }
+
+    private static boolean isNumber(String word) {
+        return NUMBER_WORDS.contains(word) || word.endsWith("teen");
     }
 
     private static Finding finding(Text text, MatchResult part) {
