@@ -86,7 +86,7 @@ public final class Coach {
     /** All that hold a role, in walking order, if that is known. */
     public List<Thing> holders(String kind, String role) {
         if (!rolesRead(kind)) {
-            throw new UnreadException("it could not be read which " + kind + " has the role " + role);
+            throw unread(kind, role);
         }
         return read(kind, role);
     }
@@ -95,9 +95,13 @@ public final class Coach {
     public List<Thing> inRole(String kind, String role) {
         List<Thing> holders = read(kind, role);
         if (holders.isEmpty() && !rolesRead(kind)) {
-            throw new UnreadException("it could not be read which " + kind + " has the role " + role);
+            throw unread(kind, role);
         }
         return holders;
+    }
+
+    private static UnreadException unread(String kind, String role) {
+        return new UnreadException("it could not be read which " + kind + " has the role " + role);
     }
 
     /** As far as it could be read. */

@@ -57,6 +57,7 @@ public final class NotLookedAtSinceRefit implements Rule {
             List<Thing> hanging = unit.things()
                     .filter(thing -> !changed.contains(thing)
                             && !(thing instanceof Photo)
+                            && unseen(thing)
                             && changed.stream().anyMatch(it -> refersTo(thing, it)))
                     .toList();
             return Stream.of(
@@ -67,7 +68,6 @@ public final class NotLookedAtSinceRefit implements Rule {
                                             naming(thing) + " was changed on "
                                                     + refit.facts().get(Refit.ON))),
                             hanging.stream()
-                                    .filter(this::unseen)
                                     .map(thing -> ask(
                                             thing,
                                             naming(thing) + " hangs on "
