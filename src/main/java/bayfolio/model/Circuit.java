@@ -16,6 +16,12 @@ public record Circuit(Facts facts) implements Thing {
         DC
     }
 
+    /** Volts of a circuit and of what hangs on one. */
+    static final Range WIRED = Range.of("10 V", "260 V")
+            .usual("ac north-america", "120 V", "240 V")
+            .usual("ac europe", "230 V", "230 V")
+            .usual("dc", "12 V", "28 V");
+
     private static final Shape.Draft<Circuit> DRAFT =
             Shape.draft("circuit", "One line of wiring with its own breaker or fuse.");
     private static final Identity IDENTITY =
@@ -25,12 +31,7 @@ public record Circuit(Facts facts) implements Thing {
             "volts",
             Type.measured(Volts.SCALE),
             "Its voltage.",
-            Range.of("10 V", "260 V")
-                    .usual("ac north-america", "120 V", "240 V")
-                    .usual("ac europe", "230 V", "230 V")
-                    .usual("dc", "12 V", "28 V")
-                    .because("12, 24, 48 direct; 120, 240, 230")
-                    .source("NEC article 551"));
+            WIRED.because("12, 24, 48 direct; 120, 240, 230").source("NEC article 551"));
     public static final Key<Amps> BREAKER = DRAFT.required(
             "breaker",
             Type.measured(Amps.SCALE),

@@ -27,14 +27,8 @@ public record Load(Facts facts) implements Thing {
                     .usual("dc", "0.2 W", "2400 W")
                     .because("watts are volts times amps")
                     .source("manuals and lists of appliances"));
-    public static final Key<Volts> VOLTS = DRAFT.optional(
-            "volts",
-            Type.measured(Volts.SCALE),
-            "Its voltage.",
-            Range.of("10 V", "260 V")
-                    .usual("ac north-america", "120 V", "240 V")
-                    .usual("ac europe", "230 V", "230 V")
-                    .usual("dc", "12 V", "28 V"));
+    public static final Key<Volts> VOLTS =
+            DRAFT.optional("volts", Type.measured(Volts.SCALE), "Its voltage.", Circuit.WIRED);
     public static final Key<Amps> AMPS = DRAFT.optional(
             "amps",
             Type.measured(Amps.SCALE),

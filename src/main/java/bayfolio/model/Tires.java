@@ -11,36 +11,21 @@ import bayfolio.measure.Meters;
 
 /** Tires of a coach. */
 public record Tires(Facts facts) implements Described {
+    private static final Range PRESSURE = Range.of("200 kPa", "930 kPa")
+            .in("bus-style", "350 kPa", "930 kPa")
+            .in("cab-over", "250 kPa", "860 kPa")
+            .in("low-profile|van", "200 kPa", "700 kPa")
+            .usual("bus-style", "480 kPa", "875 kPa")
+            .usual("cab-over", "340 kPa", "700 kPa")
+            .usual("low-profile|van", "290 kPa", "575 kPa")
+            .because("load range C 50, D 65, E 80 psi; G 110, H 120 psi; camping tires 5.5 bar at a single rear axle")
+            .source("published tables of load and pressure");
     private static final Shape.Draft<Tires> DRAFT = Shape.draft("tires", "Tires and wheels.");
     public static final Key<String> SIZE = DRAFT.required("size", Type.TEXT, "Size on the tire wall.");
-    public static final Key<Kilopascals> FRONT_PRESSURE = DRAFT.optional(
-            "front-pressure",
-            Type.measured(Kilopascals.SCALE),
-            "Cold pressure, front.",
-            Range.of("200 kPa", "930 kPa")
-                    .in("bus-style", "350 kPa", "930 kPa")
-                    .in("cab-over", "250 kPa", "860 kPa")
-                    .in("low-profile|van", "200 kPa", "700 kPa")
-                    .usual("bus-style", "480 kPa", "875 kPa")
-                    .usual("cab-over", "340 kPa", "700 kPa")
-                    .usual("low-profile|van", "290 kPa", "575 kPa")
-                    .because(
-                            "load range C 50, D 65, E 80 psi; G 110, H 120 psi; camping tires 5.5 bar at a single rear axle")
-                    .source("published tables of load and pressure"));
-    public static final Key<Kilopascals> REAR_PRESSURE = DRAFT.optional(
-            "rear-pressure",
-            Type.measured(Kilopascals.SCALE),
-            "Cold pressure, rear.",
-            Range.of("200 kPa", "930 kPa")
-                    .in("bus-style", "350 kPa", "930 kPa")
-                    .in("cab-over", "250 kPa", "860 kPa")
-                    .in("low-profile|van", "200 kPa", "700 kPa")
-                    .usual("bus-style", "480 kPa", "875 kPa")
-                    .usual("cab-over", "340 kPa", "700 kPa")
-                    .usual("low-profile|van", "290 kPa", "575 kPa")
-                    .because(
-                            "load range C 50, D 65, E 80 psi; G 110, H 120 psi; camping tires 5.5 bar at a single rear axle")
-                    .source("published tables of load and pressure"));
+    public static final Key<Kilopascals> FRONT_PRESSURE =
+            DRAFT.optional("front-pressure", Type.measured(Kilopascals.SCALE), "Cold pressure, front.", PRESSURE);
+    public static final Key<Kilopascals> REAR_PRESSURE =
+            DRAFT.optional("rear-pressure", Type.measured(Kilopascals.SCALE), "Cold pressure, rear.", PRESSURE);
     public static final Key<String> AGE_CODE =
             DRAFT.optional("age-code", Type.TEXT, "Week and year of the oldest tire, from its wall.");
     public static final Key<Boolean> DUAL_REAR =

@@ -50,6 +50,10 @@ final class LookRelations {
     private static final Pattern SAYS_ON = Pattern.compile("\\b(?:to|at|on|shows|says) (?:the )?(?:word )?on\\b");
     private static final Pattern SAYS_OFF = Pattern.compile("\\b(?:to|at|on|shows|says) (?:the )?(?:word )?off\\b");
 
+    private static final String IN_ONE_PLACE = "{about} is said to be in the very place of {2}";
+    private static final String TELL_APART =
+            "Say what a hand or an eye tells them apart by: the left one, the upper one.";
+
     static final List<Relation<?, ?>> ALL = List.of(
             error(
                     "on-looks-like-off",
@@ -90,22 +94,20 @@ final class LookRelations {
                     "Tell both by one part, where there is one: the handle is up, the handle is down."),
             warning(
                     "two-plates-alike",
-                    Pairs.twoOf(Switch.SHAPE, Switch.PLATE),
-                    (one, other) -> !same(one, other, Switch.PLATE)
-                            || saysOnlyStates(one.facts().get(Switch.PLATE))
-                            || toldApart(one, other),
+                    alike(Switch.SHAPE, Switch.PLATE),
+                    (one, other) -> saysOnlyStates(one.facts().get(Switch.PLATE)) || toldApart(one, other),
                     "{about} has the same plate as {2}",
                     "Copied? If not, say under `where` which is which: the left one, the upper one."),
             warning(
                     "two-labels-alike",
-                    Pairs.twoOf(Connection.SHAPE, Connection.LABEL),
-                    (one, other) -> !same(one, other, Connection.LABEL) || toldApart(one, other),
+                    alike(Connection.SHAPE, Connection.LABEL),
+                    LookRelations::toldApart,
                     "{about} has the same label as {2}",
                     "Copied? If not, say under `where` which is which: the left one, the upper one."),
             warning(
                     "two-doors-labeled-alike",
-                    Pairs.twoOf(Compartment.SHAPE, Compartment.LABEL),
-                    (one, other) -> !same(one, other, Compartment.LABEL) || toldApart(one, other),
+                    alike(Compartment.SHAPE, Compartment.LABEL),
+                    LookRelations::toldApart,
                     "{about} has the same label as {2}",
                     "Copied? A renter who is sent to one of them must see which it is."),
             warning(
@@ -116,78 +118,21 @@ final class LookRelations {
                             || number(label).equals(number(bay.name())),
                     "{about} is numbered otherwise on its label, {1}, than in its name",
                     "Read the label again; the handbook calls a door by its number."),
-            note(
-                    "look-of-another",
-                    Pairs.twoOf(Switch.SHAPE, Switch.ON_LOOK),
-                    (one, other) -> !same(one, other, Switch.ON_LOOK) || madeForOneLook(one, other),
-                    "{about} is said to look, when it is on, word for word as {2} does",
-                    "Copied? If both look so, tell it in words of its own."),
-            note(
-                    "look-of-another",
-                    Pairs.twoOf(Switch.SHAPE, Switch.OFF_LOOK),
-                    (one, other) -> !same(one, other, Switch.OFF_LOOK) || madeForOneLook(one, other),
-                    "{about} is said to look, when it is off, word for word as {2} does",
-                    "Copied? If both look so, tell it in words of its own."),
+            lookOfAnother(Switch.ON_LOOK, "on"),
+            lookOfAnother(Switch.OFF_LOOK, "off"),
             warning(
                     "two-in-one-place",
-                    Pairs.twoOf(Switch.SHAPE, whereOf(Switch.SHAPE)),
-                    LookRelations::apart,
-                    "{about} is said to be in the very place of {2}",
-                    "Say what a hand or an eye tells them apart by: the left one, the upper one."),
+                    inOnePlace(Switch.SHAPE, Gauge.SHAPE, Connection.SHAPE),
+                    (one, other) -> false,
+                    IN_ONE_PLACE,
+                    TELL_APART),
             warning(
                     "two-in-one-place",
-                    Pairs.twoOf(Gauge.SHAPE, whereOf(Gauge.SHAPE)),
-                    LookRelations::apart,
-                    "{about} is said to be in the very place of {2}",
-                    "Say what a hand or an eye tells them apart by: the left one, the upper one."),
-            warning(
-                    "two-in-one-place",
-                    Pairs.twoOf(Connection.SHAPE, whereOf(Connection.SHAPE)),
-                    LookRelations::apart,
-                    "{about} is said to be in the very place of {2}",
-                    "Say what a hand or an eye tells them apart by: the left one, the upper one."),
-            warning(
-                    "two-in-one-place",
-                    Pairs.twoOf(Tank.SHAPE, whereOf(Tank.SHAPE)),
-                    LookRelations::apart,
-                    "{about} is said to be in the very place of {2}",
+                    inOnePlace(Tank.SHAPE, Bank.SHAPE, Compartment.SHAPE, Door.SHAPE, Slide.SHAPE, Tray.SHAPE),
+                    (one, other) -> false,
+                    IN_ONE_PLACE,
                     "Copied? Two of them are never in one place; look again."),
-            warning(
-                    "two-in-one-place",
-                    Pairs.twoOf(Bank.SHAPE, whereOf(Bank.SHAPE)),
-                    LookRelations::apart,
-                    "{about} is said to be in the very place of {2}",
-                    "Copied? Two of them are never in one place; look again."),
-            warning(
-                    "two-in-one-place",
-                    Pairs.twoOf(Compartment.SHAPE, whereOf(Compartment.SHAPE)),
-                    LookRelations::apart,
-                    "{about} is said to be in the very place of {2}",
-                    "Copied? Two of them are never in one place; look again."),
-            warning(
-                    "two-in-one-place",
-                    Pairs.twoOf(Door.SHAPE, whereOf(Door.SHAPE)),
-                    LookRelations::apart,
-                    "{about} is said to be in the very place of {2}",
-                    "Copied? Two of them are never in one place; look again."),
-            warning(
-                    "two-in-one-place",
-                    Pairs.twoOf(Slide.SHAPE, whereOf(Slide.SHAPE)),
-                    LookRelations::apart,
-                    "{about} is said to be in the very place of {2}",
-                    "Copied? Two of them are never in one place; look again."),
-            warning(
-                    "two-in-one-place",
-                    Pairs.twoOf(Tray.SHAPE, whereOf(Tray.SHAPE)),
-                    LookRelations::apart,
-                    "{about} is said to be in the very place of {2}",
-                    "Copied? Two of them are never in one place; look again."),
-            note(
-                    "two-in-one-place",
-                    Pairs.twoOf(Appliance.SHAPE, whereOf(Appliance.SHAPE)),
-                    LookRelations::apart,
-                    "{about} is said to be in the very place of {2}",
-                    "Say what a hand or an eye tells them apart by: the left one, the upper one."),
+            note("two-in-one-place", inOnePlace(Appliance.SHAPE), (one, other) -> false, IN_ONE_PLACE, TELL_APART),
             warning(
                     "place-of-another-room",
                     inBays(),
@@ -209,7 +154,7 @@ final class LookRelations {
         return plain(one).equals(plain(other));
     }
 
-    /** By hand and not by an expression, since each two things of a kind are compared. */
+    /** By hand and not by an expression, since all texts of things are asked for it. */
     private static String plain(String text) {
         StringBuilder plain = new StringBuilder(text.length());
         for (int i = 0; i < text.length(); i++) {
@@ -233,6 +178,31 @@ final class LookRelations {
                         && SHOWS_NOTHING.matcher(off.toLowerCase(Locale.ROOT)).find()
                 || !Collections.disjoint(Subjects.of(on), Subjects.of(off))
                 || Subjects.opposed(on, off);
+    }
+
+    private static <T extends Thing> Pairs<T, T> alike(Shape<T> shape, Key<String> key) {
+        return Pairs.alike(shape, key, it -> plain(it.facts().get(key)));
+    }
+
+    @SafeVarargs
+    private static Pairs<Thing, Thing> inOnePlace(Shape<? extends Thing>... shapes) {
+        return records -> Stream.of(shapes)
+                .flatMap(shape -> Pairs.<Thing>alike(shape, whereOf(shape), LookRelations::place)
+                        .of(records));
+    }
+
+    private static List<Optional<String>> place(Thing thing) {
+        Spot spot = thing.spot().orElseThrow();
+        return List.of(spot.in(), spot.where().map(LookRelations::plain));
+    }
+
+    private static Relation<?, ?> lookOfAnother(Key<String> look, String state) {
+        return note(
+                "look-of-another",
+                alike(Switch.SHAPE, look),
+                LookRelations::madeForOneLook,
+                "{about} is said to look, when it is " + state + ", word for word as {2} does",
+                "Copied? If both look so, tell it in words of its own.");
     }
 
     /** Those in a row look alike, and so do twins and what has one use. */
@@ -260,10 +230,6 @@ final class LookRelations {
                                 thing, thing.facts().at(whereOf(thing.facts().shape())), bay)));
     }
 
-    private static <T extends Thing> boolean same(T one, T other, Key<String> key) {
-        return same(one.facts().get(key), other.facts().get(key));
-    }
-
     /** ON, OFF, OPEN and the like stand on many plates, and tell nobody what the switch is for. */
     private static boolean saysOnlyStates(String plate) {
         return Stream.of(plain(plate).split(" ")).allMatch(word -> word.length() < 3 || STATES.contains(word));
@@ -281,15 +247,6 @@ final class LookRelations {
 
     private static Key<?> whereOf(Shape<?> shape) {
         return shape.key("where").orElseThrow();
-    }
-
-    private static boolean apart(Thing one, Thing other) {
-        Optional<Spot> here = one.spot();
-        Optional<Spot> there = other.spot();
-        return !here.flatMap(Spot::in).equals(there.flatMap(Spot::in))
-                || !here.flatMap(Spot::where)
-                        .map(LookRelations::plain)
-                        .equals(there.flatMap(Spot::where).map(LookRelations::plain));
     }
 
     private static Optional<String> number(String text) {

@@ -7,9 +7,13 @@ import bayfolio.model.Coach;
 import bayfolio.model.Thing;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiPredicate;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -95,14 +99,31 @@ interface Pairs<A, B> {
 
     /** Each thing of one kind with each later one of the kind, told at a fact of the later. */
     static <T extends Thing> Pairs<T, T> twoOf(Shape<T> shape, Key<?> fact) {
+        return records -> eachWithEarlier(
+                records.of(shape).filter(it -> it.facts().has(fact)).toList(), fact);
+    }
+
+    /**
+     * Of the things of one kind that state a fact, each with each earlier one that is alike, told at that fact.
+     *
+     * @param saying what is equal of two that are alike
+     */
+    static <T extends Thing> Pairs<T, T> alike(Shape<? extends T> shape, Key<?> fact, Function<? super T, ?> saying) {
         return records -> {
-            List<T> all = records.of(shape).filter(it -> it.facts().has(fact)).toList();
-            return IntStream.range(0, all.size())
-                    .boxed()
-                    .flatMap(i -> all.subList(0, i).stream()
-                            .map(earlier ->
-                                    Pair.of(all.get(i), all.get(i).facts().at(fact), earlier)));
+            Map<Object, List<T>> said = new LinkedHashMap<>();
+            records.of(shape)
+                    .filter(it -> it.facts().has(fact))
+                    .forEach(it -> said.computeIfAbsent(saying.apply(it), same -> new ArrayList<>())
+                            .add(it));
+            return said.values().stream().flatMap(same -> eachWithEarlier(same, fact));
         };
+    }
+
+    private static <T extends Thing> Stream<Pair<T, T>> eachWithEarlier(List<T> all, Key<?> fact) {
+        return IntStream.range(0, all.size())
+                .boxed()
+                .flatMap(i -> all.subList(0, i).stream()
+                        .map(earlier -> Pair.of(all.get(i), all.get(i).facts().at(fact), earlier)));
     }
 
     /** Only those of which the first is so. */

@@ -9,6 +9,7 @@ import bayfolio.model.Coach;
 import bayfolio.model.Role;
 import bayfolio.model.Switch;
 import bayfolio.source.Located;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -120,8 +121,11 @@ final class StateRelations {
                 || !(States.open(returned) && States.shut(pickup) || States.shut(returned) && States.open(pickup));
     }
 
+    /** Those of a switch, in the order of the list. */
     private static Stream<Role> roles(Switch it, Coach coach) {
-        return coach.fleet().roles().stream().filter(role -> it.roles().contains(role.id()));
+        return it.roles().stream()
+                .flatMap(role -> coach.fleet().role(role).stream())
+                .sorted(Comparator.comparingInt(coach.fleet().roles()::indexOf));
     }
 
     private static boolean inItsWords(String word, Switch it, Kept kept) {

@@ -64,18 +64,8 @@ final class UseRelations {
                     UseRelations::toldAsMade,
                     "{about} is said to be {1}, and its working and looks are told by a part that no such one has",
                     "Look how it is made, or name the part that the hand takes: the rocker, the lever, the knob."),
-            note(
-                    "needed-in-an-emergency",
-                    Pairs.onCoach(Switch.SHAPE, id(Switch.SHAPE)),
-                    (it, coach) -> reached(it, Switch.EMERGENCY, coach),
-                    "{about} is one that everybody must be able to reach in an emergency, and does not say so",
-                    "Say `emergency: yes`, or under `accept` why not."),
-            note(
-                    "needed-in-an-emergency",
-                    Pairs.onCoach(Compartment.SHAPE, id(Compartment.SHAPE)),
-                    (it, coach) -> reached(it, Compartment.EMERGENCY, coach),
-                    "{about} is one that everybody must be able to reach in an emergency, and does not say so",
-                    "Say `emergency: yes`, or under `accept` why not."),
+            needed(Switch.SHAPE, Switch.EMERGENCY),
+            needed(Compartment.SHAPE, Compartment.EMERGENCY),
             note(
                     "door-that-is-no-way-out",
                     Pairs.own(Door.SHAPE, Door.EMERGENCY),
@@ -88,22 +78,8 @@ final class UseRelations {
                     (access, door) -> access == Access.FREE,
                     "{about} is not free for everybody: {1}",
                     "Whoever is inside must get out; if it is so, say under `accept` why."),
-            note(
-                    "closed-without-a-reason",
-                    Pairs.onCoach(Switch.SHAPE, Switch.ACCESS),
-                    (it, coach) -> coach.unit().draft()
-                            || open(it.access())
-                            || it.facts().has(Switch.ACCESS_REASON),
-                    "{about} is for renters with somebody on the phone, and nothing tells them why",
-                    "Say why under `access-reason`, or look who may use it."),
-            note(
-                    "closed-without-a-reason",
-                    Pairs.onCoach(Compartment.SHAPE, Compartment.ACCESS),
-                    (it, coach) -> coach.unit().draft()
-                            || open(it.facts().get(Compartment.ACCESS))
-                            || it.facts().has(Compartment.ACCESS_REASON),
-                    "{about} is for renters with somebody on the phone, and nothing tells them why",
-                    "Say why under `access-reason`, or look who may open it."),
+            closed(Switch.SHAPE, Switch.ACCESS, Switch.ACCESS_REASON, "use"),
+            closed(Compartment.SHAPE, Compartment.ACCESS, Compartment.ACCESS_REASON, "open"),
             warning(
                     "breaker-of-another-circuit",
                     breakers(),
@@ -133,8 +109,26 @@ final class UseRelations {
         return Map.entry(make, Pattern.compile("\\b(?:" + words + ")"));
     }
 
-    private static Key<?> id(Shape<?> shape) {
-        return shape.key("id").orElseThrow();
+    private static <T extends Thing> Relation<?, ?> needed(Shape<T> shape, Key<Boolean> emergency) {
+        return note(
+                "needed-in-an-emergency",
+                Pairs.onCoach(shape, shape.key("id").orElseThrow()),
+                (it, coach) -> reached(it, emergency, coach),
+                "{about} is one that everybody must be able to reach in an emergency, and does not say so",
+                "Say `emergency: yes`, or under `accept` why not.");
+    }
+
+    /** With somebody on the phone; what is for staff alone, renters are never sent to. */
+    private static <T extends Thing> Relation<?, ?> closed(
+            Shape<T> shape, Key<Access> access, Key<String> reason, String use) {
+        return note(
+                "closed-without-a-reason",
+                Pairs.onCoach(shape, access),
+                (it, coach) -> coach.unit().draft()
+                        || it.facts().get(access) != Access.ON_CALL
+                        || it.facts().has(reason),
+                "{about} is for renters with somebody on the phone, and nothing tells them why",
+                "Say why under `access-reason`, or look who may " + use + " it.");
     }
 
     private static boolean toldAsMade(Switch.Make make, Switch it) {
@@ -151,14 +145,9 @@ final class UseRelations {
     private static boolean reached(Thing thing, Key<Boolean> emergency, Coach coach) {
         return coach.unit().draft()
                 || thing.facts().find(emergency).orElse(false)
-                || coach.fleet().roles().stream()
-                        .filter(role -> thing.roles().contains(role.id()))
+                || thing.roles().stream()
+                        .flatMap(role -> coach.fleet().role(role).stream())
                         .noneMatch(role -> role.facts().find(Role.EMERGENCY).orElse(false));
-    }
-
-    /** With somebody on the phone; what is for staff alone, renters are never sent to. */
-    private static boolean open(Access access) {
-        return access != Access.ON_CALL;
     }
 
     private static Pairs<Circuit, Switch> breakers() {
