@@ -97,6 +97,19 @@ final class DemoCoaches {
                 line.offsetByCodePoints(0, at.column() - 1), line.offsetByCodePoints(0, at.endColumn() - 1));
     }
 
+    /** The line after the last of a record, counted from 0. */
+    static int end(List<String> lines, int first, int column) {
+        int next = first + 1;
+        while (next < lines.size() && (lines.get(next).isBlank() || indent(lines.get(next)) >= column - 1)) {
+            next++;
+        }
+        return next;
+    }
+
+    private static int indent(String line) {
+        return line.length() - line.stripLeading().length();
+    }
+
     private List<Finding> all(Unit unit) {
         return check(unit).findings().all();
     }

@@ -212,7 +212,7 @@ class PlausibleMistakesTest {
         Supplier<SourceFile> after = () -> {
             List<String> lines = lines(at);
             int first = at.line() - 1;
-            int end = end(lines, first, at.column());
+            int end = DemoCoaches.end(lines, first, at.column());
             for (int i = first; i < end; i++) {
                 lines.set(i, "");
             }
@@ -226,18 +226,6 @@ class PlausibleMistakesTest {
                         after,
                         1,
                         at.file().lineCount()));
-    }
-
-    private static int end(List<String> lines, int first, int column) {
-        int next = first + 1;
-        while (next < lines.size() && (lines.get(next).isBlank() || indent(lines.get(next)) >= column - 1)) {
-            next++;
-        }
-        return next;
-    }
-
-    private static int indent(String line) {
-        return line.length() - line.stripLeading().length();
     }
 
     private static Optional<String> sibling(Described record, Type.Reference reference, String written) {
@@ -284,7 +272,7 @@ class PlausibleMistakesTest {
     private static void add(
             String fault, Described record, Key<?> key, Place at, String wrong, Map<String, List<Mistake>> byClass) {
         Place begin = record.facts().at();
-        int end = end(lines(at), begin.line() - 1, begin.column());
+        int end = DemoCoaches.end(lines(at), begin.line() - 1, begin.column());
         Supplier<SourceFile> after = () -> {
             List<String> lines = lines(at);
             String line = lines.get(at.line() - 1);

@@ -102,12 +102,7 @@ final class TrueEdits {
     /** A thing or record less. */
     TrueEdits less(Described record) {
         Place at = record.facts().at();
-        List<String> lines = lines();
-        int end = at.line();
-        while (end < lines.size() && (lines.get(end).isBlank() || indent(lines.get(end)) >= at.column() - 1)) {
-            end++;
-        }
-        changes.add(new Change(at.line() - 1, end, List.of()));
+        changes.add(new Change(at.line() - 1, DemoCoaches.end(lines(), at.line() - 1, at.column()), List.of()));
         return this;
     }
 
@@ -138,9 +133,5 @@ final class TrueEdits {
 
     private List<String> lines() {
         return new ArrayList<>(unit.facts().at().file().text().lines().toList());
-    }
-
-    private static int indent(String line) {
-        return line.length() - line.stripLeading().length();
     }
 }
