@@ -58,6 +58,7 @@ import bayfolio.check.procedure.OrderAgainstFacts;
 import bayfolio.check.procedure.PluggedUnderLoad;
 import bayfolio.check.procedure.ProcedureWithoutRoles;
 import bayfolio.check.procedure.SetUpNeverUndone;
+import bayfolio.check.procedure.StateAgainstFacts;
 import bayfolio.check.procedure.StateUnexplained;
 import bayfolio.check.procedure.TooManySteps;
 import bayfolio.check.procedure.TwoActionsInAStep;
@@ -96,6 +97,7 @@ import bayfolio.check.text.NumberInProse;
 import bayfolio.check.text.OrderInProse;
 import bayfolio.check.text.PhoneInText;
 import bayfolio.check.text.PlaceInProse;
+import bayfolio.check.text.PlaceInSharedText;
 import bayfolio.check.text.PlaceholderWord;
 import bayfolio.check.text.ShortFormUnexplained;
 import bayfolio.check.water.BlackOutletMissing;
@@ -140,6 +142,7 @@ public final class Rules {
             new HazardWithoutWayOut(),
             new HelperUnsaid(),
             new LongStep(),
+            new PlaceInSharedText(),
             new PluggedUnderLoad(),
             new TwoActionsInAStep());
 
@@ -248,6 +251,7 @@ public final class Rules {
             new HazardMissing(),
             new OrderAgainstFacts(),
             new SetUpNeverUndone(),
+            new StateAgainstFacts(),
             new StateUnexplained(),
             new TooManySteps(),
             new PlaceInProse());

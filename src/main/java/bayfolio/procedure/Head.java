@@ -12,6 +12,14 @@ import java.util.List;
 
 /** What stands at the top of a procedure file. */
 public record Head(Facts facts) implements Described {
+    /** For when a procedure leaves a coach ready, by the keys of a switch that tell its state then. */
+    public enum Left {
+        AT_PICKUP,
+        STORED,
+        RETURNED,
+        DRIVING
+    }
+
     private static final Shape.Draft<Head> DRAFT =
             Shape.draft("procedure", "What to do, step by step; or what to look at, from a symptom to its remedy.");
     public static final Key<String> ID = DRAFT.required("id", Type.ID, "Its name in references and addresses.");
@@ -35,6 +43,11 @@ public record Head(Facts facts) implements Described {
             "sets-up",
             Type.choice(Setup.Turn.class),
             "What this procedure sets up at a site, which gives it its turn there.");
+    public static final Key<Left> LEAVES = DRAFT.optional(
+            "leaves",
+            Type.choice(Left.class),
+            "For when this procedure leaves the coach ready; the switches that it sets must agree with what they are"
+                    + " then by the description.");
     public static final Key<List<Located<Question>>> WORKS_OUT = DRAFT.optional(
             "works-out",
             Type.list(Type.choice(Question.class)),

@@ -14,6 +14,7 @@ import bayfolio.model.Gas;
 import bayfolio.model.Hire;
 import bayfolio.model.Region;
 import bayfolio.model.Size;
+import bayfolio.model.States;
 import bayfolio.model.Switch;
 import bayfolio.model.Tank;
 import bayfolio.model.Tank.Contents;

@@ -6,12 +6,15 @@ import static bayfolio.check.sense.Relation.warning;
 import bayfolio.fact.Key;
 import bayfolio.model.Appliance;
 import bayfolio.model.Coach;
+import bayfolio.model.Note;
 import bayfolio.model.Role;
+import bayfolio.model.States;
 import bayfolio.model.Switch;
 import bayfolio.source.Located;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -21,10 +24,40 @@ import java.util.stream.Stream;
 final class StateRelations {
     /** Each state of a switch, and the words by which it begins on any coach, as the list of roles has them. */
     private static final List<Kept> KEPT = List.of(
-            new Kept(Switch.AT_PICKUP, Role.AT_PICKUP, "when a renter takes over"),
-            new Kept(Switch.STORED, Role.STORED, "while the coach stands unused"),
-            new Kept(Switch.RETURNED, Role.RETURNED, "when a renter gives it back"),
-            new Kept(Switch.DRIVING, Role.DRIVING, "on the road"));
+            new Kept(
+                    Switch.AT_PICKUP,
+                    Role.AT_PICKUP,
+                    "when a renter takes over",
+                    "at pickup|when you (?:get it|take it over)"),
+            new Kept(
+                    Switch.STORED,
+                    Role.STORED,
+                    "while the coach stands unused",
+                    "in storage|for storage|while (?:it is )?stored"),
+            new Kept(
+                    Switch.RETURNED,
+                    Role.RETURNED,
+                    "when a renter gives it back",
+                    "(?:at|on|for the) return|(?:when|before) you (?:give|hand|bring) (?:it|the coach) back"),
+            new Kept(
+                    Switch.DRIVING,
+                    Role.DRIVING,
+                    "on the road",
+                    "(?:on|for) the road|before (?:every|each|the|a) drive|before (?:you )?driv(?:e|ing)|while (?:you )?driv(?:e|ing)"));
+
+    private static final String POSITION = "(open|shut|closed|on|off)";
+
+    /** Texts of a switch in which a state is its own; what wrong use does, and what else must be on, is said elsewhere. */
+    private static final List<Key<String>> OWN_WORDS = List.of(
+            Switch.PLATE,
+            Switch.WORK,
+            Switch.WORK_OFF,
+            Switch.ON_LOOK,
+            Switch.OFF_LOOK,
+            Switch.LAMP,
+            Switch.STOPS,
+            Switch.TWIN_RULE,
+            Switch.ACCESS_REASON);
 
     private static final Set<Switch.Make> VALVES = Set.of(
             Switch.Make.BALL_VALVE,
@@ -46,11 +79,24 @@ final class StateRelations {
 
     private static final String OR = " or ";
 
-    private record Kept(Key<String> state, Key<List<Located<String>>> byRole, String when) {}
+    /** @param said a pattern with the state as one of its groups */
+    private record Kept(Key<String> state, Key<List<Located<String>>> byRole, String when, Pattern said) {
+        Kept(Key<String> state, Key<List<Located<String>>> byRole, String when, String asPeopleSay) {
+            this(
+                    state,
+                    byRole,
+                    when,
+                    Pattern.compile("(?i)(?<!\\b(?:never|not|left|if|when)(?: \\w{1,9})? )\\b" + POSITION
+                            + ",?(?: \\w+){0,2}? (?:"
+                            + asPeopleSay + ")\\b|\\b(?:" + asPeopleSay
+                            + "),? (?:(?:it|keep|leave|must|be|is|stays|always) ){0,3}" + POSITION + "\\b"));
+        }
+    }
 
     static final List<Relation<?, ?>> ALL = Stream.<Stream<? extends Relation<?, ?>>>of(
                     KEPT.stream().map(StateRelations::usual),
                     KEPT.stream().map(StateRelations::ofItsOwnWords),
+                    KEPT.stream().map(StateRelations::asItsTextsSay),
                     Stream.of(
                             note(
                                     "given-back-otherwise",
@@ -103,6 +149,35 @@ final class StateRelations {
                 "Copied? If not, say in `work` or in its looks how that state is reached or seen.");
     }
 
+    private static Relation<?, ?> asItsTextsSay(Kept kept) {
+        return warning(
+                "state-against-words",
+                records -> records.of(Switch.SHAPE)
+                        .flatMap(it -> it.facts().located(kept.state()).stream()
+                                .flatMap(state -> texts(it, records)
+                                        .flatMap(text -> said(text, kept))
+                                        .map(said -> new Pairs.Pair<>(Records.naming(it), state, said)))),
+                (state, said) -> !States.opposed(state, said),
+                "{about} is {1} " + kept.when() + ", and a text says {2} of it",
+                "Look again, and mend the one that is wrong.");
+    }
+
+    private static Stream<Located<String>> texts(Switch it, Records records) {
+        return Stream.concat(
+                OWN_WORDS.stream().flatMap(key -> it.facts().located(key).stream()),
+                records.of(Note.SHAPE)
+                        .filter(note -> note.facts().find(Note.ABOUT).equals(Optional.of(it.id())))
+                        .flatMap(note -> note.facts().located(Note.TEXT).stream()));
+    }
+
+    private static Stream<Located<String>> said(Located<String> text, Kept kept) {
+        return kept.said()
+                .matcher(text.value())
+                .results()
+                .map(it -> it.group(1) == null ? it.group(2) : it.group(1))
+                .map(state -> new Located<>(state, text.at()));
+    }
+
     /** What is worked by a switch of its own; breakers and battery switches stay on for what else they feed. */
     private static Pairs<Switch, Appliance> controls() {
         return records -> records.of(Appliance.SHAPE)
@@ -117,8 +192,7 @@ final class StateRelations {
     private static boolean asHandedOver(Switch it, Coach coach) {
         String returned = it.facts().get(Switch.RETURNED);
         String pickup = it.facts().find(Switch.AT_PICKUP).orElse(returned);
-        return roles(it, coach).anyMatch(role -> role.facts().has(Role.RETURNED))
-                || !(States.open(returned) && States.shut(pickup) || States.shut(returned) && States.open(pickup));
+        return roles(it, coach).anyMatch(role -> role.facts().has(Role.RETURNED)) || !States.opposed(returned, pickup);
     }
 
     /** Those of a switch, in the order of the list. */

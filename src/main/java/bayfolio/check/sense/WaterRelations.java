@@ -2,6 +2,7 @@ package bayfolio.check.sense;
 
 import static bayfolio.check.sense.ElectricRelations.between;
 import static bayfolio.check.sense.Relation.error;
+import static bayfolio.check.sense.Relation.note;
 import static bayfolio.check.sense.Relation.warning;
 
 import bayfolio.fact.Key;
@@ -13,6 +14,7 @@ import bayfolio.model.Gauge;
 import bayfolio.model.Item;
 import bayfolio.model.Side;
 import bayfolio.model.Spot;
+import bayfolio.model.States;
 import bayfolio.model.Switch;
 import bayfolio.model.Tank;
 import bayfolio.model.Tank.Contents;
@@ -25,6 +27,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Facts of water, waste and what fills and empties them, that must agree. */
@@ -49,11 +53,20 @@ final class WaterRelations {
             Map.entry("lp-gauge", EnumSet.of(Contents.LP_GAS)),
             Map.entry("tank-gauge", EnumSet.of(Contents.FRESH, Contents.GRAY, Contents.BLACK, Contents.CASSETTE)));
 
-    private static final Set<String> CLEAN = Set.of("drinking-hose", "water-pressure-regulator", "water-filter");
+    private static final Set<String> CLEAN = Set.of("drinking-hose", "pressure-regulator", "water-filter");
     private static final Set<String> DIRTY =
             Set.of("sewer-hose", "rinse-hose", "disposable-gloves", "toilet-fluid", "toilet-cassette");
     private static final Set<String> DRINKING = Set.of("city-water-inlet", "fresh-fill-port");
     private static final Set<String> SEWAGE = Set.of("sewer-outlet", "macerator-outlet", "tank-flush-inlet");
+
+    private static final Pattern PRESSURE = Pattern.compile("(?i)\\b([0-9]+(?:\\.[0-9]+)?) ?(psi|bar)\\b");
+    private static final double PSI = 6.894_757;
+    private static final double BAR = 100;
+
+    /** In kPa; common practice, no published source. */
+    private static final double LEAST_INLET = 39 * PSI;
+
+    private static final double MOST_INLET = 61 * PSI;
 
     static final List<Relation<?, ?>> ALL = List.of(
             error(
@@ -132,6 +145,21 @@ final class WaterRelations {
                             90),
                     "at this flow the shower empties the fresh tank far too soon or hardly at all",
                     "Measure it with a bucket and a watch."),
+            warning(
+                    "pressure-at-the-inlet",
+                    Pairs.own(Connection.SHAPE, Connection.LABEL)
+                            .where((label, inlet) -> holds(inlet, Set.of("city-water-inlet"))),
+                    (label, inlet) -> PRESSURE.matcher(label)
+                            .results()
+                            .allMatch(it -> between(kilopascals(it), LEAST_INLET, MOST_INLET)),
+                    "the label of {about} says {1}, and pipes of coaches are made for 40 to 60 psi (2.8 to 4.1 bar)",
+                    "Read the label again."),
+            note(
+                    "flush-with-the-valve-shut",
+                    Pairs.own(Water.SHAPE, Water.FLUSH_VALVE),
+                    (valve, water) -> valve != Water.FlushValve.SHUT,
+                    "the black tank is said to be flushed with its valve shut: water would fill it until it bursts",
+                    "Read the words beside the inlet; if it is so, say under `accept` what keeps it from that."),
             error(
                     "waste-valve-open-on-the-road",
                     Pairs.own(Switch.SHAPE, Switch.DRIVING).where((state, valve) -> dumps(valve)),
@@ -146,6 +174,10 @@ final class WaterRelations {
                     "A renter fills in water before looking at valves; say `shut`."));
 
     private WaterRelations() {}
+
+    private static double kilopascals(MatchResult figure) {
+        return Double.parseDouble(figure.group(1)) * (figure.group(2).equalsIgnoreCase("psi") ? PSI : BAR);
+    }
 
     private static boolean rolesFit(Thing thing, Tank tank) {
         return thing.roles().stream()

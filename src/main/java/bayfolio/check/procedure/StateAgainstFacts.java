@@ -1,0 +1,65 @@
+package bayfolio.check.procedure;
+
+import bayfolio.check.Case;
+import bayfolio.check.Rule;
+import bayfolio.fact.Key;
+import bayfolio.finding.Finding;
+import bayfolio.model.States;
+import bayfolio.model.Switch;
+import bayfolio.procedure.Head;
+import bayfolio.procedure.Procedure;
+import bayfolio.prose.Block;
+import java.util.stream.Stream;
+
+/**
+ * Flags a switch that a procedure sets one way and that is to be the other way afterward by the description: pump off
+ * before driving, and `driving: ON`.
+ */
+public final class StateAgainstFacts implements Rule {
+    @Override
+    public Stream<Finding> check(Case coach) {
+        return coach.procedures().stream()
+                .filter(procedure -> procedure.head().facts().has(Head.LEAVES) && procedure.read())
+                .flatMap(procedure -> handled(procedure)
+                        .flatMap(handled -> check(procedure, handled, coach))
+                        .distinct());
+    }
+
+    private static Stream<Block.Handled> handled(Procedure procedure) {
+        return procedure
+                .blocks()
+                .filter(Block.Handling.class::isInstance)
+                .flatMap(block -> ((Block.Handling) block).switches().stream());
+    }
+
+    private static Stream<Finding> check(Procedure procedure, Block.Handled handled, Case coach) {
+        Key<String> key = state(procedure.head().facts().get(Head.LEAVES));
+        return coach
+                .coach()
+                .thing(handled.target().kind(), handled.target().id())
+                .flatMap(thing -> thing.facts().located(key))
+                .filter(state -> States.opposed(handled.state(), state.value()))
+                .map(state -> Finding.warning(
+                                "state-against-facts",
+                                state.at(),
+                                "switch `%s` is `%s` by the description, and %s `%s` leaves it %s"
+                                        .formatted(
+                                                handled.target().id(),
+                                                state.value(),
+                                                procedure.form().called(),
+                                                procedure.id(),
+                                                handled.state()))
+                        .mend("Mend the one that is wrong; on a coach that is so, the step needs the state `"
+                                + key.name() + "`."))
+                .stream();
+    }
+
+    private static Key<String> state(Head.Left left) {
+        return switch (left) {
+            case AT_PICKUP -> Switch.AT_PICKUP;
+            case STORED -> Switch.STORED;
+            case RETURNED -> Switch.RETURNED;
+            case DRIVING -> Switch.DRIVING;
+        };
+    }
+}
