@@ -65,6 +65,7 @@ import bayfolio.check.procedure.TwoActionsInAStep;
 import bayfolio.check.reference.DuplicateId;
 import bayfolio.check.reference.FolderName;
 import bayfolio.check.reference.FormerIdInUse;
+import bayfolio.check.reference.NamedTwice;
 import bayfolio.check.reference.ReservedName;
 import bayfolio.check.reference.ReservedPhone;
 import bayfolio.check.reference.RoleHeldTwice;
@@ -228,6 +229,7 @@ public final class Rules {
             new ItemInNoPlace(),
             new DoorOutsideTheCoach(),
             new RoleHeldTwice(),
+            new NamedTwice(),
             new FormerIdInUse(),
             new TwinsDoNotAgree(),
             new SwitchFeedsItself(),

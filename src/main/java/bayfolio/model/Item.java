@@ -31,7 +31,17 @@ public record Item(Facts facts) implements Thing {
     private static final Identity IDENTITY =
             Identity.declare(DRAFT, "item", "What the handbook calls it: `Drinking-water hose`.");
     public static final Key<Integer> COUNT = DRAFT.optional(
-            "count", Type.whole(1, 99), "How many.", Range.of("1", "99").usual("1", "30"));
+            "count",
+            Type.whole(1, 99),
+            "How many.",
+            Range.of("1", "99")
+                    .usual("disposable-gloves", "1", "99")
+                    .usual(
+                            "wheel-chock|leveling-ramp|jack-pad|drinking-hose|sewer-hose|supply-adapter|fire-extinguisher",
+                            "1",
+                            "8")
+                    .usual("1", "24")
+                    .because("more only of what is used up"));
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
     public static final Key<Kilograms> WEIGHT = DRAFT.optional(
             "weight",

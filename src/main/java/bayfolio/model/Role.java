@@ -38,6 +38,18 @@ public record Role(Facts facts) implements Described {
             DRAFT.optional("driving", Type.list(Type.TEXT), "The same on the road.");
     public static final Key<Boolean> EMERGENCY = DRAFT.optional(
             "emergency", Type.YES_NO, "Whether everybody must be able to reach it in an emergency, on any coach.");
+    public static final Key<List<Located<Switch.Make>>> MADE_AS = DRAFT.optional(
+            "made-as",
+            Type.list(Type.choice(Switch.Make.class)),
+            "How such a switch is made on any coach; another make is asked about.");
+    public static final Key<List<Located<Access>>> ACCESS = DRAFT.optional(
+            "access",
+            Type.list(Type.choice(Access.class)),
+            "Who may open or work such a thing on any coach; another access is asked about.");
+    public static final Key<Item.For> USED_BY = DRAFT.optional(
+            "used-by",
+            Type.choice(Item.For.class),
+            "Who such an item is for on any coach; somebody else is asked about.");
     public static final Shape<Role> SHAPE = DRAFT.done(Role::new);
 
     public String id() {

@@ -14,7 +14,9 @@ import java.util.Optional;
  * @param facts of the thing
  */
 public record Spot(Facts facts, Keys keys) {
-    private static final Range FROM_FRONT = Range.of("0 m", "14.2 m");
+    private static final Range FROM_FRONT = Range.of("0 m", "14.2 m")
+            .usual("switch|gauge|appliance|item|bank inside|roof", "0.6 m", "13.8 m")
+            .usual("0 m", "14.2 m");
     private static final Range WIDTH = Range.of("0.01 m", "11 m")
             .in("compartment|tray", "0.06 m", "9 m")
             .in("door", "0.3 m", "2.3 m")
@@ -23,6 +25,7 @@ public record Spot(Facts facts, Keys keys) {
             .in("tank|bank|appliance", "0.1 m", "4.5 m")
             .in("slide", "0.5 m", "11 m")
             .in("awning", "1.2 m", "9.5 m")
+            .usual("compartment fuel-door", "0.1 m", "0.7 m")
             .usual("compartment|tray", "0.1 m", "3.2 m")
             .usual("door", "0.5 m", "2 m")
             .usual("step", "0.35 m", "1.3 m")
@@ -34,6 +37,10 @@ public record Spot(Facts facts, Keys keys) {
             .in("door", "0.2 m", "4.3 m")
             .in("step", "0.05 m", "0.9 m")
             .in("slide|awning", "0.2 m", "4.2 m")
+            .usual("switch|gauge|compartment|item|appliance|bank inside", "0.3 m", "3.3 m")
+            .usual("compartment engine-hatch front|rear", "0.25 m", "1.7 m")
+            .usual("switch|gauge left|right|front|rear", "0.1 m", "2 m")
+            .usual("switch crank left|right|front|rear", "0.1 m", "3.3 m")
             .usual("compartment|connection|tank|bank|tray|item|appliance left|right|front|rear", "0.1 m", "1.7 m")
             .usual("compartment|connection|tank|bank|tray|item|appliance", "0 m", "3.3 m")
             .usual("switch|gauge", "0.1 m", "3.3 m")

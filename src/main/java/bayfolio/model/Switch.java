@@ -97,7 +97,14 @@ public record Switch(Facts facts) implements Thing {
             "delay",
             Type.measured(Seconds.SCALE),
             "How long until the effect is seen.",
-            Range.of("0.1 s", "60 min").usual("0.2 s", "5 min"));
+            Range.of("0.1 s", "60 min")
+                    .usual(
+                            "water-pump-switch|coach-main-breaker|generator-breaker|gfci-outlet|dc-fuse-panel|dc-breaker"
+                                    + "|house-battery-switch|chassis-battery-switch|black-dump-valve|gray-dump-valve"
+                                    + "|toilet-flush-control|outside-shower-tap|step-switch|main-control-panel",
+                            "1 s",
+                            "8 s")
+                    .usual("1 s", "5 min"));
     public static final Key<Seconds> HOLD = DRAFT.optional(
             "hold",
             Type.measured(Seconds.SCALE),

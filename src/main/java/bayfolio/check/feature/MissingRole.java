@@ -5,8 +5,10 @@ import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
 import bayfolio.model.Feature;
+import bayfolio.model.Gas;
 import bayfolio.model.Region;
 import bayfolio.model.Role;
+import bayfolio.model.Tank;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Script;
 import bayfolio.source.Place;
@@ -30,6 +32,15 @@ public final class MissingRole implements Rule {
             new Need("co-alarm", Feature.BURNS_FUEL::of, "something in it burns fuel"),
             new Need("first-aid-kit", unit -> true, "it is hired out"),
             new Need("wheel-chock", unit -> true, "it stands on slopes"),
+            new Need("tank-gauge", unit -> holds(unit, Tank.Contents.GRAY), "it has a tank for waste that fills up"),
+            new Need(
+                    "lp-fill-port",
+                    unit -> unit.facts()
+                            .find(Unit.GAS)
+                            .flatMap(gas -> gas.facts().find(Gas.KIND))
+                            .filter(kind -> kind == Gas.Kind.TANK)
+                            .isPresent(),
+                    "its gas tank is fixed"),
             new Need("warning-triangle", unit -> unit.region() == Region.EUROPE, "it is for Europe"));
 
     /** Fewer coaches tell no custom. */
@@ -38,6 +49,10 @@ public final class MissingRole implements Rule {
     private static final int OTHERS = 3;
 
     private record Need(String role, Predicate<Unit> when, String why) {}
+
+    private static boolean holds(Unit unit, Tank.Contents contents) {
+        return unit.tanks().stream().anyMatch(tank -> tank.contents() == contents);
+    }
 
     @Override
     public Stream<Finding> check(Case coach) {

@@ -9,6 +9,9 @@ import bayfolio.model.Switch;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
 import bayfolio.prose.Block;
+import bayfolio.prose.Target;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -20,16 +23,18 @@ public final class StateAgainstFacts implements Rule {
     public Stream<Finding> check(Case coach) {
         return coach.procedures().stream()
                 .filter(procedure -> procedure.head().facts().has(Head.LEAVES) && procedure.read())
-                .flatMap(procedure -> handled(procedure)
-                        .flatMap(handled -> check(procedure, handled, coach))
-                        .distinct());
+                .flatMap(procedure -> left(procedure).flatMap(handled -> check(procedure, handled, coach)));
     }
 
-    private static Stream<Block.Handled> handled(Procedure procedure) {
-        return procedure
-                .blocks()
-                .filter(Block.Handling.class::isInstance)
-                .flatMap(block -> ((Block.Handling) block).switches().stream());
+    /** Each switch as it is set last; one that is opened and shut again is left shut. */
+    private static Stream<Block.Handled> left(Procedure procedure) {
+        Map<Target, Block.Handled> last = new LinkedHashMap<>();
+        procedure.blocks().forEach(block -> {
+            if (block instanceof Block.Handling handling) {
+                handling.switches().forEach(handled -> last.put(handled.target(), handled));
+            }
+        });
+        return last.values().stream();
     }
 
     private static Stream<Finding> check(Procedure procedure, Block.Handled handled, Case coach) {

@@ -23,9 +23,11 @@ import bayfolio.model.Region;
 import bayfolio.model.Solar;
 import bayfolio.model.Supply;
 import bayfolio.model.Switch;
+import bayfolio.model.Unit;
 import bayfolio.reckon.Shore;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -50,9 +52,36 @@ final class ElectricRelations {
     private static final Map<Double, Double> THINNEST = Map.of(
             15.0, 2.08, 20.0, 3.31, 30.0, 5.26, 50.0, 13.3, 6.0, 1.5, 10.0, 1.5, 13.0, 1.5, 16.0, 2.5, 32.0, 6.0);
 
+    private static final Pattern PAST_THE_SWITCH =
+            Pattern.compile("(?i)\\b(?:straight from|ahead of|past) the (?:house )?batter");
+
     private static final Pattern AMPS = Pattern.compile("\\b([0-9]+(?:\\.[0-9]+)?) ?A\\b");
 
     static final List<Relation<?, ?>> ALL = List.of(
+            warning(
+                    "by-inverter-or-not",
+                    inverterCircuits(),
+                    (circuit, control) ->
+                            circuit.facts().find(Circuit.BY_INVERTER).orElse(false)
+                                    == control.facts().all(Switch.FEEDS).contains(circuit.id()),
+                    "`by-inverter` of {about} does not go with what {2} is said to feed",
+                    "Switch the inverter off without other power, and see what goes off."),
+            warning(
+                    "past-the-switch-by-its-words",
+                    Pairs.own(Circuit.SHAPE, Circuit.SERVES)
+                            .where((serves, circuit) ->
+                                    PAST_THE_SWITCH.matcher(serves).find()),
+                    (serves, circuit) ->
+                            circuit.facts().find(Circuit.PAST_BATTERY_SWITCH).orElse(false),
+                    "{about} is wired past the battery switch by its words, and `past-battery-switch` says no",
+                    "Switch the house battery off, and see whether it goes on."),
+            note(
+                    "load-management-by-nothing",
+                    Pairs.onCoach(Unit.SHAPE, Unit.LOAD_MANAGEMENT)
+                            .where((unit, coach) -> unit.facts().get(Unit.LOAD_MANAGEMENT)),
+                    (unit, coach) -> unit.holds("load-meter"),
+                    "`load-management` is yes, and nothing holds the role `load-meter`, which shows what it has shed",
+                    "Describe its display, or say `no`."),
             error(
                     "supply-of-no-such-size",
                     Pairs.onCoach(Supply.SHAPE, Supply.AMPS)
@@ -305,6 +334,23 @@ final class ElectricRelations {
                             + "fridges, induction hobs and microwaves on no gas; gas hobs, ovens and furnaces on gas."));
 
     private ElectricRelations() {}
+
+    /** AC circuits, each with the control of the inverter, if that names any. */
+    private static Pairs<Circuit, Switch> inverterCircuits() {
+        return records -> records.holders(Switch.SHAPE, "inverter-control")
+                .filter(control -> control.facts().all(Switch.FEEDS).stream()
+                        .anyMatch(id -> records.named(Circuit.SHAPE, id).isPresent()))
+                .limit(1)
+                .flatMap(control -> records.of(Circuit.SHAPE)
+                        .filter(circuit ->
+                                circuit.facts().find(Circuit.CURRENT).equals(Optional.of(Circuit.Current.AC)))
+                        .map(circuit -> Pairs.Pair.of(
+                                circuit,
+                                circuit.facts().has(Circuit.BY_INVERTER)
+                                        ? circuit.facts().at(Circuit.BY_INVERTER)
+                                        : circuit.at(),
+                                control)));
+    }
 
     private static boolean there(Supply supply, Region region) {
         Facts facts = supply.facts();

@@ -6,12 +6,16 @@ import static bayfolio.check.sense.Relation.warning;
 
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
+import bayfolio.fact.Type;
+import bayfolio.fact.Walkthrough;
 import bayfolio.model.Appliance;
 import bayfolio.model.Bank;
+import bayfolio.model.Coach;
 import bayfolio.model.Compartment;
 import bayfolio.model.Connection;
 import bayfolio.model.Door;
 import bayfolio.model.Gauge;
+import bayfolio.model.Item;
 import bayfolio.model.Side;
 import bayfolio.model.Slide;
 import bayfolio.model.Spot;
@@ -19,9 +23,12 @@ import bayfolio.model.Switch;
 import bayfolio.model.Tank;
 import bayfolio.model.Thing;
 import bayfolio.model.Tray;
+import bayfolio.source.Located;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -46,6 +53,34 @@ final class LookRelations {
             "^(?:(?:in|on|at|above|below|under|behind|inside|over) )?(?:the )?(?:cab|dash|galley|kitchen|bath|bedroom|hall|lounge"
                     + "|dinette|wardrobe|entry door)\\b(?! of)(?!,? behind the)",
             Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern LABEL = Pattern.compile("^[A-Z][0-9]+\\b");
+
+    /** Loose things that a text has the reader take, in the singular. */
+    private static final Set<String> TOOLS = Set.of(
+            "lighter",
+            "ladder",
+            "spout",
+            "funnel",
+            "glove",
+            "chock",
+            "ramp",
+            "flashlight",
+            "extinguisher",
+            "wrench",
+            "hose",
+            "adapter",
+            "crank",
+            "triangle",
+            "vest",
+            "fuse",
+            "broom");
+
+    private static final int SOME_ITEMS = 10;
+
+    /** What has texts that tell a reader what to do; a bay or an item may name things that belong to it. */
+    private static final Set<String> TELLING =
+            Set.of("switch", "appliance", "awning", "slide", "bed", "note", "connection", "jacks", "step", "hire");
 
     private static final Pattern SAYS_ON = Pattern.compile("\\b(?:to|at|on|shows|says) (?:the )?(?:word )?on\\b");
     private static final Pattern SAYS_OFF = Pattern.compile("\\b(?:to|at|on|shows|says) (?:the )?(?:word )?off\\b");
@@ -141,6 +176,21 @@ final class LookRelations {
                             .find(),
                     "{about} is in {2}, which is reached from outside, and said to be in a room",
                     "Copied, or moved? Say where in the bay it is."),
+            note(
+                    "place-in-another-bay",
+                    namingOtherBays(),
+                    (thing, bay) -> false,
+                    "{about} is in another bay by its `in`, and by its `where` in {2}",
+                    "Copied, or moved? Mend the one that is wrong."),
+            note(
+                    "thing-that-is-not-on-board",
+                    mentionedTools(),
+                    (tool, coach) -> coach.unit()
+                            .things()
+                            .anyMatch(thing -> Subjects.all(thing.id() + " " + thing.name())
+                                    .contains(tool)),
+                    "{about} speaks of a {1}, and nothing on the coach is called so",
+                    "List it under `items`, with its place; or mend the text."),
             warning(
                     "look-alike-on-one-side-only",
                     lookAlikes(),
@@ -149,6 +199,59 @@ final class LookRelations {
                     "Say it on both: a renter may stand at either."));
 
     private LookRelations() {}
+
+    /** Things in a bay, each with another bay inside which their `where` says they are: front wall of L5. */
+    private static Pairs<Thing, Compartment> namingOtherBays() {
+        return records -> records.coach()
+                .unit()
+                .things()
+                .filter(thing -> thing.spot().flatMap(Spot::where).isPresent()
+                        && thing.spot().flatMap(Spot::in).isPresent())
+                .flatMap(thing -> records.of(Compartment.SHAPE)
+                        .filter(bay -> !thing.spot().flatMap(Spot::in).equals(Optional.of(bay.id()))
+                                && saysInside(thing.spot().flatMap(Spot::where).orElseThrow(), bay))
+                        .map(bay -> Pairs.Pair.of(
+                                thing,
+                                thing.facts()
+                                        .at(thing.spot().orElseThrow().keys().where()),
+                                bay)));
+    }
+
+    private static boolean saysInside(String where, Compartment bay) {
+        Matcher label = LABEL.matcher(bay.name());
+        return label.find()
+                && Pattern.compile("\\b(?:inside|wall of|floor of|ceiling of|corner of|in) " + label.group() + "\\b")
+                        .matcher(where)
+                        .find();
+    }
+
+    /** Loose things that texts of a coach send the reader to; each once. */
+    private static Pairs<String, Coach> mentionedTools() {
+        return records -> {
+            Map<String, Pairs.Pair<String, Coach>> first = new LinkedHashMap<>();
+            if (records.of(Item.SHAPE).count() < SOME_ITEMS) {
+                return Stream.of(); // the list is yet to be made
+            }
+            Walkthrough.of(records.coach().unit(), (record, key, type, value) -> {
+                if (type == Type.TEXT && TELLING.contains(record.facts().shape().name())) {
+                    Subjects.all(value.value().toString()).stream()
+                            .filter(TOOLS::contains)
+                            .forEach(tool -> first.putIfAbsent(
+                                    tool,
+                                    new Pairs.Pair<>(
+                                            "a text of " + Records.naming(record),
+                                            new Located<>(tool, value.at()),
+                                            new Located<>(
+                                                    records.coach(),
+                                                    records.coach()
+                                                            .unit()
+                                                            .facts()
+                                                            .at()))));
+                }
+            });
+            return first.values().stream();
+        };
+    }
 
     private static boolean same(String one, String other) {
         return plain(one).equals(plain(other));

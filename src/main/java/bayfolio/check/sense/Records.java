@@ -7,15 +7,18 @@ import bayfolio.model.Thing;
 import bayfolio.source.Located;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Everything that a coach is described by, record by record, found once for all that ask. */
 final class Records {
     private final Coach coach;
     private final Map<Shape<?>, List<Described>> byShape = new HashMap<>();
+    private final Set<String> ids = new HashSet<>();
 
     Records(Coach coach) {
         this.coach = coach;
@@ -50,8 +53,15 @@ final class Records {
                 : "the " + record.facts().shape().name();
     }
 
+    /** Of two things with one id, what is said of the second by its id is said of the first, too. */
+    private boolean first(Described record) {
+        return !(record instanceof Thing thing)
+                || !thing.facts().has(thing.identity().id())
+                || ids.add(thing.id());
+    }
+
     private void collect(Described record) {
-        if (record.facts().whole()) {
+        if (record.facts().whole() && first(record)) {
             byShape.computeIfAbsent(record.facts().shape(), it -> new ArrayList<>())
                     .add(record);
         }

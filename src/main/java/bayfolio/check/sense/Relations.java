@@ -20,7 +20,9 @@ public final class Relations implements Rule {
                     SpaceRelations.ALL,
                     LookRelations.ALL,
                     StateRelations.ALL,
-                    UseRelations.ALL)
+                    UseRelations.ALL,
+                    ReferenceRelations.ALL,
+                    LoadRelations.ALL)
             .flatMap(List::stream)
             .toList();
 

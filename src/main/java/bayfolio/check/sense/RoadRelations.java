@@ -10,7 +10,9 @@ import bayfolio.fact.Key;
 import bayfolio.measure.Kilograms;
 import bayfolio.measure.Quantity;
 import bayfolio.model.Connection;
+import bayfolio.model.Engine;
 import bayfolio.model.Hire;
+import bayfolio.model.Item;
 import bayfolio.model.Note;
 import bayfolio.model.People;
 import bayfolio.model.Region;
@@ -33,6 +35,20 @@ final class RoadRelations {
     /** The pressure at which a tire of a load range carries its load, in kPa: published tables of load and pressure. */
     private static final Map<String, Double> RANGE_PRESSURE =
             Map.of("C", 345.0, "D", 448.0, "E", 552.0, "F", 655.0, "G", 758.0, "H", 827.0, "J", 896.0);
+
+    /** In kg: load index 156, above which no coach has tires; ETRTO standards manual, table of load indices. */
+    private static final double STRONGEST_TIRE = 4000;
+
+    /** A night that nobody allows who does not hire out in winter, in °C; common practice, no source. */
+    private static final double WINTRY = -6;
+
+    /** In kg: the lightest rear axle that vans have with wheels in pairs; common practice, no source. */
+    private static final double LIGHTEST_TWINS = 2300;
+
+    private static final Pattern EXHAUST_BRAKE = Pattern.compile("(?i)exhaust[ -]brake|engine[ -]brake|retarder");
+
+    private static final Pattern SPARE_WHEEL =
+            Pattern.compile("(?i)\\bspare (?:wheel|tire|tyre)|\\b(?:full|real) wheel\\b");
 
     private static final Pattern LOAD_INDEX = Pattern.compile("\\b(1[0-4][0-9]|9[0-9])/(1[0-4][0-9]|9[0-9])\\b");
 
@@ -179,6 +195,66 @@ final class RoadRelations {
                     (raised, height) -> between(raised.value() - height.value(), 0.15, 1.9),
                     "the coach is {1} high with its antenna up and {2} with it down, which hardly go together",
                     "Measure both again."),
+            error(
+                    "single-tires-do-not-carry",
+                    Pairs.records(Tires.SHAPE, Tires.DUAL_REAR, Weights.SHAPE, Weights.REAR_AXLE)
+                            .where((tires, weights) -> !tires.facts().get(Tires.DUAL_REAR)),
+                    (tires, weights) -> weights.facts().get(Weights.REAR_AXLE).value() <= 2 * STRONGEST_TIRE,
+                    "the rear wheels are said to be single, and no two tires carry what the rear axle may",
+                    "Look: wheels in pairs are `dual-rear: yes`."),
+            note(
+                    "twins-on-a-light-axle",
+                    Pairs.records(Tires.SHAPE, Tires.DUAL_REAR, Weights.SHAPE, Weights.REAR_AXLE)
+                            .where((tires, weights) -> tires.facts().get(Tires.DUAL_REAR)),
+                    (tires, weights) -> weights.facts().get(Weights.REAR_AXLE).value() >= LIGHTEST_TWINS,
+                    "the rear wheels are said to be in pairs, on an axle that two tires carry",
+                    "Look: single wheels are `dual-rear: no`."),
+            note(
+                    "camera-or-not",
+                    Pairs.own(Engine.SHAPE, Engine.REAR_CAMERA),
+                    (camera, engine) -> camera == engine.facts().has(Engine.CAMERA_SHOWS),
+                    "`rear-camera` is {1}, which does not go with whether `camera-shows` is told",
+                    "Tell what it shows, and what it does not; or mend the answer."),
+            note(
+                    "air-brakes-or-not",
+                    Pairs.own(Engine.SHAPE, Engine.AIR_BRAKES),
+                    (air, engine) -> air == engine.facts().has(Engine.AIR_PRESSURE),
+                    "`air-brakes` is {1}, which does not go with whether `air-pressure` is told",
+                    "Air brakes have a gauge with a least pressure; state it, or mend the answer."),
+            note(
+                    "exhaust-brake-or-not",
+                    Pairs.onCoach(Engine.SHAPE, Engine.EXHAUST_BRAKE),
+                    (engine, coach) -> engine.facts().get(Engine.EXHAUST_BRAKE)
+                            == coach.unit().switches().stream()
+                                    .anyMatch(it -> EXHAUST_BRAKE
+                                            .matcher(it.id() + " " + it.name())
+                                            .find()),
+                    "`exhaust-brake` does not go with whether a switch for it is described",
+                    "Describe its switch, or mend the answer."),
+            note(
+                    "spare-wheel-or-not",
+                    Pairs.onCoach(Tires.SHAPE, Tires.SPARE)
+                            .where((tires, coach) -> !coach.unit().draft()),
+                    (tires, coach) -> tires.facts().get(Tires.SPARE)
+                            == coach.unit()
+                                    .things()
+                                    .anyMatch(thing -> SPARE_WHEEL
+                                            .matcher(thing.name() + " "
+                                                    + thing.facts()
+                                                            .find(Item.NOTE)
+                                                            .orElse(""))
+                                            .find()),
+                    "`spare` does not go with whether a spare wheel is described",
+                    "Describe where it is, or mend the answer."),
+            warning(
+                    "winter-against-lowest-night",
+                    Pairs.own(Hire.SHAPE, Hire.WINTER)
+                            .where((winter, hire) -> hire.facts().has(Hire.LOWEST_NIGHT)),
+                    (winter, hire) -> winter
+                            ? hire.facts().get(Hire.LOWEST_NIGHT).value() < 0
+                            : hire.facts().get(Hire.LOWEST_NIGHT).value() > WINTRY,
+                    "`winter` is {1}, which does not go with the coldest night that is allowed",
+                    "A coach for winter is hired out for nights below freezing."),
             note(
                     "license-for-the-weight",
                     Pairs.onCoach(Weights.SHAPE, Weights.GROSS)
@@ -193,11 +269,11 @@ final class RoadRelations {
     private RoadRelations() {}
 
     private static Optional<Kilograms> figures(String plate) {
-        Matcher figure = Pattern.compile("([0-9][0-9,.]*) ?(lb|kg)\\b").matcher(plate);
+        Matcher figure = Pattern.compile("(?i)([0-9][0-9,.]*) ?(lb|kg)\\b").matcher(plate);
         double most = 0;
         while (figure.find()) {
             double value = Double.parseDouble(figure.group(1).replace(",", ""));
-            most = Math.max(most, figure.group(2).equals("lb") ? value * 0.45359237 : value);
+            most = Math.max(most, figure.group(2).equalsIgnoreCase("lb") ? value * 0.45359237 : value);
         }
         return most > 0 ? Optional.of(new Kilograms(most)) : Optional.empty();
     }

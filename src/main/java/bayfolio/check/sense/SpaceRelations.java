@@ -22,8 +22,10 @@ import bayfolio.model.Step;
 import bayfolio.model.Switch;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
+import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -35,6 +37,36 @@ final class SpaceRelations {
     private static final Pattern NUMBER = Pattern.compile("^([LR])([0-9]+)\\b");
     private static final Pattern BY_WHEEL =
             Pattern.compile("\\b(behind|ahead of|in front of) the (rear|front) (?:wheels?|axle)\\b");
+    private static final Pattern OVERHEAD = words("ceiling|roof|overhead");
+    private static final Pattern BELOW = words("under the floor|underfloor|below the floor");
+    private static final Pattern OUTSIDE = words("^(?:outside|in the (?:left|right|rear) wall|under the floor)");
+
+    /** What is in one place; a slide-out, an awning or a step is above or below a room. */
+    private static final Set<String> BUILT_IN =
+            Set.of("switch", "gauge", "connection", "item", "appliance", "compartment", "bank", "tank", "door");
+
+    /** Rooms and their furniture at the beginning of a place. */
+    private static final Pattern INDOORS = words(
+            "^(?:(?:in|on|at|inside|above|behind|beside) )?(?:the )?(?:galley|bath|hall|bedroom|lounge|dinette|dash|wardrobe|kitchen|ceiling|step well|bench|drawer)\\b");
+
+    private static final Set<String> HANDLED = Set.of("switch", "gauge", "item");
+    private static final Pattern FURNITURE = words(
+            "\\b(?:seat|bench|drawer|wardrobe|shelf|cupboard|closet|aisle|dash|fridge door|entry door|sliding door)\\b");
+
+    private static final Pattern ON_THE_LEFT = words("^(?:on the |outside,? )?left (?:side|wall)");
+    private static final Pattern ON_THE_RIGHT = words("^(?:on the |outside,? )?right (?:side|wall)");
+    private static final Pattern NAMED_LEFT = words("^(?!.*\\bright\\b).*\\bleft\\b");
+    private static final Pattern NAMED_RIGHT = words("^(?!.*\\bleft\\b).*\\bright\\b");
+    private static final Pattern LETTER = Pattern.compile("^[A-Z][0-9]+\\b");
+    private static final Pattern NEXT_TO = words(
+            "(?:inside|beside|next to|above|below|over|under|left of|right of|opposite|by|behind|ahead of) (?:the )?$");
+
+    /** A bay goes on behind its frame, in meters. */
+    private static final double BEYOND_ITS_DOOR = 0.3;
+
+    /** What is beside something is no more than a few steps away, in meters. */
+    private static final double STEPS_AWAY = 1.5;
+
     private static final Set<String> LIFE_SAVING = Set.of("fire-extinguisher", "first-aid-kit");
 
     static final List<Relation<?, ?>> ALL = List.of(
@@ -44,6 +76,12 @@ final class SpaceRelations {
                     (thing, bay) -> within(thing, bay),
                     "{about} is said to be where {2}, which it is in, is not",
                     "Measure both from the front of the coach again."),
+            note(
+                    "above-or-below-its-bay",
+                    heightsInBays(),
+                    SpaceRelations::atItsHeight,
+                    "{about} is said to be higher or lower than {2}, which it is in",
+                    "Measure both from the ground again."),
             error(
                     "above-the-roof",
                     located(),
@@ -65,6 +103,24 @@ final class SpaceRelations {
                     SpaceRelations::onItsSideOfTheWheel,
                     "{about} is said to be on another side of a wheel than its distance from the front makes it",
                     "Look where it is, and measure it again."),
+            note(
+                    "side-against-words",
+                    located().where((thing, unit) -> BUILT_IN.contains(thing.kind())),
+                    SpaceRelations::onItsSide,
+                    "{about} is told to be elsewhere than its `side` makes it, by its name or by `where`",
+                    "Look again, and mend the one that is wrong."),
+            note(
+                    "letter-of-another-side",
+                    lettered(),
+                    (letter, side) -> letter.equals(side),
+                    "the name of {about} begins with {1}, and those of its side with {2}",
+                    "Look on which side it is, and read its label."),
+            note(
+                    "far-from-its-landmark",
+                    landmarks(),
+                    SpaceRelations::closeTo,
+                    "{about} is said to be beside {2}, and their distances from the front are far apart",
+                    "Measure both again."),
             warning(
                     "entry-door-toward-traffic",
                     Pairs.onCoach(Door.SHAPE, Door.ACCESS)
@@ -179,7 +235,7 @@ final class SpaceRelations {
                             .where((who, item) -> item.roles().stream().anyMatch(LIFE_SAVING::contains)),
                     (who, item) -> who != Item.For.STAFF,
                     "{about} is said to be for staff, and saves the lives of renters",
-                    "Say `renter`, or leave it out."),
+                    "Say `emergency`."),
             error(
                     "life-saver-locked-away",
                     lifeSavers(),
@@ -215,6 +271,141 @@ final class SpaceRelations {
                     "Doors are numbered from the front; measure both again."));
 
     private SpaceRelations() {}
+
+    private static Pattern words(String words) {
+        return Pattern.compile("(?i)(?:" + words + ")");
+    }
+
+    /** Only what has a height, in a bay of which both edges are known. */
+    private static Pairs<Thing, Compartment> heightsInBays() {
+        return records -> records.coach()
+                .unit()
+                .things()
+                .filter(thing -> thing.spot().flatMap(Spot::height).isPresent())
+                .flatMap(thing -> records
+                        .coach()
+                        .around(thing)
+                        .filter(bay -> bay.spot().flatMap(Spot::height).isPresent()
+                                && bay.spot().flatMap(Spot::tall).isPresent())
+                        .stream()
+                        .map(bay -> Pairs.Pair.of(
+                                thing,
+                                thing.facts()
+                                        .at(thing.spot().orElseThrow().keys().height()),
+                                bay)));
+    }
+
+    private static boolean atItsHeight(Thing thing, Compartment bay) {
+        double height = thing.spot().flatMap(Spot::height).orElseThrow().value();
+        double floor = bay.spot().flatMap(Spot::height).orElseThrow().value();
+        return height >= floor - BEYOND_ITS_DOOR && height <= top(bay) + BEYOND_ITS_DOOR;
+    }
+
+    private static boolean onItsSide(Thing thing, Unit unit) {
+        Optional<Side> side = thing.spot().flatMap(Spot::side);
+        String where = thing.spot().flatMap(Spot::where).orElse("");
+        String words = thing.name() + " " + where;
+        if (thing.kind().equals("door") || thing.kind().equals("compartment")) {
+            if (side.equals(Optional.of(Side.RIGHT))
+                            && NAMED_LEFT.matcher(thing.name()).find()
+                    || side.equals(Optional.of(Side.LEFT))
+                            && NAMED_RIGHT.matcher(thing.name()).find()) {
+                return false;
+            }
+        }
+        return side.map(it -> switch (it) {
+                    case UNDERFLOOR -> !OVERHEAD.matcher(words).find();
+                    case ROOF -> !BELOW.matcher(where).find();
+                    case INSIDE -> !OUTSIDE.matcher(where).find();
+                    case LEFT, RIGHT ->
+                        !INDOORS.matcher(where).find()
+                                && !opposite(it).matcher(where).find()
+                                && !(HANDLED.contains(thing.kind())
+                                        && FURNITURE.matcher(where).find());
+                    case FRONT, REAR -> !INDOORS.matcher(where).find();
+                })
+                .orElse(true);
+    }
+
+    private static Pattern opposite(Side side) {
+        return side == Side.LEFT ? ON_THE_RIGHT : ON_THE_LEFT;
+    }
+
+    private record Lettered(Compartment bay, String letter, Side side) {}
+
+    /** The first letters of the names of bays, where most of the coach begin with one for each side. */
+    private static Pairs<String, String> lettered() {
+        return records -> {
+            List<Lettered> all = records.of(Compartment.SHAPE)
+                    .flatMap(bay -> bay.spot().flatMap(Spot::side).stream()
+                            .filter(side -> LETTER.matcher(bay.name()).find())
+                            .map(side -> new Lettered(bay, bay.name().substring(0, 1), side)))
+                    .toList();
+            return all.stream()
+                    .flatMap(each -> usual(each, all)
+                            .map(letter -> new Pairs.Pair<>(
+                                    Records.naming(each.bay),
+                                    new Located<>(each.letter, each.bay.at()),
+                                    new Located<>(letter, each.bay.at()))));
+        };
+    }
+
+    /** The letter of all others on a side, if there are two and they agree; or else that it stands for another side. */
+    private static Stream<String> usual(Lettered each, List<Lettered> all) {
+        List<String> there = all.stream()
+                .filter(other -> other != each && other.side == each.side)
+                .map(Lettered::letter)
+                .toList();
+        if (there.size() > 1) {
+            return Set.copyOf(there).size() == 1 ? Stream.of(there.get(0)) : Stream.of();
+        }
+        long elsewhere = all.stream()
+                .filter(other -> other != each && other.letter.equals(each.letter) && other.side != each.side)
+                .count();
+        return elsewhere > 1 ? Stream.of("another letter") : Stream.of();
+    }
+
+    /** Things beside which another one is said to be, by the name that these have. */
+    private static Pairs<Thing, Thing> landmarks() {
+        return records -> {
+            List<Thing> all = records.coach()
+                    .unit()
+                    .things()
+                    .filter(thing -> from(thing).isPresent() && onTheOutside(thing))
+                    .toList();
+            return records.coach()
+                    .unit()
+                    .things()
+                    .filter(thing -> from(thing).isPresent()
+                            && thing.spot().flatMap(Spot::where).isPresent())
+                    .flatMap(thing -> all.stream()
+                            .filter(other ->
+                                    other != thing && (beside(thing, other.name()) || besideDoor(thing, other)))
+                            .map(other -> Pairs.Pair.of(thing, placed(thing), other)));
+        };
+    }
+
+    private static boolean beside(Thing thing, String name) {
+        String where = thing.spot().flatMap(Spot::where).orElseThrow().toLowerCase(Locale.ROOT);
+        int at = where.indexOf(name.toLowerCase(Locale.ROOT));
+        return at > 0 && NEXT_TO.matcher(where.substring(0, at)).find();
+    }
+
+    /** By the letter and number of a door: below the front edge of L4. */
+    private static boolean besideDoor(Thing thing, Thing bay) {
+        Matcher label = LETTER.matcher(bay.name());
+        String where = thing.spot().flatMap(Spot::where).orElseThrow();
+        return bay instanceof Compartment
+                && label.find()
+                && Pattern.compile("\\b(?:below|above|beside|behind|ahead of|edge of) " + label.group() + "\\b")
+                        .matcher(where)
+                        .find();
+    }
+
+    private static boolean closeTo(Thing thing, Thing landmark) {
+        return end(thing).orElseThrow() >= from(landmark).orElseThrow() - STEPS_AWAY
+                && from(thing).orElseThrow() <= end(landmark).orElseThrow() + STEPS_AWAY;
+    }
 
     private static Pairs<Thing, Compartment> inBays() {
         return records -> records.coach()

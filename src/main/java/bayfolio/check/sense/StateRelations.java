@@ -8,6 +8,7 @@ import bayfolio.model.Appliance;
 import bayfolio.model.Coach;
 import bayfolio.model.Note;
 import bayfolio.model.Role;
+import bayfolio.model.Spot;
 import bayfolio.model.States;
 import bayfolio.model.Switch;
 import bayfolio.source.Located;
@@ -79,6 +80,9 @@ final class StateRelations {
 
     private static final String OR = " or ";
 
+    /** So many others make a row of which one may be the odd one. */
+    private static final int ROW = 3;
+
     /** @param said a pattern with the state as one of its groups */
     private record Kept(Key<String> state, Key<List<Located<String>>> byRole, String when, Pattern said) {
         Kept(Key<String> state, Key<List<Located<String>>> byRole, String when, String asPeopleSay) {
@@ -97,7 +101,27 @@ final class StateRelations {
                     KEPT.stream().map(StateRelations::usual),
                     KEPT.stream().map(StateRelations::ofItsOwnWords),
                     KEPT.stream().map(StateRelations::asItsTextsSay),
+                    KEPT.stream().map(StateRelations::asItsRow),
                     Stream.of(
+                            otherwiseThanAtOtherTimes(Switch.DRIVING, "on the road"),
+                            otherwiseThanAtOtherTimes(Switch.RETURNED, "when a renter gives it back"),
+                            otherwiseThanAtOtherTimes(Switch.AT_PICKUP, "when a renter takes over"),
+                            note(
+                                    "on-only-while-stored",
+                                    Pairs.own(Switch.SHAPE, Switch.STORED)
+                                            .where((words, it) -> it.roles().isEmpty()),
+                                    (words, it) -> !States.open(words) || !shutAtAllOtherTimes(it),
+                                    "{about} is {1} while the coach stands unused, and off at all other times",
+                                    "Look again; if it is so, say under `accept` why."),
+                            note(
+                                    "drains-stand-otherwise",
+                                    Pairs.twoOf(Switch.SHAPE, Switch.STORED)
+                                            .where((one, other) -> drains(one) && drains(other)),
+                                    (one, other) -> !States.opposed(
+                                            one.facts().get(Switch.STORED),
+                                            other.facts().get(Switch.STORED)),
+                                    "while the coach stands unused {about} is left one way, and {2} the other",
+                                    "Tanks and pipes are drained together; look again."),
                             note(
                                     "given-back-otherwise",
                                     Pairs.onCoach(Switch.SHAPE, Switch.RETURNED),
@@ -121,7 +145,8 @@ final class StateRelations {
         return warning(
                 "state-unusual-for-its-role",
                 records -> records.of(Switch.SHAPE).flatMap(it -> usual(it, kept, records.coach())),
-                (state, usual) -> Stream.of(usual.split(OR)).anyMatch(words -> begins(state, words)),
+                (state, usual) ->
+                        Stream.of(usual.split(OR)).anyMatch(words -> begins(state, words)) && !turnsOver(state, usual),
                 "{about} is {1} " + kept.when() + ", where such a switch is {2}",
                 "Look again; if it is so, say under `accept` why.");
     }
@@ -160,6 +185,63 @@ final class StateRelations {
                 (state, said) -> !States.opposed(state, said),
                 "{about} is {1} " + kept.when() + ", and a text says {2} of it",
                 "Look again, and mend the one that is wrong.");
+    }
+
+    /** Of a row of four or more alike, one that alone is otherwise. */
+    private static Relation<?, ?> asItsRow(Kept kept) {
+        return note(
+                "otherwise-than-its-row",
+                records -> records.of(Switch.SHAPE)
+                        .filter(it ->
+                                it.facts().has(kept.state()) && !it.roles().isEmpty())
+                        .flatMap(it -> Stream.of(row(it, kept, records))
+                                .filter(row -> row.size() >= ROW)
+                                .map(row -> new Pairs.Pair<>(
+                                        Records.naming(it),
+                                        it.facts().located(kept.state()).orElseThrow(),
+                                        new Located<>(row, it.at())))),
+                (state, row) -> !row.stream().allMatch(other -> States.opposed(state, other)),
+                "{about} is {1} " + kept.when() + ", and all others of its role and place are otherwise",
+                "Look again; if it is so, say under `accept` why.");
+    }
+
+    /** The states of all others of its roles, in one place with it. */
+    private static List<String> row(Switch it, Kept kept, Records records) {
+        return records.of(Switch.SHAPE)
+                .filter(other -> other != it
+                        && other.roles().equals(it.roles())
+                        && other.spot().flatMap(Spot::in).equals(it.spot().flatMap(Spot::in)))
+                .flatMap(other -> other.facts().find(kept.state()).stream())
+                .toList();
+    }
+
+    /** Of what has no role, a state that differs from all three others: a lamp that is on only on the road. */
+    private static Relation<?, ?> otherwiseThanAtOtherTimes(Key<String> state, String when) {
+        return note(
+                "otherwise-than-at-other-times",
+                Pairs.own(Switch.SHAPE, state).where((words, it) -> it.roles().isEmpty()),
+                (words, it) -> {
+                    List<String> others = KEPT.stream()
+                            .map(Kept::state)
+                            .filter(key -> key != state)
+                            .flatMap(key -> it.facts().find(key).stream())
+                            .toList();
+                    return others.size() < KEPT.size() - 1
+                            || !others.stream().allMatch(other -> States.opposed(words, other));
+                },
+                "{about} is {1} " + when + ", and the other way at all other times",
+                "Look again; if it is so, say under `accept` why.");
+    }
+
+    private static boolean shutAtAllOtherTimes(Switch it) {
+        List<String> others = Stream.of(Switch.AT_PICKUP, Switch.RETURNED, Switch.DRIVING)
+                .flatMap(key -> it.facts().find(key).stream())
+                .toList();
+        return !others.isEmpty() && others.stream().allMatch(States::shut);
+    }
+
+    private static boolean drains(Switch it) {
+        return it.roles().contains("fresh-drain-valve") || it.roles().contains("low-point-drain");
     }
 
     private static Stream<Located<String>> texts(Switch it, Records records) {
@@ -221,6 +303,14 @@ final class StateRelations {
                 .flatMap(key -> it.facts().find(key).stream())
                 .flatMap(text -> Subjects.all(text).stream())
                 .collect(Collectors.toSet());
+    }
+
+    /** Whether a state that is always on or open goes on to tell the other: on in hours, off after hours. */
+    private static boolean turnsOver(String state, String usual) {
+        List<String> words = List.of(usual.split(OR));
+        return words.stream().anyMatch(States::open)
+                && words.stream().noneMatch(States::shut)
+                && Subjects.all(state).stream().skip(1).anyMatch(States::shut);
     }
 
     private static boolean begins(String state, String words) {

@@ -1,25 +1,25 @@
 package bayfolio.check.sense;
 
 import static bayfolio.check.sense.Relation.note;
-import static bayfolio.check.sense.Relation.warning;
 
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.model.Access;
 import bayfolio.model.Appliance;
-import bayfolio.model.Circuit;
 import bayfolio.model.Coach;
 import bayfolio.model.Compartment;
+import bayfolio.model.Connection;
 import bayfolio.model.Door;
-import bayfolio.model.Load;
+import bayfolio.model.Item;
 import bayfolio.model.Role;
+import bayfolio.model.Side;
+import bayfolio.model.Spot;
+import bayfolio.model.Step;
 import bayfolio.model.Switch;
 import bayfolio.model.Thing;
-import bayfolio.model.Unit;
 import bayfolio.source.Located;
-import java.util.Collections;
 import java.util.EnumMap;
-import java.util.HashSet;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -28,7 +28,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** How things are made, who may use them and what they work: facts of one thing that must agree with its words and with others. */
+/** How things are made and who may use them: facts of one thing that must agree with its words. */
 final class UseRelations {
     /** Parts and doings by which a switch of each make is told. */
     private static final Map<Switch.Make, Pattern> PARTS = new EnumMap<>(Map.ofEntries(
@@ -54,6 +54,43 @@ final class UseRelations {
             parts(Switch.Make.FUSES, "fuse"),
             parts(Switch.Make.OUTLET, "reset|outlet|test|plug")));
 
+    /** Words in the name of each kind of device. */
+    private static final Map<Appliance.What, Pattern> CALLED = new EnumMap<>(Map.ofEntries(
+            called(Appliance.What.FURNACE, "furnace|heat"),
+            called(Appliance.What.HYDRONIC_HEATER, "hydronic|heat|boiler"),
+            called(Appliance.What.BLOWN_AIR_HEATER, "heat"),
+            called(Appliance.What.WATER_HEATER, "heat|boiler|hot"),
+            called(Appliance.What.AIR_CONDITIONER, "air|cool|condition"),
+            called(Appliance.What.HEAT_PUMP, "heat pump|air|cool"),
+            called(Appliance.What.FRIDGE_TWO_WAY, "fridge|refrigerator|freezer"),
+            called(Appliance.What.FRIDGE_THREE_WAY, "fridge|refrigerator|freezer"),
+            called(Appliance.What.FRIDGE_RESIDENTIAL, "fridge|refrigerator|freezer"),
+            called(Appliance.What.FRIDGE_COMPRESSOR, "fridge|refrigerator|freezer|cool"),
+            called(Appliance.What.HOB_GAS, "hob|range|burner|stove|cook"),
+            called(Appliance.What.HOB_INDUCTION, "hob|induction|stove|cook"),
+            called(Appliance.What.OVEN_GAS, "oven|grill"),
+            called(Appliance.What.MICROWAVE, "microwave"),
+            called(Appliance.What.TANK_HEATER, "heat|mat"),
+            called(Appliance.What.MACERATOR, "macerator|pump"),
+            called(Appliance.What.TANK_FLUSH, "flush|rins"),
+            called(Appliance.What.ROOF_FAN, "fan|vent"),
+            called(Appliance.What.CHARGER, "charg|convert|relay|boost|solar|alternator"),
+            called(Appliance.What.WATER_FILTER, "filter"),
+            called(Appliance.What.OUTSIDE_SHOWER, "shower"),
+            called(Appliance.What.TOILET, "toilet"),
+            called(Appliance.What.ANTENNA, "antenna|dish|satellite|aerial"),
+            called(Appliance.What.DROP_DOWN_BED, "bed")));
+
+    private static final Set<Appliance.What> ON_ROOFS = EnumSet.of(
+            Appliance.What.AIR_CONDITIONER, Appliance.What.HEAT_PUMP, Appliance.What.ROOF_FAN, Appliance.What.ANTENNA);
+
+    private static final Pattern LID = Pattern.compile("(?i)\\b(?:lid|cover)\\b");
+
+    /** From so many on people call a thing by its plural. */
+    private static final int MANY = 8;
+
+    private static final Pattern PLURAL = Pattern.compile("(?i)[a-z]s\\b|\\b(?:bedding|cutlery|crockery|linen)\\b");
+
     private static final Pattern ANY_PART = Pattern.compile(
             "\\b(?:rocker|toggle|handle|button|screen|key|keypad|rod|lever|wheel|tap|cap|knob|pedal|crank|fuse|outlet)s?\\b");
 
@@ -64,6 +101,75 @@ final class UseRelations {
                     UseRelations::toldAsMade,
                     "{about} is said to be {1}, and its working and looks are told by a part that no such one has",
                     "Look how it is made, or name the part that the hand takes: the rocker, the lever, the knob."),
+            note(
+                    "made-unusually-for-its-role",
+                    usualMakes(),
+                    (make, usual) -> usual.contains(make),
+                    "{about} is said to be {1}, and such switches are made otherwise",
+                    "Look how it is made; if it is so, say under `accept` how."),
+            access(Switch.SHAPE, Switch.ACCESS),
+            access(Compartment.SHAPE, Compartment.ACCESS),
+            access(Connection.SHAPE, Connection.ACCESS),
+            note(
+                    "used-by-somebody-else",
+                    usualUsers(),
+                    (user, usual) -> user == usual,
+                    "{about} is said to be for {1}, where such things are for {2}",
+                    "Say who it is for; if it is so, say under `accept` why."),
+            note(
+                    "what-against-name",
+                    Pairs.own(Appliance.SHAPE, Appliance.WHAT),
+                    (what, appliance) -> !CALLED.containsKey(what)
+                            || CALLED.get(what)
+                                    .matcher(appliance.id() + " " + appliance.name() + " "
+                                            + appliance
+                                                    .facts()
+                                                    .find(Appliance.NOTE)
+                                                    .orElse(""))
+                                    .find(),
+                    "{about} is said to be {1}, and its name says something else",
+                    "Look what it is, or call it so."),
+            note(
+                    "on-the-roof-by-its-kind",
+                    Pairs.onCoach(Appliance.SHAPE, Appliance.SHAPE.key("side").orElseThrow())
+                            .where((appliance, coach) -> appliance
+                                    .facts()
+                                    .find(Appliance.WHAT)
+                                    .filter(ON_ROOFS::contains)
+                                    .isPresent()),
+                    (appliance, coach) -> appliance
+                            .spot()
+                            .flatMap(Spot::side)
+                            .filter(side -> side == Side.ROOF || side == Side.INSIDE)
+                            .isPresent(),
+                    "{about} is of a kind that is on the roof, and said to be elsewhere",
+                    "Look where it is; if it is so, say under `accept` where."),
+            note(
+                    "lid-or-not",
+                    Pairs.own(Appliance.SHAPE, Appliance.LID).where((lid, appliance) -> !lid),
+                    (lid, appliance) -> Stream.of(Appliance.NOTE, Appliance.STOPS_WITH, Appliance.COMES_ON)
+                            .flatMap(key -> appliance.facts().find(key).stream())
+                            .noneMatch(text -> LID.matcher(text).find()),
+                    "{about} is said to have no lid, and a text of it speaks of one",
+                    "Mend the answer, or the text."),
+            note(
+                    "controls-of-a-manual-step",
+                    Pairs.own(Step.SHAPE, Step.KIND).where((kind, step) -> kind == Step.Kind.MANUAL),
+                    (kind, step) -> step.facts().all(Step.CONTROLS).isEmpty(),
+                    "{about} is said to be moved by hand, and has switches",
+                    "Mend `kind`, or leave the switches out."),
+            note(
+                    "many-of-one-thing",
+                    Pairs.own(Item.SHAPE, Item.COUNT).where((count, item) -> count >= MANY),
+                    (count, item) -> PLURAL.matcher(item.name()).find(),
+                    "{about} is there {1} times, and its name is that of one thing",
+                    "Count again; if there are so many, call it so."),
+            note(
+                    "bay-needed-in-an-emergency",
+                    baysOfEmergencies(),
+                    (bay, it) -> bay.facts().find(Compartment.EMERGENCY).orElse(false),
+                    "{2}, which is needed in an emergency, is in {about}, which is not said to be",
+                    "Say `emergency: yes` of the bay, too."),
             needed(Switch.SHAPE, Switch.EMERGENCY),
             needed(Compartment.SHAPE, Compartment.EMERGENCY),
             note(
@@ -79,34 +185,80 @@ final class UseRelations {
                     "{about} is not free for everybody: {1}",
                     "Whoever is inside must get out; if it is so, say under `accept` why."),
             closed(Switch.SHAPE, Switch.ACCESS, Switch.ACCESS_REASON, "use"),
-            closed(Compartment.SHAPE, Compartment.ACCESS, Compartment.ACCESS_REASON, "open"),
-            warning(
-                    "breaker-of-another-circuit",
-                    breakers(),
-                    (circuit, it) -> !it.facts().has(Switch.FEEDS)
-                            || it.facts().all(Switch.FEEDS).contains(circuit.id()),
-                    "{about} names {2} as its switch, and that one does not feed it",
-                    "Look which breaker or fuse it hangs on; `feeds` of that one names the circuit."),
-            warning(
-                    "circuit-of-another-breaker",
-                    circuits(),
-                    (it, circuit) -> circuit.facts()
-                            .find(Circuit.SWITCH)
-                            .map(it.id()::equals)
-                            .orElse(true),
-                    "{about} feeds {2}, which names another one as its switch",
-                    "Look which breaker or fuse it hangs on."),
-            note(
-                    "control-of-something-else",
-                    controls(),
-                    UseRelations::works,
-                    "{about} is worked by {2}, which feeds nothing of it and has no word in common with it",
-                    "Look which switch works it."));
+            closed(Compartment.SHAPE, Compartment.ACCESS, Compartment.ACCESS_REASON, "open"));
 
     private UseRelations() {}
 
+    private static Pairs<Switch.Make, List<Switch.Make>> usualMakes() {
+        return records -> records.of(Switch.SHAPE)
+                .flatMap(it -> it.facts().located(Switch.MAKE).stream()
+                        .flatMap(make -> roles(it, records.coach())
+                                .filter(role -> role.facts().has(Role.MADE_AS))
+                                .limit(1)
+                                .map(role -> new Pairs.Pair<>(
+                                        Records.naming(it),
+                                        make,
+                                        new Located<>(
+                                                role.facts().all(Role.MADE_AS),
+                                                role.facts().at(Role.MADE_AS))))));
+    }
+
+    private static <T extends Thing> Relation<?, ?> access(Shape<T> shape, Key<Access> key) {
+        return note(
+                "access-unusual-for-its-role",
+                records -> records.of(shape)
+                        .flatMap(it -> it.facts().located(key).stream()
+                                .flatMap(access -> roles(it, records.coach())
+                                        .filter(role -> role.facts().has(Role.ACCESS))
+                                        .limit(1)
+                                        .map(role -> new Pairs.Pair<>(
+                                                Records.naming(it),
+                                                access,
+                                                new Located<>(
+                                                        role.facts().all(Role.ACCESS),
+                                                        role.facts().at(Role.ACCESS)))))),
+                (access, usual) -> access == Access.STAFF
+                        || usual.contains(access), // procedures that send renters to it tell that
+                "the access of {about} is {1}, which is another one on other coaches",
+                "Look who may use it; if it is so, say under `accept` why.");
+    }
+
+    private static Pairs<Item.For, Item.For> usualUsers() {
+        return records -> records.of(Item.SHAPE)
+                .flatMap(it -> it.facts().located(Item.FOR).stream()
+                        .flatMap(user -> roles(it, records.coach())
+                                .flatMap(role -> role.facts().located(Role.USED_BY).stream())
+                                .limit(1)
+                                .map(usual -> new Pairs.Pair<>(Records.naming(it), user, usual))));
+    }
+
+    private static Pairs<Compartment, Switch> baysOfEmergencies() {
+        return records -> records.of(Switch.SHAPE)
+                .filter(it -> it.facts().find(Switch.EMERGENCY).orElse(false)
+                        && !records.coach().unit().draft())
+                .flatMap(it ->
+                        records
+                                .coach()
+                                .around(it)
+                                .filter(bay ->
+                                        !bay.facts().find(Compartment.EMERGENCY).orElse(false))
+                                .stream()
+                                .map(bay -> Pairs.Pair.of(bay, bay.at(), it)));
+    }
+
+    /** None while the coach is still being described: much of it is not yet said. */
+    private static Stream<Role> roles(Thing thing, Coach coach) {
+        return coach.unit().draft()
+                ? Stream.of()
+                : thing.roles().stream().flatMap(role -> coach.fleet().role(role).stream());
+    }
+
     private static Map.Entry<Switch.Make, Pattern> parts(Switch.Make make, String words) {
         return Map.entry(make, Pattern.compile("\\b(?:" + words + ")"));
+    }
+
+    private static Map.Entry<Appliance.What, Pattern> called(Appliance.What what, String words) {
+        return Map.entry(what, Pattern.compile("(?i)(?:" + words + ")"));
     }
 
     private static <T extends Thing> Relation<?, ?> needed(Shape<T> shape, Key<Boolean> emergency) {
@@ -148,81 +300,5 @@ final class UseRelations {
                 || thing.roles().stream()
                         .flatMap(role -> coach.fleet().role(role).stream())
                         .noneMatch(role -> role.facts().find(Role.EMERGENCY).orElse(false));
-    }
-
-    private static Pairs<Circuit, Switch> breakers() {
-        return records -> known(records)
-                .flatMap(circuit -> circuit.facts().located(Circuit.SWITCH).stream()
-                        .flatMap(id -> records.named(Switch.SHAPE, id.value()).stream()
-                                .map(it -> Pairs.Pair.of(circuit, id.at(), it))));
-    }
-
-    /** Circuits, if it is known which is which. */
-    private static Stream<Circuit> known(Records records) {
-        Unit unit = records.coach().unit();
-        return unit.idsRead(Circuit.SHAPE.name()) && unit.idsRead(Switch.SHAPE.name())
-                ? records.of(Circuit.SHAPE)
-                : Stream.of();
-    }
-
-    /** Of breakers and fuses that circuits name as theirs, each circuit that they feed. */
-    private static Pairs<Switch, Circuit> circuits() {
-        return records -> {
-            Set<String> named = known(records)
-                    .flatMap(circuit -> circuit.facts().find(Circuit.SWITCH).stream())
-                    .collect(Collectors.toSet());
-            return records.of(Switch.SHAPE)
-                    .filter(it -> named.contains(it.id()))
-                    .flatMap(it -> it.facts().find(Switch.FEEDS).stream()
-                            .flatMap(List::stream)
-                            .flatMap(id -> records.named(Circuit.SHAPE, id.value()).stream()
-                                    .map(circuit -> Pairs.Pair.of(it, id.at(), circuit))));
-        };
-    }
-
-    private record Worked(Appliance appliance, Set<String> belongings) {}
-
-    private static Pairs<Worked, Switch> controls() {
-        return records -> records.of(Appliance.SHAPE)
-                .flatMap(appliance -> appliance.facts().find(Appliance.CONTROLS).stream()
-                        .flatMap(List::stream)
-                        .flatMap(id -> records.named(Switch.SHAPE, id.value()).stream()
-                                .map(it -> new Pairs.Pair<>(
-                                        Records.naming(appliance),
-                                        new Located<>(new Worked(appliance, belongings(appliance, records)), id.at()),
-                                        new Located<>(it, it.at())))));
-    }
-
-    /** Itself, its loads and their circuits. */
-    private static Set<String> belongings(Appliance appliance, Records records) {
-        Set<String> ids = new HashSet<>(Set.of(appliance.id()));
-        records.of(Load.SHAPE)
-                .filter(load -> load.facts()
-                        .find(Load.APPLIANCE)
-                        .filter(appliance.id()::equals)
-                        .isPresent())
-                .forEach(load -> {
-                    ids.add(load.id());
-                    load.facts().find(Load.CIRCUIT).ifPresent(ids::add);
-                });
-        return ids;
-    }
-
-    private static boolean works(Worked worked, Switch it) {
-        return !Collections.disjoint(worked.belongings, it.facts().all(Switch.FEEDS))
-                || !Collections.disjoint(words(worked.appliance), names(it));
-    }
-
-    /** Words of all that is said of it. */
-    private static Set<String> words(Appliance appliance) {
-        StringBuilder texts = new StringBuilder(appliance.id());
-        appliance.facts().each((key, value) -> texts.append(value.value() instanceof String text ? " " + text : ""));
-        return Subjects.of(texts.toString());
-    }
-
-    private static Set<String> names(Switch it) {
-        Set<String> names = new HashSet<>(Subjects.of(it.id() + " " + it.name() + " " + String.join(" ", it.roles())));
-        names.removeAll(Set.of("switch", "control", "breaker", "button", "key", "knob", "valve", "panel"));
-        return names;
     }
 }

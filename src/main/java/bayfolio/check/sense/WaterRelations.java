@@ -8,9 +8,11 @@ import static bayfolio.check.sense.Relation.warning;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.model.Access;
+import bayfolio.model.Appliance;
 import bayfolio.model.Coach;
 import bayfolio.model.Connection;
 import bayfolio.model.Gauge;
+import bayfolio.model.Hire;
 import bayfolio.model.Item;
 import bayfolio.model.Side;
 import bayfolio.model.Spot;
@@ -52,6 +54,16 @@ final class WaterRelations {
             Map.entry("fuel-gauge", EnumSet.of(Contents.GASOLINE, Contents.DIESEL, Contents.EXHAUST_FLUID)),
             Map.entry("lp-gauge", EnumSet.of(Contents.LP_GAS)),
             Map.entry("tank-gauge", EnumSet.of(Contents.FRESH, Contents.GRAY, Contents.BLACK, Contents.CASSETTE)));
+
+    private static final Set<Contents> WATERS = EnumSet.of(Contents.FRESH, Contents.GRAY, Contents.BLACK);
+    private static final Pattern HOT_OR_COLD = Pattern.compile("(?i)\\b(?:hot|cold)\\b");
+    private static final Set<Contents> FUELS = EnumSet.of(Contents.GASOLINE, Contents.DIESEL, Contents.LP_GAS);
+    private static final Set<Contents> HEATABLE =
+            EnumSet.of(Contents.FRESH, Contents.GRAY, Contents.BLACK, Contents.CASSETTE, Contents.EXHAUST_FLUID);
+
+    /** What warms the floor or the tanks beside the rooms. */
+    private static final Set<Appliance.What> HEATERS =
+            EnumSet.of(Appliance.What.TANK_HEATER, Appliance.What.BLOWN_AIR_HEATER, Appliance.What.HYDRONIC_HEATER);
 
     private static final Set<String> CLEAN = Set.of("drinking-hose", "pressure-regulator", "water-filter");
     private static final Set<String> DIRTY =
@@ -160,6 +172,59 @@ final class WaterRelations {
                     (valve, water) -> valve != Water.FlushValve.SHUT,
                     "the black tank is said to be flushed with its valve shut: water would fill it until it bursts",
                     "Read the words beside the inlet; if it is so, say under `accept` what keeps it from that."),
+            note(
+                    "drain-of-one-pipe-only",
+                    onlyDrain(),
+                    (drain, heater) -> !HOT_OR_COLD
+                            .matcher(drain.id() + " " + drain.name())
+                            .find(),
+                    "{about} drains the one pipe, and nothing drains the other",
+                    "Hot and cold pipes have a drain each; describe the other, too."),
+            note(
+                    "heated-or-not",
+                    Pairs.own(Tank.SHAPE, Tank.HEATED).where((heated, tank) -> WATERS.contains(tank.contents())),
+                    (heated, tank) -> heated || !insideOf(tank),
+                    "`heated` of {about} is {1}, and it is inside, where it is as warm as the rooms",
+                    "Say `yes`, or under `accept` why it is not."),
+            note(
+                    "heated-by-nothing",
+                    Pairs.onCoach(Tank.SHAPE, Tank.HEATED)
+                            .where((tank, coach) ->
+                                    !coach.unit().draft() && tank.facts().get(Tank.HEATED)),
+                    (tank, coach) -> insideOf(tank) || HEATABLE.contains(tank.contents()) && heats(coach),
+                    "{about} is said to be heated, and nothing on the coach heats a tank",
+                    "Describe what heats it, or say `no`."),
+            note(
+                    "left-out-of-the-heat",
+                    Pairs.onCoach(Tank.SHAPE, Tank.HEATED)
+                            .where((tank, coach) ->
+                                    !tank.facts().get(Tank.HEATED) && HEATABLE.contains(tank.contents())),
+                    (tank, coach) -> !coach.unit().holds("tank-heater-switch")
+                            && !coach.unit()
+                                    .facts()
+                                    .find(Unit.HIRE)
+                                    .flatMap(hire -> hire.facts().find(Hire.WINTER))
+                                    .orElse(false),
+                    "{about} is said not to be heated, on a coach that heats its tanks or is hired out in winter",
+                    "Look whether a mat or a warm duct reaches it; if not, say under `accept` how it is kept from frost."),
+            note(
+                    "fuel-in-the-rooms",
+                    Pairs.onCoach(Tank.SHAPE, Tank.SHAPE.key("side").orElseThrow())
+                            .where((tank, coach) -> FUELS.contains(tank.contents())),
+                    (tank, coach) -> !insideOf(tank),
+                    "{about} is said to be inside, where no fuel is",
+                    "Look where it is: mostly under the floor."),
+            warning(
+                    "tank-on-a-side",
+                    Pairs.onCoach(Tank.SHAPE, Tank.SHAPE.key("side").orElseThrow())
+                            .where((tank, coach) -> WATERS.contains(tank.contents())),
+                    (tank, coach) -> insideOf(tank)
+                            || tank.spot()
+                                    .flatMap(Spot::side)
+                                    .filter(side -> side == Side.UNDERFLOOR)
+                                    .isPresent(),
+                    "{about} is said to be on one side of the coach; such tanks are inside or under the floor",
+                    "Say where the tank itself is; its filler and its outlet have sides of their own."),
             error(
                     "waste-valve-open-on-the-road",
                     Pairs.own(Switch.SHAPE, Switch.DRIVING).where((state, valve) -> dumps(valve)),
@@ -177,6 +242,32 @@ final class WaterRelations {
 
     private static double kilopascals(MatchResult figure) {
         return Double.parseDouble(figure.group(1)) * (figure.group(2).equalsIgnoreCase("psi") ? PSI : BAR);
+    }
+
+    private static Pairs<Switch, Unit> onlyDrain() {
+        return records -> {
+            List<Switch> drains = records.of(Switch.SHAPE)
+                    .filter(it -> holds(it, Set.of("low-point-drain")))
+                    .toList();
+            return drains.size() == 1
+                    ? Stream.of(Pairs.Pair.of(
+                            drains.get(0), drains.get(0).at(), records.coach().unit()))
+                    : Stream.of();
+        };
+    }
+
+    private static boolean insideOf(Tank tank) {
+        return tank.spot()
+                .flatMap(Spot::side)
+                .filter(side -> side == Side.INSIDE)
+                .isPresent();
+    }
+
+    private static boolean heats(Coach coach) {
+        return coach.unit().holds("tank-heater-switch")
+                || coach.unit().facts().all(Unit.APPLIANCES).stream()
+                        .flatMap(it -> it.facts().find(Appliance.WHAT).stream())
+                        .anyMatch(HEATERS::contains);
     }
 
     private static boolean rolesFit(Thing thing, Tank tank) {

@@ -5,7 +5,10 @@ import bayfolio.check.Rule;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
 import bayfolio.model.Compartment;
+import bayfolio.model.Gauge;
+import bayfolio.model.Item;
 import bayfolio.model.Side;
+import bayfolio.model.Switch;
 import bayfolio.model.Thing;
 import bayfolio.source.Located;
 import java.util.Optional;
@@ -23,7 +26,7 @@ public final class SideDisagrees implements Rule {
         Optional<Compartment> around = coach.coach().around(thing);
         if (side.isEmpty()
                 || around.isEmpty()
-                || reaches(around.get(), side.get().value())) {
+                || reaches(around.get(), side.get().value(), thing)) {
             return Optional.empty();
         }
         return Optional.of(Finding.error(
@@ -44,12 +47,15 @@ public final class SideDisagrees implements Rule {
                 .mend("Correct one of them, or leave the side to the compartment."));
     }
 
-    /** A thing that lies inside or below the floor can be come at through a door on any side. */
-    private static boolean reaches(Compartment compartment, Side side) {
+    /**
+     * A thing that lies inside or below the floor can be come at through a door on any side, and what is built into the
+     * wall through one inside.
+     */
+    private static boolean reaches(Compartment compartment, Side side, Thing thing) {
         Side own = compartment.facts().get(compartment.spotKeys().side());
         return side == Side.INSIDE
                 || side == Side.UNDERFLOOR
-                || own == Side.INSIDE
+                || own == Side.INSIDE && !(thing instanceof Switch || thing instanceof Gauge || thing instanceof Item)
                 || own == side
                 || compartment
                         .facts()

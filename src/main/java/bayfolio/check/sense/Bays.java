@@ -1,0 +1,141 @@
+package bayfolio.check.sense;
+
+import bayfolio.fact.Key;
+import bayfolio.model.Compartment;
+import bayfolio.model.Spot;
+import bayfolio.model.Thing;
+import bayfolio.source.Located;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Which bay a thing goes with by its words: those of a bay are what is said of it and the names of what else is in it.
+ * Anything may be in a storage bay, unless much more speaks for another.
+ */
+final class Bays {
+    /** Words that nearly every bay or thing has. */
+    private static final Set<String> COMMON = Set.of(
+            "switch",
+            "control",
+            "button",
+            "key",
+            "knob",
+            "compartment",
+            "bay",
+            "door",
+            "locker",
+            "box",
+            "coach",
+            "house",
+            "main");
+
+    /** How a bay opens and shuts, and what must not be in it. */
+    private static final Set<Key<String>> NOT_OF_ITS_CONTENTS = Set.of(
+            Compartment.NEVER_STORE,
+            Compartment.SHUT_LOOK,
+            Compartment.LOCKS,
+            Compartment.STAYS_OPEN,
+            Compartment.OPENS,
+            Compartment.LIGHT,
+            Compartment.CLIMATE,
+            Compartment.WHEN);
+
+    /** A bay of which less is said is not judged. */
+    private static final int ENOUGH = 12;
+
+    /** So many words more make another bay the likelier one. */
+    private static final int MANY = 4;
+
+    private final Map<String, Set<String>> said = new HashMap<>();
+    private final Map<String, List<Thing>> within;
+    private final Set<String> storage;
+    private final String in;
+
+    private Bays(Records records, Map<String, List<Thing>> within, String in) {
+        this.within = within;
+        this.in = in;
+        records.of(Compartment.SHAPE).forEach(bay -> said.put(bay.id(), words(bay)));
+        this.storage = records.of(Compartment.SHAPE)
+                .filter(bay -> bay.roles().contains("storage-bay"))
+                .map(Thing::id)
+                .collect(Collectors.toSet());
+    }
+
+    /** Each thing that is in a bay, with all of these; told where its bay is named. None while much is not yet said. */
+    static Stream<Pairs.Pair<Bays, Thing>> ofThings(Records records) {
+        if (records.coach().unit().draft()) {
+            return Stream.of();
+        }
+        Map<String, List<Thing>> within = records.coach()
+                .unit()
+                .things()
+                .filter(thing -> in(thing).isPresent())
+                .collect(Collectors.groupingBy(thing -> in(thing).orElseThrow()));
+        return within.entrySet().stream()
+                .flatMap(each -> each.getValue().stream().map(thing -> {
+                    Located<Bays> bays = new Located<>(
+                            new Bays(records, within, each.getKey()),
+                            thing.facts().at(thing.spot().orElseThrow().keys().in()));
+                    return new Pairs.Pair<>(Records.naming(thing), bays, new Located<>(thing, thing.at()));
+                }));
+    }
+
+    boolean fit(Thing thing) {
+        Set<String> words = words(thing);
+        long own = common(words, in, thing);
+        return said.getOrDefault(in, Set.of()).size() < ENOUGH
+                || (own > 0 || storage.contains(in))
+                        && said.keySet().stream().noneMatch(bay -> common(words, bay, thing) - own >= MANY);
+    }
+
+    private long common(Set<String> words, String bay, Thing thing) {
+        Set<String> there = new HashSet<>(said.getOrDefault(bay, Set.of()));
+        within.getOrDefault(bay, List.of()).stream()
+                .filter(other -> other != thing)
+                .forEach(other -> there.addAll(names(other)));
+        return words.stream().filter(there::contains).count();
+    }
+
+    @Override
+    public String toString() {
+        return in;
+    }
+
+    private static Optional<String> in(Thing thing) {
+        return thing.spot().flatMap(Spot::in);
+    }
+
+    private static Set<String> names(Thing it) {
+        return telling(it.id() + " " + it.name() + " " + String.join(" ", it.roles()));
+    }
+
+    private static Set<String> words(Thing it) {
+        StringBuilder texts = new StringBuilder(it.id() + " " + String.join(" ", it.roles()));
+        it.facts().each((key, value) -> {
+            if (NOT_OF_ITS_CONTENTS.contains(key)) {
+                return;
+            }
+            if (value.value() instanceof String text
+                    && (it instanceof Compartment || OF_A_THING.contains(key.name()))) {
+                texts.append(' ').append(text);
+            } else if (key == Compartment.INSIDE) {
+                ((List<?>) value.value()).forEach(each -> texts.append(' ').append(((Located<?>) each).value()));
+            }
+        });
+        return telling(texts.toString());
+    }
+
+    private static final Set<String> OF_A_THING = Set.of("name", "where", "what", "note");
+
+    private static Set<String> telling(String text) {
+        Set<String> words = new HashSet<>(Subjects.of(text));
+        words.removeAll(COMMON);
+        return words;
+    }
+}

@@ -1,0 +1,231 @@
+package bayfolio.check.sense;
+
+import static bayfolio.check.sense.Relation.note;
+import static bayfolio.check.sense.Relation.warning;
+
+import bayfolio.model.Circuit;
+import bayfolio.model.Load;
+import bayfolio.model.Thing;
+import bayfolio.model.Unit;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * How long things run, by what they are called, and what hangs on a circuit. Common practice, no source: a kettle never
+ * runs for three hours, an alarm is never off.
+ */
+final class LoadRelations {
+    private static final Set<String> SHORT = Set.of(
+            "microwave",
+            "kettle",
+            "coffee",
+            "toaster",
+            "hair",
+            "dryer",
+            "vacuum",
+            "blender",
+            "pump",
+            "step",
+            "slide",
+            "jack",
+            "awning",
+            "reel",
+            "motor",
+            "usb",
+            "hood",
+            "macerator",
+            "toilet",
+            "lock",
+            "keypad");
+
+    private static final Set<String> LONG = Set.of(
+            "air",
+            "conditioner",
+            "fridge",
+            "refrigerator",
+            "charger",
+            "converter",
+            "furnace",
+            "heater",
+            "heat",
+            "element",
+            "tv",
+            "television",
+            "light",
+            "lamp",
+            "fan",
+            "alarm",
+            "detector",
+            "panel",
+            "meter",
+            "inverter");
+
+    private static final Set<String> UNASKED =
+            Set.of("alarm", "detector", "panel", "meter", "charger", "converter", "electronics", "clock");
+
+    private static final Set<String> ASKED = Set.of(
+            "conditioner",
+            "microwave",
+            "kettle",
+            "coffee",
+            "toaster",
+            "hair",
+            "dryer",
+            "vacuum",
+            "blender",
+            "tv",
+            "television",
+            "light",
+            "lamp",
+            "pump",
+            "furnace",
+            "heater",
+            "element",
+            "fan",
+            "hood",
+            "step",
+            "slide",
+            "jack",
+            "awning",
+            "reel",
+            "motor",
+            "usb",
+            "macerator",
+            "toilet");
+
+    /** Boards and the like are named after what they steer, and run otherwise. */
+    private static final Set<String> UNSURE = Set.of("board", "idle", "mat");
+
+    /** Devices that a text of a circuit names and that draw power by themselves. */
+    private static final Set<String> DEVICES = Set.of(
+            "conditioner",
+            "microwave",
+            "fridge",
+            "charger",
+            "converter",
+            "television",
+            "furnace",
+            "panel",
+            "hood",
+            "alarm",
+            "step",
+            "jack",
+            "reel",
+            "hob",
+            "macerator");
+
+    /** A fuse so small is chosen for the wire, whatever hangs on it. */
+    private static final double SMALL_FUSE = 15;
+
+    /** Breakers are at most so many times what hangs on them; common practice, no source. */
+    private static final double MOST_ABOVE = 9;
+
+    static final List<Relation<?, ?>> ALL = List.of(
+            note(
+                    "runs-otherwise",
+                    Pairs.own(Load.SHAPE, Load.CONTINUOUS),
+                    (continuous, load) -> !(continuous ? only(load, SHORT, LONG) : only(load, LONG, SHORT)),
+                    "`continuous` of {about} is {1}: such things run otherwise, by its name",
+                    "`yes` is what may run three hours or longer; if it is so, say under `accept` why."),
+            note(
+                    "on-unasked-or-not",
+                    Pairs.own(Load.SHAPE, Load.ALWAYS_ON),
+                    (always, load) -> !(always ? only(load, ASKED, UNASKED) : only(load, UNASKED, ASKED)),
+                    "`always-on` of {about} is {1}: such things are otherwise, by its name",
+                    "`yes` is what runs without anybody switching it on; if it is so, say under `accept` why."),
+            note(
+                    "circuit-without-load",
+                    loaded(),
+                    (circuit, loads) -> !loads.isEmpty(),
+                    "no load hangs on {about}",
+                    "Name under `loads` what draws from it; or say under `accept` that nothing does."),
+            note(
+                    "served-without-load",
+                    loaded(),
+                    (circuit, loads) ->
+                            loads.isEmpty() || unloaded(circuit, loads).isEmpty(),
+                    "{about} is said to serve something of which no load is told",
+                    "Name it under `loads`, or mend `serves`."),
+            warning(
+                    "breaker-far-above-its-loads",
+                    loaded(),
+                    (circuit, loads) -> loads.isEmpty()
+                            || circuit.facts().find(Circuit.CURRENT).equals(Optional.of(Circuit.Current.AC))
+                            || circuit.facts().get(Circuit.BREAKER).value()
+                                    <= Math.max(SMALL_FUSE, MOST_ABOVE * amps(loads)),
+                    "the breaker of {about} is far above all that hangs on it",
+                    "Read the figure on it again: it guards the wire."));
+
+    private LoadRelations() {}
+
+    /** Whether its name has words of the one list, and none of the other. */
+    private static boolean only(Load load, Set<String> these, Set<String> those) {
+        Set<String> words = words(load);
+        return !Collections.disjoint(words, these)
+                && Collections.disjoint(words, those)
+                && Collections.disjoint(words, UNSURE);
+    }
+
+    /** Each circuit with what hangs on it, or through which others are fed, if all can be read. */
+    private static Pairs<Circuit, List<Load>> loaded() {
+        return records -> {
+            List<Load> loads = records.of(Load.SHAPE).toList();
+            Set<String> feeds = records.of(Circuit.SHAPE)
+                    .flatMap(circuit -> circuit.facts().find(Circuit.FED_THROUGH).stream())
+                    .collect(Collectors.toSet());
+            int told = records.coach()
+                    .unit()
+                    .facts()
+                    .find(Unit.LOADS)
+                    .map(List::size)
+                    .orElse(0);
+            return loads.isEmpty() || loads.size() < told
+                    ? Stream.of()
+                    : records.of(Circuit.SHAPE)
+                            .filter(circuit -> circuit.facts().has(Circuit.BREAKER)
+                                    && !feeds.contains(circuit.id())
+                                    && !Subjects.of(circuit.facts()
+                                                    .find(Circuit.SERVES)
+                                                    .orElse(""))
+                                            .contains("inverter"))
+                            .map(circuit -> new Pairs.Pair<>(
+                                    Records.naming(circuit),
+                                    new bayfolio.source.Located<>(circuit, circuit.at()),
+                                    new bayfolio.source.Located<>(
+                                            loads.stream()
+                                                    .filter(load -> load.facts()
+                                                            .find(Load.CIRCUIT)
+                                                            .filter(circuit.id()::equals)
+                                                            .isPresent())
+                                                    .toList(),
+                                            circuit.at())));
+        };
+    }
+
+    /** Devices that a circuit is said to serve, and that none of its loads is named after. */
+    private static Set<String> unloaded(Circuit circuit, List<Load> loads) {
+        Set<String> served = Subjects.of(circuit.facts().find(Circuit.SERVES).orElse("")).stream()
+                .filter(DEVICES::contains)
+                .collect(Collectors.toSet());
+        loads.forEach(load -> served.removeAll(words(load)));
+        return served;
+    }
+
+    private static double amps(List<Load> loads) {
+        return loads.stream()
+                .mapToDouble(load -> load.facts()
+                        .find(Load.AMPS)
+                        .map(bayfolio.measure.Amps::value)
+                        .orElse(0.0))
+                .sum();
+    }
+
+    private static Set<String> words(Thing it) {
+        return Subjects.of(it.id() + " " + it.name() + " " + String.join(" ", it.roles()) + " "
+                + it.facts().find(Load.APPLIANCE).orElse(""));
+    }
+}

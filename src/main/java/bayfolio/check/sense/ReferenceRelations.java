@@ -1,0 +1,751 @@
+package bayfolio.check.sense;
+
+import static bayfolio.check.sense.Relation.error;
+import static bayfolio.check.sense.Relation.note;
+import static bayfolio.check.sense.Relation.warning;
+
+import bayfolio.fact.Described;
+import bayfolio.fact.Facts;
+import bayfolio.fact.Key;
+import bayfolio.fact.Shape;
+import bayfolio.fact.Type;
+import bayfolio.model.Adapter;
+import bayfolio.model.Appliance;
+import bayfolio.model.Awning;
+import bayfolio.model.Bank;
+import bayfolio.model.Circuit;
+import bayfolio.model.Compartment;
+import bayfolio.model.Connection;
+import bayfolio.model.Gauge;
+import bayfolio.model.Item;
+import bayfolio.model.Jacks;
+import bayfolio.model.Load;
+import bayfolio.model.Note;
+import bayfolio.model.Slide;
+import bayfolio.model.Step;
+import bayfolio.model.Supply;
+import bayfolio.model.Switch;
+import bayfolio.model.Tank;
+import bayfolio.model.Thing;
+import bayfolio.model.Unit;
+import bayfolio.source.Located;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiPredicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What refers to what: a reference that names another thing than is meant names one that is there. It is seen by the
+ * reference back, by the wiring, or by words that the two have in common.
+ */
+final class ReferenceRelations {
+    /** How things are made, which tells none from the other. */
+    private static final Set<String> PARTS = Set.of(
+            "switch", "control", "breaker", "button", "key", "knob", "valve", "circuit", "load", "system", "coach");
+
+    /** What so much of the wiring has in its names that it does not tell either. */
+    private static final Set<String> COMMON = Set.of(
+            "water",
+            "battery",
+            "power",
+            "motor",
+            "electric",
+            "main",
+            "house",
+            "front",
+            "rear",
+            "left",
+            "right",
+            "tank",
+            "ac",
+            "dc",
+            "v",
+            "12",
+            "24",
+            "230",
+            "120");
+
+    /** So many words tell what a thing is. */
+    private static final int ENOUGH = 6;
+
+    private static final Set<String> FEEDING_AC = Set.of(
+            "coach-main-breaker",
+            "rcd",
+            "generator-control",
+            "generator-breaker",
+            "generator-autostart-switch",
+            "surge-protector",
+            "site-breaker",
+            "inverter-control");
+
+    private static final Set<String> FEEDING_DC = Set.of(
+            "house-battery-switch", "chassis-battery-switch", "battery-boost-switch", "dc-fuse-panel", "dc-breaker");
+
+    private static final Set<String> GAS =
+            Set.of("lp-main-valve", "gas-cylinder-valve", "gas-safety-reset", "gas-isolation-tap");
+
+    /** Words of a circuit that passes on what it is fed. */
+    private static final Set<String> THROUGH = Set.of("inverter", "feed", "pass", "panel", "sub", "through");
+
+    /** What stands before a whole part of the coach, and is no control of one appliance. */
+    private static final Set<String> BEFORE_ALL = Set.of(
+            "house-battery-switch",
+            "chassis-battery-switch",
+            "battery-boost-switch",
+            "coach-main-breaker",
+            "rcd",
+            "generator-control",
+            "generator-breaker",
+            "surge-protector",
+            "dc-fuse-panel",
+            "lp-main-valve",
+            "gas-cylinder-valve");
+
+    /** What guards or drains a thing and works it not; controls need not name it. */
+    private static final Set<String> GUARDING = Set.of(
+            "branch-breaker",
+            "dc-breaker",
+            "gfci-outlet",
+            "gas-safety-reset",
+            "gas-isolation-tap",
+            "low-point-drain",
+            "water-heater-bypass",
+            "inverter-control");
+
+    /** Openings into which something goes, and hitches. */
+    private static final Set<String> NO_DRAINS = Set.of(
+            "shore-inlet",
+            "generator-outlet",
+            "city-water-inlet",
+            "fresh-fill-port",
+            "tank-flush-inlet",
+            "fuel-filler",
+            "def-filler",
+            "lp-fill-port",
+            "tow-hitch");
+
+    static final List<Relation<?, ?>> ALL = List.of(
+            warning(
+                    "breaker-of-another-circuit",
+                    breakers(),
+                    (circuit, it) -> !it.facts().has(Switch.FEEDS)
+                            || it.facts().all(Switch.FEEDS).contains(circuit.id()),
+                    "{about} names {2} as its switch, and that one does not feed it",
+                    "Look which breaker or fuse it hangs on; `feeds` of that one names the circuit."),
+            warning(
+                    "circuit-of-another-breaker",
+                    circuits(),
+                    (it, circuit) -> circuit.facts()
+                            .find(Circuit.SWITCH)
+                            .map(it.id()::equals)
+                            .orElse(true),
+                    "{about} feeds {2}, which names another one as its switch",
+                    "Look which breaker or fuse it hangs on."),
+            note(
+                    "feeds-something-else",
+                    fed(),
+                    ReferenceRelations::feeds,
+                    "{about} is said to feed {2}, which does not name it and has no word in common with it",
+                    "Try it, and name what goes off with it; or say so under `stops`."),
+            note(
+                    "feeds-all-but-one",
+                    leftOut(),
+                    (it, circuit) -> false,
+                    "{about} is said to feed all circuits of its kind but {2}",
+                    "Name it under `feeds`, or say under `accept` how that one is fed."),
+            warning(
+                    "circuit-of-another-battery",
+                    behindBatterySwitches(),
+                    (it, circuit) -> ofItsBank(it, circuit),
+                    "{about} is said to feed {2}, which hangs on other batteries or past it",
+                    "Look at `bank` and `past-battery-switch` of the circuit, and try it."),
+            note(
+                    "fed-through-something-else",
+                    records -> records.of(Circuit.SHAPE)
+                            .flatMap(circuit -> one(circuit, Circuit.FED_THROUGH, Circuit.SHAPE, records)),
+                    (circuit, feed) -> !feed.facts().has(Circuit.SERVES) || share(saying(feed), THROUGH),
+                    "{about} is said to be fed through {2}, which passes nothing on by its words",
+                    "Name the circuit that feeds the inverter or the sub-panel; or say so under `serves` of it."),
+            controls(Appliance.SHAPE, Appliance.CONTROLS, ReferenceRelations::works),
+            controls(Slide.SHAPE, Slide.CONTROLS, ReferenceRelations::moves),
+            controls(Awning.SHAPE, Awning.CONTROLS, ReferenceRelations::moves),
+            controls(Step.SHAPE, Step.CONTROLS, ReferenceRelations::moves),
+            note(
+                    "control-of-something-else",
+                    records -> records.of(Jacks.SHAPE)
+                            .flatMap(jacks -> each(jacks, Jacks.CONTROLS, Switch.SHAPE, records)),
+                    (jacks, it) ->
+                            it.roles().contains("jack-control") || naming(it).contains("jack"),
+                    "{about} are worked by {2}, which is no control of jacks",
+                    "Look which switch works them."),
+            note(
+                    "gauge-of-something-else",
+                    gauged(),
+                    ReferenceRelations::shows,
+                    "{about} is said to show {2}, and has no word in common with it",
+                    "Look what it shows."),
+            note(
+                    "goes-onto-something-else",
+                    records -> records.of(Connection.SHAPE)
+                            .flatMap(connection -> each(connection, Connection.FITS, Item.SHAPE, records)),
+                    ReferenceRelations::fits,
+                    "{about} is said to take {2}, which goes onto something else or has no word in common with it",
+                    "Try it; `goes-on` of the item names the connection."),
+            note(
+                    "load-of-another-appliance",
+                    records ->
+                            records.of(Load.SHAPE).flatMap(load -> one(load, Load.APPLIANCE, Appliance.SHAPE, records)),
+                    (load, appliance) -> scarce(told(appliance)) || share(telling(naming(load)), told(appliance)),
+                    "{about} is said to be that of {2}, and has no word in common with it",
+                    "Name the appliance that draws it."),
+            note(
+                    "load-on-another-circuit",
+                    onCircuits(),
+                    (wired, circuit) -> wired.fits(circuit),
+                    "{about} is said to hang on {2}, which serves something else by its words",
+                    "Switch the breaker off and look; or say so under `serves` of the circuit."),
+            note(
+                    "note-about-something-else",
+                    notes(),
+                    (note, thing) -> speaksOf(note, thing),
+                    "{about} is said to be about {2}, and speaks of something else",
+                    "Name the thing on whose page it should stand."),
+            note(
+                    "blocked-by-something-else",
+                    blocked(),
+                    (bay, thing) -> !bay.facts().has(Compartment.CLEARANCE)
+                            || share(Subjects.of(bay.facts().get(Compartment.CLEARANCE)), naming(thing)),
+                    "{about} is said to be blocked by {2}, of which its `clearance` does not speak",
+                    "Look what stands in front of it."),
+            note(
+                    "in-another-bay",
+                    Bays::ofThings,
+                    (bays, it) -> bays.fit(it),
+                    "{about} is said to be in a bay that has no word in common with it, or far fewer than another one: {1}",
+                    "Look where it is; or say under `inside` of that bay what is in it."),
+            note(
+                    "goes-onto-something-else",
+                    records ->
+                            records.of(Item.SHAPE).flatMap(item -> each(item, Item.GOES_ON, Connection.SHAPE, records)),
+                    (item, connection) -> scarce(saying(item))
+                            || scarce(saying(connection))
+                            || connection.facts().all(Connection.FITS).contains(item.id())
+                            || share(saying(item), known(connection))
+                            || share(naming(item), saying(connection)),
+                    "{about} is said to go onto {2}, which has no word in common with it",
+                    "Try it."),
+            note(
+                    "tank-of-something-else",
+                    records -> records.of(Connection.SHAPE)
+                            .flatMap(connection -> one(connection, Connection.TANK, Tank.SHAPE, records)),
+                    (connection, tank) -> scarce(saying(connection)) || share(saying(connection), contents(tank)),
+                    "{about} is said to belong to {2}, and has no word in common with it",
+                    "Name the tank that it really fills or empties."),
+            error(
+                    "drains-through-an-inlet",
+                    records ->
+                            records.of(Tank.SHAPE).flatMap(tank -> each(tank, Tank.DRAINS, Connection.SHAPE, records)),
+                    (tank, outlet) -> outlet.roles().stream().noneMatch(NO_DRAINS::contains),
+                    "{about} is said to drain through {2}, into which something goes",
+                    "Name the outlet that it drains through."),
+            note(
+                    "drains-through-something-else",
+                    records ->
+                            records.of(Tank.SHAPE).flatMap(tank -> each(tank, Tank.DRAINS, Connection.SHAPE, records)),
+                    (tank, outlet) -> scarce(saying(outlet)) || share(saying(outlet), contents(tank)),
+                    "{about} is said to drain through {2}, and the two have no word in common",
+                    "Look where it drains."),
+            error(
+                    "charged-by-the-inverter",
+                    records ->
+                            records.of(Bank.SHAPE).flatMap(bank -> each(bank, Bank.CHARGED_BY, Supply.SHAPE, records)),
+                    (bank, supply) -> supply.source() != Supply.Source.INVERTER,
+                    "{about} is said to be charged by {2}, which takes its power from batteries",
+                    "Name what charges it."),
+            note(
+                    "charger-charges-nothing",
+                    chargers(),
+                    (charger, named) -> named.contains(charger.id()),
+                    "{about} is a charger, and no bank names it under `charged-by`",
+                    "Name it at the batteries that it charges."),
+            note(
+                    "adapter-for-nothing",
+                    Pairs.onCoach(Item.SHAPE, Item.SHAPE.key("roles").orElseThrow())
+                            .where((item, coach) -> item.roles().contains("supply-adapter")
+                                    && coach.unit().idsRead(Adapter.SHAPE.name())),
+                    (item, coach) -> coach.unit().facts().all(Unit.ADAPTERS).stream()
+                            .anyMatch(it -> it.facts().find(Adapter.ITEM).equals(Optional.of(item.id()))),
+                    "{about} is an adapter of the cord, and no adapter names it: nobody is told what it is for",
+                    "Describe under `adapters` which outlet it is for."),
+            note(
+                    "draw-that-is-not-told",
+                    Pairs.onCoach(Appliance.SHAPE, Appliance.ENERGY)
+                            .where((appliance, coach) ->
+                                    appliance.facts().all(Appliance.ENERGY).contains(Appliance.Energy.AC)
+                                            && coach.unit().idsRead(Load.SHAPE.name())
+                                            && !coach.unit().loads().isEmpty()),
+                    (appliance, coach) -> coach.unit().loads().stream()
+                            .anyMatch(load -> load.facts().find(Load.APPLIANCE).equals(Optional.of(appliance.id()))),
+                    "{about} runs on AC, and no load names it: what it draws is missing in all that is reckoned",
+                    "Name it as `appliance` of its load, with the figures of its plate."),
+            error(
+                    "charged-by-no-charger",
+                    records -> records.of(Bank.SHAPE)
+                            .flatMap(bank -> each(bank, Bank.CHARGED_BY, Appliance.SHAPE, records)),
+                    (bank, appliance) -> appliance
+                            .facts()
+                            .find(Appliance.WHAT)
+                            .map(what -> what == Appliance.What.CHARGER || what == Appliance.What.OTHER)
+                            .orElse(true),
+                    "{about} is said to be charged by {2}, which is no charger",
+                    "Name what charges it."));
+
+    private ReferenceRelations() {}
+
+    private static <T extends Thing> Relation<?, ?> controls(
+            Shape<T> shape, Key<List<Located<String>>> key, BiPredicate<Worked<T>, Switch> works) {
+        return note(
+                "control-of-something-else",
+                records -> records.of(shape)
+                        .flatMap(thing -> ReferenceRelations.<T, Switch>each(thing, key, Switch.SHAPE, records)
+                                .map(pair -> new Pairs.Pair<>(
+                                        pair.about(),
+                                        new Located<>(
+                                                new Worked<>(thing, belongings(thing, records)),
+                                                pair.first().at()),
+                                        pair.second()))),
+                works,
+                "{about} is worked by {2}, which feeds nothing of it and has no word in common with it",
+                "Look which switch works it.");
+    }
+
+    /** Each with the ids of all that charge something. */
+    private static Pairs<Appliance, Set<String>> chargers() {
+        return records -> {
+            Set<String> named = records.of(Bank.SHAPE)
+                    .flatMap(bank -> bank.facts().all(Bank.CHARGED_BY).stream())
+                    .collect(Collectors.toSet());
+            return named.isEmpty()
+                    ? Stream.of()
+                    : records.of(Appliance.SHAPE)
+                            .filter(it -> it.facts().find(Appliance.WHAT).equals(Optional.of(Appliance.What.CHARGER)))
+                            .map(it -> new Pairs.Pair<>(
+                                    Records.naming(it), new Located<>(it, it.at()), new Located<>(named, it.at())));
+        };
+    }
+
+    private static Pairs<Circuit, Switch> breakers() {
+        return records -> known(records).flatMap(circuit -> one(circuit, Circuit.SWITCH, Switch.SHAPE, records));
+    }
+
+    /** Circuits, if it is known which is which. */
+    private static Stream<Circuit> known(Records records) {
+        Unit unit = records.coach().unit();
+        return unit.idsRead(Circuit.SHAPE.name()) && unit.idsRead(Switch.SHAPE.name())
+                ? records.of(Circuit.SHAPE)
+                : Stream.of();
+    }
+
+    /** Of breakers and fuses that circuits name as theirs, each circuit that they feed. */
+    private static Pairs<Switch, Circuit> circuits() {
+        return records -> {
+            Set<String> named = known(records)
+                    .flatMap(circuit -> circuit.facts().find(Circuit.SWITCH).stream())
+                    .collect(Collectors.toSet());
+            return records.of(Switch.SHAPE)
+                    .filter(it -> named.contains(it.id()))
+                    .flatMap(it -> each(it, Switch.FEEDS, Circuit.SHAPE, records));
+        };
+    }
+
+    /** A switch, and all that it is said to feed. */
+    private record Feeding(Switch it, Set<String> feeds, Records records) {}
+
+    private static Pairs<Feeding, Thing> fed() {
+        return records -> records.of(Switch.SHAPE)
+                .flatMap(it -> it.facts().find(Switch.FEEDS).stream()
+                        .flatMap(List::stream)
+                        .flatMap(id -> records.coach()
+                                .unit()
+                                .things()
+                                .filter(thing -> thing.id().equals(id.value()))
+                                .limit(1)
+                                .map(thing -> new Pairs.Pair<>(
+                                        Records.naming(it),
+                                        new Located<>(
+                                                new Feeding(
+                                                        it,
+                                                        Set.copyOf(it.facts().all(Switch.FEEDS)),
+                                                        records),
+                                                id.at()),
+                                        new Located<>(thing, thing.at())))));
+    }
+
+    private static boolean feeds(Feeding feeding, Thing thing) {
+        Switch it = feeding.it;
+        if (scarce(working(it))) {
+            return true;
+        }
+        if (!holds(it, BEFORE_ALL) && !holds(it, GUARDING) && namesOthers(it, thing)) {
+            return false;
+        }
+        return namesBack(feeding, thing)
+                || (ofItsPart(it, thing)
+                                || share(
+                                        telling(working(it)),
+                                        thing instanceof Tank tank ? contents(tank) : telling(known(thing)))
+                                || share(telling(naming(it)), told(thing)))
+                        && !another(feeding, thing);
+    }
+
+    /** Whether what is fed names its controls, and this is none of them. */
+    private static boolean namesOthers(Switch it, Thing thing) {
+        return named(thing).filter(ids -> !ids.contains(it.id())).isPresent();
+    }
+
+    /** The ids of its controls, where it has any. */
+    private static Optional<List<String>> named(Thing thing) {
+        return thing.facts()
+                .shape()
+                .key("controls")
+                .filter(thing.facts()::has)
+                .map(key -> ((List<?>) thing.facts().get(key))
+                        .stream()
+                                .map(each -> ((Located<?>) each).value().toString())
+                                .toList());
+    }
+
+    /** Whether one of its kind that is not fed has more words in common with the switch. */
+    private static boolean another(Feeding feeding, Thing thing) {
+        Set<String> words = naming(feeding.it);
+        long own = common(words, naming(thing));
+        return !(thing instanceof Switch)
+                && Stream.of(BEFORE_ALL, FEEDING_AC, FEEDING_DC).noneMatch(roles -> holds(feeding.it, roles))
+                && feeding.records
+                        .coach()
+                        .unit()
+                        .things()
+                        .filter(other -> other.kind().equals(thing.kind()) && !feeding.feeds.contains(other.id()))
+                        .anyMatch(other -> other != feeding.it && common(words, naming(other)) > own);
+    }
+
+    private static long common(Set<String> one, Set<String> other) {
+        return one.stream().filter(other::contains).count();
+    }
+
+    /** Whether what is fed says so itself. */
+    private static boolean namesBack(Feeding feeding, Thing thing) {
+        String id = feeding.it.id();
+        if (thing instanceof Load load) {
+            return load.facts()
+                            .find(Load.CIRCUIT)
+                            .filter(feeding.feeds::contains)
+                            .isPresent()
+                    || load.facts().find(Load.APPLIANCE).stream()
+                            .flatMap(appliance -> feeding.records.named(Appliance.SHAPE, appliance).stream())
+                            .anyMatch(appliance ->
+                                    appliance.facts().all(Appliance.CONTROLS).contains(id));
+        }
+        return thing instanceof Circuit circuit
+                ? circuit.facts().find(Circuit.SWITCH).filter(id::equals).isPresent()
+                : named(thing).filter(ids -> ids.contains(id)).isPresent();
+    }
+
+    /** Whether it belongs to the part of the coach before which the switch stands. */
+    private static boolean ofItsPart(Switch it, Thing thing) {
+        Optional<Circuit.Current> current =
+                thing instanceof Circuit circuit ? circuit.facts().find(Circuit.CURRENT) : Optional.empty();
+        boolean another = thing instanceof Switch;
+        return holds(it, FEEDING_AC) && (another || current.equals(Optional.of(Circuit.Current.AC)))
+                || holds(it, FEEDING_DC)
+                        && (another || thing instanceof Bank || current.equals(Optional.of(Circuit.Current.DC)))
+                || holds(it, GAS)
+                        && (thing instanceof Tank
+                                || thing instanceof Appliance appliance
+                                        && appliance
+                                                .facts()
+                                                .all(Appliance.ENERGY)
+                                                .contains(Appliance.Energy.GAS))
+                || it.roles().contains("low-point-drain")
+                        && (thing instanceof Tank
+                                || thing.facts().find(Appliance.CAPACITY).isPresent());
+    }
+
+    /** Circuits that a switch before a whole part of the coach does not feed, though it feeds others of that part. */
+    private static Pairs<Switch, Circuit> leftOut() {
+        return records -> records.of(Switch.SHAPE)
+                .filter(it -> holds(it, Set.of("coach-main-breaker", "rcd", "generator-control", "generator-breaker"))
+                        || it.roles().contains("house-battery-switch"))
+                .filter(it -> sharesItsRole(it, records) <= 1 || it.roles().contains("generator-control"))
+                .flatMap(it -> known(records)
+                        .filter(circuit -> behind(it, circuit) && feedsOthers(it, records))
+                        .filter(circuit -> !it.facts().all(Switch.FEEDS).contains(circuit.id()))
+                        .map(circuit -> Pairs.Pair.of(it, it.facts().at(Switch.FEEDS), circuit)));
+    }
+
+    private static long sharesItsRole(Switch it, Records records) {
+        return records.of(Switch.SHAPE)
+                .filter(other -> !Collections.disjoint(other.roles(), it.roles()))
+                .count();
+    }
+
+    private static boolean behind(Switch it, Circuit circuit) {
+        boolean ac = circuit.facts().find(Circuit.CURRENT).equals(Optional.of(Circuit.Current.AC));
+        return it.roles().contains("house-battery-switch")
+                ? !ac
+                        && !circuit.facts().has(Circuit.BANK)
+                        && !circuit.facts().find(Circuit.PAST_BATTERY_SWITCH).orElse(false)
+                : ac && !circuit.facts().find(Circuit.BY_INVERTER).orElse(false);
+    }
+
+    /** Only a list of two or more is meant to be whole. */
+    private static boolean feedsOthers(Switch it, Records records) {
+        return it.facts().all(Switch.FEEDS).stream()
+                        .flatMap(id -> records.named(Circuit.SHAPE, id).stream())
+                        .filter(circuit -> behind(it, circuit))
+                        .count()
+                > 1;
+    }
+
+    private static Pairs<Switch, Circuit> behindBatterySwitches() {
+        return records -> records.of(Switch.SHAPE)
+                .filter(it -> holds(it, Set.of("house-battery-switch", "chassis-battery-switch")))
+                .flatMap(it -> each(it, Switch.FEEDS, Circuit.SHAPE, records));
+    }
+
+    private static boolean ofItsBank(Switch it, Circuit circuit) {
+        return it.roles().contains("chassis-battery-switch") == circuit.facts().has(Circuit.BANK)
+                && !(it.roles().contains("house-battery-switch")
+                        && circuit.facts().find(Circuit.PAST_BATTERY_SWITCH).orElse(false));
+    }
+
+    private record Worked<T extends Thing>(T thing, Set<String> belongings) implements Described {
+        @Override
+        public Facts facts() {
+            return thing.facts();
+        }
+    }
+
+    /** Itself, its loads and their circuits. */
+    private static Set<String> belongings(Thing thing, Records records) {
+        Set<String> ids = new HashSet<>(Set.of(thing.id()));
+        records.of(Load.SHAPE)
+                .filter(load -> load.facts()
+                        .find(Load.APPLIANCE)
+                        .filter(thing.id()::equals)
+                        .isPresent())
+                .forEach(load -> {
+                    ids.add(load.id());
+                    load.facts().find(Load.CIRCUIT).ifPresent(ids::add);
+                });
+        return ids;
+    }
+
+    private static boolean works(Worked<Appliance> worked, Switch it) {
+        return !holds(it, BEFORE_ALL)
+                && (!Collections.disjoint(worked.belongings, it.facts().all(Switch.FEEDS))
+                        || share(saying(worked.thing), naming(it)));
+    }
+
+    private static boolean moves(Worked<? extends Thing> worked, Switch it) {
+        return !holds(it, BEFORE_ALL)
+                && (it.facts().all(Switch.FEEDS).contains(worked.thing.id())
+                        || share(naming(worked.thing), naming(it))
+                        || share(naming(worked.thing), working(it)));
+    }
+
+    private static Pairs<Gauge, Thing> gauged() {
+        return records -> records.of(Gauge.SHAPE)
+                .flatMap(gauge -> gauge.facts().find(Gauge.OF).stream()
+                        .flatMap(List::stream)
+                        .flatMap(id -> records.coach()
+                                .unit()
+                                .things()
+                                .filter(thing -> thing.id().equals(id.value()))
+                                .map(thing -> Pairs.Pair.of(gauge, id.at(), thing))));
+    }
+
+    private static boolean shows(Gauge gauge, Thing thing) {
+        return thing instanceof Bank && gauge.roles().contains("battery-monitor")
+                || scarce(saying(gauge))
+                || share(saying(gauge), thing instanceof Tank tank ? contents(tank) : known(thing));
+    }
+
+    private static boolean fits(Connection connection, Item item) {
+        return item.facts().has(Item.GOES_ON)
+                ? item.facts().all(Item.GOES_ON).contains(connection.id()) || share(known(item), naming(connection))
+                : scarce(saying(item))
+                        || share(saying(item), known(connection))
+                        || share(saying(connection), naming(item));
+    }
+
+    /** What draws power, and the circuits of what belongs to the same appliance. */
+    private record Wired(Load load, Set<String> breakers, Records records) implements Described {
+        @Override
+        public Facts facts() {
+            return load.facts();
+        }
+
+        /** What is plugged in hangs on any circuit with outlets. */
+        boolean fits(Circuit circuit) {
+            boolean byBreaker = circuit.facts()
+                    .find(Circuit.SWITCH)
+                    .filter(breakers::contains)
+                    .isPresent();
+            boolean plugged = !load.facts().has(Load.APPLIANCE)
+                    && Subjects.of(circuit.facts().find(Circuit.SERVES).orElse("outlet"))
+                            .contains("outlet");
+            return plugged
+                    || byBreaker && breakers.size() == 1
+                    || !circuit.facts().has(Circuit.SERVES)
+                    || (byBreaker || share(telling(known(circuit)), telling(known(load)))) && !another(circuit);
+        }
+
+        private boolean another(Circuit circuit) {
+            long own = common(naming(load), known(circuit));
+            return records.of(Circuit.SHAPE)
+                    .anyMatch(it -> it.facts()
+                                    .find(Circuit.CURRENT)
+                                    .equals(circuit.facts().find(Circuit.CURRENT))
+                            && common(naming(load), known(it)) > own);
+        }
+    }
+
+    private static Pairs<Wired, Circuit> onCircuits() {
+        return records -> records.of(Load.SHAPE).flatMap(load -> {
+            Set<String> breakers = load.facts().find(Load.APPLIANCE).stream()
+                    .flatMap(id -> records.named(Appliance.SHAPE, id).stream())
+                    .flatMap(appliance -> appliance.facts().all(Appliance.CONTROLS).stream())
+                    .collect(Collectors.toSet());
+            return ReferenceRelations.<Load, Circuit>one(load, Load.CIRCUIT, Circuit.SHAPE, records)
+                    .map(pair -> new Pairs.Pair<>(
+                            pair.about(), pair.first().map(it -> new Wired(it, breakers, records)), pair.second()));
+        });
+    }
+
+    private static Pairs<Note, Thing> notes() {
+        return records -> records.of(Note.SHAPE)
+                .filter(note -> note.facts().has(Note.TEXT))
+                .flatMap(note -> note.facts().located(Note.ABOUT).stream()
+                        .flatMap(id -> records.coach()
+                                .unit()
+                                .things()
+                                .filter(thing -> thing.id().equals(id.value()))
+                                .map(thing -> Pairs.Pair.of(note, id.at(), thing))));
+    }
+
+    private static boolean speaksOf(Note note, Thing thing) {
+        Set<String> words = Subjects.of(note.facts().get(Note.TEXT));
+        return scarce(words) || share(words, known(thing)) || common(words, saying(thing)) > 1;
+    }
+
+    private static Pairs<Compartment, Thing> blocked() {
+        return records -> records.of(Compartment.SHAPE)
+                .flatMap(bay -> bay.facts().find(Compartment.BLOCKED_BY).stream()
+                        .flatMap(List::stream)
+                        .flatMap(id -> records.coach()
+                                .unit()
+                                .things()
+                                .filter(thing -> thing.id().equals(id.value()))
+                                .map(thing -> Pairs.Pair.of(bay, id.at(), thing))));
+    }
+
+    private static <R extends Described, T extends Thing> Stream<Pairs.Pair<R, T>> one(
+            R record, Key<String> key, Shape<T> shape, Records records) {
+        return record.facts().located(key).stream()
+                .flatMap(id ->
+                        records.named(shape, id.value()).stream().map(thing -> Pairs.Pair.of(record, id.at(), thing)));
+    }
+
+    private static <R extends Described, T extends Thing> Stream<Pairs.Pair<R, T>> each(
+            R record, Key<List<Located<String>>> key, Shape<T> shape, Records records) {
+        return record.facts().find(key).stream()
+                .flatMap(List::stream)
+                .flatMap(id ->
+                        records.named(shape, id.value()).stream().map(thing -> Pairs.Pair.of(record, id.at(), thing)));
+    }
+
+    private static boolean holds(Thing thing, Set<String> roles) {
+        return thing.roles().stream().anyMatch(roles::contains);
+    }
+
+    private static boolean share(Set<String> one, Set<String> other) {
+        return !Collections.disjoint(one, other);
+    }
+
+    /** Words by which a thing is called. */
+    private static Set<String> naming(Thing it) {
+        return subjects(it.id() + " " + it.name() + " " + String.join(" ", it.roles()));
+    }
+
+    /** Words by which it is called or that say what it is. */
+    private static Set<String> known(Thing it) {
+        StringBuilder words = new StringBuilder(it.id() + " " + it.name() + " " + String.join(" ", it.roles()));
+        it.facts().find(Circuit.SERVES).ifPresent(serves -> words.append(' ').append(serves));
+        it.facts().find(Appliance.WHAT).ifPresent(what -> words.append(' ').append(Type.word(what)));
+        return subjects(words.toString());
+    }
+
+    /** Words of a switch that tell what it is for. */
+    private static Set<String> working(Switch it) {
+        return subjects(Stream.concat(
+                        Stream.of(it.id(), it.name(), String.join(" ", it.roles())),
+                        Stream.of(Switch.PLATE, Switch.STOPS, Switch.WORK, Switch.WORK_OFF)
+                                .flatMap(key -> it.facts().find(key).stream()))
+                .collect(Collectors.joining(" ")));
+    }
+
+    /** Words of all that is said of it. */
+    private static Set<String> saying(Described it) {
+        StringBuilder texts = new StringBuilder(it instanceof Thing thing ? thing.id() : "");
+        it.facts().each((key, value) -> {
+            if (key.type() == Type.TEXT) {
+                texts.append(' ').append(value.value());
+            }
+        });
+        return subjects(texts.toString());
+    }
+
+    /** What a tank holds, as people say it. */
+    private static Set<String> contents(Tank tank) {
+        Set<String> words = new HashSet<>(telling(naming(tank)));
+        words.addAll(
+                switch (tank.contents()) {
+                    case FRESH -> Set.of("fresh", "drinking", "city", "cold", "tap", "fill");
+                    case GRAY -> Set.of("gray", "grey", "sink", "shower", "waste", "sewer");
+                    case BLACK -> Set.of("black", "toilet", "waste", "sewer");
+                    case CASSETTE -> Set.of("cassette", "toilet", "waste");
+                    case GASOLINE -> Set.of("gasoline", "petrol", "fuel");
+                    case DIESEL -> Set.of("diesel", "fuel");
+                    case EXHAUST_FLUID -> Set.of("def", "exhaust");
+                    case LP_GAS -> Set.of("lp", "gas");
+                });
+        return words;
+    }
+
+    /** What is hardly described is not judged by its words. */
+    private static boolean scarce(Set<String> words) {
+        return words.size() < ENOUGH;
+    }
+
+    /** Words of all that is said of it that tell it from others. */
+    private static Set<String> told(Described it) {
+        return telling(saying(it));
+    }
+
+    private static Set<String> subjects(String text) {
+        Set<String> words = new HashSet<>(Subjects.of(text));
+        words.removeAll(PARTS);
+        return words;
+    }
+
+    private static Set<String> telling(Set<String> words) {
+        Set<String> left = new HashSet<>(words);
+        left.removeAll(COMMON);
+        return left;
+    }
+}
