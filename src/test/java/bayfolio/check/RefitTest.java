@@ -115,7 +115,7 @@ class RefitTest {
 
     private static List<Refit> pages() throws IOException {
         try (Stream<Path> paths = Files.list(PAGES)) {
-            List<Path> sorted = paths.sorted().toList();
+            List<Path> sorted = paths.filter(Files::isRegularFile).sorted().toList();
             List<Refit> refits = new java.util.ArrayList<>();
             for (Path path : sorted) {
                 refits.add(Refit.read(path));

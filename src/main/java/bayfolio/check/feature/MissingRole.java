@@ -41,6 +41,7 @@ public final class MissingRole implements Rule {
                             .filter(kind -> kind == Gas.Kind.TANK)
                             .isPresent(),
                     "its gas tank is fixed"),
+            new Need("generator-compartment", unit -> unit.facts().has(Unit.GENERATOR), "it has a generator"),
             new Need("warning-triangle", unit -> unit.region() == Region.EUROPE, "it is for Europe"));
 
     /** Fewer coaches tell no custom. */

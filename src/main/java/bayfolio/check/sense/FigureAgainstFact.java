@@ -63,7 +63,7 @@ public final class FigureAgainstFact implements Rule {
     private static final Pattern HELD = words("^(?!.*\\bhold\\b.*\\bhold\\b).*?\\bhold\\b[^.;]{0,40}?" + TIME);
 
     /** As written on handles of breakers; other numbers may be their place in the row. */
-    private static final Pattern RATING = words("\\p{L} ?\\b((?:10|13|15|16|20|25|30|32|40|50) ?A?)$|^(\\d+ A)$");
+    private static final Pattern RATING = words("[\\p{L}·-] ?\\b((?:6|10|13|15|16|20|25|30|32|40|50) ?A?)$|^(\\d+ A)$");
 
     /** Volts and watts, and the liter, which is written large too. */
     private static final Pattern WRITTEN_LARGE = Pattern.compile("\\b[lvw]$");

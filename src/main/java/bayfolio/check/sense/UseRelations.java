@@ -86,6 +86,21 @@ final class UseRelations {
 
     private static final Pattern LID = Pattern.compile("(?i)\\b(?:lid|cover)\\b");
 
+    /** What is pressed or pushed, and never turned. */
+    private static final Set<Switch.Make> PRESSED = EnumSet.of(
+            Switch.Make.ROCKER,
+            Switch.Make.TOGGLE,
+            Switch.Make.BREAKER_HANDLE,
+            Switch.Make.MOMENTARY_BUTTON,
+            Switch.Make.LATCHING_BUTTON,
+            Switch.Make.SLIDE_VALVE);
+
+    private static final Pattern TURNED = Pattern.compile("\\b(?:quarter|half) turn\\b");
+
+    private static final Pattern CALL = Pattern.compile("(?i)\\bcall\\b");
+
+    private static final Pattern NOTHING = Pattern.compile("(?i)^(?:anything at all|everything|nothing at all)");
+
     /** From so many on people call a thing by its plural. */
     private static final int MANY = 8;
 
@@ -116,6 +131,22 @@ final class UseRelations {
                     (user, usual) -> user == usual,
                     "{about} is said to be for {1}, where such things are for {2}",
                     "Say who it is for; if it is so, say under `accept` why."),
+            note(
+                    "label-against-access",
+                    Pairs.own(Compartment.SHAPE, Compartment.ACCESS)
+                            .where((access, bay) -> access == Access.FREE || access == Access.TASK),
+                    (access, bay) -> !CALL.matcher(
+                                    bay.facts().find(Compartment.LABEL).orElse(""))
+                            .find(),
+                    "the access of {about} is {1}, and its label wants a call before it is opened",
+                    "Read the label on the door, and mend the one that is wrong."),
+            note(
+                    "storage-for-nothing",
+                    Pairs.own(Compartment.SHAPE, Compartment.NEVER_STORE)
+                            .where((never, bay) -> bay.roles().contains("storage-bay")),
+                    (never, bay) -> !NOTHING.matcher(never).find(),
+                    "{about} is a storage bay, and nothing at all may be stored in it",
+                    "Mend its role, or what must not be stored there."),
             note(
                     "what-against-name",
                     Pairs.own(Appliance.SHAPE, Appliance.WHAT),
@@ -291,6 +322,7 @@ final class UseRelations {
         Pattern parts = PARTS.get(make);
         return parts == null
                 || parts.matcher(words).find()
+                        && !(PRESSED.contains(make) && TURNED.matcher(words).find())
                 || !ANY_PART.matcher(words).find();
     }
 
