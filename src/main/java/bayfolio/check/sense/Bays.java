@@ -7,6 +7,7 @@ import bayfolio.model.Thing;
 import bayfolio.source.Located;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,57 +55,72 @@ final class Bays {
 
     private final Map<String, Set<String>> said = new HashMap<>();
     private final Map<String, List<Thing>> within;
-    private final Set<String> storage;
-    private final String in;
+    private final Map<Thing, Set<String>> names = new IdentityHashMap<>();
+    private final Set<String> storage = new HashSet<>();
 
-    private Bays(Records records, Map<String, List<Thing>> within, String in) {
-        this.within = within;
-        this.in = in;
-        records.of(Compartment.SHAPE).forEach(bay -> said.put(bay.id(), words(bay)));
-        this.storage = records.of(Compartment.SHAPE)
-                .filter(bay -> bay.roles().contains("storage-bay"))
-                .map(Thing::id)
-                .collect(Collectors.toSet());
+    private Bays(Records records, List<Thing> inBays) {
+        this.within =
+                inBays.stream().collect(Collectors.groupingBy(thing -> in(thing).orElseThrow()));
+        inBays.forEach(thing -> names.put(thing, names(thing)));
+        records.of(Compartment.SHAPE).forEach(bay -> {
+            said.put(bay.id(), words(bay));
+            if (bay.roles().contains("storage-bay")) {
+                storage.add(bay.id());
+            }
+        });
     }
 
-    /** Each thing that is in a bay, with all of these; told where its bay is named. None while much is not yet said. */
-    static Stream<Pairs.Pair<Bays, Thing>> ofThings(Records records) {
+    /** A bay of a coach, among all others. */
+    record Bay(Bays all, String id) {
+        boolean fits(Thing thing) {
+            return all.fit(thing, id);
+        }
+
+        @Override
+        public String toString() {
+            return id;
+        }
+    }
+
+    /** Each thing that is in a bay, with that; told where its bay is named. None while much is not yet said. */
+    static Stream<Pairs.Pair<Bay, Thing>> ofThings(Records records) {
         if (records.coach().unit().draft()) {
             return Stream.of();
         }
-        Map<String, List<Thing>> within = records.coach()
+        List<Thing> inBays = records.coach()
                 .unit()
                 .things()
                 .filter(thing -> in(thing).isPresent())
-                .collect(Collectors.groupingBy(thing -> in(thing).orElseThrow()));
-        return within.entrySet().stream()
-                .flatMap(each -> each.getValue().stream().map(thing -> {
-                    Located<Bays> bays = new Located<>(
-                            new Bays(records, within, each.getKey()),
-                            thing.facts().at(thing.spot().orElseThrow().keys().in()));
-                    return new Pairs.Pair<>(Records.naming(thing), bays, new Located<>(thing, thing.at()));
-                }));
+                .toList();
+        Bays bays = new Bays(records, inBays);
+        return inBays.stream()
+                .map(thing -> new Pairs.Pair<>(
+                        Records.naming(thing),
+                        new Located<>(
+                                new Bay(bays, in(thing).orElseThrow()),
+                                thing.facts()
+                                        .at(thing.spot().orElseThrow().keys().in())),
+                        new Located<>(thing, thing.at())));
     }
 
-    boolean fit(Thing thing) {
+    private boolean fit(Thing thing, String in) {
+        if (said.getOrDefault(in, Set.of()).size() < ENOUGH) {
+            return true;
+        }
         Set<String> words = words(thing);
         long own = common(words, in, thing);
-        return said.getOrDefault(in, Set.of()).size() < ENOUGH
-                || (own > 0 || storage.contains(in))
-                        && said.keySet().stream().noneMatch(bay -> common(words, bay, thing) - own >= MANY);
+        return (own > 0 || storage.contains(in))
+                && said.keySet().stream().noneMatch(bay -> common(words, bay, thing) - own >= MANY);
     }
 
     private long common(Set<String> words, String bay, Thing thing) {
-        Set<String> there = new HashSet<>(said.getOrDefault(bay, Set.of()));
-        within.getOrDefault(bay, List.of()).stream()
-                .filter(other -> other != thing)
-                .forEach(other -> there.addAll(names(other)));
-        return words.stream().filter(there::contains).count();
-    }
-
-    @Override
-    public String toString() {
-        return in;
+        Set<String> there = said.getOrDefault(bay, Set.of());
+        return words.stream()
+                .filter(word -> there.contains(word)
+                        || within.getOrDefault(bay, List.of()).stream()
+                                .anyMatch(other -> other != thing
+                                        && names.getOrDefault(other, Set.of()).contains(word)))
+                .count();
     }
 
     private static Optional<String> in(Thing thing) {

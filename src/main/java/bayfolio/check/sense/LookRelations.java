@@ -56,6 +56,8 @@ final class LookRelations {
 
     private static final Pattern LABEL = Pattern.compile("^[A-Z][0-9]+\\b");
 
+    private static final Pattern A_LABEL = Pattern.compile("[A-Z][0-9]");
+
     /** Loose things that a text has the reader take, in the singular. */
     private static final Set<String> TOOLS = Set.of(
             "lighter",
@@ -75,6 +77,10 @@ final class LookRelations {
             "vest",
             "fuse",
             "broom");
+
+    /** Tells the few texts that name one sooner than by all their words. */
+    private static final Pattern A_TOOL =
+            Pattern.compile("\\b(?:" + String.join("|", TOOLS) + ")", Pattern.CASE_INSENSITIVE);
 
     private static final int SOME_ITEMS = 10;
 
@@ -205,8 +211,11 @@ final class LookRelations {
         return records -> records.coach()
                 .unit()
                 .things()
-                .filter(thing -> thing.spot().flatMap(Spot::where).isPresent()
-                        && thing.spot().flatMap(Spot::in).isPresent())
+                .filter(thing -> thing.spot().flatMap(Spot::in).isPresent()
+                        && thing.spot()
+                                .flatMap(Spot::where)
+                                .filter(where -> A_LABEL.matcher(where).find())
+                                .isPresent())
                 .flatMap(thing -> records.of(Compartment.SHAPE)
                         .filter(bay -> !thing.spot().flatMap(Spot::in).equals(Optional.of(bay.id()))
                                 && saysInside(thing.spot().flatMap(Spot::where).orElseThrow(), bay))
@@ -233,7 +242,9 @@ final class LookRelations {
                 return Stream.of(); // the list is yet to be made
             }
             Walkthrough.of(records.coach().unit(), (record, key, type, value) -> {
-                if (type == Type.TEXT && TELLING.contains(record.facts().shape().name())) {
+                if (type == Type.TEXT
+                        && TELLING.contains(record.facts().shape().name())
+                        && A_TOOL.matcher(value.value().toString()).find()) {
                     Subjects.all(value.value().toString()).stream()
                             .filter(TOOLS::contains)
                             .forEach(tool -> first.putIfAbsent(

@@ -224,7 +224,7 @@ final class ReferenceRelations {
             note(
                     "in-another-bay",
                     Bays::ofThings,
-                    (bays, it) -> bays.fit(it),
+                    (bay, it) -> bay.fits(it),
                     "{about} is said to be in a bay that has no word in common with it, or far fewer than another one: {1}",
                     "Look where it is; or say under `inside` of that bay what is in it."),
             note(
@@ -387,19 +387,17 @@ final class ReferenceRelations {
 
     private static boolean feeds(Feeding feeding, Thing thing) {
         Switch it = feeding.it;
-        if (scarce(working(it))) {
-            return true;
-        }
         if (!holds(it, BEFORE_ALL) && !holds(it, GUARDING) && namesOthers(it, thing)) {
-            return false;
+            return scarce(working(it));
         }
         return namesBack(feeding, thing)
-                || (ofItsPart(it, thing)
-                                || share(
-                                        telling(working(it)),
-                                        thing instanceof Tank tank ? contents(tank) : telling(known(thing)))
-                                || share(telling(naming(it)), told(thing)))
-                        && !another(feeding, thing);
+                || (ofItsPart(it, thing) || inCommon(it, thing)) && !another(feeding, thing)
+                || scarce(working(it));
+    }
+
+    private static boolean inCommon(Switch it, Thing thing) {
+        return share(telling(working(it)), thing instanceof Tank tank ? contents(tank) : telling(known(thing)))
+                || share(telling(naming(it)), told(thing));
     }
 
     /** Whether what is fed names its controls, and this is none of them. */
