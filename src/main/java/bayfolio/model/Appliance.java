@@ -90,6 +90,7 @@ public record Appliance(Facts facts) implements Thing {
                     .usual("fridge-two-way|fridge-three-way|fridge-residential|fridge-compressor", "120 min", "840 min")
                     .usual("water-heater", "8 min", "60 min")
                     .usual("furnace", "0.5 min", "10 min")
+                    .usual("air-conditioner|heat-pump", "1 min", "20 min")
                     .usual("blown-air-heater", "10 min", "60 min")
                     .usual("hydronic-heater", "5 min", "60 min")
                     .usual("1 min", "120 min"));

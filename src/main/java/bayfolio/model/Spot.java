@@ -54,6 +54,7 @@ public record Spot(Facts facts, Keys keys) {
             .in("tray|connection|switch|gauge|item|tank|bank|appliance|step", "0.01 m", "2.4 m")
             .in("door", "0.25 m", "2.4 m")
             .in("slide|awning", "0.1 m", "2.5 m")
+            .usual("compartment storage-bay", "0.2 m", "1.6 m")
             .usual("compartment", "0.1 m", "1.4 m")
             .usual("tray|connection|switch|gauge|item|tank|bank|appliance|step", "0.02 m", "2.1 m")
             .usual("door", "0.3 m", "2.15 m")

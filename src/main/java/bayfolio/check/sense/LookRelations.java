@@ -193,8 +193,9 @@ final class LookRelations {
                     mentionedTools(),
                     (tool, coach) -> coach.unit()
                             .things()
-                            .anyMatch(thing -> Subjects.all(thing.id() + " " + thing.name())
-                                    .contains(tool)),
+                            .anyMatch(thing -> (thing instanceof Item || !tool.equals("fuse"))
+                                    && Subjects.all(thing.id() + " " + thing.name())
+                                            .contains(tool)),
                     "{about} speaks of a {1}, and nothing on the coach is called so",
                     "List it under `items`, with its place; or mend the text."),
             warning(

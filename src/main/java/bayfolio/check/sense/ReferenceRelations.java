@@ -22,6 +22,7 @@ import bayfolio.model.Jacks;
 import bayfolio.model.Load;
 import bayfolio.model.Note;
 import bayfolio.model.Slide;
+import bayfolio.model.Spot;
 import bayfolio.model.Step;
 import bayfolio.model.Supply;
 import bayfolio.model.Switch;
@@ -87,6 +88,10 @@ final class ReferenceRelations {
 
     private static final Set<String> GAS =
             Set.of("lp-main-valve", "gas-cylinder-valve", "gas-safety-reset", "gas-isolation-tap");
+
+    private static final Set<String> WINDING = Set.of("crank", "rod", "pole", "winder", "hook", "handle");
+
+    private static final Set<String> OF_THE_LOCKER = Set.of("lp-main-valve", "gas-cylinder-valve");
 
     /** Words of a circuit that passes on what it is fed. */
     private static final Set<String> THROUGH = Set.of("inverter", "feed", "pass", "panel", "sub", "through");
@@ -183,6 +188,19 @@ final class ReferenceRelations {
                     "{about} are worked by {2}, which is no control of jacks",
                     "Look which switch works them."),
             note(
+                    "control-of-something-else",
+                    records -> records.of(Awning.SHAPE)
+                            .flatMap(awning -> each(awning, Awning.CONTROLS, Item.SHAPE, records)),
+                    (awning, item) -> share(naming(item), WINDING),
+                    "{about} is worked by {2}, which winds nothing by its name",
+                    "Name the crank or the rod that goes into it."),
+            note(
+                    "gas-outside-its-locker",
+                    gasThings(),
+                    (thing, bay) -> bay.roles().contains("gas-locker"),
+                    "{about} belongs to the gas, and is said to be in {2}, which is no gas locker",
+                    "Look where it is; gas has a locker of its own that is open at the bottom."),
+            note(
                     "gauge-of-something-else",
                     gauged(),
                     ReferenceRelations::shows,
@@ -211,7 +229,7 @@ final class ReferenceRelations {
             note(
                     "note-about-something-else",
                     notes(),
-                    (note, thing) -> speaksOf(note, thing),
+                    ReferenceRelations::speaksOf,
                     "{about} is said to be about {2}, and speaks of something else",
                     "Name the thing on whose page it should stand."),
             note(
@@ -383,6 +401,27 @@ final class ReferenceRelations {
                                                         records),
                                                 id.at()),
                                         new Located<>(thing, thing.at())))));
+    }
+
+    /** Tanks and valves of gas that are in a bay, on a coach with a gas locker. */
+    private static Pairs<Thing, Compartment> gasThings() {
+        return records ->
+                records.of(Compartment.SHAPE).noneMatch(bay -> bay.roles().contains("gas-locker"))
+                        ? Stream.of()
+                        : Stream.concat(
+                                        records.of(Tank.SHAPE).filter(tank -> tank.contents() == Tank.Contents.LP_GAS),
+                                        records.of(Switch.SHAPE).filter(it -> holds(it, OF_THE_LOCKER)))
+                                .map(Thing.class::cast)
+                                .filter(thing -> thing.spot().flatMap(Spot::in).isPresent())
+                                .flatMap(thing -> records.coach().around(thing).stream()
+                                        .map(bay -> Pairs.Pair.of(
+                                                thing,
+                                                thing.facts()
+                                                        .at(thing.spot()
+                                                                .orElseThrow()
+                                                                .keys()
+                                                                .in()),
+                                                bay)));
     }
 
     private static boolean feeds(Feeding feeding, Thing thing) {
@@ -568,9 +607,14 @@ final class ReferenceRelations {
     }
 
     private static boolean shows(Gauge gauge, Thing thing) {
+        Set<String> words = saying(gauge);
+        if (!(thing instanceof Tank)) {
+            gauge.spot().flatMap(Spot::where).ifPresent(where -> words.removeAll(Subjects.of(where)));
+            words.addAll(naming(gauge));
+        }
         return thing instanceof Bank && gauge.roles().contains("battery-monitor")
-                || scarce(saying(gauge))
-                || share(saying(gauge), thing instanceof Tank tank ? contents(tank) : known(thing));
+                || scarce(words)
+                || share(words, thing instanceof Tank tank ? contents(tank) : known(thing));
     }
 
     private static boolean fits(Connection connection, Item item) {
@@ -625,7 +669,7 @@ final class ReferenceRelations {
         });
     }
 
-    private static Pairs<Note, Thing> notes() {
+    private static Pairs<Spoken, Thing> notes() {
         return records -> records.of(Note.SHAPE)
                 .filter(note -> note.facts().has(Note.TEXT))
                 .flatMap(note -> note.facts().located(Note.ABOUT).stream()
@@ -633,13 +677,31 @@ final class ReferenceRelations {
                                 .unit()
                                 .things()
                                 .filter(thing -> thing.id().equals(id.value()))
-                                .map(thing -> Pairs.Pair.of(note, id.at(), thing))));
+                                .limit(1)
+                                .map(thing -> new Pairs.Pair<>(
+                                        Records.naming(note),
+                                        new Located<>(
+                                                new Spoken(
+                                                        Subjects.of(note.facts().get(Note.TEXT)), records),
+                                                id.at()),
+                                        new Located<>(thing, thing.at())))));
     }
 
-    private static boolean speaksOf(Note note, Thing thing) {
-        Set<String> words = Subjects.of(note.facts().get(Note.TEXT));
-        return scarce(words) || share(words, known(thing)) || common(words, saying(thing)) > 1;
+    private static boolean speaksOf(Spoken spoken, Thing thing) {
+        Set<String> words = spoken.words;
+        long own = common(words, naming(thing));
+        return scarce(words)
+                || (share(words, known(thing)) || common(words, saying(thing)) > 1)
+                        && spoken.records
+                                .coach()
+                                .unit()
+                                .things()
+                                .filter(other -> other.kind().equals(thing.kind()))
+                                .noneMatch(other -> common(words, naming(other)) > own + 1);
     }
+
+    /** Words of a note. */
+    private record Spoken(Set<String> words, Records records) {}
 
     private static Pairs<Compartment, Thing> blocked() {
         return records -> records.of(Compartment.SHAPE)

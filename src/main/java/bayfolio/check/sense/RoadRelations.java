@@ -16,6 +16,7 @@ import bayfolio.model.Item;
 import bayfolio.model.Note;
 import bayfolio.model.People;
 import bayfolio.model.Region;
+import bayfolio.model.Service;
 import bayfolio.model.Size;
 import bayfolio.model.Tires;
 import bayfolio.model.Unit;
@@ -38,6 +39,9 @@ final class RoadRelations {
 
     /** In kg: load index 156, above which no coach has tires; ETRTO standards manual, table of load indices. */
     private static final double STRONGEST_TIRE = 4000;
+
+    /** A night that everybody allows who hires out in winter, in °C; common practice, no source. */
+    private static final double COLD = -3;
 
     /** A night that nobody allows who does not hire out in winter, in °C; common practice, no source. */
     private static final double WINTRY = -6;
@@ -251,10 +255,18 @@ final class RoadRelations {
                     Pairs.own(Hire.SHAPE, Hire.WINTER)
                             .where((winter, hire) -> hire.facts().has(Hire.LOWEST_NIGHT)),
                     (winter, hire) -> winter
-                            ? hire.facts().get(Hire.LOWEST_NIGHT).value() < 0
+                            ? hire.facts().get(Hire.LOWEST_NIGHT).value() <= COLD
                             : hire.facts().get(Hire.LOWEST_NIGHT).value() > WINTRY,
                     "`winter` is {1}, which does not go with the coldest night that is allowed",
                     "A coach for winter is hired out for nights below freezing."),
+            warning(
+                    "odometer-runs-back",
+                    odometers(),
+                    (service, later) ->
+                            service.facts().get(Service.LAST_ODOMETER).value()
+                                    <= later.facts().get(Service.LAST_ODOMETER).value() + 1,
+                    "a work was done at more by the odometer than one that was done on a later day",
+                    "Read the sheet of the work again."),
             note(
                     "license-for-the-weight",
                     Pairs.onCoach(Weights.SHAPE, Weights.GROSS)
@@ -267,6 +279,21 @@ final class RoadRelations {
                     "Say in a note which license the driver needs."));
 
     private RoadRelations() {}
+
+    /** Each work with each that was done on a later day. */
+    private static Pairs<Service, Service> odometers() {
+        return records -> {
+            List<Service> done = records.of(Service.SHAPE)
+                    .filter(it -> it.facts().has(Service.LAST) && it.facts().has(Service.LAST_ODOMETER))
+                    .toList();
+            return done.stream()
+                    .flatMap(service -> done.stream()
+                            .filter(later -> later.facts()
+                                    .get(Service.LAST)
+                                    .isAfter(service.facts().get(Service.LAST)))
+                            .map(later -> Pairs.Pair.of(service, service.facts().at(Service.LAST_ODOMETER), later)));
+        };
+    }
 
     private static Optional<Kilograms> figures(String plate) {
         Matcher figure = Pattern.compile("(?i)([0-9][0-9,.]*) ?(lb|kg)\\b").matcher(plate);

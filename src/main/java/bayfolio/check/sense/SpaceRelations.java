@@ -51,7 +51,7 @@ final class SpaceRelations {
 
     private static final Set<String> HANDLED = Set.of("switch", "gauge", "item");
     private static final Pattern FURNITURE = words(
-            "\\b(?:seat|bench|drawer|wardrobe|shelf|cupboard|closet|aisle|dash|fridge door|entry door|sliding door)\\b");
+            "\\b(?:seat|bench|drawer|wardrobe|shelf|cupboard|closet|aisle|dash|fridge door|monitor panel|wall panel|control panel|entry door|sliding door)\\b");
 
     private static final Pattern ON_THE_LEFT = words("^(?:on the |outside,? )?left (?:side|wall)");
     private static final Pattern ON_THE_RIGHT = words("^(?:on the |outside,? )?right (?:side|wall)");
