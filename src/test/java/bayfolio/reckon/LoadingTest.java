@@ -340,7 +340,8 @@ final class LoadingTest {
         Reckoned.Reckoning reckoning = (Reckoned.Reckoning) Loading.of(coach);
 
         assertThat(reckoning.assumed())
-                .contains("The axles are not counted. Not known: wheelbase and front overhang, place of Fresh tank.");
+                .contains("The axles are not counted. Not known: wheelbase and front overhang,"
+                        + " place of a storage compartment, place of Fresh tank.");
         assertThat(reckoning.grids().get(1).head()).hasSize(3);
     }
 
