@@ -7,6 +7,7 @@ import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Amps;
 import bayfolio.measure.Volts;
+import java.util.Optional;
 
 /** One line of wiring with its own breaker or fuse. */
 public record Circuit(Facts facts) implements Thing {
@@ -65,5 +66,9 @@ public record Circuit(Facts facts) implements Thing {
     @Override
     public Identity identity() {
         return IDENTITY;
+    }
+
+    public boolean carries(Current current) {
+        return facts.find(CURRENT).equals(Optional.of(current));
     }
 }

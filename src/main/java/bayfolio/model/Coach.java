@@ -83,6 +83,11 @@ public final class Coach {
         return Optional.ofNullable(byId.get(new Name(kind, id)));
     }
 
+    /** What a thing is for, as far as the list of roles knows it. */
+    public Stream<Role> roles(Thing thing) {
+        return thing.roles().stream().flatMap(role -> fleet.role(role).stream());
+    }
+
     /** All that hold a role, in walking order, if that is known. */
     public List<Thing> holders(String kind, String role) {
         if (!rolesRead(kind)) {

@@ -10,6 +10,7 @@ import bayfolio.source.Place;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Something on a coach that has an id and can be referred to: a compartment, a switch, a tank, an
@@ -33,6 +34,10 @@ public interface Thing extends Described {
 
     default List<String> roles() {
         return facts().all(identity().roles());
+    }
+
+    default boolean holdsOneOf(Set<String> roles) {
+        return roles().stream().anyMatch(roles::contains);
     }
 
     default List<String> formerly() {

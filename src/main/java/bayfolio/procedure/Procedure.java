@@ -106,6 +106,12 @@ public record Procedure(
                 .flatMap(Function.identity());
     }
 
+    /** Every switch that it wants in a state, in reading order. */
+    public Stream<Block.Handled> handled() {
+        return blocks().flatMap(
+                        block -> block instanceof Block.Handling handling ? handling.switches().stream() : Stream.of());
+    }
+
     /** Every link in it, in reading order. */
     public Stream<Inline.Link> links() {
         return linked().stream();

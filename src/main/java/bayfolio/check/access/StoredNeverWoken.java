@@ -25,7 +25,7 @@ public final class StoredNeverWoken implements Rule {
                 .filter(it -> it.head().stage() == Stage.PICKUP_AFTER_HOURS)
                 .toList();
         return coach.unit().switches().stream()
-                .filter(it -> it.roles().stream().anyMatch(ROLES::contains))
+                .filter(it -> it.holdsOneOf(ROLES))
                 .filter(it -> off(it, Switch.STORED))
                 .flatMap(it -> check(it, pickup).stream());
     }

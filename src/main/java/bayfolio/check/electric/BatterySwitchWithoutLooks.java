@@ -16,7 +16,7 @@ public final class BatterySwitchWithoutLooks implements Rule {
     @Override
     public Stream<Finding> check(Case coach) {
         return coach.unit().switches().stream()
-                .filter(it -> it.roles().stream().anyMatch(ROLES::contains))
+                .filter(it -> it.holdsOneOf(ROLES))
                 .flatMap(it -> check(it).stream());
     }
 

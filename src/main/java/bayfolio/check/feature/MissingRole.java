@@ -5,7 +5,6 @@ import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
 import bayfolio.model.Feature;
-import bayfolio.model.Gas;
 import bayfolio.model.Region;
 import bayfolio.model.Role;
 import bayfolio.model.Tank;
@@ -33,15 +32,8 @@ public final class MissingRole implements Rule {
             new Need("first-aid-kit", unit -> true, "it is hired out"),
             new Need("wheel-chock", unit -> true, "it stands on slopes"),
             new Need("tank-gauge", unit -> holds(unit, Tank.Contents.GRAY), "it has a tank for waste that fills up"),
-            new Need(
-                    "lp-fill-port",
-                    unit -> unit.facts()
-                            .find(Unit.GAS)
-                            .flatMap(gas -> gas.facts().find(Gas.KIND))
-                            .filter(kind -> kind == Gas.Kind.TANK)
-                            .isPresent(),
-                    "its gas tank is fixed"),
-            new Need("generator-compartment", unit -> unit.facts().has(Unit.GENERATOR), "it has a generator"),
+            new Need("lp-fill-port", Feature.LP_TANK::of, "its gas tank is fixed"),
+            new Need("generator-compartment", Feature.GENERATOR::of, "it has a generator"),
             new Need("warning-triangle", unit -> unit.region() == Region.EUROPE, "it is for Europe"));
 
     /** Fewer coaches tell no custom. */

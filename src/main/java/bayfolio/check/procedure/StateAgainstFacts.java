@@ -29,11 +29,7 @@ public final class StateAgainstFacts implements Rule {
     /** Each switch as it is set last; one that is opened and shut again is left shut. */
     private static Stream<Block.Handled> left(Procedure procedure) {
         Map<Target, Block.Handled> last = new LinkedHashMap<>();
-        procedure.blocks().forEach(block -> {
-            if (block instanceof Block.Handling handling) {
-                handling.switches().forEach(handled -> last.put(handled.target(), handled));
-            }
-        });
+        procedure.handled().forEach(handled -> last.put(handled.target(), handled));
         return last.values().stream();
     }
 

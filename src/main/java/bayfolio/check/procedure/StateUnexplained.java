@@ -18,7 +18,8 @@ public final class StateUnexplained implements Rule {
     public Stream<Finding> check(Case coach) {
         Map<Gap, Finding> first = new LinkedHashMap<>();
         coach.procedures()
-                .forEach(procedure -> handled(procedure)
+                .forEach(procedure -> procedure
+                        .handled()
                         .filter(handled -> !handled.unsaid().isEmpty())
                         .forEach(handled -> handled.unsaid()
                                 .forEach(key -> first.computeIfAbsent(
@@ -28,13 +29,6 @@ public final class StateUnexplained implements Rule {
                                                 key),
                                         gap -> finding(procedure, handled, gap, coach)))));
         return first.values().stream();
-    }
-
-    private static Stream<Block.Handled> handled(Procedure procedure) {
-        return procedure
-                .blocks()
-                .filter(Block.Handling.class::isInstance)
-                .flatMap(block -> ((Block.Handling) block).switches().stream());
     }
 
     private static Finding finding(Procedure procedure, Block.Handled handled, Gap gap, Case coach) {

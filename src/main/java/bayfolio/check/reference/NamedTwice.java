@@ -2,11 +2,12 @@ package bayfolio.check.reference;
 
 import bayfolio.check.Case;
 import bayfolio.check.Rule;
-import bayfolio.fact.Described;
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
+import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
 import bayfolio.source.Located;
+import bayfolio.source.Place;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -18,35 +19,25 @@ public final class NamedTwice implements Rule {
     @Override
     public Stream<Finding> check(Case coach) {
         List<Finding> found = new ArrayList<>();
-        look(coach.unit(), found);
+        Set<Named> seen = new HashSet<>();
+        Walkthrough.of(coach.unit(), (record, key, type, value) -> {
+            boolean listed = key.type() instanceof Type.ListOf<?>
+                    && (type instanceof Type.Reference || type instanceof Type.Choice<?>);
+            if (listed && !seen.add(new Named(record.facts().at(key), value.value()))) {
+                found.add(finding(key, value));
+            }
+        });
         return found.stream();
     }
 
-    private static void look(Described record, List<Finding> found) {
-        record.facts().each((key, value) -> {
-            if (value.value() instanceof Described inner) {
-                look(inner, found);
-            } else if (value.value() instanceof List<?> list) {
-                list(key, list, found);
-            }
-        });
-    }
+    /** @param list where it stands */
+    private record Named(Place list, Object what) {}
 
-    private static void list(Key<?> key, List<?> list, List<Finding> found) {
-        boolean named = key.type() instanceof Type.ListOf<?> type
-                && (type.element() instanceof Type.Reference || type.element() instanceof Type.Choice<?>);
-        Set<Object> seen = new HashSet<>();
-        for (Object each : list) {
-            Located<?> element = (Located<?>) each;
-            if (element.value() instanceof Described inner) {
-                look(inner, found);
-            } else if (named && !seen.add(element.value())) {
-                String word = element.value() instanceof Enum<?> choice
-                        ? Type.word(choice)
-                        : element.value().toString();
-                found.add(Finding.error("named-twice", element.at(), "`" + key.name() + "` names `" + word + "` twice")
-                        .mend("Name the other one that was meant, or leave it out."));
-            }
-        }
+    private static Finding finding(Key<?> key, Located<?> value) {
+        String word = value.value() instanceof Enum<?> choice
+                ? Type.word(choice)
+                : value.value().toString();
+        return Finding.error("named-twice", value.at(), "`" + key.name() + "` names `" + word + "` twice")
+                .mend("Name the other one that was meant, or leave it out.");
     }
 }

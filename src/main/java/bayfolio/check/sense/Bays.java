@@ -47,6 +47,9 @@ final class Bays {
             Compartment.CLIMATE,
             Compartment.WHEN);
 
+    /** Keys of a thing in it by which it is known. */
+    private static final Set<String> OF_A_THING = Set.of("name", "where", "what", "note");
+
     /** A bay of which less is said is not judged. */
     private static final int ENOUGH = 12;
 
@@ -61,7 +64,7 @@ final class Bays {
     private Bays(Records records, List<Thing> inBays) {
         this.within =
                 inBays.stream().collect(Collectors.groupingBy(thing -> in(thing).orElseThrow()));
-        inBays.forEach(thing -> names.put(thing, names(thing)));
+        inBays.forEach(thing -> names.put(thing, telling(Subjects.naming(thing))));
         records.of(Compartment.SHAPE).forEach(bay -> {
             said.put(bay.id(), words(bay));
             if (bay.roles().contains("storage-bay")) {
@@ -127,10 +130,6 @@ final class Bays {
         return thing.spot().flatMap(Spot::in);
     }
 
-    private static Set<String> names(Thing it) {
-        return telling(it.id() + " " + it.name() + " " + String.join(" ", it.roles()));
-    }
-
     private static Set<String> words(Thing it) {
         StringBuilder texts = new StringBuilder(it.id() + " " + String.join(" ", it.roles()));
         it.facts().each((key, value) -> {
@@ -144,14 +143,12 @@ final class Bays {
                 ((List<?>) value.value()).forEach(each -> texts.append(' ').append(((Located<?>) each).value()));
             }
         });
-        return telling(texts.toString());
+        return telling(Subjects.of(texts.toString()));
     }
 
-    private static final Set<String> OF_A_THING = Set.of("name", "where", "what", "note");
-
-    private static Set<String> telling(String text) {
-        Set<String> words = new HashSet<>(Subjects.of(text));
-        words.removeAll(COMMON);
-        return words;
+    private static Set<String> telling(Set<String> words) {
+        Set<String> left = new HashSet<>(words);
+        left.removeAll(COMMON);
+        return left;
     }
 }

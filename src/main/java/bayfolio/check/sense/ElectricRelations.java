@@ -27,7 +27,6 @@ import bayfolio.model.Unit;
 import bayfolio.reckon.Shore;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -342,8 +341,7 @@ final class ElectricRelations {
                         .anyMatch(id -> records.named(Circuit.SHAPE, id).isPresent()))
                 .limit(1)
                 .flatMap(control -> records.of(Circuit.SHAPE)
-                        .filter(circuit ->
-                                circuit.facts().find(Circuit.CURRENT).equals(Optional.of(Circuit.Current.AC)))
+                        .filter(circuit -> circuit.carries(Circuit.Current.AC))
                         .map(circuit -> Pairs.Pair.of(
                                 circuit,
                                 circuit.facts().has(Circuit.BY_INVERTER)

@@ -173,12 +173,8 @@ public final class FigureAgainstFact implements Rule {
                     AMPS,
                     Amps.SCALE,
                     Wanted.ALL_EQUAL,
-                    (item, records) -> records.of(Adapter.SHAPE)
-                            .filter(adapter -> adapter.facts()
-                                    .find(Adapter.ITEM)
-                                    .filter(item.id()::equals)
-                                    .isPresent())
-                            .flatMap(FigureAgainstFact::bothEnds)),
+                    (item, records) ->
+                            records.referring(Adapter.SHAPE, Adapter.ITEM, item).flatMap(FigureAgainstFact::bothEnds)),
             new Line<>(
                     Connection.SHAPE,
                     text(Connection.REACH),
@@ -213,11 +209,7 @@ public final class FigureAgainstFact implements Rule {
                     words("\\bdraws (?:about )?(\\d[\\d,]* W)\\b"),
                     Watts.SCALE,
                     Wanted.ONE_EQUAL,
-                    (appliance, records) -> records.of(Load.SHAPE)
-                            .filter(load -> load.facts()
-                                    .find(Load.APPLIANCE)
-                                    .filter(appliance.id()::equals)
-                                    .isPresent())
+                    (appliance, records) -> records.referring(Load.SHAPE, Load.APPLIANCE, appliance)
                             .flatMap(load -> Stated.of(load, Load.WATTS, " of its load"))));
 
     /** What any text says of the whole coach. */
@@ -314,8 +306,7 @@ public final class FigureAgainstFact implements Rule {
     /** The handle of a breaker against the circuits behind it. */
     private static Stream<Stated<Amps>> circuitsBehind(Switch handle, Records records) {
         return handle.facts().find(Switch.MAKE).equals(Optional.of(Switch.Make.BREAKER_HANDLE))
-                ? records.of(Circuit.SHAPE)
-                        .filter(it -> it.facts().find(Circuit.SWITCH).equals(Optional.of(handle.id())))
+                ? records.referring(Circuit.SHAPE, Circuit.SWITCH, handle)
                         .flatMap(it -> Stated.of(it, Circuit.BREAKER, " of its circuit"))
                 : Stream.of();
     }

@@ -3,13 +3,14 @@ package bayfolio.check.sense;
 import static bayfolio.check.sense.Relation.note;
 import static bayfolio.check.sense.Relation.warning;
 
+import bayfolio.measure.Amps;
 import bayfolio.model.Circuit;
 import bayfolio.model.Load;
-import bayfolio.model.Thing;
 import bayfolio.model.Unit;
+import bayfolio.source.Located;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -19,104 +20,29 @@ import java.util.stream.Stream;
  * runs for three hours, an alarm is never off.
  */
 final class LoadRelations {
-    private static final Set<String> SHORT = Set.of(
-            "microwave",
-            "kettle",
-            "coffee",
-            "toaster",
-            "hair",
-            "dryer",
-            "vacuum",
-            "blender",
-            "pump",
-            "step",
-            "slide",
-            "jack",
-            "awning",
-            "reel",
-            "motor",
-            "usb",
-            "hood",
-            "macerator",
-            "toilet",
-            "lock",
-            "keypad");
+    /** What runs for minutes, whenever somebody switches it on. */
+    private static final String BRIEF =
+            "microwave kettle coffee toaster hair dryer vacuum blender pump step slide jack awning"
+                    + " reel motor usb hood macerator toilet";
 
-    private static final Set<String> LONG = Set.of(
-            "air",
-            "conditioner",
-            "fridge",
-            "refrigerator",
-            "charger",
-            "converter",
-            "furnace",
-            "heater",
-            "heat",
-            "element",
-            "tv",
-            "television",
-            "light",
-            "lamp",
-            "fan",
-            "alarm",
-            "detector",
-            "panel",
-            "meter",
-            "inverter");
+    private static final Set<String> SHORT = Subjects.words(BRIEF + " lock keypad");
+
+    private static final Set<String> LONG =
+            Subjects.words("air conditioner fridge refrigerator charger converter furnace heater"
+                    + " heat element tv television light lamp fan alarm detector panel meter inverter");
 
     private static final Set<String> UNASKED =
-            Set.of("alarm", "detector", "panel", "meter", "charger", "converter", "electronics", "clock");
+            Subjects.words("alarm detector panel meter charger converter electronics clock");
 
-    private static final Set<String> ASKED = Set.of(
-            "conditioner",
-            "microwave",
-            "kettle",
-            "coffee",
-            "toaster",
-            "hair",
-            "dryer",
-            "vacuum",
-            "blender",
-            "tv",
-            "television",
-            "light",
-            "lamp",
-            "pump",
-            "furnace",
-            "heater",
-            "element",
-            "fan",
-            "hood",
-            "step",
-            "slide",
-            "jack",
-            "awning",
-            "reel",
-            "motor",
-            "usb",
-            "macerator",
-            "toilet");
+    private static final Set<String> ASKED =
+            Subjects.words(BRIEF + " conditioner tv television light lamp furnace heater element fan");
 
     /** Boards and the like are named after what they steer, and run otherwise. */
     private static final Set<String> UNSURE = Set.of("board", "idle", "mat");
 
     /** Devices that a text of a circuit names and that draw power by themselves. */
-    private static final Set<String> DEVICES = Set.of(
-            "conditioner",
-            "microwave",
-            "fridge",
-            "charger",
-            "converter",
-            "television",
-            "furnace",
-            "panel",
-            "hood",
-            "alarm",
-            "step",
-            "jack",
-            "reel",
-            "hob",
-            "macerator");
+    private static final Set<String> DEVICES = Subjects.words(
+            "conditioner microwave fridge charger converter television furnace panel hood alarm step jack reel hob macerator");
 
     /** A fuse so small is chosen for the wire, whatever hangs on it. */
     private static final double SMALL_FUSE = 15;
@@ -154,7 +80,7 @@ final class LoadRelations {
                     "breaker-far-above-its-loads",
                     loaded(),
                     (circuit, loads) -> loads.isEmpty()
-                            || circuit.facts().find(Circuit.CURRENT).equals(Optional.of(Circuit.Current.AC))
+                            || circuit.carries(Circuit.Current.AC)
                             || circuit.facts().get(Circuit.BREAKER).value()
                                     <= Math.max(SMALL_FUSE, MOST_ABOVE * amps(loads)),
                     "the breaker of {about} is far above all that hangs on it",
@@ -194,13 +120,9 @@ final class LoadRelations {
                                             .contains("inverter"))
                             .map(circuit -> new Pairs.Pair<>(
                                     Records.naming(circuit),
-                                    new bayfolio.source.Located<>(circuit, circuit.at()),
-                                    new bayfolio.source.Located<>(
-                                            loads.stream()
-                                                    .filter(load -> load.facts()
-                                                            .find(Load.CIRCUIT)
-                                                            .filter(circuit.id()::equals)
-                                                            .isPresent())
+                                    new Located<>(circuit, circuit.at()),
+                                    new Located<>(
+                                            records.referring(Load.SHAPE, Load.CIRCUIT, circuit)
                                                     .toList(),
                                             circuit.at())));
         };
@@ -217,15 +139,14 @@ final class LoadRelations {
 
     private static double amps(List<Load> loads) {
         return loads.stream()
-                .mapToDouble(load -> load.facts()
-                        .find(Load.AMPS)
-                        .map(bayfolio.measure.Amps::value)
-                        .orElse(0.0))
+                .mapToDouble(
+                        load -> load.facts().find(Load.AMPS).map(Amps::value).orElse(0.0))
                 .sum();
     }
 
-    private static Set<String> words(Thing it) {
-        return Subjects.of(it.id() + " " + it.name() + " " + String.join(" ", it.roles()) + " "
-                + it.facts().find(Load.APPLIANCE).orElse(""));
+    private static Set<String> words(Load it) {
+        Set<String> words = new HashSet<>(Subjects.naming(it));
+        it.facts().find(Load.APPLIANCE).ifPresent(id -> words.addAll(Subjects.of(id)));
+        return words;
     }
 }

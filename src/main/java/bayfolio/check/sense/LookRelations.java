@@ -54,10 +54,6 @@ final class LookRelations {
                     + "|dinette|wardrobe|entry door)\\b(?! of)(?!,? behind the)",
             Pattern.CASE_INSENSITIVE);
 
-    private static final Pattern LABEL = Pattern.compile("^[A-Z][0-9]+\\b");
-
-    private static final Pattern A_LABEL = Pattern.compile("[A-Z][0-9]");
-
     /** Loose things that a text has the reader take, in the singular. */
     private static final Set<String> TOOLS = Set.of(
             "lighter",
@@ -213,26 +209,18 @@ final class LookRelations {
                 .unit()
                 .things()
                 .filter(thing -> thing.spot().flatMap(Spot::in).isPresent()
-                        && thing.spot()
-                                .flatMap(Spot::where)
-                                .filter(where -> A_LABEL.matcher(where).find())
-                                .isPresent())
+                        && thing.spot().flatMap(Spot::where).isPresent())
                 .flatMap(thing -> records.of(Compartment.SHAPE)
                         .filter(bay -> !thing.spot().flatMap(Spot::in).equals(Optional.of(bay.id()))
-                                && saysInside(thing.spot().flatMap(Spot::where).orElseThrow(), bay))
+                                && Labels.said(
+                                        thing.spot().flatMap(Spot::where).orElseThrow(),
+                                        "inside|wall of|floor of|ceiling of|corner of|in",
+                                        bay))
                         .map(bay -> Pairs.Pair.of(
                                 thing,
                                 thing.facts()
                                         .at(thing.spot().orElseThrow().keys().where()),
                                 bay)));
-    }
-
-    private static boolean saysInside(String where, Compartment bay) {
-        Matcher label = LABEL.matcher(bay.name());
-        return label.find()
-                && Pattern.compile("\\b(?:inside|wall of|floor of|ceiling of|corner of|in) " + label.group() + "\\b")
-                        .matcher(where)
-                        .find();
     }
 
     /** Loose things that texts of a coach send the reader to; each once. */

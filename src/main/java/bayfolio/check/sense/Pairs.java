@@ -12,8 +12,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -87,6 +89,41 @@ interface Pairs<A, B> {
                                 records.coach(), records.coach().unit().facts().at())));
     }
 
+    /** Each record of one kind with the thing that it refers to; told at the reference. */
+    static <R extends Described, T extends Thing> Pairs<R, T> toOne(
+            Shape<R> shape, Key<String> reference, Shape<T> referred) {
+        return records -> records.of(shape)
+                .flatMap(record ->
+                        to(record, record.facts().located(reference).stream(), id -> records.named(referred, id)));
+    }
+
+    /** As {@link #toOne}, of whatever kind it is. */
+    static <R extends Described> Pairs<R, Thing> toOne(Shape<R> shape, Key<String> reference) {
+        return records -> records.of(shape)
+                .flatMap(record -> to(record, record.facts().located(reference).stream(), records::named));
+    }
+
+    /** As {@link #toOne}, where several are referred to. */
+    static <R extends Described, T extends Thing> Pairs<R, T> toEach(
+            Shape<R> shape, Key<List<Located<String>>> references, Shape<T> referred) {
+        return records -> records.of(shape)
+                .flatMap(record -> to(record, all(record, references), id -> records.named(referred, id)));
+    }
+
+    /** As {@link #toEach}, of whatever kind they are. */
+    static <R extends Described> Pairs<R, Thing> toEach(Shape<R> shape, Key<List<Located<String>>> references) {
+        return records -> records.of(shape).flatMap(record -> to(record, all(record, references), records::named));
+    }
+
+    private static Stream<Located<String>> all(Described record, Key<List<Located<String>>> references) {
+        return record.facts().find(references).stream().flatMap(List::stream);
+    }
+
+    private static <R extends Described, T extends Thing> Stream<Pair<R, T>> to(
+            R record, Stream<Located<String>> references, Function<String, Optional<T>> named) {
+        return references.flatMap(id -> named.apply(id.value()).stream().map(thing -> Pair.of(record, id.at(), thing)));
+    }
+
     /** Each record of one kind with each of another; told at a fact of the first. */
     static <R extends Described, S extends Described> Pairs<R, S> records(
             Shape<R> shape, Key<?> fact, Shape<S> other, Key<?> against) {
@@ -130,6 +167,18 @@ interface Pairs<A, B> {
     default Pairs<A, B> where(BiPredicate<? super A, ? super B> so) {
         return records -> of(records)
                 .filter(pair -> so.test(pair.first().value(), pair.second().value()));
+    }
+
+    /** The same, with something else of the first, for what hangs on more than the two. */
+    default <C> Pairs<C, B> with(BiFunction<? super A, Records, C> made) {
+        return records -> of(records)
+                .map(pair ->
+                        new Pair<>(pair.about(), pair.first().map(first -> made.apply(first, records)), pair.second()));
+    }
+
+    /** None, unless it is so of the coach. */
+    default Pairs<A, B> given(Predicate<Records> so) {
+        return records -> so.test(records) ? of(records) : Stream.of();
     }
 
     /** What two records state; nothing where either does not. */

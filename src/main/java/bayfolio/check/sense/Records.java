@@ -1,6 +1,7 @@
 package bayfolio.check.sense;
 
 import bayfolio.fact.Described;
+import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.model.Coach;
 import bayfolio.model.Thing;
@@ -43,6 +44,16 @@ final class Records {
     /** What a reference of one kind names. */
     <T extends Thing> Optional<T> named(Shape<T> shape, String id) {
         return of(shape).filter(thing -> thing.id().equals(id)).findFirst();
+    }
+
+    /** What a reference names that may be to several kinds. */
+    Optional<Thing> named(String id) {
+        return coach.unit().things().filter(thing -> thing.id().equals(id)).findFirst();
+    }
+
+    /** All of one kind that refer to a thing. */
+    <R extends Described> Stream<R> referring(Shape<R> shape, Key<String> reference, Thing thing) {
+        return of(shape).filter(record -> record.facts().find(reference).equals(Optional.of(thing.id())));
     }
 
     /** For messages: {@code tank `gray`}, {@code the charger}. */

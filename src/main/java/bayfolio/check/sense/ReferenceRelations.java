@@ -5,7 +5,6 @@ import static bayfolio.check.sense.Relation.note;
 import static bayfolio.check.sense.Relation.warning;
 
 import bayfolio.fact.Described;
-import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
@@ -89,6 +88,12 @@ final class ReferenceRelations {
     private static final Set<String> GAS =
             Set.of("lp-main-valve", "gas-cylinder-valve", "gas-safety-reset", "gas-isolation-tap");
 
+    /** What feeds all of its kind. */
+    private static final Set<String> WHOLE =
+            Set.of("coach-main-breaker", "rcd", "generator-control", "generator-breaker", "house-battery-switch");
+
+    private static final Set<String> OF_BATTERIES = Set.of("house-battery-switch", "chassis-battery-switch");
+
     private static final Set<String> WINDING = Set.of("crank", "rod", "pole", "winder", "hook", "handle");
 
     private static final Set<String> OF_THE_LOCKER = Set.of("lp-main-valve", "gas-cylinder-valve");
@@ -136,14 +141,14 @@ final class ReferenceRelations {
     static final List<Relation<?, ?>> ALL = List.of(
             warning(
                     "breaker-of-another-circuit",
-                    breakers(),
+                    Pairs.toOne(Circuit.SHAPE, Circuit.SWITCH, Switch.SHAPE).given(ReferenceRelations::known),
                     (circuit, it) -> !it.facts().has(Switch.FEEDS)
                             || it.facts().all(Switch.FEEDS).contains(circuit.id()),
                     "{about} names {2} as its switch, and that one does not feed it",
                     "Look which breaker or fuse it hangs on; `feeds` of that one names the circuit."),
             warning(
                     "circuit-of-another-breaker",
-                    circuits(),
+                    circuits().given(ReferenceRelations::known),
                     (it, circuit) -> circuit.facts()
                             .find(Circuit.SWITCH)
                             .map(it.id()::equals)
@@ -152,26 +157,26 @@ final class ReferenceRelations {
                     "Look which breaker or fuse it hangs on."),
             note(
                     "feeds-something-else",
-                    fed(),
+                    Pairs.toEach(Switch.SHAPE, Switch.FEEDS).with(Feeding::new),
                     ReferenceRelations::feeds,
                     "{about} is said to feed {2}, which does not name it and has no word in common with it",
                     "Try it, and name what goes off with it; or say so under `stops`."),
             note(
                     "feeds-all-but-one",
-                    leftOut(),
+                    leftOut().given(ReferenceRelations::known),
                     (it, circuit) -> false,
                     "{about} is said to feed all circuits of its kind but {2}",
                     "Name it under `feeds`, or say under `accept` how that one is fed."),
             warning(
                     "circuit-of-another-battery",
-                    behindBatterySwitches(),
-                    (it, circuit) -> ofItsBank(it, circuit),
+                    Pairs.toEach(Switch.SHAPE, Switch.FEEDS, Circuit.SHAPE)
+                            .where((it, circuit) -> it.holdsOneOf(OF_BATTERIES)),
+                    ReferenceRelations::ofItsBank,
                     "{about} is said to feed {2}, which hangs on other batteries or past it",
                     "Look at `bank` and `past-battery-switch` of the circuit, and try it."),
             note(
                     "fed-through-something-else",
-                    records -> records.of(Circuit.SHAPE)
-                            .flatMap(circuit -> one(circuit, Circuit.FED_THROUGH, Circuit.SHAPE, records)),
+                    Pairs.toOne(Circuit.SHAPE, Circuit.FED_THROUGH, Circuit.SHAPE),
                     (circuit, feed) -> !feed.facts().has(Circuit.SERVES) || share(saying(feed), THROUGH),
                     "{about} is said to be fed through {2}, which passes nothing on by its words",
                     "Name the circuit that feeds the inverter or the sub-panel; or say so under `serves` of it."),
@@ -181,16 +186,14 @@ final class ReferenceRelations {
             controls(Step.SHAPE, Step.CONTROLS, ReferenceRelations::moves),
             note(
                     "control-of-something-else",
-                    records -> records.of(Jacks.SHAPE)
-                            .flatMap(jacks -> each(jacks, Jacks.CONTROLS, Switch.SHAPE, records)),
+                    Pairs.toEach(Jacks.SHAPE, Jacks.CONTROLS, Switch.SHAPE),
                     (jacks, it) ->
                             it.roles().contains("jack-control") || naming(it).contains("jack"),
                     "{about} are worked by {2}, which is no control of jacks",
                     "Look which switch works them."),
             note(
                     "control-of-something-else",
-                    records -> records.of(Awning.SHAPE)
-                            .flatMap(awning -> each(awning, Awning.CONTROLS, Item.SHAPE, records)),
+                    Pairs.toEach(Awning.SHAPE, Awning.CONTROLS, Item.SHAPE),
                     (awning, item) -> share(naming(item), WINDING),
                     "{about} is worked by {2}, which winds nothing by its name",
                     "Name the crank or the rod that goes into it."),
@@ -202,39 +205,39 @@ final class ReferenceRelations {
                     "Look where it is; gas has a locker of its own that is open at the bottom."),
             note(
                     "gauge-of-something-else",
-                    gauged(),
+                    Pairs.toEach(Gauge.SHAPE, Gauge.OF),
                     ReferenceRelations::shows,
                     "{about} is said to show {2}, and has no word in common with it",
                     "Look what it shows."),
             note(
                     "goes-onto-something-else",
-                    records -> records.of(Connection.SHAPE)
-                            .flatMap(connection -> each(connection, Connection.FITS, Item.SHAPE, records)),
+                    Pairs.toEach(Connection.SHAPE, Connection.FITS, Item.SHAPE),
                     ReferenceRelations::fits,
                     "{about} is said to take {2}, which goes onto something else or has no word in common with it",
                     "Try it; `goes-on` of the item names the connection."),
             note(
                     "load-of-another-appliance",
-                    records ->
-                            records.of(Load.SHAPE).flatMap(load -> one(load, Load.APPLIANCE, Appliance.SHAPE, records)),
+                    Pairs.toOne(Load.SHAPE, Load.APPLIANCE, Appliance.SHAPE),
                     (load, appliance) -> scarce(told(appliance)) || share(telling(naming(load)), told(appliance)),
                     "{about} is said to be that of {2}, and has no word in common with it",
                     "Name the appliance that draws it."),
             note(
                     "load-on-another-circuit",
-                    onCircuits(),
+                    Pairs.toOne(Load.SHAPE, Load.CIRCUIT, Circuit.SHAPE).with(Wired::new),
                     (wired, circuit) -> wired.fits(circuit),
                     "{about} is said to hang on {2}, which serves something else by its words",
                     "Switch the breaker off and look; or say so under `serves` of the circuit."),
             note(
                     "note-about-something-else",
-                    notes(),
+                    Pairs.toOne(Note.SHAPE, Note.ABOUT)
+                            .where((note, thing) -> note.facts().has(Note.TEXT))
+                            .with(Spoken::new),
                     ReferenceRelations::speaksOf,
                     "{about} is said to be about {2}, and speaks of something else",
                     "Name the thing on whose page it should stand."),
             note(
                     "blocked-by-something-else",
-                    blocked(),
+                    Pairs.toEach(Compartment.SHAPE, Compartment.BLOCKED_BY),
                     (bay, thing) -> !bay.facts().has(Compartment.CLEARANCE)
                             || share(Subjects.of(bay.facts().get(Compartment.CLEARANCE)), naming(thing)),
                     "{about} is said to be blocked by {2}, of which its `clearance` does not speak",
@@ -247,8 +250,7 @@ final class ReferenceRelations {
                     "Look where it is; or say under `inside` of that bay what is in it."),
             note(
                     "goes-onto-something-else",
-                    records ->
-                            records.of(Item.SHAPE).flatMap(item -> each(item, Item.GOES_ON, Connection.SHAPE, records)),
+                    Pairs.toEach(Item.SHAPE, Item.GOES_ON, Connection.SHAPE),
                     (item, connection) -> scarce(saying(item))
                             || scarce(saying(connection))
                             || connection.facts().all(Connection.FITS).contains(item.id())
@@ -258,29 +260,25 @@ final class ReferenceRelations {
                     "Try it."),
             note(
                     "tank-of-something-else",
-                    records -> records.of(Connection.SHAPE)
-                            .flatMap(connection -> one(connection, Connection.TANK, Tank.SHAPE, records)),
+                    Pairs.toOne(Connection.SHAPE, Connection.TANK, Tank.SHAPE),
                     (connection, tank) -> scarce(saying(connection)) || share(saying(connection), contents(tank)),
                     "{about} is said to belong to {2}, and has no word in common with it",
                     "Name the tank that it really fills or empties."),
             error(
                     "drains-through-an-inlet",
-                    records ->
-                            records.of(Tank.SHAPE).flatMap(tank -> each(tank, Tank.DRAINS, Connection.SHAPE, records)),
+                    Pairs.toEach(Tank.SHAPE, Tank.DRAINS, Connection.SHAPE),
                     (tank, outlet) -> outlet.roles().stream().noneMatch(NO_DRAINS::contains),
                     "{about} is said to drain through {2}, into which something goes",
                     "Name the outlet that it drains through."),
             note(
                     "drains-through-something-else",
-                    records ->
-                            records.of(Tank.SHAPE).flatMap(tank -> each(tank, Tank.DRAINS, Connection.SHAPE, records)),
+                    Pairs.toEach(Tank.SHAPE, Tank.DRAINS, Connection.SHAPE),
                     (tank, outlet) -> scarce(saying(outlet)) || share(saying(outlet), contents(tank)),
                     "{about} is said to drain through {2}, and the two have no word in common",
                     "Look where it drains."),
             error(
                     "charged-by-the-inverter",
-                    records ->
-                            records.of(Bank.SHAPE).flatMap(bank -> each(bank, Bank.CHARGED_BY, Supply.SHAPE, records)),
+                    Pairs.toEach(Bank.SHAPE, Bank.CHARGED_BY, Supply.SHAPE),
                     (bank, supply) -> supply.source() != Supply.Source.INVERTER,
                     "{about} is said to be charged by {2}, which takes its power from batteries",
                     "Name what charges it."),
@@ -312,8 +310,7 @@ final class ReferenceRelations {
                     "Name it as `appliance` of its load, with the figures of its plate."),
             error(
                     "charged-by-no-charger",
-                    records -> records.of(Bank.SHAPE)
-                            .flatMap(bank -> each(bank, Bank.CHARGED_BY, Appliance.SHAPE, records)),
+                    Pairs.toEach(Bank.SHAPE, Bank.CHARGED_BY, Appliance.SHAPE),
                     (bank, appliance) -> appliance
                             .facts()
                             .find(Appliance.WHAT)
@@ -328,14 +325,7 @@ final class ReferenceRelations {
             Shape<T> shape, Key<List<Located<String>>> key, BiPredicate<Worked<T>, Switch> works) {
         return note(
                 "control-of-something-else",
-                records -> records.of(shape)
-                        .flatMap(thing -> ReferenceRelations.<T, Switch>each(thing, key, Switch.SHAPE, records)
-                                .map(pair -> new Pairs.Pair<>(
-                                        pair.about(),
-                                        new Located<>(
-                                                new Worked<>(thing, belongings(thing, records)),
-                                                pair.first().at()),
-                                        pair.second()))),
+                Pairs.toEach(shape, key, Switch.SHAPE).with(Worked::new),
                 works,
                 "{about} is worked by {2}, which feeds nothing of it and has no word in common with it",
                 "Look which switch works it.");
@@ -356,51 +346,28 @@ final class ReferenceRelations {
         };
     }
 
-    private static Pairs<Circuit, Switch> breakers() {
-        return records -> known(records).flatMap(circuit -> one(circuit, Circuit.SWITCH, Switch.SHAPE, records));
-    }
-
-    /** Circuits, if it is known which is which. */
-    private static Stream<Circuit> known(Records records) {
+    /** Whether it is known which breaker and which circuit is which. */
+    private static boolean known(Records records) {
         Unit unit = records.coach().unit();
-        return unit.idsRead(Circuit.SHAPE.name()) && unit.idsRead(Switch.SHAPE.name())
-                ? records.of(Circuit.SHAPE)
-                : Stream.of();
+        return unit.idsRead(Circuit.SHAPE.name()) && unit.idsRead(Switch.SHAPE.name());
     }
 
     /** Of breakers and fuses that circuits name as theirs, each circuit that they feed. */
     private static Pairs<Switch, Circuit> circuits() {
         return records -> {
-            Set<String> named = known(records)
+            Set<String> named = records.of(Circuit.SHAPE)
                     .flatMap(circuit -> circuit.facts().find(Circuit.SWITCH).stream())
                     .collect(Collectors.toSet());
-            return records.of(Switch.SHAPE)
-                    .filter(it -> named.contains(it.id()))
-                    .flatMap(it -> each(it, Switch.FEEDS, Circuit.SHAPE, records));
+            return Pairs.toEach(Switch.SHAPE, Switch.FEEDS, Circuit.SHAPE)
+                    .where((it, circuit) -> named.contains(it.id()))
+                    .of(records);
         };
     }
 
-    /** A switch, and all that it is said to feed. */
-    private record Feeding(Switch it, Set<String> feeds, Records records) {}
-
-    private static Pairs<Feeding, Thing> fed() {
-        return records -> records.of(Switch.SHAPE)
-                .flatMap(it -> it.facts().find(Switch.FEEDS).stream()
-                        .flatMap(List::stream)
-                        .flatMap(id -> records.coach()
-                                .unit()
-                                .things()
-                                .filter(thing -> thing.id().equals(id.value()))
-                                .limit(1)
-                                .map(thing -> new Pairs.Pair<>(
-                                        Records.naming(it),
-                                        new Located<>(
-                                                new Feeding(
-                                                        it,
-                                                        Set.copyOf(it.facts().all(Switch.FEEDS)),
-                                                        records),
-                                                id.at()),
-                                        new Located<>(thing, thing.at())))));
+    private record Feeding(Switch it, Records records) {
+        boolean feeds(String id) {
+            return it.facts().all(Switch.FEEDS).contains(id);
+        }
     }
 
     /** Tanks and valves of gas that are in a bay, on a coach with a gas locker. */
@@ -410,7 +377,7 @@ final class ReferenceRelations {
                         ? Stream.of()
                         : Stream.concat(
                                         records.of(Tank.SHAPE).filter(tank -> tank.contents() == Tank.Contents.LP_GAS),
-                                        records.of(Switch.SHAPE).filter(it -> holds(it, OF_THE_LOCKER)))
+                                        records.of(Switch.SHAPE).filter(it -> it.holdsOneOf(OF_THE_LOCKER)))
                                 .map(Thing.class::cast)
                                 .filter(thing -> thing.spot().flatMap(Spot::in).isPresent())
                                 .flatMap(thing -> records.coach().around(thing).stream()
@@ -426,7 +393,7 @@ final class ReferenceRelations {
 
     private static boolean feeds(Feeding feeding, Thing thing) {
         Switch it = feeding.it;
-        if (!holds(it, BEFORE_ALL) && !holds(it, GUARDING) && namesOthers(it, thing)) {
+        if (!it.holdsOneOf(BEFORE_ALL) && !it.holdsOneOf(GUARDING) && namesOthers(it, thing)) {
             return scarce(working(it));
         }
         return namesBack(feeding, thing)
@@ -461,12 +428,12 @@ final class ReferenceRelations {
         Set<String> words = naming(feeding.it);
         long own = common(words, naming(thing));
         return !(thing instanceof Switch)
-                && Stream.of(BEFORE_ALL, FEEDING_AC, FEEDING_DC).noneMatch(roles -> holds(feeding.it, roles))
+                && Stream.of(BEFORE_ALL, FEEDING_AC, FEEDING_DC).noneMatch(roles -> feeding.it.holdsOneOf(roles))
                 && feeding.records
                         .coach()
                         .unit()
                         .things()
-                        .filter(other -> other.kind().equals(thing.kind()) && !feeding.feeds.contains(other.id()))
+                        .filter(other -> other.kind().equals(thing.kind()) && !feeding.feeds(other.id()))
                         .anyMatch(other -> other != feeding.it && common(words, naming(other)) > own);
     }
 
@@ -478,10 +445,7 @@ final class ReferenceRelations {
     private static boolean namesBack(Feeding feeding, Thing thing) {
         String id = feeding.it.id();
         if (thing instanceof Load load) {
-            return load.facts()
-                            .find(Load.CIRCUIT)
-                            .filter(feeding.feeds::contains)
-                            .isPresent()
+            return load.facts().find(Load.CIRCUIT).filter(feeding::feeds).isPresent()
                     || load.facts().find(Load.APPLIANCE).stream()
                             .flatMap(appliance -> feeding.records.named(Appliance.SHAPE, appliance).stream())
                             .anyMatch(appliance ->
@@ -497,10 +461,10 @@ final class ReferenceRelations {
         Optional<Circuit.Current> current =
                 thing instanceof Circuit circuit ? circuit.facts().find(Circuit.CURRENT) : Optional.empty();
         boolean another = thing instanceof Switch;
-        return holds(it, FEEDING_AC) && (another || current.equals(Optional.of(Circuit.Current.AC)))
-                || holds(it, FEEDING_DC)
+        return it.holdsOneOf(FEEDING_AC) && (another || current.equals(Optional.of(Circuit.Current.AC)))
+                || it.holdsOneOf(FEEDING_DC)
                         && (another || thing instanceof Bank || current.equals(Optional.of(Circuit.Current.DC)))
-                || holds(it, GAS)
+                || it.holdsOneOf(GAS)
                         && (thing instanceof Tank
                                 || thing instanceof Appliance appliance
                                         && appliance
@@ -515,12 +479,11 @@ final class ReferenceRelations {
     /** Circuits that a switch before a whole part of the coach does not feed, though it feeds others of that part. */
     private static Pairs<Switch, Circuit> leftOut() {
         return records -> records.of(Switch.SHAPE)
-                .filter(it -> holds(it, Set.of("coach-main-breaker", "rcd", "generator-control", "generator-breaker"))
-                        || it.roles().contains("house-battery-switch"))
+                .filter(it -> it.holdsOneOf(WHOLE) && feedsSeveral(it, records))
                 .filter(it -> sharesItsRole(it, records) <= 1 || it.roles().contains("generator-control"))
-                .flatMap(it -> known(records)
-                        .filter(circuit -> behind(it, circuit) && feedsOthers(it, records))
-                        .filter(circuit -> !it.facts().all(Switch.FEEDS).contains(circuit.id()))
+                .flatMap(it -> records.of(Circuit.SHAPE)
+                        .filter(circuit -> behind(it, circuit)
+                                && !it.facts().all(Switch.FEEDS).contains(circuit.id()))
                         .map(circuit -> Pairs.Pair.of(it, it.facts().at(Switch.FEEDS), circuit)));
     }
 
@@ -531,7 +494,7 @@ final class ReferenceRelations {
     }
 
     private static boolean behind(Switch it, Circuit circuit) {
-        boolean ac = circuit.facts().find(Circuit.CURRENT).equals(Optional.of(Circuit.Current.AC));
+        boolean ac = circuit.carries(Circuit.Current.AC);
         return it.roles().contains("house-battery-switch")
                 ? !ac
                         && !circuit.facts().has(Circuit.BANK)
@@ -540,18 +503,12 @@ final class ReferenceRelations {
     }
 
     /** Only a list of two or more is meant to be whole. */
-    private static boolean feedsOthers(Switch it, Records records) {
+    private static boolean feedsSeveral(Switch it, Records records) {
         return it.facts().all(Switch.FEEDS).stream()
                         .flatMap(id -> records.named(Circuit.SHAPE, id).stream())
                         .filter(circuit -> behind(it, circuit))
                         .count()
                 > 1;
-    }
-
-    private static Pairs<Switch, Circuit> behindBatterySwitches() {
-        return records -> records.of(Switch.SHAPE)
-                .filter(it -> holds(it, Set.of("house-battery-switch", "chassis-battery-switch")))
-                .flatMap(it -> each(it, Switch.FEEDS, Circuit.SHAPE, records));
     }
 
     private static boolean ofItsBank(Switch it, Circuit circuit) {
@@ -560,50 +517,29 @@ final class ReferenceRelations {
                         && circuit.facts().find(Circuit.PAST_BATTERY_SWITCH).orElse(false));
     }
 
-    private record Worked<T extends Thing>(T thing, Set<String> belongings) implements Described {
-        @Override
-        public Facts facts() {
-            return thing.facts();
+    private record Worked<T extends Thing>(T thing, Records records) {
+        /** The ids of itself, its loads and their circuits. */
+        Set<String> belongings() {
+            Set<String> ids = new HashSet<>(Set.of(thing.id()));
+            records.referring(Load.SHAPE, Load.APPLIANCE, thing).forEach(load -> {
+                ids.add(load.id());
+                load.facts().find(Load.CIRCUIT).ifPresent(ids::add);
+            });
+            return ids;
         }
     }
 
-    /** Itself, its loads and their circuits. */
-    private static Set<String> belongings(Thing thing, Records records) {
-        Set<String> ids = new HashSet<>(Set.of(thing.id()));
-        records.of(Load.SHAPE)
-                .filter(load -> load.facts()
-                        .find(Load.APPLIANCE)
-                        .filter(thing.id()::equals)
-                        .isPresent())
-                .forEach(load -> {
-                    ids.add(load.id());
-                    load.facts().find(Load.CIRCUIT).ifPresent(ids::add);
-                });
-        return ids;
-    }
-
     private static boolean works(Worked<Appliance> worked, Switch it) {
-        return !holds(it, BEFORE_ALL)
-                && (!Collections.disjoint(worked.belongings, it.facts().all(Switch.FEEDS))
+        return !it.holdsOneOf(BEFORE_ALL)
+                && (!Collections.disjoint(worked.belongings(), it.facts().all(Switch.FEEDS))
                         || share(saying(worked.thing), naming(it)));
     }
 
     private static boolean moves(Worked<? extends Thing> worked, Switch it) {
-        return !holds(it, BEFORE_ALL)
+        return !it.holdsOneOf(BEFORE_ALL)
                 && (it.facts().all(Switch.FEEDS).contains(worked.thing.id())
                         || share(naming(worked.thing), naming(it))
                         || share(naming(worked.thing), working(it)));
-    }
-
-    private static Pairs<Gauge, Thing> gauged() {
-        return records -> records.of(Gauge.SHAPE)
-                .flatMap(gauge -> gauge.facts().find(Gauge.OF).stream()
-                        .flatMap(List::stream)
-                        .flatMap(id -> records.coach()
-                                .unit()
-                                .things()
-                                .filter(thing -> thing.id().equals(id.value()))
-                                .map(thing -> Pairs.Pair.of(gauge, id.at(), thing))));
     }
 
     private static boolean shows(Gauge gauge, Thing thing) {
@@ -625,26 +561,29 @@ final class ReferenceRelations {
                         || share(saying(connection), naming(item));
     }
 
-    /** What draws power, and the circuits of what belongs to the same appliance. */
-    private record Wired(Load load, Set<String> breakers, Records records) implements Described {
-        @Override
-        public Facts facts() {
-            return load.facts();
-        }
-
+    private record Wired(Load load, Records records) {
         /** What is plugged in hangs on any circuit with outlets. */
         boolean fits(Circuit circuit) {
+            Set<String> controls = controls();
             boolean byBreaker = circuit.facts()
                     .find(Circuit.SWITCH)
-                    .filter(breakers::contains)
+                    .filter(controls::contains)
                     .isPresent();
             boolean plugged = !load.facts().has(Load.APPLIANCE)
                     && Subjects.of(circuit.facts().find(Circuit.SERVES).orElse("outlet"))
                             .contains("outlet");
             return plugged
-                    || byBreaker && breakers.size() == 1
+                    || byBreaker && controls.size() == 1
                     || !circuit.facts().has(Circuit.SERVES)
                     || (byBreaker || share(telling(known(circuit)), telling(known(load)))) && !another(circuit);
+        }
+
+        /** Those of its appliance. */
+        private Set<String> controls() {
+            return load.facts().find(Load.APPLIANCE).stream()
+                    .flatMap(id -> records.named(Appliance.SHAPE, id).stream())
+                    .flatMap(appliance -> appliance.facts().all(Appliance.CONTROLS).stream())
+                    .collect(Collectors.toSet());
         }
 
         private boolean another(Circuit circuit) {
@@ -657,38 +596,8 @@ final class ReferenceRelations {
         }
     }
 
-    private static Pairs<Wired, Circuit> onCircuits() {
-        return records -> records.of(Load.SHAPE).flatMap(load -> {
-            Set<String> breakers = load.facts().find(Load.APPLIANCE).stream()
-                    .flatMap(id -> records.named(Appliance.SHAPE, id).stream())
-                    .flatMap(appliance -> appliance.facts().all(Appliance.CONTROLS).stream())
-                    .collect(Collectors.toSet());
-            return ReferenceRelations.<Load, Circuit>one(load, Load.CIRCUIT, Circuit.SHAPE, records)
-                    .map(pair -> new Pairs.Pair<>(
-                            pair.about(), pair.first().map(it -> new Wired(it, breakers, records)), pair.second()));
-        });
-    }
-
-    private static Pairs<Spoken, Thing> notes() {
-        return records -> records.of(Note.SHAPE)
-                .filter(note -> note.facts().has(Note.TEXT))
-                .flatMap(note -> note.facts().located(Note.ABOUT).stream()
-                        .flatMap(id -> records.coach()
-                                .unit()
-                                .things()
-                                .filter(thing -> thing.id().equals(id.value()))
-                                .limit(1)
-                                .map(thing -> new Pairs.Pair<>(
-                                        Records.naming(note),
-                                        new Located<>(
-                                                new Spoken(
-                                                        Subjects.of(note.facts().get(Note.TEXT)), records),
-                                                id.at()),
-                                        new Located<>(thing, thing.at())))));
-    }
-
     private static boolean speaksOf(Spoken spoken, Thing thing) {
-        Set<String> words = spoken.words;
+        Set<String> words = Subjects.of(spoken.note.facts().get(Note.TEXT));
         long own = common(words, naming(thing));
         return scarce(words)
                 || (share(words, known(thing)) || common(words, saying(thing)) > 1)
@@ -700,38 +609,7 @@ final class ReferenceRelations {
                                 .noneMatch(other -> common(words, naming(other)) > own + 1);
     }
 
-    /** Words of a note. */
-    private record Spoken(Set<String> words, Records records) {}
-
-    private static Pairs<Compartment, Thing> blocked() {
-        return records -> records.of(Compartment.SHAPE)
-                .flatMap(bay -> bay.facts().find(Compartment.BLOCKED_BY).stream()
-                        .flatMap(List::stream)
-                        .flatMap(id -> records.coach()
-                                .unit()
-                                .things()
-                                .filter(thing -> thing.id().equals(id.value()))
-                                .map(thing -> Pairs.Pair.of(bay, id.at(), thing))));
-    }
-
-    private static <R extends Described, T extends Thing> Stream<Pairs.Pair<R, T>> one(
-            R record, Key<String> key, Shape<T> shape, Records records) {
-        return record.facts().located(key).stream()
-                .flatMap(id ->
-                        records.named(shape, id.value()).stream().map(thing -> Pairs.Pair.of(record, id.at(), thing)));
-    }
-
-    private static <R extends Described, T extends Thing> Stream<Pairs.Pair<R, T>> each(
-            R record, Key<List<Located<String>>> key, Shape<T> shape, Records records) {
-        return record.facts().find(key).stream()
-                .flatMap(List::stream)
-                .flatMap(id ->
-                        records.named(shape, id.value()).stream().map(thing -> Pairs.Pair.of(record, id.at(), thing)));
-    }
-
-    private static boolean holds(Thing thing, Set<String> roles) {
-        return thing.roles().stream().anyMatch(roles::contains);
-    }
+    private record Spoken(Note note, Records records) {}
 
     private static boolean share(Set<String> one, Set<String> other) {
         return !Collections.disjoint(one, other);
@@ -739,24 +617,24 @@ final class ReferenceRelations {
 
     /** Words by which a thing is called. */
     private static Set<String> naming(Thing it) {
-        return subjects(it.id() + " " + it.name() + " " + String.join(" ", it.roles()));
+        return without(PARTS, Subjects.naming(it));
     }
 
     /** Words by which it is called or that say what it is. */
     private static Set<String> known(Thing it) {
-        StringBuilder words = new StringBuilder(it.id() + " " + it.name() + " " + String.join(" ", it.roles()));
-        it.facts().find(Circuit.SERVES).ifPresent(serves -> words.append(' ').append(serves));
-        it.facts().find(Appliance.WHAT).ifPresent(what -> words.append(' ').append(Type.word(what)));
-        return subjects(words.toString());
+        Set<String> words = naming(it);
+        it.facts().find(Circuit.SERVES).ifPresent(serves -> words.addAll(subjects(serves)));
+        it.facts().find(Appliance.WHAT).ifPresent(what -> words.addAll(subjects(Type.word(what))));
+        return words;
     }
 
     /** Words of a switch that tell what it is for. */
     private static Set<String> working(Switch it) {
-        return subjects(Stream.concat(
-                        Stream.of(it.id(), it.name(), String.join(" ", it.roles())),
-                        Stream.of(Switch.PLATE, Switch.STOPS, Switch.WORK, Switch.WORK_OFF)
-                                .flatMap(key -> it.facts().find(key).stream()))
-                .collect(Collectors.joining(" ")));
+        Set<String> words = naming(it);
+        Stream.of(Switch.PLATE, Switch.STOPS, Switch.WORK, Switch.WORK_OFF)
+                .flatMap(key -> it.facts().find(key).stream())
+                .forEach(text -> words.addAll(subjects(text)));
+        return words;
     }
 
     /** Words of all that is said of it. */
@@ -798,14 +676,16 @@ final class ReferenceRelations {
     }
 
     private static Set<String> subjects(String text) {
-        Set<String> words = new HashSet<>(Subjects.of(text));
-        words.removeAll(PARTS);
-        return words;
+        return without(PARTS, Subjects.of(text));
     }
 
     private static Set<String> telling(Set<String> words) {
+        return without(COMMON, words);
+    }
+
+    private static Set<String> without(Set<String> these, Set<String> words) {
         Set<String> left = new HashSet<>(words);
-        left.removeAll(COMMON);
+        left.removeAll(these);
         return left;
     }
 }

@@ -57,7 +57,6 @@ final class SpaceRelations {
     private static final Pattern ON_THE_RIGHT = words("^(?:on the |outside,? )?right (?:side|wall)");
     private static final Pattern NAMED_LEFT = words("^(?!.*\\bright\\b).*\\bleft\\b");
     private static final Pattern NAMED_RIGHT = words("^(?!.*\\bleft\\b).*\\bright\\b");
-    private static final Pattern LETTER = Pattern.compile("^[A-Z][0-9]+\\b");
     private static final Pattern NEXT_TO = words(
             "(?:inside|beside|next to|above|below|over|under|left of|right of|opposite|by|behind|ahead of) (?:the )?$");
 
@@ -231,8 +230,7 @@ final class SpaceRelations {
                     "Say `free` or `task`."),
             error(
                     "life-saver-for-staff",
-                    Pairs.own(Item.SHAPE, Item.FOR)
-                            .where((who, item) -> item.roles().stream().anyMatch(LIFE_SAVING::contains)),
+                    Pairs.own(Item.SHAPE, Item.FOR).where((who, item) -> item.holdsOneOf(LIFE_SAVING)),
                     (who, item) -> who != Item.For.STAFF,
                     "{about} is said to be for staff, and saves the lives of renters",
                     "Say `emergency`."),
@@ -248,10 +246,8 @@ final class SpaceRelations {
             warning(
                     "dangerous-bay-free-for-all",
                     Pairs.own(Compartment.SHAPE, Compartment.ACCESS)
-                            .where((access, bay) -> bay.roles().stream()
-                                    .anyMatch(
-                                            Set.of("generator-compartment", "hydronic-compartment", "engine-hatch")
-                                                    ::contains)),
+                            .where((access, bay) -> bay.holdsOneOf(
+                                    Set.of("generator-compartment", "hydronic-compartment", "engine-hatch"))),
                     (access, bay) -> access != Access.FREE,
                     "{about} holds hot or moving parts, and its access is {1}",
                     "Say `task`, `on-call` or `staff`."),
@@ -338,8 +334,8 @@ final class SpaceRelations {
         return records -> {
             List<Lettered> all = records.of(Compartment.SHAPE)
                     .flatMap(bay -> bay.spot().flatMap(Spot::side).stream()
-                            .filter(side -> LETTER.matcher(bay.name()).find())
-                            .map(side -> new Lettered(bay, bay.name().substring(0, 1), side)))
+                            .flatMap(side -> Labels.of(bay).stream()
+                                    .map(label -> new Lettered(bay, label.substring(0, 1), side))))
                     .toList();
             return all.stream()
                     .flatMap(each -> usual(each, all)
@@ -379,27 +375,22 @@ final class SpaceRelations {
                     .filter(thing -> from(thing).isPresent()
                             && thing.spot().flatMap(Spot::where).isPresent())
                     .flatMap(thing -> all.stream()
-                            .filter(other ->
-                                    other != thing && (beside(thing, other.name()) || besideDoor(thing, other)))
+                            .filter(other -> other != thing
+                                    && (beside(thing, other.name())
+                                            || Labels.said(
+                                                    where(thing), "below|above|beside|behind|ahead of|edge of", other)))
                             .map(other -> Pairs.Pair.of(thing, placed(thing), other)));
         };
     }
 
-    private static boolean beside(Thing thing, String name) {
-        String where = thing.spot().flatMap(Spot::where).orElseThrow().toLowerCase(Locale.ROOT);
-        int at = where.indexOf(name.toLowerCase(Locale.ROOT));
-        return at > 0 && NEXT_TO.matcher(where.substring(0, at)).find();
+    private static String where(Thing thing) {
+        return thing.spot().flatMap(Spot::where).orElseThrow();
     }
 
-    /** By the letter and number of a door: below the front edge of L4. */
-    private static boolean besideDoor(Thing thing, Thing bay) {
-        Matcher label = LETTER.matcher(bay.name());
-        String where = thing.spot().flatMap(Spot::where).orElseThrow();
-        return bay instanceof Compartment
-                && label.find()
-                && Pattern.compile("\\b(?:below|above|beside|behind|ahead of|edge of) " + label.group() + "\\b")
-                        .matcher(where)
-                        .find();
+    private static boolean beside(Thing thing, String name) {
+        String where = where(thing).toLowerCase(Locale.ROOT);
+        int at = where.indexOf(name.toLowerCase(Locale.ROOT));
+        return at > 0 && NEXT_TO.matcher(where.substring(0, at)).find();
     }
 
     private static boolean closeTo(Thing thing, Thing landmark) {
@@ -538,7 +529,7 @@ final class SpaceRelations {
 
     private static Pairs<Item, Compartment> lifeSavers() {
         return records -> records.of(Item.SHAPE)
-                .filter(item -> item.roles().stream().anyMatch(LIFE_SAVING::contains))
+                .filter(item -> item.holdsOneOf(LIFE_SAVING))
                 .flatMap(item -> records.coach().around(item).stream().map(bay -> Pairs.Pair.of(item, item.at(), bay)));
     }
 

@@ -111,10 +111,8 @@ final class StateRelations {
                     KEPT.stream().map(StateRelations::ofItsOwnWords),
                     KEPT.stream().map(StateRelations::asItsTextsSay),
                     KEPT.stream().map(StateRelations::asItsRow),
+                    KEPT.stream().filter(kept -> kept.state() != Switch.STORED).map(StateRelations::asAtOtherTimes),
                     Stream.of(
-                            otherwiseThanAtOtherTimes(Switch.DRIVING, "on the road"),
-                            otherwiseThanAtOtherTimes(Switch.RETURNED, "when a renter gives it back"),
-                            otherwiseThanAtOtherTimes(Switch.AT_PICKUP, "when a renter takes over"),
                             note(
                                     "on-only-while-stored",
                                     Pairs.own(Switch.SHAPE, Switch.STORED)
@@ -225,32 +223,35 @@ final class StateRelations {
     }
 
     /** Of what has no role, a state that differs from all three others: a lamp that is on only on the road. */
-    private static Relation<?, ?> otherwiseThanAtOtherTimes(Key<String> state, String when) {
+    private static Relation<?, ?> asAtOtherTimes(Kept kept) {
         return note(
                 "otherwise-than-at-other-times",
-                Pairs.own(Switch.SHAPE, state).where((words, it) -> it.roles().isEmpty()),
-                (words, it) -> {
-                    List<String> others = KEPT.stream()
-                            .map(Kept::state)
-                            .filter(key -> key != state)
-                            .flatMap(key -> it.facts().find(key).stream())
-                            .toList();
+                Pairs.own(Switch.SHAPE, kept.state())
+                        .where((state, it) -> it.roles().isEmpty()),
+                (state, it) -> {
+                    List<String> others = atOtherTimes(it, kept.state());
                     return others.size() < KEPT.size() - 1
-                            || !others.stream().allMatch(other -> States.opposed(words, other));
+                            || !others.stream().allMatch(other -> States.opposed(state, other));
                 },
-                "{about} is {1} " + when + ", and the other way at all other times",
+                "{about} is {1} " + kept.when() + ", and the other way at all other times",
                 "Look again; if it is so, say under `accept` why.");
     }
 
-    private static boolean shutAtAllOtherTimes(Switch it) {
-        List<String> others = Stream.of(Switch.AT_PICKUP, Switch.RETURNED, Switch.DRIVING)
+    private static List<String> atOtherTimes(Switch it, Key<String> state) {
+        return KEPT.stream()
+                .map(Kept::state)
+                .filter(key -> key != state)
                 .flatMap(key -> it.facts().find(key).stream())
                 .toList();
+    }
+
+    private static boolean shutAtAllOtherTimes(Switch it) {
+        List<String> others = atOtherTimes(it, Switch.STORED);
         return !others.isEmpty() && others.stream().allMatch(States::shut);
     }
 
     private static boolean drains(Switch it) {
-        return it.roles().contains("fresh-drain-valve") || it.roles().contains("low-point-drain");
+        return it.holdsOneOf(Set.of("fresh-drain-valve", "low-point-drain"));
     }
 
     private static Stream<Located<String>> texts(Switch it, Records records) {
@@ -291,9 +292,7 @@ final class StateRelations {
 
     /** Those of a switch, in the order of the list. */
     private static Stream<Role> roles(Switch it, Coach coach) {
-        return it.roles().stream()
-                .flatMap(role -> coach.fleet().role(role).stream())
-                .sorted(Comparator.comparingInt(coach.fleet().roles()::indexOf));
+        return coach.roles(it).sorted(Comparator.comparingInt(coach.fleet().roles()::indexOf));
     }
 
     private static boolean inItsWords(String word, Switch it, Kept kept) {

@@ -1,5 +1,6 @@
 package bayfolio.check.sense;
 
+import bayfolio.model.Thing;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -54,6 +55,11 @@ final class Subjects {
                 .collect(Collectors.toSet());
     }
 
+    /** Words by which a thing is called: of its id, its name and its roles. */
+    static Set<String> naming(Thing it) {
+        return of(it.id() + " " + it.name() + " " + String.join(" ", it.roles()));
+    }
+
     /** Whether the first clauses of two texts say no more than how something stands, one the opposite of the other: top in, bottom in. */
     static boolean opposed(String one, String other) {
         List<String> first = all(CLAUSE_END.split(one, 2)[0]);
@@ -80,7 +86,8 @@ final class Subjects {
                 : word;
     }
 
-    private static Set<String> words(String text) {
+    /** Words with blanks between them, singular or plural as one. */
+    static Set<String> words(String text) {
         return Stream.of(text.split(" ")).map(Subjects::singular).collect(Collectors.toUnmodifiableSet());
     }
 }

@@ -118,8 +118,8 @@ final class UseRelations {
                     "Look how it is made, or name the part that the hand takes: the rocker, the lever, the knob."),
             note(
                     "made-unusually-for-its-role",
-                    usualMakes(),
-                    (make, usual) -> usual.contains(make),
+                    usual(Switch.SHAPE, Switch.MAKE, Role.MADE_AS).given(UseRelations::described),
+                    (make, usual) -> among(usual, make),
                     "{about} is said to be {1}, and such switches are made otherwise",
                     "Look how it is made; if it is so, say under `accept` how."),
             access(Switch.SHAPE, Switch.ACCESS),
@@ -127,7 +127,7 @@ final class UseRelations {
             access(Connection.SHAPE, Connection.ACCESS),
             note(
                     "used-by-somebody-else",
-                    usualUsers(),
+                    usual(Item.SHAPE, Item.FOR, Role.USED_BY).given(UseRelations::described),
                     (user, usual) -> user == usual,
                     "{about} is said to be for {1}, where such things are for {2}",
                     "Say who it is for; if it is so, say under `accept` why."),
@@ -197,7 +197,7 @@ final class UseRelations {
                     "Count again; if there are so many, call it so."),
             note(
                     "bay-needed-in-an-emergency",
-                    baysOfEmergencies(),
+                    baysOfEmergencies().given(UseRelations::described),
                     (bay, it) -> bay.facts().find(Compartment.EMERGENCY).orElse(false),
                     "{2}, which is needed in an emergency, is in {about}, which is not said to be",
                     "Say `emergency: yes` of the bay, too."),
@@ -220,68 +220,42 @@ final class UseRelations {
 
     private UseRelations() {}
 
-    private static Pairs<Switch.Make, List<Switch.Make>> usualMakes() {
-        return records -> records.of(Switch.SHAPE)
-                .flatMap(it -> it.facts().located(Switch.MAKE).stream()
-                        .flatMap(make -> roles(it, records.coach())
-                                .filter(role -> role.facts().has(Role.MADE_AS))
+    /**
+     * A fact, and what it is on any coach by the first of its roles that says so; not to be asked while the coach is
+     * still being described.
+     */
+    private static <T extends Thing, A, B> Pairs<A, B> usual(Shape<T> shape, Key<A> fact, Key<B> ofRole) {
+        return records -> records.of(shape)
+                .flatMap(it -> it.facts().located(fact).stream()
+                        .flatMap(value -> records.coach()
+                                .roles(it)
+                                .flatMap(role -> role.facts().located(ofRole).stream())
                                 .limit(1)
-                                .map(role -> new Pairs.Pair<>(
-                                        Records.naming(it),
-                                        make,
-                                        new Located<>(
-                                                role.facts().all(Role.MADE_AS),
-                                                role.facts().at(Role.MADE_AS))))));
+                                .map(usual -> new Pairs.Pair<>(Records.naming(it), value, usual))));
     }
 
+    private static boolean described(Records records) {
+        return !records.coach().unit().draft();
+    }
+
+    private static <A> boolean among(List<Located<A>> usual, A value) {
+        return usual.stream().map(Located::value).anyMatch(value::equals);
+    }
+
+    /** What is said to be for staff, and renters are sent to it, procedures tell. */
     private static <T extends Thing> Relation<?, ?> access(Shape<T> shape, Key<Access> key) {
         return note(
                 "access-unusual-for-its-role",
-                records -> records.of(shape)
-                        .flatMap(it -> it.facts().located(key).stream()
-                                .flatMap(access -> roles(it, records.coach())
-                                        .filter(role -> role.facts().has(Role.ACCESS))
-                                        .limit(1)
-                                        .map(role -> new Pairs.Pair<>(
-                                                Records.naming(it),
-                                                access,
-                                                new Located<>(
-                                                        role.facts().all(Role.ACCESS),
-                                                        role.facts().at(Role.ACCESS)))))),
-                (access, usual) -> access == Access.STAFF
-                        || usual.contains(access), // procedures that send renters to it tell that
+                usual(shape, key, Role.ACCESS).given(UseRelations::described),
+                (access, usual) -> access == Access.STAFF || among(usual, access),
                 "the access of {about} is {1}, which is another one on other coaches",
                 "Look who may use it; if it is so, say under `accept` why.");
     }
 
-    private static Pairs<Item.For, Item.For> usualUsers() {
-        return records -> records.of(Item.SHAPE)
-                .flatMap(it -> it.facts().located(Item.FOR).stream()
-                        .flatMap(user -> roles(it, records.coach())
-                                .flatMap(role -> role.facts().located(Role.USED_BY).stream())
-                                .limit(1)
-                                .map(usual -> new Pairs.Pair<>(Records.naming(it), user, usual))));
-    }
-
     private static Pairs<Compartment, Switch> baysOfEmergencies() {
         return records -> records.of(Switch.SHAPE)
-                .filter(it -> it.facts().find(Switch.EMERGENCY).orElse(false)
-                        && !records.coach().unit().draft())
-                .flatMap(it ->
-                        records
-                                .coach()
-                                .around(it)
-                                .filter(bay ->
-                                        !bay.facts().find(Compartment.EMERGENCY).orElse(false))
-                                .stream()
-                                .map(bay -> Pairs.Pair.of(bay, bay.at(), it)));
-    }
-
-    /** None while the coach is still being described: much of it is not yet said. */
-    private static Stream<Role> roles(Thing thing, Coach coach) {
-        return coach.unit().draft()
-                ? Stream.of()
-                : thing.roles().stream().flatMap(role -> coach.fleet().role(role).stream());
+                .filter(it -> it.facts().find(Switch.EMERGENCY).orElse(false))
+                .flatMap(it -> records.coach().around(it).stream().map(bay -> Pairs.Pair.of(bay, bay.at(), it)));
     }
 
     private static Map.Entry<Switch.Make, Pattern> parts(Switch.Make make, String words) {
@@ -329,8 +303,7 @@ final class UseRelations {
     private static boolean reached(Thing thing, Key<Boolean> emergency, Coach coach) {
         return coach.unit().draft()
                 || thing.facts().find(emergency).orElse(false)
-                || thing.roles().stream()
-                        .flatMap(role -> coach.fleet().role(role).stream())
+                || coach.roles(thing)
                         .noneMatch(role -> role.facts().find(Role.EMERGENCY).orElse(false));
     }
 }

@@ -5,8 +5,8 @@ import static bayfolio.check.sense.Relation.error;
 import static bayfolio.check.sense.Relation.note;
 import static bayfolio.check.sense.Relation.warning;
 
-import bayfolio.fact.Key;
-import bayfolio.fact.Shape;
+import bayfolio.measure.Kilopascals;
+import bayfolio.measure.NotAQuantityException;
 import bayfolio.model.Access;
 import bayfolio.model.Appliance;
 import bayfolio.model.Coach;
@@ -23,13 +23,12 @@ import bayfolio.model.Tank.Contents;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.model.Water;
-import bayfolio.source.Located;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -71,37 +70,34 @@ final class WaterRelations {
     private static final Set<String> DRINKING = Set.of("city-water-inlet", "fresh-fill-port");
     private static final Set<String> SEWAGE = Set.of("sewer-outlet", "macerator-outlet", "tank-flush-inlet");
 
-    private static final Pattern PRESSURE = Pattern.compile("(?i)\\b([0-9]+(?:\\.[0-9]+)?) ?(psi|bar)\\b");
-    private static final double PSI = 6.894_757;
-    private static final double BAR = 100;
+    private static final Pattern PRESSURE = Pattern.compile("(?i)\\b[0-9]+(?:\\.[0-9]+)? ?(?:psi|bar)\\b");
+    /** Common practice, no published source. */
+    private static final double LEAST_INLET = kilopascals("39 psi");
 
-    /** In kPa; common practice, no published source. */
-    private static final double LEAST_INLET = 39 * PSI;
-
-    private static final double MOST_INLET = 61 * PSI;
+    private static final double MOST_INLET = kilopascals("61 psi");
 
     static final List<Relation<?, ?>> ALL = List.of(
             error(
                     "opening-of-another-tank",
-                    referred(Connection.SHAPE, Connection.TANK),
+                    Pairs.toOne(Connection.SHAPE, Connection.TANK, Tank.SHAPE),
                     WaterRelations::rolesFit,
                     "{about} leads into {2}, which its role does not go with",
                     "Name the tank that it really fills or empties."),
             error(
                     "valve-of-another-tank",
-                    eachReferred(Switch.SHAPE, Switch.FEEDS),
+                    Pairs.toEach(Switch.SHAPE, Switch.FEEDS, Tank.SHAPE),
                     WaterRelations::rolesFit,
                     "{about} is said to serve {2}, which its role does not go with",
                     "Name what it really opens."),
             error(
                     "gauge-of-another-tank",
-                    eachReferred(Gauge.SHAPE, Gauge.OF),
+                    Pairs.toEach(Gauge.SHAPE, Gauge.OF, Tank.SHAPE),
                     WaterRelations::rolesFit,
                     "{about} is said to show {2}, which its role does not go with",
                     "Name what it really shows."),
             error(
                     "tank-drains-elsewhere",
-                    drains(),
+                    Pairs.toEach(Tank.SHAPE, Tank.DRAINS, Connection.SHAPE),
                     (tank, outlet) -> drainsRightly(tank.contents(), outlet.roles()),
                     "{about} is said to drain into {2}, which is for other water",
                     "Fresh water never drains into a sewer outlet, and a toilet tank nowhere else."),
@@ -129,9 +125,9 @@ final class WaterRelations {
                     "What touches drinking water goes into the clean bag, what touches waste into the dirty one."),
             error(
                     "dirty-on-clean",
-                    goesOn(),
-                    (item, connection) ->
-                            !(dirty(item) && holds(connection, DRINKING) || clean(item) && holds(connection, SEWAGE)),
+                    Pairs.toEach(Item.SHAPE, Item.GOES_ON, Connection.SHAPE),
+                    (item, connection) -> !(dirty(item) && connection.holdsOneOf(DRINKING)
+                            || clean(item) && connection.holdsOneOf(SEWAGE)),
                     "{about} is said to go onto {2}: germs would get into the drinking water",
                     "Name the connection that it really fits."),
             error(
@@ -160,10 +156,10 @@ final class WaterRelations {
             warning(
                     "pressure-at-the-inlet",
                     Pairs.own(Connection.SHAPE, Connection.LABEL)
-                            .where((label, inlet) -> holds(inlet, Set.of("city-water-inlet"))),
+                            .where((label, inlet) -> inlet.roles().contains("city-water-inlet")),
                     (label, inlet) -> PRESSURE.matcher(label)
                             .results()
-                            .allMatch(it -> between(kilopascals(it), LEAST_INLET, MOST_INLET)),
+                            .allMatch(it -> between(kilopascals(it.group()), LEAST_INLET, MOST_INLET)),
                     "the label of {about} says {1}, and pipes of coaches are made for 40 to 60 psi (2.8 to 4.1 bar)",
                     "Read the label again."),
             note(
@@ -175,7 +171,7 @@ final class WaterRelations {
             note(
                     "drain-of-one-pipe-only",
                     onlyDrain(),
-                    (drain, heater) -> !HOT_OR_COLD
+                    (drain, unit) -> !HOT_OR_COLD
                             .matcher(drain.id() + " " + drain.name())
                             .find(),
                     "{about} drains the one pipe, and nothing drains the other",
@@ -240,14 +236,18 @@ final class WaterRelations {
 
     private WaterRelations() {}
 
-    private static double kilopascals(MatchResult figure) {
-        return Double.parseDouble(figure.group(1)) * (figure.group(2).equalsIgnoreCase("psi") ? PSI : BAR);
+    private static double kilopascals(String figure) {
+        try {
+            return Kilopascals.SCALE.parse(figure.toLowerCase(Locale.ROOT)).value();
+        } catch (NotAQuantityException e) {
+            throw new IllegalArgumentException(figure, e);
+        }
     }
 
     private static Pairs<Switch, Unit> onlyDrain() {
         return records -> {
             List<Switch> drains = records.of(Switch.SHAPE)
-                    .filter(it -> holds(it, Set.of("low-point-drain")))
+                    .filter(it -> it.roles().contains("low-point-drain"))
                     .toList();
             return drains.size() == 1
                     ? Stream.of(Pairs.Pair.of(
@@ -265,7 +265,7 @@ final class WaterRelations {
 
     private static boolean heats(Coach coach) {
         return coach.unit().holds("tank-heater-switch")
-                || coach.unit().facts().all(Unit.APPLIANCES).stream()
+                || coach.unit().appliances().stream()
                         .flatMap(it -> it.facts().find(Appliance.WHAT).stream())
                         .anyMatch(HEATERS::contains);
     }
@@ -275,29 +275,6 @@ final class WaterRelations {
                 .allMatch(role -> Optional.ofNullable(BY_ROLE.get(role))
                         .map(contents -> contents.contains(tank.contents()))
                         .orElse(true));
-    }
-
-    private static <T extends Thing> Pairs<T, Tank> referred(Shape<T> shape, Key<String> key) {
-        return records -> records.of(shape)
-                .flatMap(thing -> thing.facts().located(key).stream().flatMap(id -> tank(records, thing, id)));
-    }
-
-    private static <T extends Thing> Pairs<T, Tank> eachReferred(Shape<T> shape, Key<List<Located<String>>> key) {
-        return records -> records.of(shape)
-                .flatMap(thing ->
-                        thing.facts().find(key).stream().flatMap(List::stream).flatMap(id -> tank(records, thing, id)));
-    }
-
-    private static <T extends Thing> Stream<Pairs.Pair<T, Tank>> tank(Records records, T thing, Located<String> id) {
-        return records.named(Tank.SHAPE, id.value()).stream().map(tank -> Pairs.Pair.of(thing, id.at(), tank));
-    }
-
-    private static Pairs<Tank, Connection> drains() {
-        return records -> records.of(Tank.SHAPE)
-                .flatMap(tank -> tank.facts().find(Tank.DRAINS).stream()
-                        .flatMap(List::stream)
-                        .flatMap(id -> records.named(Connection.SHAPE, id.value()).stream()
-                                .map(outlet -> Pairs.Pair.of(tank, id.at(), outlet))));
     }
 
     private static boolean drainsRightly(Contents contents, List<String> roles) {
@@ -341,14 +318,6 @@ final class WaterRelations {
                 .sum();
     }
 
-    private static Pairs<Item, Connection> goesOn() {
-        return records -> records.of(Item.SHAPE)
-                .flatMap(item -> item.facts().find(Item.GOES_ON).stream()
-                        .flatMap(List::stream)
-                        .flatMap(id -> records.named(Connection.SHAPE, id.value()).stream()
-                                .map(connection -> Pairs.Pair.of(item, id.at(), connection))));
-    }
-
     /** Things in one small place, which is not a bay that holds all sorts: a tube, a tray, a box. */
     private static Pairs<Item, Item> sharedPlace() {
         return records -> records.of(Item.SHAPE)
@@ -374,19 +343,15 @@ final class WaterRelations {
     }
 
     private static boolean dirty(Item item) {
-        return item.facts().find(Item.BAG).filter(bag -> bag == Item.Bag.DIRTY).isPresent() || holds(item, DIRTY);
+        return item.facts().find(Item.BAG).filter(bag -> bag == Item.Bag.DIRTY).isPresent() || item.holdsOneOf(DIRTY);
     }
 
     private static boolean clean(Item item) {
-        return item.facts().find(Item.BAG).filter(bag -> bag == Item.Bag.CLEAN).isPresent() || holds(item, CLEAN);
-    }
-
-    private static boolean holds(Thing thing, Set<String> roles) {
-        return thing.roles().stream().anyMatch(roles::contains);
+        return item.facts().find(Item.BAG).filter(bag -> bag == Item.Bag.CLEAN).isPresent() || item.holdsOneOf(CLEAN);
     }
 
     private static boolean dumps(Switch valve) {
-        return holds(valve, Set.of("black-dump-valve", "gray-dump-valve"))
+        return valve.holdsOneOf(Set.of("black-dump-valve", "gray-dump-valve"))
                 && valve.facts()
                         .find(Switch.ACCESS)
                         .filter(access -> access != Access.STAFF)
