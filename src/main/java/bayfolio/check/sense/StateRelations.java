@@ -29,25 +29,25 @@ final class StateRelations {
                     Switch.AT_PICKUP,
                     Role.AT_PICKUP,
                     "when a renter takes over",
-                    List.of("pickup", "you get", "you take"),
+                    "pickup|you (?:get|take)",
                     "at pickup|when you (?:get it|take it over)"),
             new Kept(
                     Switch.STORED,
                     Role.STORED,
                     "while the coach stands unused",
-                    List.of("stor"),
+                    "stor",
                     "in storage|for storage|while (?:it is )?stored"),
             new Kept(
                     Switch.RETURNED,
                     Role.RETURNED,
                     "when a renter gives it back",
-                    List.of("return", " back"),
+                    "return| back",
                     "(?:at|on|for the) return|(?:when|before) you (?:give|hand|bring) (?:it|the coach) back"),
             new Kept(
                     Switch.DRIVING,
                     Role.DRIVING,
                     "on the road",
-                    List.of("road", "driv"),
+                    "road|driv",
                     "(?:on|for) the road|before (?:every|each|the|a) drive|before (?:you )?driv(?:e|ing)|while (?:you )?driv(?:e|ing)"));
 
     private static final String POSITION = "(open|shut|closed|on|off)";
@@ -88,17 +88,16 @@ final class StateRelations {
     private static final int ROW = 3;
 
     /**
-     * @param cues one of which is in every text that speaks of that time
+     * @param cue is in every text that speaks of that time
      * @param said a pattern with the state as one of its groups
      */
-    private record Kept(
-            Key<String> state, Key<List<Located<String>>> byRole, String when, List<String> cues, Pattern said) {
-        Kept(Key<String> state, Key<List<Located<String>>> byRole, String when, List<String> cues, String asPeopleSay) {
+    private record Kept(Key<String> state, Key<List<Located<String>>> byRole, String when, Pattern cue, Pattern said) {
+        Kept(Key<String> state, Key<List<Located<String>>> byRole, String when, String cue, String asPeopleSay) {
             this(
                     state,
                     byRole,
                     when,
-                    cues,
+                    Pattern.compile(cue, Pattern.CASE_INSENSITIVE),
                     Pattern.compile("(?i)(?<!\\b(?:never|not|left|if|when)(?: \\w{1,9})? )\\b" + POSITION
                             + ",?(?: \\w+){0,2}? (?:"
                             + asPeopleSay + ")\\b|\\b(?:" + asPeopleSay
@@ -264,7 +263,7 @@ final class StateRelations {
 
     private static Stream<Located<String>> said(Located<String> text, Kept kept) {
         // Few texts speak of such a time at all, which is told sooner so than by the pattern.
-        return kept.cues().stream().noneMatch(text.value()::contains)
+        return !kept.cue().matcher(text.value()).find()
                 ? Stream.of()
                 : kept.said()
                         .matcher(text.value())
