@@ -92,6 +92,7 @@ public record Appliance(Facts facts) implements Thing {
                     .usual("furnace", "0.5 min", "10 min")
                     .usual("air-conditioner|heat-pump", "1 min", "20 min")
                     .usual("blown-air-heater", "10 min", "60 min")
+                    .usual("oven-gas", "5 min", "40 min")
                     .usual("hydronic-heater", "5 min", "60 min")
                     .usual("1 min", "120 min"));
     public static final Key<Watts> GAS_INPUT = DRAFT.optional(

@@ -46,7 +46,12 @@ public record Compartment(Facts facts) implements Thing {
             "load-limit",
             Type.measured(Kilograms.SCALE),
             "The most that its floor may carry.",
-            Range.of("1 kg", "1500 kg").usual("5 kg", "300 kg").orNothing());
+            Range.of("1 kg", "1500 kg")
+                    .usual("storage-bay", "15 kg", "300 kg")
+                    .usual("cord-compartment|service-bay", "10 kg", "100 kg")
+                    .usual("left|right|front|rear", "10 kg", "300 kg")
+                    .usual("5 kg", "300 kg")
+                    .orNothing());
     public static final Key<String> LIGHT = DRAFT.optional("light", Type.TEXT, "Its light and how that is switched.");
     public static final Key<String> CLIMATE =
             DRAFT.optional("climate", Type.TEXT, "Heated, dry, drained, open to frost.");

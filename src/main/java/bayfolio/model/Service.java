@@ -31,7 +31,7 @@ public record Service(Facts facts) implements Described {
             "every-distance",
             Type.measured(Meters.SCALE),
             "Distance driven between two times.",
-            Range.of("100 km", "200000 km").usual("1500 km", "65000 km"));
+            Range.of("100 km", "200000 km").usual("4000 km", "65000 km"));
     public static final Key<Meters> LAST_ODOMETER = DRAFT.optional(
             "last-odometer",
             Type.measured(Meters.SCALE),

@@ -101,15 +101,33 @@ public record Switch(Facts facts) implements Thing {
                     .usual(
                             "water-pump-switch|coach-main-breaker|generator-breaker|gfci-outlet|dc-fuse-panel|dc-breaker"
                                     + "|house-battery-switch|chassis-battery-switch|black-dump-valve|gray-dump-valve"
-                                    + "|toilet-flush-control|outside-shower-tap|step-switch|main-control-panel",
+                                    + "|toilet-flush-control|outside-shower-tap|step-switch|main-control-panel"
+                                    + "|rcd|entry-keypad|jack-control|water-fill-valve|awning-switch|inverter-control"
+                                    + "|gas-cylinder-valve|low-point-drain|roof-fan-control|macerator-switch"
+                                    + "|generator-autostart-switch|hydronic-electric-switch|tank-heater-switch"
+                                    + "|gray-drain-tap|toilet-blade",
                             "1 s",
                             "8 s")
+                    .usual(
+                            "thermostat|heater-control|hydronic-burner-switch|fridge-source|water-heater-bypass|frost-valve",
+                            "10 s",
+                            "4 min")
+                    .usual("fresh-drain-valve", "2 s", "60 s")
+                    .usual("generator-control|water-heater-gas-switch", "5 s", "60 s")
                     .usual("1 s", "5 min"));
     public static final Key<Seconds> HOLD = DRAFT.optional(
             "hold",
             Type.measured(Seconds.SCALE),
             "How long to hold it.",
-            Range.of("0.2 s", "180 s").usual("0.5 s", "60 s").because("START of a generator"));
+            Range.of("0.2 s", "180 s")
+                    .usual(
+                            "gas-safety-reset|toilet-flush-control|house-battery-switch|step-switch|inverter-control"
+                                    + "|heater-control|fridge-control|battery-boost-switch|generator-control",
+                            "1 s",
+                            "20 s")
+                    .usual("slide-switch|awning-switch", "5 s", "60 s")
+                    .usual("0.5 s", "60 s")
+                    .because("START of a generator"));
     public static final Key<List<Located<String>>> PHOTOS =
             DRAFT.optional("photos", Type.list(Type.reference("photo")), "Pictures of it.");
     public static final Shape<Switch> SHAPE = DRAFT.done(Switch::new);

@@ -31,6 +31,7 @@ public final class MissingRole implements Rule {
             new Need("co-alarm", Feature.BURNS_FUEL::of, "something in it burns fuel"),
             new Need("first-aid-kit", unit -> true, "it is hired out"),
             new Need("wheel-chock", unit -> true, "it stands on slopes"),
+            new Need("leveling-ramp", unit -> !Feature.JACKS.of(unit), "it has no jacks, and stands on slopes"),
             new Need("tank-gauge", unit -> holds(unit, Tank.Contents.GRAY), "it has a tank for waste that fills up"),
             new Need("lp-fill-port", Feature.LP_TANK::of, "its gas tank is fixed"),
             new Need("generator-compartment", Feature.GENERATOR::of, "it has a generator"),

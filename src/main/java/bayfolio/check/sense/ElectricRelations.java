@@ -14,18 +14,23 @@ import bayfolio.model.Bank;
 import bayfolio.model.Charger;
 import bayfolio.model.Circuit;
 import bayfolio.model.Coach;
+import bayfolio.model.Connection;
 import bayfolio.model.Cord;
+import bayfolio.model.Gauge;
 import bayfolio.model.Generator;
 import bayfolio.model.Inverter;
 import bayfolio.model.Item;
 import bayfolio.model.Load;
 import bayfolio.model.Region;
 import bayfolio.model.Solar;
+import bayfolio.model.Spot;
 import bayfolio.model.Supply;
 import bayfolio.model.Switch;
+import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.reckon.Shore;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -33,6 +38,24 @@ import java.util.stream.Stream;
 
 /** Electric facts that must agree. */
 final class ElectricRelations {
+    /** In seconds; what tells that it has power by a lamp of its own may take so long. */
+    private static final double AT_ONCE = 8;
+
+    private static final Pattern COMPRESSOR = Pattern.compile(
+            "(?i)\\b(?:air condition\\w*|heat pump|fridge|refrigerator|compressor|cool\\w*|roof unit|boiler|heater)s?\\b");
+
+    private static final Pattern OF_THE_CHASSIS = Pattern.compile("(?i)\\b(?:engine|chassis|starter) batter");
+
+    private static final Pattern OF_THE_HOUSE = Pattern.compile("(?i)\\b(?:house|living[ -]area) batter");
+
+    private static final List<String> NUMBERS = List.of("one", "two", "three", "four", "five", "six", "seven", "eight");
+
+    private static final Pattern COUNTED = Pattern.compile("(?i)\\b(" + String.join("|", NUMBERS)
+            + ")(?: [0-9]+ ?[VA]h?)?(?: \\w+)? (?:batter|side by side|in a row)");
+
+    private static final Pattern SHED =
+            Pattern.compile("(?i)\\b(?:shed|sheds|drop|drops|dropped|manage[sd]?|management|held back)\\b");
+
     private static final String READ_BOTH = "Read both again, on the plates.";
 
     /** NEC article 551: 15, 20 and 30 A at 120 V, 50 A at 120/240 V on two legs. */
@@ -74,12 +97,91 @@ final class ElectricRelations {
                             circuit.facts().find(Circuit.PAST_BATTERY_SWITCH).orElse(false),
                     "{about} is wired past the battery switch by its words, and `past-battery-switch` says no",
                     "Switch the house battery off, and see whether it goes on."),
+            error(
+                    "switch-of-another-battery",
+                    Pairs.toEach(Switch.SHAPE, Switch.FEEDS, Bank.SHAPE),
+                    (it, bank) -> !(it.roles().contains("chassis-battery-switch")
+                                    && bank.roles().contains("house-bank")
+                            || it.roles().contains("house-battery-switch")
+                                    && bank.roles().contains("chassis-bank")),
+                    "{about} is said to connect {2}, which the role of the other switch does",
+                    "Turn it, and see which battery is cut off."),
+            warning(
+                    "gauge-of-another-battery",
+                    Pairs.toEach(Gauge.SHAPE, Gauge.OF, Bank.SHAPE),
+                    (gauge, bank) -> gauge.facts().all(Gauge.OF).size() > 1
+                            || !(bank.roles().contains("chassis-bank")
+                                            && OF_THE_HOUSE
+                                                    .matcher(gauge.facts().get(Gauge.SHOWS))
+                                                    .find()
+                                    || bank.roles().contains("house-bank")
+                                            && OF_THE_CHASSIS
+                                                    .matcher(gauge.facts().get(Gauge.SHOWS))
+                                                    .find()),
+                    "{about} is said to show {2}, and its words name the other battery",
+                    "Look what it shows, or mend the name."),
+            warning(
+                    "inlet-without-its-cord",
+                    Pairs.own(Connection.SHAPE, Connection.FITS)
+                            .where((fits, inlet) -> inlet.roles().contains("shore-inlet"))
+                            .with((fits, records) -> fits.stream()
+                                    .flatMap(id -> records.named(Item.SHAPE, id.value()).stream())
+                                    .toList()),
+                    (items, inlet) -> items.isEmpty()
+                            || items.stream().anyMatch(item -> item.roles().contains("shore-cord")),
+                    "{about} is said to take no power cord",
+                    "Name the cord that fits it."),
+            warning(
+                    "breaker-of-another-battery",
+                    Pairs.toEach(Switch.SHAPE, Switch.FEEDS, Switch.SHAPE),
+                    (it, other) -> !(named(it, "house") && other.roles().contains("chassis-battery-switch")
+                            || named(it, "chassis") && other.roles().contains("house-battery-switch")),
+                    "{about} is named after one battery, and said to feed {2}, which is that of the other",
+                    "Follow its cable, or mend the name."),
+            warning(
+                    "battery-by-its-words",
+                    Pairs.toOne(Circuit.SHAPE, Circuit.BANK, Bank.SHAPE),
+                    (circuit, bank) -> !bank.roles().contains("house-bank")
+                            || !OF_THE_CHASSIS
+                                    .matcher(
+                                            circuit.facts().find(Circuit.SERVES).orElse(""))
+                                    .find(),
+                    "{about} is said to hang on {2}, and its words name the battery of the engine",
+                    "Mend `bank`, or `serves`."),
+            note(
+                    "batteries-counted-otherwise",
+                    Pairs.own(Bank.SHAPE, Bank.COUNT),
+                    (count, bank) ->
+                            counted(bank.spot().flatMap(Spot::where).orElse("")).allMatch(count::equals),
+                    "`count` of {about} is {1}, and its `where` has another number of batteries",
+                    "Count them again."),
+            note(
+                    "breaker-that-waits",
+                    Pairs.own(Switch.SHAPE, Switch.DELAY).where((delay, it) -> it.make() == Switch.Make.BREAKER_HANDLE),
+                    (delay, it) -> delay.value() <= AT_ONCE
+                            || it.facts()
+                                    .find(Switch.STOPS)
+                                    .filter(COMPRESSOR.asPredicate())
+                                    .isPresent(),
+                    "the effect of {about} is seen after {1}, though nothing behind it has to wait",
+                    "A compressor waits for minutes; everything else is there at once. Watch it."),
+            note(
+                    "milliamps-on-a-plate",
+                    Pairs.onCoach(Switch.SHAPE, Switch.PLATE)
+                            .where((it, coach) -> it.facts().get(Switch.PLATE).matches(".*\\b[0-9]+ ?mA\\b.*")),
+                    (it, coach) -> it.holdsOneOf(Set.of("rcd", "gfci-outlet")),
+                    "the plate of {about} has a figure in mA, which stands on what watches for leaks, and its role is none of those",
+                    "Read the plate again, or give it the role `rcd` or `gfci-outlet`."),
             note(
                     "load-management-by-nothing",
                     Pairs.onCoach(Unit.SHAPE, Unit.LOAD_MANAGEMENT)
                             .where((unit, coach) -> unit.facts().get(Unit.LOAD_MANAGEMENT)),
-                    (unit, coach) -> unit.holds("load-meter"),
-                    "`load-management` is yes, and nothing holds the role `load-meter`, which shows what it has shed",
+                    (unit, coach) -> unit.things()
+                            .filter(it -> it instanceof Gauge && it.roles().contains("load-meter"))
+                            .flatMap(it -> Stream.of(Gauge.SHOWS, Gauge.MEANS, Gauge.TRUTH)
+                                    .flatMap(key -> it.facts().find(key).stream()))
+                            .anyMatch(text -> SHED.matcher(text).find()),
+                    "`load-management` is yes, and nothing that holds the role `load-meter` tells what is shed, and when",
                     "Describe its display, or say `no`."),
             error(
                     "supply-of-no-such-size",
@@ -333,6 +435,16 @@ final class ElectricRelations {
                             + "fridges, induction hobs and microwaves on no gas; gas hobs, ovens and furnaces on gas."));
 
     private ElectricRelations() {}
+
+    private static boolean named(Thing it, String battery) {
+        return Subjects.all(it.id() + " " + it.name()).contains(battery);
+    }
+
+    private static Stream<Integer> counted(String where) {
+        return COUNTED.matcher(where)
+                .results()
+                .map(it -> NUMBERS.indexOf(it.group(1).toLowerCase(Locale.ROOT)) + 1);
+    }
 
     /** AC circuits, each with the control of the inverter, if that names any. */
     private static Pairs<Circuit, Switch> inverterCircuits() {

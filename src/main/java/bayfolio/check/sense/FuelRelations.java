@@ -31,6 +31,9 @@ import java.util.regex.Pattern;
 final class FuelRelations {
     private static final Pattern NOT = Pattern.compile("\\b(?:no|not|never|kein|keine?n?|pas de)\\s+\\p{L}+");
     private static final Pattern DIESEL = Pattern.compile("\\bdiesel\\b|\\bb7\\b|\\bb10\\b|\\bxtl\\b");
+    private static final Set<String> GAS_VALVES =
+            Set.of("lp-main-valve", "gas-cylinder-valve", "gas-isolation-tap", "gas-safety-reset");
+
     private static final Pattern GASOLINE =
             Pattern.compile("\\bgasoline\\b|\\bunleaded\\b|\\bpetrol\\b|\\be5\\b|\\be10\\b|\\boctane\\b|\\bbenzin\\b");
     private static final Pattern PRESSURE = Pattern.compile("([0-9]+(?:\\.[0-9]+)?) ?(mbar|in(?:ch(?:es)?)?)\\b");
@@ -114,6 +117,15 @@ final class FuelRelations {
                             gas.facts().get(Gas.REGULATOR), coach.unit().region()),
                     "the regulator is said to give a pressure that appliances of this region do not take",
                     "Read its plate: 11 inches of water in North America, 30 mbar in Europe (28, 37 or 50 in some countries)."),
+            error(
+                    "gas-to-what-burns-none",
+                    Pairs.toEach(Switch.SHAPE, Switch.FEEDS, Appliance.SHAPE)
+                            .where((valve, appliance) -> valve.holdsOneOf(GAS_VALVES)
+                                    && appliance.facts().has(Appliance.ENERGY)),
+                    (valve, appliance) ->
+                            appliance.facts().all(Appliance.ENERGY).contains(Appliance.Energy.GAS),
+                    "{about} lets gas through, and {2}, which it is said to feed, does not run on gas",
+                    "Name what goes out when it is shut."),
             error(
                     "gas-open-against-shut",
                     Pairs.records(Switch.SHAPE, Switch.DRIVING, Gas.SHAPE, Gas.WHILE_DRIVING)

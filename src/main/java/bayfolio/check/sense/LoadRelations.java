@@ -5,6 +5,8 @@ import static bayfolio.check.sense.Relation.warning;
 
 import bayfolio.measure.Amps;
 import bayfolio.model.Circuit;
+import bayfolio.model.Inverter;
+import bayfolio.model.Item;
 import bayfolio.model.Load;
 import bayfolio.model.Unit;
 import bayfolio.source.Located;
@@ -44,6 +46,18 @@ final class LoadRelations {
     private static final Set<String> DEVICES = Subjects.words(
             "conditioner microwave fridge charger converter television furnace panel hood alarm step jack reel hob macerator");
 
+    /** Things on board that the breaker of the outlets feels. */
+    private static final Set<String> PLUGGED_IN = Subjects.words("kettle toaster dryer blender");
+
+    /** What moves something and stops, or is pressed for a moment. */
+    private static final Set<String> IN_SECONDS =
+            Subjects.words("step slide jack bed awning reel toilet macerator lock keypad lift motor hood grinder");
+
+    private static final double TEN_MINUTES = 600;
+
+    /** Up to so many volts are those of batteries. */
+    private static final double LOW_VOLTS = 60;
+
     /** A fuse so small is chosen for the wire, whatever hangs on it. */
     private static final double SMALL_FUSE = 15;
 
@@ -63,6 +77,58 @@ final class LoadRelations {
                     (always, load) -> !(always ? only(load, ASKED, UNASKED) : only(load, UNASKED, ASKED)),
                     "`always-on` of {about} is {1}: such things are otherwise, by its name",
                     "`yes` is what runs without anybody switching it on; if it is so, say under `accept` why."),
+            note(
+                    "plugged-in-without-load",
+                    Pairs.onCoach(Item.SHAPE, Item.SHAPE.key("name").orElseThrow())
+                            .where((item, coach) -> !Collections.disjoint(Subjects.all(item.name()), PLUGGED_IN)),
+                    (item, coach) -> coach.unit().draft()
+                            || coach.unit().loads().stream()
+                                    .anyMatch(load -> words(load).containsAll(Subjects.all(item.name()))),
+                    "{about} is plugged in, and no load of this coach has its name",
+                    "Tell its watts under `loads`: it is the one that trips the breaker."),
+            note(
+                    "inverter-without-idle-load",
+                    Pairs.onCoach(Inverter.SHAPE, Inverter.RATING),
+                    (inverter, coach) -> coach.unit().draft()
+                            || coach.unit().loads().stream()
+                                    .anyMatch(load -> words(load).contains("inverter")),
+                    "an inverter draws from the battery while nothing runs on it, and no load tells how much",
+                    "Measure it with everything off, and add it to `loads` as running on low voltage."),
+            note(
+                    "never-off-and-brief",
+                    Pairs.own(Load.SHAPE, Load.CONTINUOUS)
+                            .where((continuous, load) ->
+                                    load.facts().find(Load.ALWAYS_ON).orElse(false)),
+                    (continuous, load) -> continuous,
+                    "{about} is always on, and `continuous`, which is what runs for three hours or longer, is no",
+                    "Mend one of the two answers."),
+            note(
+                    "so-short-a-night",
+                    Pairs.own(Load.SHAPE, Load.A_NIGHT),
+                    (night, load) ->
+                            night.value() >= TEN_MINUTES || !Collections.disjoint(Subjects.naming(load), IN_SECONDS),
+                    "{about} runs for {1} of a whole night, which few things do",
+                    "Read the figure and its unit again."),
+            note(
+                    "night-without-inverter",
+                    Pairs.own(Load.SHAPE, Load.A_NIGHT)
+                            .where((night, load) -> load.facts()
+                                    .find(Load.VOLTS)
+                                    .filter(volts -> volts.value() > LOW_VOLTS)
+                                    .isPresent()),
+                    (night, load) -> load.facts().find(Load.ON_INVERTER).orElse(true),
+                    "a night on the battery has {1} of {about}, and `on-inverter` says that the battery never runs it",
+                    "Mend `on-inverter`, or leave `a-night` out."),
+            note(
+                    "not-on-the-inverter-of-its-circuit",
+                    Pairs.toOne(Load.SHAPE, Load.CIRCUIT, Circuit.SHAPE)
+                            .where((load, circuit) -> load.facts().has(Load.ON_INVERTER)
+                                    && circuit.facts().find(Circuit.BY_INVERTER).orElse(false)),
+                    (load, circuit) -> load.facts().get(Load.ON_INVERTER)
+                            || Subjects.of(circuit.facts().find(Circuit.SERVES).orElse("outlet"))
+                                    .contains("outlet"),
+                    "{2} is fed by the inverter, and {about}, which is wired to it, is said never to run on it",
+                    "Mend `on-inverter`, or name its circuit."),
             note(
                     "circuit-without-load",
                     loaded(),
@@ -147,6 +213,10 @@ final class LoadRelations {
     private static Set<String> words(Load it) {
         Set<String> words = new HashSet<>(Subjects.naming(it));
         it.facts().find(Load.APPLIANCE).ifPresent(id -> words.addAll(Subjects.of(id)));
+        // A heat pump is none of the pumps that run for minutes.
+        if (words.contains("heat")) {
+            words.remove("pump");
+        }
         return words;
     }
 }

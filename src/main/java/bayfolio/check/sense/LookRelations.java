@@ -48,9 +48,12 @@ final class LookRelations {
     /** As on the doors of many coaches: L4, R1. */
     private static final Pattern NUMBER = Pattern.compile("\\b[A-Z][0-9]{1,2}\\b");
 
+    /** Things of one bag share its few words; so many are written for one thing. */
+    private static final int WORDS_OF_ITS_OWN = 8;
+
     /** At the beginning, where the words say in which room. */
     private static final Pattern NAMES_A_ROOM = Pattern.compile(
-            "^(?:(?:in|on|at|above|below|under|behind|inside|over) )?(?:the )?(?:cab|dash|galley|kitchen|bath|bedroom|hall|lounge"
+            "^(?:inside,? )?(?:(?:in|on|at|above|below|under|behind|inside|over) )?(?:the )?(?:cab|dash|galley|kitchen|bath|bedroom|hall|lounge"
                     + "|dinette|wardrobe|entry door)\\b(?! of)(?!,? behind the)",
             Pattern.CASE_INSENSITIVE);
 
@@ -170,6 +173,14 @@ final class LookRelations {
                     IN_ONE_PLACE,
                     "Copied? Two of them are never in one place; look again."),
             note("two-in-one-place", inOnePlace(Appliance.SHAPE), (one, other) -> false, IN_ONE_PLACE, TELL_APART),
+            note(
+                    "two-in-one-place",
+                    inOnePlace(Item.SHAPE),
+                    (one, other) -> Subjects.all(one.spot().flatMap(Spot::where).orElseThrow())
+                                    .size()
+                            < WORDS_OF_ITS_OWN,
+                    IN_ONE_PLACE,
+                    TELL_APART),
             warning(
                     "place-of-another-room",
                     inBays(),

@@ -70,12 +70,16 @@ interface Pairs<A, B> {
 
     /** A fact of each record of one kind, and the record itself, for what hangs on several of its facts. */
     static <R extends Described, A> Pairs<A, R> own(Shape<R> shape, Key<A> fact) {
-        return records -> records.of(shape)
-                .flatMap(record -> record.facts().located(fact).stream()
-                        .map(value -> new Pair<>(
-                                Records.naming(record),
-                                value,
-                                new Located<>(record, record.facts().at()))));
+        return records -> records.of(shape).flatMap(record -> ownOf(record, fact));
+    }
+
+    /** As {@link #own}, of one record. */
+    static <R extends Described, A> Stream<Pair<A, R>> ownOf(R record, Key<A> fact) {
+        return record.facts().located(fact).stream()
+                .map(value -> new Pair<>(
+                        Records.naming(record),
+                        value,
+                        new Located<>(record, record.facts().at())));
     }
 
     /** Each record of one kind that states a fact, and the coach; told at that fact. */

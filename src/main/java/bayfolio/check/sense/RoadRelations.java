@@ -18,6 +18,7 @@ import bayfolio.model.People;
 import bayfolio.model.Region;
 import bayfolio.model.Service;
 import bayfolio.model.Size;
+import bayfolio.model.Switch;
 import bayfolio.model.Tires;
 import bayfolio.model.Unit;
 import bayfolio.model.Weighing;
@@ -55,6 +56,15 @@ final class RoadRelations {
             Pattern.compile("(?i)\\bspare (?:wheel|tire|tyre)|\\b(?:full|real) wheel\\b");
 
     private static final Pattern LOAD_INDEX = Pattern.compile("\\b(1[0-4][0-9]|9[0-9])/(1[0-4][0-9]|9[0-9])\\b");
+
+    /** Common practice, no source. */
+    private static final Pattern OFTEN = Pattern.compile(
+            "(?i)\\b(?:oil|filter|extinguisher|alarm|clean|burner|damp|leak|check|test|pressure|inspection)");
+
+    private static final int TWO_YEARS = 800;
+
+    /** In meters; a coach that is hired out drives more. Common practice, no source. */
+    private static final double LEAST_A_YEAR = 2_000_000;
 
     static final List<Relation<?, ?>> ALL = List.of(
             warning(
@@ -267,6 +277,36 @@ final class RoadRelations {
                                     <= later.facts().get(Service.LAST_ODOMETER).value() + 1,
                     "a work was done at more by the odometer than one that was done on a later day",
                     "Read the sheet of the work again."),
+            note(
+                    "so-seldom",
+                    Pairs.own(Service.SHAPE, Service.EVERY_DAYS)
+                            .where((days, service) -> OFTEN.matcher(
+                                            service.facts().get(Service.WHAT))
+                                    .find()),
+                    (days, service) -> days <= TWO_YEARS,
+                    "such work is said to come round every {1} days, where it mostly does each year",
+                    "Read the plan again; if it is so, say under `accept` why."),
+            note(
+                    "hardly-driven",
+                    Pairs.onCoach(Service.SHAPE, Service.LAST_ODOMETER)
+                            .where((service, coach) -> service.facts().has(Service.LAST)
+                                    && coach.unit().facts().has(Unit.MODEL_YEAR)),
+                    (service, coach) ->
+                            service.facts().get(Service.LAST_ODOMETER).value()
+                                    >= LEAST_A_YEAR
+                                            * (service.facts().get(Service.LAST).getYear()
+                                                    - coach.unit().facts().get(Unit.MODEL_YEAR)),
+                    "by the odometer at this work, the coach was driven for less than 2,000 km a year",
+                    "Read the sheet of the work again."),
+            note(
+                    "after-hours-or-not",
+                    Pairs.onCoach(Hire.SHAPE, Hire.AFTER_HOURS_PICKUP)
+                            .where((hire, coach) -> !hire.facts().get(Hire.AFTER_HOURS_PICKUP)),
+                    (hire, coach) -> coach.unit().switches().stream()
+                            .flatMap(it -> it.facts().find(Switch.AT_PICKUP).stream())
+                            .noneMatch(state -> state.contains("after hours")),
+                    "nobody collects this coach after hours, it is said, and switches tell how they stand then",
+                    "Mend the answer, or the states at pickup."),
             note(
                     "license-for-the-weight",
                     Pairs.onCoach(Weights.SHAPE, Weights.GROSS)

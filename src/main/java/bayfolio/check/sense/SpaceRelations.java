@@ -24,6 +24,7 @@ import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -51,7 +52,10 @@ final class SpaceRelations {
 
     private static final Set<String> HANDLED = Set.of("switch", "gauge", "item");
     private static final Pattern FURNITURE = words(
-            "\\b(?:seat|bench|drawer|wardrobe|shelf|cupboard|closet|aisle|dash|fridge door|monitor panel|wall panel|control panel|entry door|sliding door)\\b");
+            "\\b(?:seat|bench|drawer|wardrobe|shelf|cupboard|closet|aisle|dash|toilet|range hood|hob|galley|bath|hall|bedroom|lounge|bed key|fridge door|monitor panel|wall panel|control panel|entry door|sliding door)\\b");
+
+    private static final Set<Side> LEFT_OR_INSIDE = EnumSet.of(Side.LEFT, Side.INSIDE);
+    private static final Set<Side> RIGHT_OR_INSIDE = EnumSet.of(Side.RIGHT, Side.INSIDE);
 
     private static final Pattern ON_THE_LEFT = words("^(?:on the |outside,? )?left (?:side|wall)");
     private static final Pattern ON_THE_RIGHT = words("^(?:on the |outside,? )?right (?:side|wall)");
@@ -75,6 +79,31 @@ final class SpaceRelations {
                     (thing, bay) -> within(thing, bay),
                     "{about} is said to be where {2}, which it is in, is not",
                     "Measure both from the front of the coach again."),
+            note(
+                    "locks-on-the-road",
+                    slidesDriven(),
+                    (slide, driving) -> slide.facts().get(Slide.TRAVEL_LOCKS) == driving.contains("lock"),
+                    "`travel-locks` of {about} does not go with how its switch stands on the road: {2}",
+                    "Mend the one that is wrong."),
+            note(
+                    "front-or-rear-by-its-name",
+                    alongTheCoach(),
+                    (thing, share) ->
+                            !(share < 0.45 && named(thing, "rear")) && !(share > 0.55 && named(thing, "front")),
+                    "{about} is named after the other end of the coach",
+                    "Measure it from the front again, or call it otherwise."),
+            note(
+                    "number-left-out",
+                    Pairs.onCoach(
+                                    Compartment.SHAPE,
+                                    Compartment.SHAPE.key("name").orElseThrow())
+                            .given(records -> !records.coach().unit().draft()),
+                    (bay, coach) -> Labels.before(bay)
+                            .map(before -> coach.unit().compartments().stream()
+                                    .anyMatch(it -> Labels.all(it).contains(before)))
+                            .orElse(true),
+                    "{about} is numbered, and none of this coach has the number before it",
+                    "A reader who counts the doors looks for it; describe it, or number the doors anew."),
             note(
                     "above-or-below-its-bay",
                     heightsInBays(),
@@ -302,10 +331,10 @@ final class SpaceRelations {
         String where = thing.spot().flatMap(Spot::where).orElse("");
         String words = thing.name() + " " + where;
         if (thing.kind().equals("door") || thing.kind().equals("compartment")) {
-            if (side.equals(Optional.of(Side.RIGHT))
-                            && NAMED_LEFT.matcher(thing.name()).find()
-                    || side.equals(Optional.of(Side.LEFT))
-                            && NAMED_RIGHT.matcher(thing.name()).find()) {
+            boolean left = NAMED_LEFT.matcher(thing.name()).find();
+            boolean right = NAMED_RIGHT.matcher(thing.name()).find();
+            if (left && side.filter(it -> !LEFT_OR_INSIDE.contains(it)).isPresent()
+                    || right && side.filter(it -> !RIGHT_OR_INSIDE.contains(it)).isPresent()) {
                 return false;
             }
         }
@@ -419,6 +448,47 @@ final class SpaceRelations {
                 .filter(thing -> thing.spot().isPresent())
                 .map(thing ->
                         Pairs.Pair.of(thing, placed(thing), records.coach().unit()));
+    }
+
+    /** Each slide-out with how its switches stand on the road. */
+    private static Pairs<Slide, String> slidesDriven() {
+        return records -> records.of(Slide.SHAPE)
+                .filter(slide -> slide.facts().has(Slide.TRAVEL_LOCKS))
+                .flatMap(slide -> slide.facts().all(Slide.CONTROLS).stream()
+                        .flatMap(id -> records.named(Switch.SHAPE, id).stream())
+                        .flatMap(it -> it.facts().located(Switch.DRIVING).stream())
+                        .map(driving -> new Pairs.Pair<>(
+                                Records.naming(slide),
+                                new Located<>(slide, slide.facts().at(Slide.TRAVEL_LOCKS)),
+                                driving)));
+    }
+
+    /** What is measured from the front along the coach, and how far back it is: 0 the front, 1 the rear. */
+    private static Pairs<Thing, Double> alongTheCoach() {
+        return records -> records.coach()
+                .unit()
+                .things()
+                .filter(thing -> from(thing).isPresent()
+                        && thing.spot()
+                                .flatMap(Spot::side)
+                                .filter(side -> side != Side.FRONT && side != Side.REAR)
+                                .isPresent())
+                .map(thing -> new Pairs.Pair<>(
+                        Records.naming(thing),
+                        new Located<>(thing, placed(thing)),
+                        new Located<>(
+                                from(thing).orElseThrow()
+                                        / records.coach()
+                                                .unit()
+                                                .size()
+                                                .facts()
+                                                .get(Size.LENGTH)
+                                                .value(),
+                                thing.at())));
+    }
+
+    private static boolean named(Thing thing, String end) {
+        return Subjects.all(thing.id() + " " + thing.name()).contains(end);
     }
 
     /** Told where its distance from the front is written. */

@@ -50,6 +50,10 @@ final class StateRelations {
                     "road|driv",
                     "(?:on|for) the road|before (?:every|each|the|a) drive|before (?:you )?driv(?:e|ing)|while (?:you )?driv(?:e|ing)"));
 
+    /** The times of a hire, between which nothing but the renter changes a state. */
+    private static final List<Kept> HIRE =
+            KEPT.stream().filter(kept -> kept.state() != Switch.STORED).toList();
+
     private static final String POSITION = "(open|shut|closed|on|off)";
 
     /** Texts of a switch in which a state is its own; what wrong use does, and what else must be on, is said elsewhere. */
@@ -77,12 +81,29 @@ final class StateRelations {
     private static final Set<Switch.Make> PROTECTING =
             Set.of(Switch.Make.BREAKER_HANDLE, Switch.Make.FUSES, Switch.Make.ROTARY_DISCONNECT);
 
+    private static final Set<String> ON_OR_OFF = Set.of("on", "off");
+
+    private static final Set<String> OPEN_OR_SHUT = Set.of("open", "shut", "closed");
+
     /** Words that begin a state of whatever make. */
     private static final Set<String> ANY_MAKE = Set.of("as", "no", "not", "all", "both", "left", "none", "nothing");
 
     private static final Pattern NEVER = Pattern.compile("(?i)^(?:off(?! by itself)|never|shut|lid (?:shut|down))\\b");
 
     private static final String OR = " or ";
+
+    private static final Pattern CLAUSE_END = Pattern.compile("[,;.]");
+
+    private static final Pattern UPPER = Pattern.compile("\\b(?:ON|OFF)\\b");
+
+    private static final Pattern ON_CONDITION =
+            Pattern.compile("(?i)\\b(?:or|if|unless|when|only|until|except|hours?|matter|like)\\b");
+
+    /** Where the words stand that one can read on it or see of it. */
+    private static final List<Key<String>> SEEN = List.of(Switch.PLATE, Switch.ON_LOOK, Switch.OFF_LOOK);
+
+    private static final List<Key<String>> WORKED =
+            List.of(Switch.PLATE, Switch.WORK, Switch.WORK_OFF, Switch.ON_LOOK, Switch.OFF_LOOK, Switch.LAMP);
 
     /** So many others make a row of which one may be the odd one. */
     private static final int ROW = 3;
@@ -110,7 +131,7 @@ final class StateRelations {
                     KEPT.stream().map(StateRelations::ofItsOwnWords),
                     KEPT.stream().map(StateRelations::asItsTextsSay),
                     KEPT.stream().map(StateRelations::asItsRow),
-                    KEPT.stream().filter(kept -> kept.state() != Switch.STORED).map(StateRelations::asAtOtherTimes),
+                    HIRE.stream().map(kept -> asAtOtherTimes(kept, HIRE)),
                     Stream.of(
                             note(
                                     "on-only-while-stored",
@@ -151,10 +172,13 @@ final class StateRelations {
         return warning(
                 "state-unusual-for-its-role",
                 records -> records.of(Switch.SHAPE).flatMap(it -> usual(it, kept, records.coach())),
-                (state, usual) ->
-                        Stream.of(usual.split(OR)).anyMatch(words -> begins(state, words)) && !turnsOver(state, usual),
+                StateRelations::asUsual,
                 "{about} is {1} " + kept.when() + ", where such a switch is {2}",
                 "Look again; if it is so, say under `accept` why.");
+    }
+
+    private static boolean asUsual(String state, String usual) {
+        return Stream.of(usual.split(OR)).anyMatch(words -> begins(state, words)) && !turnsOver(state, usual);
     }
 
     /** Its state, and the words of the first of its roles that has any. */
@@ -221,18 +245,33 @@ final class StateRelations {
                 .toList();
     }
 
-    /** Of what has no role, a state that differs from all three others: a lamp that is on only on the road. */
-    private static Relation<?, ?> asAtOtherTimes(Kept kept) {
+    /**
+     * A state at one of the three times of a hire that differs from both others: a tap that is open only at return. What
+     * is off or shut only on the road is usual; whoever tells more than one word of it, has thought of it.
+     */
+    private static Relation<?, ?> asAtOtherTimes(Kept kept, List<Kept> times) {
         return note(
                 "otherwise-than-at-other-times",
-                Pairs.own(Switch.SHAPE, kept.state())
-                        .where((state, it) -> it.roles().isEmpty()),
+                records -> records.of(Switch.SHAPE)
+                        .filter(it -> usual(it, kept, records.coach())
+                                .allMatch(pair -> asUsual(
+                                        pair.first().value(), pair.second().value())))
+                        .flatMap(it -> Pairs.ownOf(it, kept.state())),
                 (state, it) -> {
-                    List<String> others = atOtherTimes(it, kept.state());
-                    return others.size() < KEPT.size() - 1
-                            || !others.stream().allMatch(other -> States.opposed(state, other));
+                    List<String> others = times.stream()
+                            .filter(time -> time != kept)
+                            .flatMap(time -> it.facts().find(time.state()).stream())
+                            .toList();
+                    return others.size() < times.size() - 1
+                            || !others.stream().allMatch(other -> States.opposed(state, other))
+                            || state.strip().indexOf(' ') >= 0
+                            || others.stream()
+                                    .anyMatch(other -> ON_CONDITION
+                                            .matcher(CLAUSE_END.split(other, 2)[0])
+                                            .find())
+                            || kept.state() == Switch.DRIVING && States.shut(state);
                 },
-                "{about} is {1} " + kept.when() + ", and the other way at all other times",
+                "{about} is {1} " + kept.when() + ", and the other way before and after",
                 "Look again; if it is so, say under `accept` why.");
     }
 
@@ -286,7 +325,9 @@ final class StateRelations {
     private static boolean asHandedOver(Switch it, Coach coach) {
         String returned = it.facts().get(Switch.RETURNED);
         String pickup = it.facts().find(Switch.AT_PICKUP).orElse(returned);
-        return roles(it, coach).anyMatch(role -> role.facts().has(Role.RETURNED)) || !States.opposed(returned, pickup);
+        return roles(it, coach).anyMatch(role -> role.facts().has(Role.RETURNED))
+                || !States.opposed(returned, pickup)
+                || States.opposed(returned, it.facts().find(Switch.DRIVING).orElse(returned));
     }
 
     /** Those of a switch, in the order of the list. */
@@ -295,22 +336,31 @@ final class StateRelations {
     }
 
     private static boolean inItsWords(String word, Switch it, Kept kept) {
-        Set<String> usual = VALVES.contains(it.make()) ? Set.of("open", "shut", "closed") : Set.of("on", "off");
-        return ANY_MAKE.contains(word) || usual.contains(word) || own(it, kept).contains(word);
+        Set<String> usual = VALVES.contains(it.make()) ? OPEN_OR_SHUT : ON_OR_OFF;
+        if (ANY_MAKE.contains(word)) {
+            return true;
+        }
+        return usual.contains(word)
+                ? !alone(it, kept) || words(it, SEEN.stream()).contains(word)
+                : words(it, Stream.concat(WORKED.stream(), others(kept))).contains(word);
     }
 
-    /** All words of its plate, its looks, its working and its other states. */
-    private static Set<String> own(Switch it, Kept kept) {
-        return Stream.concat(
-                        Stream.of(
-                                Switch.PLATE,
-                                Switch.WORK,
-                                Switch.WORK_OFF,
-                                Switch.ON_LOOK,
-                                Switch.OFF_LOOK,
-                                Switch.LAMP),
-                        KEPT.stream().map(Kept::state).filter(state -> state != kept.state()))
-                .flatMap(key -> it.facts().find(key).stream())
+    /** Whether its other three states are all told in words of their own, without on or off: room in, bed up, 0. */
+    private static boolean alone(Switch it, Kept kept) {
+        List<String> others = atOtherTimes(it, kept.state());
+        return others.size() == KEPT.size() - 1
+                && others.stream()
+                        .noneMatch(other -> States.open(other)
+                                || States.shut(other)
+                                || UPPER.matcher(other).find());
+    }
+
+    private static Stream<Key<String>> others(Kept kept) {
+        return KEPT.stream().map(Kept::state).filter(state -> state != kept.state());
+    }
+
+    private static Set<String> words(Switch it, Stream<Key<String>> texts) {
+        return texts.flatMap(key -> it.facts().find(key).stream())
                 .flatMap(text -> Subjects.all(text).stream())
                 .collect(Collectors.toSet());
     }

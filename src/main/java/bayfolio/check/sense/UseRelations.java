@@ -18,11 +18,13 @@ import bayfolio.model.Step;
 import bayfolio.model.Switch;
 import bayfolio.model.Thing;
 import bayfolio.source.Located;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -84,7 +86,13 @@ final class UseRelations {
     private static final Set<Appliance.What> ON_ROOFS = EnumSet.of(
             Appliance.What.AIR_CONDITIONER, Appliance.What.HEAT_PUMP, Appliance.What.ROOF_FAN, Appliance.What.ANTENNA);
 
+    private static final List<String> SOLAR_PANEL = List.of("solar", "panel");
+
     private static final Pattern LID = Pattern.compile("(?i)\\b(?:lid|cover)\\b");
+
+    /** Of these nobody speaks without saying the word. */
+    private static final Set<Switch.Make> NAMED_AT_ONCE =
+            EnumSet.of(Switch.Make.PEDAL, Switch.Make.CRANK, Switch.Make.KEYPAD, Switch.Make.FUSES);
 
     /** What is pressed or pushed, and never turned. */
     private static final Set<Switch.Make> PRESSED = EnumSet.of(
@@ -95,11 +103,24 @@ final class UseRelations {
             Switch.Make.LATCHING_BUTTON,
             Switch.Make.SLIDE_VALVE);
 
+    private static final Set<String> OF_THE_ROOM = Set.of("water-pump-switch", "branch-breaker", "gfci-outlet");
+
     private static final Pattern TURNED = Pattern.compile("\\b(?:quarter|half) turn\\b");
 
     private static final Pattern CALL = Pattern.compile("(?i)\\bcall\\b");
 
     private static final Pattern NOTHING = Pattern.compile("(?i)^(?:anything at all|everything|nothing at all)");
+
+    /** What guests take along, and what everybody needs when something happens; common practice, no source. */
+    private static final Set<String> OF_GUESTS = Subjects.words(
+            "chair table mat broom flashlight torch ladder kettle bedding level lighter cover strap tie net brush ring bucket can"
+                    + " hose spray funnel spout");
+
+    private static final Set<String> OF_EMERGENCIES =
+            Subjects.words("extinguisher blanket triangle vest aid towing emergency");
+
+    /** So many others make a row of which one may be the odd one. */
+    private static final int ROW = 3;
 
     /** From so many on people call a thing by its plural. */
     private static final int MANY = 8;
@@ -132,6 +153,37 @@ final class UseRelations {
                     "{about} is said to be for {1}, where such things are for {2}",
                     "Say who it is for; if it is so, say under `accept` why."),
             note(
+                    "for-others-by-its-name",
+                    Pairs.own(Item.SHAPE, Item.FOR)
+                            .where((user, item) -> item.roles().isEmpty())
+                            .given(UseRelations::described),
+                    (user, item) -> user == Item.For.STAFF
+                            ? Collections.disjoint(Subjects.naming(item), OF_GUESTS)
+                            : user == Item.For.EMERGENCY || Collections.disjoint(Subjects.naming(item), OF_EMERGENCIES),
+                    "{about} is said to be for {1}, and such things are for others, by its name",
+                    "Say who it is for; if it is so, say under `accept` why."),
+            note(
+                    "for-tasks-in-the-room",
+                    Pairs.own(Switch.SHAPE, Switch.ACCESS)
+                            .where((access, it) ->
+                                    access == Access.TASK && (it.roles().isEmpty() || it.holdsOneOf(OF_THE_ROOM)))
+                            .given(UseRelations::described),
+                    (access, it) -> !inTheRoom(it),
+                    "{about} is in the room where everybody lives, and only for tasks, of which its role does not tell",
+                    "Say `free`, or give it the role by which a procedure sends people to it."),
+            note(
+                    "access-otherwise-than-its-row",
+                    records -> records.of(Switch.SHAPE).flatMap(it -> row(it, records)),
+                    (access, row) -> row.size() < ROW || row.contains(access),
+                    "{about} is {1}, and all others of its make in its bay are for others",
+                    "Look who may use it; if it is so, say under `accept` why."),
+            note(
+                    "pressed-toggle",
+                    Pairs.own(Switch.SHAPE, Switch.MAKE).where((make, it) -> make == Switch.Make.TOGGLE),
+                    (make, it) -> !it.facts().find(Switch.WORK).orElse("").startsWith("Press "),
+                    "{about} is said to be {1}, which is flipped, and its working begins with a press",
+                    "Look how it is made: an end of a rocker is pressed, and a button."),
+            note(
                     "label-against-access",
                     Pairs.own(Compartment.SHAPE, Compartment.ACCESS)
                             .where((access, bay) -> access == Access.FREE || access == Access.TASK),
@@ -163,11 +215,9 @@ final class UseRelations {
             note(
                     "on-the-roof-by-its-kind",
                     Pairs.onCoach(Appliance.SHAPE, Appliance.SHAPE.key("side").orElseThrow())
-                            .where((appliance, coach) -> appliance
-                                    .facts()
-                                    .find(Appliance.WHAT)
-                                    .filter(ON_ROOFS::contains)
-                                    .isPresent()),
+                            .where((appliance, coach) ->
+                                    ON_ROOFS.contains(appliance.facts().get(Appliance.WHAT))
+                                            || Subjects.all(appliance.name()).containsAll(SOLAR_PANEL)),
                     (appliance, coach) -> appliance
                             .spot()
                             .flatMap(Spot::side)
@@ -234,6 +284,31 @@ final class UseRelations {
                                 .map(usual -> new Pairs.Pair<>(Records.naming(it), value, usual))));
     }
 
+    /** In the open there, in no bay. */
+    private static boolean inTheRoom(Switch it) {
+        return it.spot()
+                .filter(spot -> spot.in().isEmpty() && spot.side().orElse(Side.INSIDE) == Side.INSIDE)
+                .isPresent();
+    }
+
+    /** The access of a switch, and that of all others of its make in its bay. */
+    private static Stream<Pairs.Pair<Access, List<Access>>> row(Switch it, Records records) {
+        return it.spot().flatMap(Spot::in).stream()
+                .map(bay -> new Pairs.Pair<>(
+                        Records.naming(it),
+                        it.facts().located(Switch.ACCESS).orElseThrow(),
+                        new Located<>(
+                                records.of(Switch.SHAPE)
+                                        .filter(other -> other != it
+                                                && other.make() == it.make()
+                                                && other.spot()
+                                                        .flatMap(Spot::in)
+                                                        .equals(Optional.of(bay)))
+                                        .map(Switch::access)
+                                        .toList(),
+                                it.at())));
+    }
+
     private static boolean described(Records records) {
         return !records.coach().unit().draft();
     }
@@ -297,7 +372,7 @@ final class UseRelations {
         return parts == null
                 || parts.matcher(words).find()
                         && !(PRESSED.contains(make) && TURNED.matcher(words).find())
-                || !ANY_PART.matcher(words).find();
+                || !ANY_PART.matcher(words).find() && (words.isEmpty() || !NAMED_AT_ONCE.contains(make));
     }
 
     private static boolean reached(Thing thing, Key<Boolean> emergency, Coach coach) {

@@ -76,7 +76,57 @@ final class WaterRelations {
 
     private static final double MOST_INLET = kilopascals("61 psi");
 
+    private static final Set<String> FUEL = Set.of("fuel-filler", "def-filler");
+
+    private static final Set<String> OF_WATER =
+            Set.of("low-point-drain", "fresh-drain-valve", "frost-valve", "water-heater-bypass", "gray-drain-tap");
+
+    private static final Set<Appliance.What> DRY = EnumSet.of(
+            Appliance.What.FURNACE,
+            Appliance.What.AIR_CONDITIONER,
+            Appliance.What.HEAT_PUMP,
+            Appliance.What.FRIDGE_TWO_WAY,
+            Appliance.What.FRIDGE_THREE_WAY,
+            Appliance.What.FRIDGE_RESIDENTIAL,
+            Appliance.What.FRIDGE_COMPRESSOR,
+            Appliance.What.HOB_GAS,
+            Appliance.What.HOB_INDUCTION,
+            Appliance.What.OVEN_GAS,
+            Appliance.What.MICROWAVE,
+            Appliance.What.ROOF_FAN,
+            Appliance.What.CHARGER,
+            Appliance.What.ANTENNA);
+
     static final List<Relation<?, ?>> ALL = List.of(
+            note(
+                    "drain-of-something-dry",
+                    Pairs.toEach(Switch.SHAPE, Switch.FEEDS, Appliance.SHAPE)
+                            .where((it, appliance) -> it.holdsOneOf(OF_WATER)),
+                    (it, appliance) -> !DRY.contains(appliance.facts().get(Appliance.WHAT)),
+                    "{about} lets water out or past, and {2} holds none",
+                    "Look what runs dry when it is turned."),
+            note(
+                    "steps-of-no-gauge",
+                    records -> records.of(Tank.SHAPE)
+                            .filter(tank -> tank.facts().has(Tank.GAUGE_STEPS))
+                            .map(tank -> Pairs.Pair.of(
+                                    tank,
+                                    tank.facts().at(Tank.GAUGE_STEPS),
+                                    records.coach().unit())),
+                    (tank, unit) -> unit.draft()
+                            || unit.things()
+                                    .anyMatch(it -> it instanceof Gauge gauge
+                                            && gauge.facts().all(Gauge.OF).contains(tank.id())),
+                    "the steps in which {about} is shown are told, and no gauge is said to be `of` it",
+                    "Name it under `of` of its gauge, or leave the steps out."),
+            note(
+                    "second-way-or-not",
+                    Pairs.onCoach(Water.SHAPE, Water.GRAVITY_CAP)
+                            .given(records -> !records.coach().unit().draft()),
+                    (water, coach) ->
+                            water.facts().get(Water.GRAVITY_CAP) == coach.unit().holds("fresh-fill-port"),
+                    "`gravity-cap` does not go with whether a connection holds the role `fresh-fill-port`",
+                    "Describe the cap, or mend the answer."),
             error(
                     "opening-of-another-tank",
                     Pairs.toOne(Connection.SHAPE, Connection.TANK, Tank.SHAPE),
@@ -126,10 +176,16 @@ final class WaterRelations {
             error(
                     "dirty-on-clean",
                     Pairs.toEach(Item.SHAPE, Item.GOES_ON, Connection.SHAPE),
-                    (item, connection) -> !(dirty(item) && connection.holdsOneOf(DRINKING)
-                            || clean(item) && connection.holdsOneOf(SEWAGE)),
+                    WaterRelations::safely,
                     "{about} is said to go onto {2}: germs would get into the drinking water",
                     "Name the connection that it really fits."),
+            error(
+                    "dirty-on-clean",
+                    Pairs.toEach(Connection.SHAPE, Connection.FITS, Item.SHAPE),
+                    (connection, item) ->
+                            item.facts().all(Item.GOES_ON).contains(connection.id()) || safely(item, connection),
+                    "{about} is said to take {2}: germs would get into the drinking water",
+                    "Name what really fits there."),
             error(
                     "clean-beside-dirty",
                     sharedPlace(),
@@ -340,6 +396,11 @@ final class WaterRelations {
 
     private static Optional<String> place(Item item) {
         return item.spot().flatMap(Spot::in);
+    }
+
+    private static boolean safely(Item item, Connection connection) {
+        return !(dirty(item) && connection.holdsOneOf(DRINKING)
+                || clean(item) && (connection.holdsOneOf(SEWAGE) || connection.holdsOneOf(FUEL)));
     }
 
     private static boolean dirty(Item item) {

@@ -4,8 +4,12 @@ import bayfolio.check.Case;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Meters;
+import bayfolio.model.Compartment;
+import bayfolio.model.Connection;
+import bayfolio.model.Door;
 import bayfolio.model.Side;
 import bayfolio.model.Size;
+import bayfolio.model.Slide;
 import bayfolio.model.Spot;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
@@ -13,18 +17,18 @@ import bayfolio.source.Place;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Flags a compartment or slide-out that would stick out at the end of the coach. */
+/** Flags what would be beyond the end of the coach; doors and connections have a rule of their own. */
 public final class OutsideTheCoach implements Rule {
     private static final double TOLERANCE_METERS = 0.02;
 
     @Override
     public Stream<Finding> check(Case coach) {
         Unit unit = coach.unit();
-        return Stream.concat(
-                unit.compartments().stream()
-                        .flatMap(it -> check(it, it.facts().at(it.spotKeys().fromFront()), unit).stream()),
-                unit.slides().stream()
-                        .flatMap(it -> check(it, it.facts().at(it.spotKeys().fromFront()), unit).stream()));
+        return unit.things()
+                .filter(it -> !(it instanceof Door || it instanceof Connection)
+                        && it.spot().flatMap(Spot::fromFront).isPresent())
+                .flatMap(it ->
+                        check(it, it.facts().at(it.spot().orElseThrow().keys().fromFront()), unit).stream());
     }
 
     private static Optional<Finding> check(Thing thing, Place at, Unit unit) {
@@ -33,8 +37,10 @@ public final class OutsideTheCoach implements Rule {
                 .filter(side -> side == Side.FRONT || side == Side.REAR)
                 .isPresent();
         Optional<Meters> room = unit.size().facts().find(across ? Size.WIDTH : Size.LENGTH);
-        double end = spot.fromFront().orElseThrow().value()
-                + spot.width().orElseThrow().value();
+        double start = spot.fromFront().orElseThrow().value();
+        // Where it begins is measured; how wide a tank or a device is that way, only the wall things say for sure.
+        boolean wall = thing instanceof Compartment || thing instanceof Slide;
+        double end = start + (wall ? spot.width().orElseThrow().value() : 0);
         return room.filter(limit -> end > limit.value() + TOLERANCE_METERS)
                 .map(limit -> Finding.error(
                                 "outside-the-coach",
@@ -42,10 +48,11 @@ public final class OutsideTheCoach implements Rule {
                                 thing.kind()
                                         + " `"
                                         + thing.id()
-                                        + "` ends at "
+                                        + (wall ? "` ends at " : "` is at ")
                                         + new Meters(end).in(unit.region().first())
-                                        + ", the coach at "
+                                        + ", the coach "
+                                        + (wall ? "at " : "ends at ")
                                         + limit.in(unit.region().first()))
-                        .mend("Measure `from-front` and `width` again."));
+                        .mend(wall ? "Measure `from-front` and `width` again." : "Measure `from-front` again."));
     }
 }
