@@ -1,42 +1,52 @@
 package bayfolio.compose;
 
 import bayfolio.check.Case;
-import bayfolio.handbook.Copy;
-import bayfolio.handbook.Handbook;
-import bayfolio.handbook.Page;
+import bayfolio.document.Handbook;
+import bayfolio.document.Page;
+import bayfolio.document.PageKind;
 import bayfolio.prose.ScreenWords;
-import bayfolio.prose.Target;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
-/** Makes a copy of the handbook of a coach that the check found nothing wrong with. */
+/** Makes the handbook of a coach that the check found nothing wrong with: once, for all its readers. */
 public final class Composer {
     private Composer() {}
 
-    public static Handbook compose(Case coach, ScreenWords screen, Copy copy) {
-        Draft draft = new Draft(coach, screen, copy);
-        List<Page> pages = new ArrayList<>();
-        pages.add(new HomePage(draft).page());
-        pages.add(new TroublePage(draft).page());
-        new ThingsPage(draft).pages().forEach(pages::add);
-        StagePage stages = new StagePage(draft);
-        pages.add(stages.all());
-        stages.pages().forEach(pages::add);
-        new ProcedurePage(draft).pages().forEach(pages::add);
-        pages.add(draft.workedOut().page());
-        pages.add(new WordsPage(draft).page());
-        pages.add(new IndexPage(draft).page());
-        if (copy == Copy.STAFF) {
-            new StaffSheets(draft).pages().forEach(pages::add);
+    public static Handbook compose(Case coach, ScreenWords screen) {
+        CoachView view = new CoachView(coach, screen);
+        List<Page> pages = Stream.of(
+                        Stream.of(new HomePage(view).page()),
+                        new ThingPages(view).pages(),
+                        new WorkedOutPages(view).pages(),
+                        new StagePages(view).pages(),
+                        new ProcedurePage(view).pages(),
+                        Stream.of(new WordsPage(view).page(), new IndexPage(view).page(), new TroublePage(view).page()),
+                        new StaffSheets(view).pages())
+                .flatMap(each -> each)
+                .toList();
+        return new Handbook(coach.unit().id(), coach.unit().name(), screen.language(), parts(explained(pages, coach)));
+    }
+
+    /** Parts and pages in the order of the table of kinds; pages of one kind as they were composed. */
+    private static List<Handbook.Part> parts(List<Page> pages) {
+        Map<String, List<Page>> parts = new LinkedHashMap<>();
+        for (PageKind kind : PageKind.values()) {
+            parts.computeIfAbsent(kind.part(), it -> new ArrayList<>())
+                    .addAll(pages.stream().filter(page -> page.kind() == kind).toList());
         }
-        return new Handbook(copy, coach.unit().id(), coach.unit().name(), screen.language(), explained(pages, coach));
+        return parts.entrySet().stream()
+                .map(part -> new Handbook.Part(part.getKey(), part.getValue()))
+                .toList();
     }
 
     /** The glossary itself explains each word where it stands. */
     private static List<Page> explained(List<Page> pages, Case coach) {
         FirstUse firstUse = new FirstUse(coach.coach().fleet().words());
         return pages.stream()
-                .map(page -> page.home().equals(new Target.OfPage("words")) ? page : firstUse.linked(page))
+                .map(page -> page.kind() == PageKind.WORDS ? page : firstUse.linked(page))
                 .toList();
     }
 }

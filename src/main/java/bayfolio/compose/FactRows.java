@@ -1,88 +1,116 @@
 package bayfolio.compose;
 
+import bayfolio.document.Audience;
+import bayfolio.document.Content.FactTable.Line;
+import bayfolio.document.Content.FactTable.Row;
+import bayfolio.document.From;
+import bayfolio.document.Stamp;
 import bayfolio.fact.Described;
-import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
-import bayfolio.handbook.Content;
+import bayfolio.model.Thing;
 import bayfolio.prose.Inline;
 import bayfolio.source.Located;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
-/**
- * The stated facts of a record as rows of a table; references become links, what is for staff stays
- * out.
- */
+/** The stated facts of a record as rows of a table; references become links. What is for staff is marked so. */
 final class FactRows {
-    private final Draft draft;
+    private final CoachView view;
 
-    FactRows(Draft draft) {
-        this.draft = draft;
+    FactRows(CoachView view) {
+        this.view = view;
     }
 
     /**
+     * @param table where the rows stand
      * @param elsewhere names of keys that are told in another form
      */
-    List<Content.FactTable.Row> of(Facts facts, Set<String> elsewhere) {
-        List<Content.FactTable.Row> rows = new ArrayList<>();
-        for (Key<?> key : facts.shape().keys()) {
-            if (draft.shows(key) && !elsewhere.contains(key.name())) {
-                row(facts, key).ifPresent(rows::add);
+    List<Row> of(Stamp table, Described record, Set<String> elsewhere) {
+        List<Row> rows = new ArrayList<>();
+        for (Key<?> key : record.facts().shape().keys()) {
+            if (!elsewhere.contains(key.name())) {
+                row(table, record, key).ifPresent(rows::add);
             }
         }
         return rows;
     }
 
-    private <V> Optional<Content.FactTable.Row> row(Facts facts, Key<V> key) {
-        return facts.located(key)
+    /** One fact, where it is stated and says something. */
+    <V> Optional<Row> row(Stamp table, Described record, Key<V> key) {
+        Stamp stamp = table.child(key.name()).from(From.fact(record, key)).seenBy(Audience.staffIf(key.forStaff()));
+        return record.facts()
+                .located(key)
                 .map(value -> lines(key.type(), value))
                 .filter(lines -> !lines.isEmpty())
-                .map(lines -> new Content.FactTable.Row(label(facts.shape(), key), lines));
+                .map(lines -> new Row(stamp, label(record.facts().shape(), key), lines));
     }
 
-    /** A list has a line for each element, everything else one; a reference to what is for staff has none. */
-    private List<List<Inline>> lines(Type<?> type, Located<?> fact) {
+    /** A list has a line for each element, everything else one. */
+    private List<Line> lines(Type<?> type, Located<?> fact) {
         List<?> values = fact.value() instanceof List<?> list ? list : List.of(fact);
         Type<?> each = type instanceof Type.ListOf<?> list ? list.element() : type;
         return values.stream()
-                .map(element -> line(each, (Located<?>) element))
-                .filter(line -> !line.isEmpty())
+                .flatMap(element -> line(each, (Located<?>) element))
                 .toList();
     }
 
     String label(Shape<?> shape, Key<?> key) {
-        return draft.maybeWord("fact." + shape.name() + "." + key.name())
-                .or(() -> draft.maybeWord("fact." + key.name()))
+        return view.maybeWord("fact." + shape.name() + "." + key.name())
+                .or(() -> view.maybeWord("fact." + key.name()))
                 .orElse(key.label());
     }
 
-    private List<Inline> line(Type<?> type, Located<?> fact) {
+    private Stream<Line> line(Type<?> type, Located<?> fact) {
         Object value = fact.value();
         if (type instanceof Type.Reference reference) {
             // What is for staff is not named to renters, not even as something that belongs to theirs.
-            return draft.wording()
-                    .referred(reference, value.toString())
-                    .filter(draft::shows)
-                    .map(thing -> List.<Inline>of(Draft.link(thing)))
-                    .orElse(List.of());
+            return view.wording().referred(reference, value.toString()).stream()
+                    .map((Thing thing) -> new Line(CoachView.audience(thing), List.of(CoachView.link(thing))));
         }
         if (value instanceof Described record) {
-            return sentence(record.facts());
+            return sentence(record);
         }
-        return List.of(new Inline.Text(draft.wording().of(type, fact)));
+        return Stream.of(new Line(
+                Audience.EVERYBODY, List.of(new Inline.Text(view.wording().of(type, fact)))));
     }
 
-    /** A record within a record: its facts one after the other. */
-    private List<Inline> sentence(Facts facts) {
+    /** A record within a record: its facts one after the other; in two wordings where some of them are for staff. */
+    private Stream<Line> sentence(Described record) {
+        List<Inline> all = sentence(record, it -> it != Audience.RENTERS);
+        List<Inline> theirs = record.forStaff() ? List.of() : sentence(record, it -> it != Audience.STAFF);
+        return all.equals(theirs)
+                ? Stream.of(new Line(Audience.EVERYBODY, all))
+                : Stream.of(new Line(Audience.RENTERS, theirs), new Line(Audience.STAFF, all))
+                        .filter(line -> !line.words().isEmpty());
+    }
+
+    private List<Inline> sentence(Described record, Predicate<Audience> seen) {
         List<Inline> all = new ArrayList<>();
-        for (Content.FactTable.Row row : of(facts, Set.of())) {
-            all.add(new Inline.Text((all.isEmpty() ? "" : "; ") + row.label() + ": "));
-            row.lines().forEach(all::addAll);
+        for (Key<?> key : record.facts().shape().keys()) {
+            if (seen.test(Audience.staffIf(key.forStaff()))) {
+                words(record, key, seen).ifPresent(words -> {
+                    all.add(new Inline.Text(
+                            (all.isEmpty() ? "" : "; ") + label(record.facts().shape(), key) + ": "));
+                    all.addAll(words);
+                });
+            }
         }
         return all;
+    }
+
+    private <V> Optional<List<Inline>> words(Described record, Key<V> key, Predicate<Audience> seen) {
+        return record.facts()
+                .located(key)
+                .map(value -> lines(key.type(), value).stream()
+                        .filter(line -> seen.test(line.audience()))
+                        .flatMap(line -> line.words().stream())
+                        .toList())
+                .filter(words -> !words.isEmpty());
     }
 }

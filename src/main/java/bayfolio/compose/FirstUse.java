@@ -1,11 +1,11 @@
 package bayfolio.compose;
 
-import bayfolio.handbook.Content;
-import bayfolio.handbook.Page;
-import bayfolio.handbook.Section;
+import bayfolio.document.Audience;
+import bayfolio.document.Content;
+import bayfolio.document.Node;
+import bayfolio.document.Page;
+import bayfolio.document.Section;
 import bayfolio.model.Word;
-import bayfolio.procedure.Procedure;
-import bayfolio.procedure.Step;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
@@ -52,19 +52,16 @@ final class FirstUse {
             return page;
         }
         OnePage one = new OnePage();
-        page.opening().stream().flatMap(Content::linked).forEach(one::seen);
-        page.sections().stream()
-                .flatMap(section -> section.contents().stream())
-                .flatMap(Content::linked)
-                .forEach(one::seen);
+        page.walk().forEach(one::seen);
         return new Page(
+                page.stamp(),
+                page.kind(),
                 page.home(),
-                page.path(),
                 page.title(),
                 page.opening().stream().map(one::content).toList(),
                 page.sections().stream()
                         .map(section -> new Section(
-                                section.anchor(),
+                                section.stamp(),
                                 section.home(),
                                 section.title(),
                                 section.level(),
@@ -73,34 +70,89 @@ final class FirstUse {
                 page.urgent());
     }
 
-    private final class OnePage {
-        private final Set<Word> told = new HashSet<>();
+    /** What readers of one page were told. Staff read what renters do, and more. */
+    private final class OnePage implements Content.Visitor<Content> {
+        private final Set<Word> toldEverybody = new HashSet<>();
+        private final Set<Word> toldStaff = new HashSet<>();
+        private Audience reading = Audience.EVERYBODY;
 
-        private void seen(Inline.Link link) {
-            if (link.target() instanceof Target.OfWord word) {
-                words.values().stream().filter(it -> it.id().equals(word.id())).forEach(told::add);
-            }
+        private void seen(Node node) {
+            node.links().forEach(link -> {
+                if (link.target() instanceof Target.OfWord word) {
+                    words.values().stream()
+                            .filter(it -> it.id().equals(word.id()))
+                            .forEach(it -> told(it, node.stamp().audience()));
+                }
+            });
+        }
+
+        /** Whether it is news to one of those who read it. */
+        private boolean told(Word word, Audience audience) {
+            boolean news = toldStaff.add(word);
+            return audience == Audience.STAFF ? news : toldEverybody.add(word);
         }
 
         private Content content(Content content) {
-            if (content instanceof Content.Text text) {
-                return new Content.Text(block(text.block()));
-            }
-            if (content instanceof Content.Steps steps) {
-                return new Content.Steps(steps.parts().stream().map(this::part).toList());
-            }
+            reading = content.stamp().audience();
+            return content.accept(this);
+        }
+
+        @Override
+        public Content text(Content.Text content) {
+            return new Content.Text(
+                    content.stamp(), content.blocks().stream().map(this::block).toList());
+        }
+
+        @Override
+        public Content steps(Content.Steps content) {
+            return new Content.Steps(
+                    content.stamp(), content.parts().stream().map(this::part).toList());
+        }
+
+        @Override
+        public Content mark(Content.Mark content) {
             return content;
         }
 
-        private Procedure.Part part(Procedure.Part part) {
-            return new Procedure.Part(
+        @Override
+        public Content facts(Content.FactTable content) {
+            return content;
+        }
+
+        @Override
+        public Content links(Content.LinkList content) {
+            return content;
+        }
+
+        @Override
+        public Content picture(Content.Picture content) {
+            return content;
+        }
+
+        @Override
+        public Content fold(Content.Fold content) {
+            return content;
+        }
+
+        @Override
+        public Content form(Content.Form content) {
+            return content;
+        }
+
+        @Override
+        public Content quote(Content.Quote content) {
+            return content;
+        }
+
+        private Content.Steps.Part part(Content.Steps.Part part) {
+            return new Content.Steps.Part(
+                    part.stamp(),
                     part.title(),
                     part.steps().stream()
-                            .map(step -> new Step(
-                                    step.id(),
+                            .map(step -> new Content.Steps.Step(
+                                    step.stamp(),
                                     step.hazards(),
-                                    step.text().stream().map(this::block).toList(),
-                                    step.at()))
+                                    step.text().stream().map(this::block).toList()))
                             .toList());
         }
 
@@ -146,11 +198,11 @@ final class FirstUse {
             int from = 0;
             while (matcher.find()) {
                 Word word = Objects.requireNonNull(words.get(matcher.group(1).toLowerCase(Locale.ROOT)));
-                if (told.add(word)) {
+                if (told(word, reading)) {
                     if (matcher.start() > from) {
                         all.add(new Inline.Text(text.substring(from, matcher.start())));
                     }
-                    all.add(Draft.link(
+                    all.add(CoachView.link(
                             new Target.OfWord(word.id()),
                             matcher.group(),
                             word.facts().at()));

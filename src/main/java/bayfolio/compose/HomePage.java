@@ -1,15 +1,18 @@
 package bayfolio.compose;
 
-import bayfolio.handbook.Content;
-import bayfolio.handbook.Copy;
-import bayfolio.handbook.Page;
-import bayfolio.handbook.Section;
+import bayfolio.document.Audience;
+import bayfolio.document.Content;
+import bayfolio.document.From;
+import bayfolio.document.Page;
+import bayfolio.document.PageKind;
+import bayfolio.document.Section;
+import bayfolio.document.Stamp;
+import bayfolio.fact.Key;
 import bayfolio.model.Size;
 import bayfolio.model.Unit;
 import bayfolio.model.Weights;
-import bayfolio.procedure.Procedure;
-import bayfolio.procedure.References;
 import bayfolio.procedure.Stage;
+import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import bayfolio.reckon.UnderAndThrough;
 import java.util.ArrayList;
@@ -22,100 +25,133 @@ import java.util.stream.Stream;
  * coach thing by thing.
  */
 final class HomePage {
-    private final Draft draft;
+    private final CoachView view;
+    private final Stamp stamp;
 
-    HomePage(Draft draft) {
-        this.draft = draft;
+    HomePage(CoachView view) {
+        this.view = view;
+        this.stamp = view.stamp(PageKind.HOME);
     }
 
     Page page() {
         List<Section> sections = new ArrayList<>();
         emergency().ifPresent(sections::add);
-        sections.add(Section.of("trouble", draft.word("page.trouble"), List.of(trouble())));
-        sections.add(Section.of("trip", draft.word("home.trip"), List.of(stages())));
-        sections.add(Section.of("coach", draft.word("home.coach"), List.of(pages())));
-        if (draft.copy() == Copy.STAFF) {
-            sections.add(Section.of("staff", draft.word("home.staff"), List.of(staff())));
-        }
-        sections.add(Section.of("call", draft.word("home.call"), List.of(new Phones(draft).content())));
-        return new Page(new Target.OfPage("home"), "index.html", draft.unit().name(), List.of(measures()), sections);
+        sections.add(section("trouble", "page.trouble", this::trouble));
+        sections.add(section("trip", "home.trip", this::stages));
+        sections.add(section("coach", "home.coach", this::pages));
+        Stamp staff = stamp.child("staff").seenBy(Audience.STAFF);
+        sections.add(Section.of(staff, view.word("home.staff"), List.of(staff(staff.child("list")))));
+        sections.add(section("call", "home.call", list -> new Phones(view).content(list)));
+        return new Page(
+                stamp,
+                PageKind.HOME,
+                PageKind.HOME.target(),
+                view.unit().name(),
+                List.of(measures(stamp.child("measures"))),
+                sections,
+                false);
+    }
+
+    private interface Made {
+        Content at(Stamp stamp);
+    }
+
+    private Section section(String key, String title, Made made) {
+        Stamp section = stamp.child(key);
+        return Section.of(section, view.word(title), List.of(made.at(section.child("list"))));
     }
 
     /** What a driver must know before the first bridge: three measures, the lowest sign to drive under, the weight. */
-    private Content measures() {
-        Unit unit = draft.unit();
-        FactRows rows = new FactRows(draft);
+    private Content measures(Stamp table) {
+        Unit unit = view.unit();
+        FactRows rows = new FactRows(view);
         List<Content.FactTable.Row> all = new ArrayList<>();
         unit.facts()
                 .find(Unit.NUMBER)
-                .ifPresent(number -> all.add(Content.FactTable.Row.of(rows.label(Unit.SHAPE, Unit.NUMBER), number)));
-        rows.of(unit.size().facts(), java.util.Set.of()).stream()
-                .filter(row -> Stream.of(Size.LENGTH, Size.HEIGHT, Size.WIDTH_MIRRORS)
-                        .anyMatch(key -> rows.label(Size.SHAPE, key).equals(row.label())))
-                .forEach(all::add);
-        UnderAndThrough.lowestSign(draft.coach())
-                .ifPresent(sign -> all.add(Content.FactTable.Row.of(draft.word("home.lowest-sign"), sign)));
+                .ifPresent(number -> all.add(Content.FactTable.Row.of(
+                        table.child("number").from(From.fact(unit, Unit.NUMBER)),
+                        rows.label(Unit.SHAPE, Unit.NUMBER),
+                        number)));
+        for (Key<?> key : Size.SHAPE.keys()) {
+            if (key == Size.LENGTH || key == Size.HEIGHT || key == Size.WIDTH_MIRRORS) {
+                rows.row(table, unit.size(), key).ifPresent(all::add);
+            }
+        }
+        UnderAndThrough.lowestSign(view.coach())
+                .ifPresent(sign -> all.add(Content.FactTable.Row.of(
+                        table.child("lowest-sign").from(From.fact(unit.size(), Size.HEIGHT)),
+                        view.word("home.lowest-sign"),
+                        sign)));
         unit.facts()
                 .find(Unit.WEIGHTS)
-                .ifPresent(weights -> rows.of(weights.facts(), java.util.Set.of()).stream()
-                        .filter(row -> row.label().equals(rows.label(Weights.SHAPE, Weights.GROSS)))
-                        .forEach(all::add));
-        return new Content.FactTable(all);
+                .flatMap(weights -> rows.row(table, weights, Weights.GROSS))
+                .ifPresent(all::add);
+        return new Content.FactTable(table, all);
     }
 
     private Optional<Section> emergency() {
-        List<Content.LinkList.Entry> entries = StagePage.inOrder(draft, Stage.EMERGENCY)
-                .map((Procedure procedure) -> new Content.LinkList.Entry(Draft.link(procedure), ""))
+        Stamp section = stamp.child("emergency");
+        Stamp list = section.child("list");
+        List<Content.LinkList.Entry> entries = StagePages.inOrder(view, Stage.EMERGENCY)
+                .map(procedure -> CoachView.entry(list, procedure, ""))
                 .toList();
         return entries.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Section.of(
-                        "emergency",
-                        draft.word("stage.emergency"),
-                        List.of(new Content.LinkList(Optional.empty(), entries))));
+                        section,
+                        view.word("stage.emergency"),
+                        List.of(new Content.LinkList(list, Optional.empty(), entries))));
     }
 
-    private Content trouble() {
-        return new Content.LinkList(
-                Optional.empty(),
-                List.of(new Content.LinkList.Entry(
-                        draft.link(new Target.OfPage("trouble"), draft.word("home.trouble")),
-                        draft.word("page.trouble.note"))));
+    private Content trouble(Stamp list) {
+        return new Content.LinkList(list, Optional.empty(), List.of(troubleEntry(view, list)));
     }
 
-    private Content stages() {
+    static Content.LinkList.Entry troubleEntry(CoachView view, Stamp list) {
+        return new Content.LinkList.Entry(
+                list.child("trouble"),
+                view.link(PageKind.TROUBLE_LIST.target(), view.word("home.trouble")),
+                view.word("page.trouble.note"));
+    }
+
+    private Content stages(Stamp list) {
         return new Content.LinkList(
+                list,
                 Optional.empty(),
-                StagePage.used(draft).stream()
+                StagePages.used(view).stream()
                         .filter(stage -> stage != Stage.EMERGENCY)
                         .map(stage -> new Content.LinkList.Entry(
-                                draft.link(new Target.OfStage(stage.word()), draft.word("stage." + stage.word())), ""))
+                                list.child(stage.word()).seenBy(StagePages.audience(view, stage)),
+                                view.link(new Target.OfStage(stage.word()), view.word("stage." + stage.word())),
+                                ""))
                         .toList());
     }
 
     /** The sheets, and what staff alone do. */
-    private Content staff() {
+    private Content staff(Stamp list) {
         return new Content.LinkList(
+                list,
                 Optional.empty(),
                 Stream.concat(
-                                References.STAFF_PAGES.stream()
-                                        .map(id -> draft.link(new Target.OfPage(id), draft.word("page." + id))),
-                                draft.procedures().stream()
-                                        .filter(procedure ->
-                                                !procedure.head().who().forRenters())
-                                        .map((Procedure procedure) -> Draft.link(procedure)))
-                        .map(link -> new Content.LinkList.Entry(link, ""))
+                                PageKind.FOR_STAFF.stream().map(id -> page(list, id, "")),
+                                view.procedures().stream()
+                                        .filter(procedure -> CoachView.audience(procedure) == Audience.STAFF)
+                                        .map(procedure -> CoachView.entry(list, procedure, "")))
                         .toList());
     }
 
-    private Content pages() {
+    private Content pages(Stamp list) {
         return new Content.LinkList(
+                list,
                 Optional.empty(),
-                References.PAGES.stream()
-                        .filter(id -> !id.equals("home") && !id.equals("trouble"))
-                        .map(id -> new Content.LinkList.Entry(
-                                draft.link(new Target.OfPage(id), draft.word("page." + id)),
-                                draft.word("page." + id + ".note")))
+                PageKind.FOR_EVERYBODY.stream()
+                        .filter(id -> !id.equals(PageKind.HOME.id()) && !id.equals(PageKind.TROUBLE_LIST.id()))
+                        .map(id -> page(list, id, view.word("page." + id + ".note")))
                         .toList());
+    }
+
+    private Content.LinkList.Entry page(Stamp list, String id, String note) {
+        Inline.Link link = view.link(new Target.OfPage(id), view.word("page." + id));
+        return new Content.LinkList.Entry(list.child(id), link, note);
     }
 }

@@ -1,27 +1,31 @@
 package bayfolio.compose;
 
-import bayfolio.handbook.Content;
-import bayfolio.handbook.Page;
-import bayfolio.handbook.Section;
+import bayfolio.document.Content;
+import bayfolio.document.From;
+import bayfolio.document.Page;
+import bayfolio.document.PageKind;
+import bayfolio.document.Section;
+import bayfolio.document.Stamp;
 import bayfolio.model.Kinds;
-import bayfolio.model.Thing;
 import bayfolio.model.Word;
-import bayfolio.procedure.Procedure;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Everything that has a name, from A to Z. */
 final class IndexPage {
-    private final Draft draft;
+    private final CoachView view;
+    private final Stamp stamp;
 
-    IndexPage(Draft draft) {
-        this.draft = draft;
+    IndexPage(CoachView view) {
+        this.view = view;
+        this.stamp = view.stamp(PageKind.INDEX);
     }
 
     Page page() {
@@ -31,36 +35,47 @@ final class IndexPage {
                 .forEach(entry -> letters.computeIfAbsent(letter(entry), it -> new ArrayList<>())
                         .add(entry));
         return new Page(
-                new Target.OfPage("index"),
-                "a-z.html",
-                draft.word("page.index"),
+                stamp,
+                PageKind.INDEX,
+                PageKind.INDEX.target(),
+                view.word("page.index"),
                 List.of(),
                 letters.entrySet().stream()
-                        .map(letter -> Section.of(
-                                "letter-" + letter.getKey().toLowerCase(Locale.ROOT),
-                                letter.getKey().equals("0") ? "0–9" : letter.getKey(),
-                                List.of(new Content.LinkList(java.util.Optional.empty(), letter.getValue()))))
-                        .toList());
+                        .map(letter -> section(letter.getKey(), letter.getValue()))
+                        .toList(),
+                false);
     }
 
+    private Section section(String letter, List<Content.LinkList.Entry> entries) {
+        Stamp section = stamp.child("letter-" + letter.toLowerCase(Locale.ROOT));
+        return Section.of(
+                section,
+                letter.equals("0") ? "0–9" : letter,
+                List.of(new Content.LinkList(section.child("list"), Optional.empty(), entries)));
+    }
+
+    /** Named by what they are, not by the letter: that one hangs on their names. */
     private Stream<Content.LinkList.Entry> entries() {
+        Stamp list = stamp.child("entry");
         return Stream.of(
                         Kinds.names().stream()
-                                .flatMap(kind -> draft.things(kind).stream())
-                                .map((Thing thing) -> new Content.LinkList.Entry(
-                                        Draft.link(thing), draft.word("one." + thing.kind()))),
-                        draft.procedures().stream()
-                                .map((Procedure procedure) -> new Content.LinkList.Entry(
-                                        Draft.link(procedure),
-                                        draft.word("one." + procedure.form().scheme()))),
-                        draft.coach().fleet().words().stream()
-                                .map((Word word) -> new Content.LinkList.Entry(
-                                        Draft.link(
-                                                new Target.OfWord(word.id()),
-                                                word.word(),
-                                                word.facts().at()),
-                                        draft.word("one.word"))))
+                                .flatMap(kind -> view.things(kind).stream())
+                                .map(thing -> CoachView.entry(list, thing, view.word("one." + thing.kind()))),
+                        view.procedures().stream()
+                                .map(procedure -> CoachView.entry(
+                                        list,
+                                        procedure,
+                                        view.word("one." + procedure.form().scheme()))),
+                        view.coach().fleet().words().stream().map(word -> entry(list, word)))
                 .flatMap(entries -> entries);
+    }
+
+    private Content.LinkList.Entry entry(Stamp list, Word word) {
+        return new Content.LinkList.Entry(
+                list.child("word-" + word.id()).from(From.fact(word, Word.WORD)),
+                CoachView.link(
+                        new Target.OfWord(word.id()), word.word(), word.facts().at()),
+                view.word("one.word"));
     }
 
     private static String letter(Content.LinkList.Entry entry) {

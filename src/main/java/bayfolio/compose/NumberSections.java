@@ -1,53 +1,61 @@
 package bayfolio.compose;
 
+import bayfolio.document.Content;
+import bayfolio.document.Section;
+import bayfolio.document.Stamp;
 import bayfolio.fact.Described;
-import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
-import bayfolio.handbook.Content;
-import bayfolio.handbook.Section;
 import bayfolio.model.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The figures of the coach that belong to no single thing: size, weights, seats, tires, engine,
  * power, water, gas; and what holds in its country.
  */
 final class NumberSections {
-    private final Draft draft;
+    private static final Set<String> SIMPLE =
+            Set.of("name", "number", "body", "model-year", "drive-side", "surge-protection", "load-management");
 
-    NumberSections(Draft draft) {
-        this.draft = draft;
+    private final CoachView view;
+    private final Stamp page;
+
+    NumberSections(CoachView view, Stamp page) {
+        this.view = view;
+        this.page = page;
     }
 
     List<Section> sections() {
-        FactRows rows = new FactRows(draft);
+        FactRows rows = new FactRows(view);
         List<Section> sections = new ArrayList<>();
-        Facts unit = draft.unit().facts();
-        Set<String> records = Set.copyOf(Unit.SHAPE.keyNames().stream()
-                .filter(name -> !SIMPLE.contains(name))
-                .toList());
-        sections.add(Section.of(
-                "coach", draft.word("section.coach"), List.of(new Content.FactTable(rows.of(unit, records)))));
-        draft.coach()
+        Unit unit = view.unit();
+        section(
+                sections,
+                "coach",
+                view.word("section.coach"),
+                unit,
+                Unit.SHAPE.keyNames().stream()
+                        .filter(name -> !SIMPLE.contains(name))
+                        .collect(Collectors.toUnmodifiableSet()));
+        view.coach()
                 .country()
-                .ifPresent(country -> sections.add(Section.of(
-                        "country",
-                        draft.word("section.country"),
-                        List.of(new Content.FactTable(rows.of(country.facts(), Set.of()))))));
+                .ifPresent(country -> section(sections, "country", view.word("section.country"), country, Set.of()));
         for (Key<?> key : Unit.SHAPE.keys()) {
-            unit.find(key.name(), Described.class).ifPresent(record -> {
-                List<Content.FactTable.Row> facts = rows.of(record.facts(), Set.of());
-                if (!facts.isEmpty()) {
-                    sections.add(
-                            Section.of(key.name(), rows.label(Unit.SHAPE, key), List.of(new Content.FactTable(facts))));
-                }
-            });
+            unit.facts()
+                    .find(key.name(), Described.class)
+                    .ifPresent(record -> section(sections, key.name(), rows.label(Unit.SHAPE, key), record, Set.of()));
         }
         return sections;
     }
 
-    private static final Set<String> SIMPLE =
-            Set.of("name", "number", "body", "model-year", "drive-side", "surge-protection", "load-management");
+    private void section(List<Section> sections, String id, String title, Described record, Set<String> elsewhere) {
+        Stamp section = page.child(id);
+        Stamp table = section.child("facts");
+        List<Content.FactTable.Row> rows = new FactRows(view).of(table, record, elsewhere);
+        if (!rows.isEmpty()) {
+            sections.add(Section.of(section, title, List.of(new Content.FactTable(table, rows))));
+        }
+    }
 }

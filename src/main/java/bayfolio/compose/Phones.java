@@ -1,6 +1,7 @@
 package bayfolio.compose;
 
-import bayfolio.handbook.Content;
+import bayfolio.document.Content;
+import bayfolio.document.Stamp;
 import bayfolio.model.EmergencyNumber;
 import bayfolio.model.Phone;
 import bayfolio.prose.Block;
@@ -11,18 +12,18 @@ import java.util.List;
 
 /** Whom to call and when, each number ready to be dialed; those of the country first. */
 final class Phones {
-    private final Draft draft;
+    private final CoachView view;
 
-    Phones(Draft draft) {
-        this.draft = draft;
+    Phones(CoachView view) {
+        this.view = view;
     }
 
-    Content content() {
+    Content content(Stamp stamp) {
         List<List<Inline>> numbers = new ArrayList<>();
-        draft.coach()
+        view.coach()
                 .country()
                 .ifPresent(country -> country.emergency().forEach(number -> numbers.add(emergency(number))));
-        for (Phone phone : draft.coach().fleet().phones()) {
+        for (Phone phone : view.coach().fleet().phones()) {
             String number = phone.facts().get(Phone.NUMBER);
             List<Inline> line = new ArrayList<>();
             line.add(new Inline.Link(
@@ -32,13 +33,13 @@ final class Phones {
             phone.facts().find(Phone.WHEN).ifPresent(when -> line.add(new Inline.Text(" " + when)));
             numbers.add(line);
         }
-        return new Content.Text(new Block.Bullets(numbers));
+        return new Content.Text(stamp, List.of(new Block.Bullets(numbers)));
     }
 
     private List<Inline> emergency(EmergencyNumber number) {
         String reached = number.reaches().map(whom -> ": " + whom).orElse("");
         return List.of(
-                draft.link(new Target.OfPhone(Phone.EMERGENCY, number.number()), number.number()),
-                new Inline.Text(" " + draft.word("call.emergency") + reached));
+                view.link(new Target.OfPhone(Phone.EMERGENCY, number.number()), number.number()),
+                new Inline.Text(" " + view.word("call.emergency") + reached));
     }
 }

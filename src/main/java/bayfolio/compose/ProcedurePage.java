@@ -1,25 +1,29 @@
 package bayfolio.compose;
 
+import bayfolio.document.Audience;
+import bayfolio.document.Content;
+import bayfolio.document.Page;
+import bayfolio.document.PageKind;
+import bayfolio.document.Section;
+import bayfolio.document.Stamp;
 import bayfolio.fact.Type;
-import bayfolio.handbook.Content;
-import bayfolio.handbook.Copy;
-import bayfolio.handbook.Page;
-import bayfolio.handbook.Section;
 import bayfolio.model.Access;
 import bayfolio.model.Reach;
-import bayfolio.model.Thing;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Stage;
+import bayfolio.procedure.Step;
 import bayfolio.procedure.Who;
-import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
+import bayfolio.prose.Signal;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -29,45 +33,84 @@ import java.util.stream.Stream;
  * One procedure: steps, how to tell that it worked, what to do if not, and the things that it uses.
  */
 final class ProcedurePage {
-    private final Draft draft;
+    private final CoachView view;
 
-    ProcedurePage(Draft draft) {
-        this.draft = draft;
+    ProcedurePage(CoachView view) {
+        this.view = view;
     }
 
     Stream<Page> pages() {
-        return draft.procedures().stream().map(this::page);
+        return view.procedures().stream().map(this::page);
     }
 
     private Page page(Procedure procedure) {
+        PageKind kind = procedure.form() == Form.TROUBLE ? PageKind.GUIDE : PageKind.PROCEDURE;
+        Stamp page = view.stamp(kind.node(procedure.id()), CoachView.audience(procedure), CoachView.from(procedure));
         boolean urgent = procedure.head().stage() == Stage.EMERGENCY;
         List<Content> opening = new ArrayList<>();
         if (!urgent) {
-            marks(procedure).map(this::mark).forEach(opening::add);
+            marks(procedure).map(who -> mark(page, who)).forEach(opening::add);
         }
-        if (draft.copy() == Copy.STAFF && procedure.head().facts().has(Head.SOURCES)) {
-            opening.add(sources(procedure));
+        if (procedure.head().facts().has(Head.SOURCES)) {
+            opening.add(sources(page.child("sources").seenBy(Audience.STAFF), procedure));
         }
-        procedure.opening().forEach(block -> opening.add(new Content.Text(block)));
+        if (!procedure.opening().isEmpty()) {
+            opening.add(new Content.Text(page.child("opening"), procedure.opening()));
+        }
         List<Section> sections = new ArrayList<>();
-        sections.add(Section.of("steps", draft.word("steps"), List.of(new Content.Steps(procedure.parts()))));
+        Stamp steps = page.child("steps");
+        sections.add(Section.of(steps, view.word("steps"), List.of(steps(steps.child("list"), page, procedure))));
         for (Procedure.Ending ending : procedure.endings()) {
             String id = ending.title().toLowerCase(Locale.ROOT).replace(' ', '-');
-            sections.add(Section.of(id, draft.word(id), texts(ending.text())));
+            Stamp section = page.child(id);
+            sections.add(Section.of(
+                    section, view.word(id), List.of(new Content.Text(section.child("text"), ending.text()))));
         }
         if (!urgent) {
             procedure.head().facts().all(Head.WORKS_OUT).stream()
-                    .flatMap(question -> draft.workedOut().section(question).stream())
+                    .flatMap(question -> view.workedOut().quoted(page, question).stream())
                     .forEach(sections::add);
-            things(procedure).ifPresent(sections::add);
+            things(page.child("things"), procedure).ifPresent(sections::add);
         }
         return new Page(
+                page,
+                kind,
                 new Target.OfProcedure(procedure.id()),
-                folder(procedure.form()) + "/" + procedure.id() + ".html",
                 procedure.head().title(),
                 opening,
                 sections,
                 urgent);
+    }
+
+    /** A step is named after the page, since links lead to it. */
+    private static Content steps(Stamp list, Stamp page, Procedure procedure) {
+        return new Content.Steps(
+                list,
+                procedure.parts().stream()
+                        .map(part -> new Content.Steps.Part(
+                                list.child("from-" + part.steps().get(0).id()),
+                                part.title(),
+                                part.steps().stream()
+                                        .map(step -> step(page, step))
+                                        .toList()))
+                        .toList());
+    }
+
+    private static Content.Steps.Step step(Stamp page, Step step) {
+        Stamp stamp = page.child("step-" + step.id());
+        Map<Signal, Integer> told = new EnumMap<>(Signal.class);
+        return new Content.Steps.Step(
+                stamp,
+                step.hazards().stream()
+                        .map(hazard -> new Content.Steps.Hazard(
+                                stamp.child(Type.word(hazard.signal())
+                                        + (told.merge(hazard.signal(), 1, Integer::sum) == 1
+                                                ? ""
+                                                : "-" + told.get(hazard.signal()))),
+                                hazard.signal(),
+                                hazard.text()))
+                        .toList(),
+                step.text());
     }
 
     /** Who may do it; alone only where nothing in it takes a second person or a call to us. */
@@ -78,7 +121,7 @@ final class ProcedurePage {
                 && (procedure
                                 .links()
                                 .map(Inline.Link::target)
-                                .anyMatch(Reach.all(Access.ON_CALL, draft.coach())::contains)
+                                .anyMatch(Reach.all(Access.ON_CALL, view.coach())::contains)
                         || goesOnWith(procedure, it -> it.head().who() == Who.ON_CALL));
         return Stream.of(
                         renter && (helper || calls)
@@ -99,49 +142,43 @@ final class ProcedurePage {
         procedure
                 .steps()
                 .forEach(step -> step.text().forEach(block -> block.links(link -> targets.add(link.target()))));
-        return draft.procedures().stream()
+        return view.procedures().stream()
                 .anyMatch(it -> targets.contains(new Target.OfProcedure(it.id())) && so.test(it));
     }
 
-    private Content mark(String who) {
-        return new Content.Mark("who-" + who, draft.word("who." + who));
+    private Content mark(Stamp page, String who) {
+        return new Content.Mark(page.child("who-" + who), "who-" + who, view.word("who." + who));
     }
 
     /** What backs it, for staff to look up. */
-    private Content sources(Procedure procedure) {
-        List<List<Inline>> titles = procedure.head().facts().all(Head.SOURCES).stream()
-                .flatMap(id -> draft.coach().fleet().source(id).stream())
-                .map(source -> List.<Inline>of(new Inline.Text(source.title()
-                        + source.status()
-                                .map(status -> " (" + Type.word(status) + ")")
-                                .orElse(""))))
+    private Content sources(Stamp table, Procedure procedure) {
+        List<Content.FactTable.Line> titles = procedure.head().facts().all(Head.SOURCES).stream()
+                .flatMap(id -> view.coach().fleet().source(id).stream())
+                .map(source -> new Content.FactTable.Line(
+                        Audience.EVERYBODY,
+                        List.of(new Inline.Text(source.title()
+                                + source.status()
+                                        .map(status -> " (" + Type.word(status) + ")")
+                                        .orElse("")))))
                 .toList();
-        String label = new FactRows(draft).label(Head.SHAPE, Head.SOURCES);
-        return new Content.FactTable(List.of(new Content.FactTable.Row(label, titles)));
+        String label = new FactRows(view).label(Head.SHAPE, Head.SOURCES);
+        return new Content.FactTable(table, List.of(new Content.FactTable.Row(table.child("titles"), label, titles)));
     }
 
-    private static String folder(Form form) {
-        return form == Form.TROUBLE ? "trouble" : "do";
-    }
-
-    private static List<Content> texts(List<Block> blocks) {
-        return blocks.stream().<Content>map(Content.Text::new).toList();
-    }
-
-    private Optional<Section> things(Procedure procedure) {
+    private Optional<Section> things(Stamp section, Procedure procedure) {
+        Stamp list = section.child("list");
         List<Content.LinkList.Entry> entries = procedure
                 .links()
                 .map(link -> link.target())
                 .filter(Target.OfThing.class::isInstance)
                 .map(Target.OfThing.class::cast)
                 .distinct()
-                .flatMap(target -> draft.coach().thing(target.kind(), target.id()).stream())
-                .map((Thing thing) -> new Content.LinkList.Entry(
-                        Draft.link(thing), draft.wording().place(thing)))
+                .flatMap(target -> view.coach().thing(target.kind(), target.id()).stream())
+                .map(thing -> CoachView.entry(list, thing, view.wording().place(thing)))
                 .toList();
         return entries.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Section.of(
-                        "things", draft.word("things"), List.of(new Content.LinkList(Optional.empty(), entries))));
+                        section, view.word("things"), List.of(new Content.LinkList(list, Optional.empty(), entries))));
     }
 }

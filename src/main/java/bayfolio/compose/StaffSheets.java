@@ -1,10 +1,14 @@
 package bayfolio.compose;
 
+import bayfolio.document.Content;
+import bayfolio.document.From;
+import bayfolio.document.Page;
+import bayfolio.document.PageKind;
+import bayfolio.document.Section;
+import bayfolio.document.Stamp;
 import bayfolio.fact.Type;
-import bayfolio.handbook.Content;
-import bayfolio.handbook.Page;
-import bayfolio.handbook.Section;
 import bayfolio.measure.Meters;
+import bayfolio.model.Compartment;
 import bayfolio.model.Item;
 import bayfolio.model.Service;
 import bayfolio.model.Side;
@@ -14,7 +18,6 @@ import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
-import bayfolio.prose.Target;
 import bayfolio.reckon.NextDue;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -32,79 +36,89 @@ final class StaffSheets {
     /** Read from the dash, which has a line of its own. */
     private static final Set<Tank.Contents> FUELS = Set.of(Tank.Contents.GASOLINE, Tank.Contents.DIESEL);
 
-    private final Draft draft;
+    private final CoachView view;
 
-    StaffSheets(Draft draft) {
-        this.draft = draft;
+    StaffSheets(CoachView view) {
+        this.view = view;
     }
 
     Stream<Page> pages() {
         return Stream.of(condition(), inventory(), ready(), service());
     }
 
-    private Page page(String id, List<Section> sections) {
+    private Page page(PageKind kind, Function<Stamp, List<Section>> sections) {
+        Stamp page = view.stamp(kind);
         return new Page(
-                new Target.OfPage(id),
-                id + ".html",
-                draft.word("page." + id),
-                List.of(draft.paragraph("page." + id + ".note")),
-                sections);
+                page,
+                kind,
+                kind.target(),
+                view.word("page." + kind.id()),
+                List.of(view.paragraph(page.child("note"), "page." + kind.id() + ".note")),
+                sections.apply(page),
+                false);
     }
 
     /** Readings and looks, with a column for each end of the hire. */
     private Page condition() {
+        return page(PageKind.CONDITION, this::condition);
+    }
+
+    private List<Section> condition(Stamp page) {
         List<Section> sections = new ArrayList<>();
         sections.add(form(
-                "readings",
+                page.child("readings"),
                 Stream.of(
                                 Stream.of("odometer", "fuel-level"),
-                                draft.unit().generator().stream().map(it -> "generator-hours"))
+                                view.unit().generator().stream().map(it -> "generator-hours"))
                         .flatMap(words -> words)
-                        .map(word -> cell(draft.word("sheet." + word))),
+                        .map(word -> cell(view.word("sheet." + word))),
                 readings()));
         sections.add(form(
-                "outside",
+                page.child("outside"),
                 Stream.of(Side.LEFT, Side.RIGHT, Side.FRONT, Side.REAR, Side.ROOF)
-                        .map(side -> cell(draft.word("sheet.side." + Type.word(side)))),
+                        .map(side -> cell(view.word("sheet.side." + Type.word(side)))),
                 Stream.of("compartment", "door", "step", "slide", "awning")
-                        .flatMap(kind -> draft.things(kind).stream())
+                        .flatMap(kind -> view.things(kind).stream())
                         .map(StaffSheets::cell)));
         sections.add(form(
-                "inside",
+                page.child("inside"),
                 Stream.of("windshield", "floor", "upholstery", "kitchen", "bathroom")
-                        .map(word -> cell(draft.word("sheet." + word))),
-                draft.things("appliance").stream().map(StaffSheets::cell)));
+                        .map(word -> cell(view.word("sheet." + word))),
+                view.things("appliance").stream().map(StaffSheets::cell)));
         sections.add(form(
-                "safety",
+                page.child("safety"),
                 Stream.of(),
-                draft.things("gauge").stream()
+                view.things("gauge").stream()
                         .filter(gauge -> gauge.roles().stream().anyMatch(role -> role.endsWith("-alarm")))
                         .map(StaffSheets::cell)));
+        Stamp signed = page.child("signed");
         sections.add(Section.of(
-                "signed",
-                draft.word("sheet.signed"),
+                signed,
+                view.word("sheet.signed"),
                 List.of(table(
+                        signed,
                         List.of("sheet.what", "sheet.out", "sheet.back"),
                         Stream.of("edition", "date", "staff-name", "renter-name")
-                                .map(word -> List.of(cell(draft.word("sheet." + word)), cell(""), cell("")))
+                                .map(word -> List.of(cell(view.word("sheet." + word)), cell(""), cell("")))
                                 .toList()))));
-        return page("condition", sections);
+        return sections;
     }
 
     /** Every tank's level and every bank. */
     private Stream<List<Inline>> readings() {
         return Stream.concat(
-                draft.things("tank").stream()
+                view.things("tank").stream()
                         .filter(tank -> !FUELS.contains(((Tank) tank).contents()))
                         .map(StaffSheets::cell),
-                draft.things("bank").stream().map(StaffSheets::cell));
+                view.things("bank").stream().map(StaffSheets::cell));
     }
 
-    private Section form(String id, Stream<List<Inline>> first, Stream<List<Inline>> then) {
+    private Section form(Stamp section, Stream<List<Inline>> first, Stream<List<Inline>> then) {
         return Section.of(
-                id,
-                draft.word("sheet." + id),
+                section,
+                view.word("sheet." + section.id().within()),
                 List.of(table(
+                        section,
                         List.of("sheet.what", "sheet.out", "sheet.back"),
                         Stream.concat(first, then)
                                 .map(what -> List.of(what, cell(""), cell("")))
@@ -113,19 +127,27 @@ final class StaffSheets {
 
     /** By place in walking order, so that nobody runs round twice. */
     private Page inventory() {
-        Map<String, List<Thing>> byPlace = new LinkedHashMap<>();
-        for (Thing item : draft.things("item")) {
-            String place = draft.coach().around(item).map(Thing::name).orElse(draft.word("section.coach"));
-            byPlace.computeIfAbsent(place, it -> new ArrayList<>()).add(item);
+        return page(PageKind.INVENTORY, this::inventory);
+    }
+
+    private List<Section> inventory(Stamp page) {
+        Map<Optional<Compartment>, List<Thing>> byPlace = new LinkedHashMap<>();
+        for (Thing item : view.things("item")) {
+            byPlace.computeIfAbsent(view.coach().around(item), it -> new ArrayList<>())
+                    .add(item);
         }
         List<Section> sections = new ArrayList<>();
-        byPlace.forEach((place, items) -> sections.add(Section.of(
-                "place-" + (sections.size() + 1),
-                place,
-                List.of(table(
-                        List.of("sheet.item", "sheet.count", "sheet.bag", "sheet.out", "sheet.back"),
-                        items.stream().map(this::line).toList())))));
-        return page("inventory", sections);
+        byPlace.forEach((place, items) -> {
+            Stamp section = page.child("place-" + place.map(Thing::id).orElse("coach"));
+            sections.add(Section.of(
+                    section,
+                    place.map(Thing::name).orElse(view.word("section.coach")),
+                    List.of(table(
+                            section,
+                            List.of("sheet.item", "sheet.count", "sheet.bag", "sheet.out", "sheet.back"),
+                            items.stream().map(this::line).toList()))));
+        });
+        return sections;
     }
 
     private List<List<Inline>> line(Thing item) {
@@ -139,62 +161,73 @@ final class StaffSheets {
 
     /** Each switch as the next renter must find it. */
     private Page ready() {
-        return page(
-                "ready",
-                List.of(Section.of(
-                        "switches",
-                        draft.word("kind.switch"),
-                        List.of(table(
-                                List.of("sheet.what", "fact.at-pickup", "fact.stored", "sheet.done"),
-                                draft.things("switch").stream()
-                                        .filter(it -> it.facts().has(Switch.AT_PICKUP)
-                                                || it.facts().has(Switch.STORED))
-                                        .map(it -> List.of(
-                                                cell(it),
-                                                cell(it.facts()
-                                                        .find(Switch.AT_PICKUP)
-                                                        .orElse("")),
-                                                cell(it.facts()
-                                                        .find(Switch.STORED)
-                                                        .orElse("")),
-                                                cell("")))
-                                        .toList())))));
+        return page(PageKind.READY, page -> {
+            Stamp section = page.child("switches");
+            return List.of(Section.of(
+                    section,
+                    view.word("kind.switch"),
+                    List.of(table(
+                            section,
+                            List.of("sheet.what", "fact.at-pickup", "fact.stored", "sheet.done"),
+                            view.things("switch").stream()
+                                    .filter(it -> it.facts().has(Switch.AT_PICKUP)
+                                            || it.facts().has(Switch.STORED))
+                                    .map(it -> List.of(
+                                            cell(it),
+                                            cell(it.facts()
+                                                    .find(Switch.AT_PICKUP)
+                                                    .orElse("")),
+                                            cell(it.facts().find(Switch.STORED).orElse("")),
+                                            cell("")))
+                                    .toList()))));
+        });
     }
 
     private Page service() {
-        List<Service> services = draft.unit().facts().all(Unit.SERVICES);
-        FactRows rows = new FactRows(draft);
+        List<Service> services = view.unit().facts().all(Unit.SERVICES);
         return page(
-                "service",
-                services.stream()
-                        .map(service -> Section.of(
-                                "work-" + (services.indexOf(service) + 1),
-                                service.facts().get(Service.WHAT),
-                                List.of(new Content.FactTable(Stream.concat(
-                                                Stream.of(Content.FactTable.Row.of(
-                                                        draft.word("sheet.next-due"), due(NextDue.of(service)))),
-                                                rows.of(service.facts(), Set.of(Service.WHAT.name())).stream())
-                                        .toList()))))
+                PageKind.SERVICE,
+                page -> services.stream()
+                        .map(service -> work(page.child("work-" + (services.indexOf(service) + 1)), service))
                         .toList());
+    }
+
+    private Section work(Stamp stamp, Service service) {
+        Stamp section = stamp.from(From.fact(service, Service.WHAT));
+        Stamp table = section.child("facts");
+        return Section.of(
+                section,
+                service.facts().get(Service.WHAT),
+                List.of(new Content.FactTable(
+                        table,
+                        Stream.concat(
+                                        Stream.of(Content.FactTable.Row.of(
+                                                table.child("next-due"),
+                                                view.word("sheet.next-due"),
+                                                due(NextDue.of(service)))),
+                                        new FactRows(view).of(table, service, Set.of(Service.WHAT.name())).stream())
+                                .toList())));
     }
 
     private String due(NextDue due) {
         List<String> when = Stream.of(
-                        due.day().map(day -> draft.wording().of(Type.DAY, day)),
-                        due.odometer().map(at -> draft.wording().of(Type.measured(Meters.SCALE), at)),
+                        due.day().map(day -> view.wording().of(Type.DAY, day)),
+                        due.odometer().map(at -> view.wording().of(Type.measured(Meters.SCALE), at)),
                         due.hours().map(at -> Math.round(at.value() / 3600) + " h"))
                 .flatMap(Optional::stream)
                 .toList();
-        return when.isEmpty() ? draft.word("sheet.not-known") : String.join(" " + draft.word("or") + " ", when);
+        return when.isEmpty() ? view.word("sheet.not-known") : String.join(" " + view.word("or") + " ", when);
     }
 
-    private Content table(List<String> head, List<List<List<Inline>>> rows) {
+    private Content table(Stamp section, List<String> head, List<List<List<Inline>>> rows) {
         return new Content.Text(
-                new Block.Table(head.stream().map(key -> cell(draft.word(key))).toList(), rows));
+                section.child("table"),
+                List.of(new Block.Table(
+                        head.stream().map(key -> cell(view.word(key))).toList(), rows)));
     }
 
     private static List<Inline> cell(Thing thing) {
-        return List.of(Draft.link(thing));
+        return List.of(CoachView.link(thing));
     }
 
     private static List<Inline> cell(String words) {

@@ -1,15 +1,18 @@
 package bayfolio.compose;
 
+import bayfolio.document.Audience;
+import bayfolio.document.Content;
+import bayfolio.document.From;
+import bayfolio.document.NodeId;
+import bayfolio.document.Page;
+import bayfolio.document.PageKind;
+import bayfolio.document.Section;
+import bayfolio.document.Stamp;
 import bayfolio.fact.Type;
 import bayfolio.fact.Walkthrough;
-import bayfolio.handbook.Content;
-import bayfolio.handbook.Section;
 import bayfolio.model.Access;
-import bayfolio.model.Note;
 import bayfolio.model.Photo;
 import bayfolio.model.Thing;
-import bayfolio.procedure.Procedure;
-import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -21,7 +24,7 @@ import java.util.stream.Stream;
 
 /**
  * The home of one thing: who may use it, where it is, its facts, what is in it, what names it, what
- * uses it.
+ * uses it. It is a page, or a section of one.
  */
 final class ThingSection {
     private static final Set<String> TOLD_ABOVE = Set.of(
@@ -42,71 +45,95 @@ final class ThingSection {
             "gas-hours",
             "gas-hours-frost");
 
-    private final Draft draft;
+    private final CoachView view;
 
-    ThingSection(Draft draft) {
-        this.draft = draft;
+    ThingSection(CoachView view) {
+        this.view = view;
     }
 
-    Section of(Thing thing) {
-        List<Content> contents = new ArrayList<>();
-        thing.facts()
-                .find("access", Access.class)
-                .ifPresent(access -> contents.add(
-                        new Content.Mark("access-" + Type.word(access), draft.word("access." + Type.word(access)))));
-        if (thing.facts().find("emergency", Boolean.class).orElse(false)) {
-            contents.add(new Content.Mark("emergency", draft.word("access.emergency")));
-        }
-        place(thing).ifPresent(contents::add);
-        pictures(thing).forEach(contents::add);
-        List<Content.FactTable.Row> rows = new FactRows(draft).of(thing.facts(), TOLD_ABOVE);
-        if (!rows.isEmpty()) {
-            contents.add(new Content.FactTable(rows));
-        }
-        for (Note note : draft.notes(thing)) {
-            contents.add(text(List.of(new Inline.Text(note.facts().get(Note.TEXT)))));
-        }
-        contents.addAll(around(thing));
-        uses(thing).ifPresent(contents::add);
-        return new Section(anchor(thing), Optional.of(Draft.target(thing)), thing.name(), 2, contents);
+    /** As a page of its own. */
+    Page page(PageKind kind, Thing thing, List<Thing> inside) {
+        Stamp page = view.stamp(kind.node(thing.id()), CoachView.audience(thing), From.thing(thing));
+        return new Page(
+                page,
+                kind,
+                CoachView.target(thing),
+                thing.name(),
+                contents(page, thing),
+                inside.stream().map(it -> section(page, it, 2)).toList(),
+                false);
+    }
+
+    Section section(Stamp page, Thing thing, int level) {
+        Stamp section = page.child(anchor(thing)).from(From.thing(thing)).seenBy(CoachView.audience(thing));
+        return new Section(
+                section, Optional.of(CoachView.target(thing)), thing.name(), level, contents(section, thing));
     }
 
     static String anchor(Thing thing) {
         return thing.kind() + "-" + thing.id();
     }
 
-    private Optional<Content> place(Thing thing) {
-        String place = draft.wording().place(thing);
+    private List<Content> contents(Stamp stamp, Thing thing) {
+        List<Content> contents = new ArrayList<>();
+        thing.facts()
+                .find("access", Access.class)
+                .ifPresent(access -> contents.add(new Content.Mark(
+                        stamp.child("access"),
+                        "access-" + Type.word(access),
+                        view.word("access." + Type.word(access)))));
+        if (thing.facts().find("emergency", Boolean.class).orElse(false)) {
+            contents.add(new Content.Mark(stamp.child("emergency"), "emergency", view.word("access.emergency")));
+        }
+        place(stamp.child("place"), thing).ifPresent(contents::add);
+        pictures(stamp, thing).forEach(contents::add);
+        Stamp table = stamp.child("facts");
+        List<Content.FactTable.Row> rows = new FactRows(view).of(table, thing, TOLD_ABOVE);
+        if (!rows.isEmpty()) {
+            contents.add(new Content.FactTable(table, rows));
+        }
+        contents.addAll(view.texts(stamp, view.notes(thing)));
+        contents.addAll(around(stamp, thing));
+        uses(stamp.child("used-in"), thing).ifPresent(contents::add);
+        return contents;
+    }
+
+    private Optional<Content> place(Stamp stamp, Thing thing) {
+        String place = view.wording().place(thing);
         if (place.isEmpty()) {
             return Optional.empty();
         }
         List<Inline> words = new ArrayList<>();
-        words.add(new Inline.Strong(List.of(new Inline.Text(draft.word("where")))));
+        words.add(new Inline.Strong(List.of(new Inline.Text(view.word("where")))));
         words.add(new Inline.Text(" " + place));
-        draft.coach().around(thing).ifPresent(around -> {
+        view.coach().around(thing).ifPresent(around -> {
             words.add(new Inline.Text(". "));
-            words.add(Draft.link(around));
+            words.add(CoachView.link(around));
         });
-        return Optional.of(text(words));
+        return Optional.of(Content.Text.of(stamp, words.toArray(Inline[]::new)));
     }
 
     /**
      * What is in it, and what names it, kind by kind; what it names itself stands among its facts.
      */
-    private List<Content> around(Thing thing) {
+    private List<Content> around(Stamp stamp, Thing thing) {
         Map<String, List<Content.LinkList.Entry>> byKind = new LinkedHashMap<>();
-        for (Thing other : draft.mentions(thing)) {
-            boolean inside = draft.coach()
+        view.mentions(thing).forEach((other, audience) -> {
+            boolean inside = view.coach()
                     .around(other)
                     .filter(it -> it.id().equals(thing.id()))
                     .isPresent();
             String heading = inside ? "inside." + other.kind() : "named-by";
+            Stamp list =
+                    stamp.child(inside ? "inside-" + other.kind() : "named-by").seenBy(audience);
             byKind.computeIfAbsent(heading, it -> new ArrayList<>())
-                    .add(new Content.LinkList.Entry(Draft.link(other), inside ? where(other) : ""));
-        }
+                    .add(CoachView.entry(list, other, inside ? where(other) : ""));
+        });
         List<Content> lists = new ArrayList<>();
         byKind.forEach((heading, entries) -> lists.add(new Content.LinkList(
-                Optional.of(draft.maybeWord(heading).orElseGet(() -> draft.word("inside"))), entries)));
+                stamp.child(heading.replace('.', '-')),
+                Optional.of(view.maybeWord(heading).orElseGet(() -> view.word("inside"))),
+                entries)));
         return lists;
     }
 
@@ -115,11 +142,14 @@ final class ThingSection {
     }
 
     /** A photo's own picture, or those that a thing names. */
-    private Stream<Content> pictures(Thing thing) {
+    private Stream<Content> pictures(Stamp stamp, Thing thing) {
         Stream<Photo> photos = thing instanceof Photo photo
                 ? Stream.of(photo)
-                : draft.unit().photos().stream().filter(photo -> shows(thing, photo));
-        return photos.filter(draft::shows).map(photo -> new Content.Picture(photo.id(), photo.alt()));
+                : view.unit().photos().stream().filter(photo -> shows(thing, photo));
+        return photos.map(photo -> new Content.Picture(
+                stamp.child("photo-" + photo.id()).from(From.thing(photo)).seenBy(CoachView.audience(photo)),
+                photo.id(),
+                photo.alt()));
     }
 
     private static boolean shows(Thing thing, Photo photo) {
@@ -132,24 +162,29 @@ final class ThingSection {
     }
 
     /** A compartment is used by whatever uses something in it, too: that is why its door is opened. */
-    private Optional<Content> uses(Thing thing) {
-        Stream<Thing> used = Stream.concat(
-                Stream.of(thing),
-                draft.mentions(thing).stream()
-                        .filter(other -> draft.coach()
-                                .around(other)
-                                .filter(it -> it.id().equals(thing.id()))
-                                .isPresent()));
-        List<Content.LinkList.Entry> entries = used.flatMap(it -> draft.uses(Draft.target(it)).stream())
-                .distinct()
-                .map((Procedure procedure) -> new Content.LinkList.Entry(Draft.link(procedure), ""))
-                .toList();
+    private Optional<Content> uses(Stamp list, Thing thing) {
+        Map<NodeId, Content.LinkList.Entry> entries = new LinkedHashMap<>();
+        used(list, thing, Audience.EVERYBODY).forEach(entry -> entries.putIfAbsent(entry.id(), entry));
+        view.mentions(thing).forEach((other, audience) -> {
+            if (view.coach()
+                    .around(other)
+                    .filter(it -> it.id().equals(thing.id()))
+                    .isPresent()) {
+                used(list, other, audience).forEach(entry -> entries.merge(entry.id(), entry, ThingSection::wider));
+            }
+        });
         return entries.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Content.LinkList(Optional.of(draft.word("used-in")), entries));
+                : Optional.of(
+                        new Content.LinkList(list, Optional.of(view.word("used-in")), List.copyOf(entries.values())));
     }
 
-    private static Content text(List<Inline> words) {
-        return new Content.Text(new Block.Paragraph(words));
+    private Stream<Content.LinkList.Entry> used(Stamp list, Thing thing, Audience audience) {
+        return view.uses(CoachView.target(thing)).stream()
+                .map(procedure -> CoachView.entry(list.seenBy(audience), procedure, ""));
+    }
+
+    private static Content.LinkList.Entry wider(Content.LinkList.Entry one, Content.LinkList.Entry other) {
+        return one.stamp().audience() == Audience.EVERYBODY ? one : other;
     }
 }

@@ -1,24 +1,26 @@
 package bayfolio.compose;
 
+import bayfolio.document.Content;
+import bayfolio.document.Page;
+import bayfolio.document.PageKind;
+import bayfolio.document.Section;
+import bayfolio.document.Stamp;
 import bayfolio.fact.Type;
-import bayfolio.handbook.Content;
-import bayfolio.handbook.Page;
-import bayfolio.handbook.Section;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
-import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Topic;
-import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Every symptom that a guide of this coach knows, by what it is about; then whom to call. */
 final class TroublePage {
-    private final Draft draft;
+    private final CoachView view;
+    private final Stamp stamp;
 
-    TroublePage(Draft draft) {
-        this.draft = draft;
+    TroublePage(CoachView view) {
+        this.view = view;
+        this.stamp = view.stamp(PageKind.TROUBLE_LIST);
     }
 
     Page page() {
@@ -27,23 +29,30 @@ final class TroublePage {
             section(Type.word(topic), Optional.of(topic)).ifPresent(sections::add);
         }
         section("other", Optional.empty()).ifPresent(sections::add);
-        sections.add(Section.of("call", draft.word("home.call"), List.of(new Phones(draft).content())));
+        Stamp call = stamp.child("call");
+        sections.add(Section.of(call, view.word("home.call"), List.of(new Phones(view).content(call.child("list")))));
         return new Page(
-                new Target.OfPage("trouble"),
-                "trouble.html",
-                draft.word("page.trouble"),
-                List.of(draft.paragraph("page.trouble.note")),
-                sections);
+                stamp,
+                PageKind.TROUBLE_LIST,
+                PageKind.TROUBLE_LIST.target(),
+                view.word("page.trouble"),
+                List.of(view.paragraph(stamp.child("note"), "page.trouble.note")),
+                sections,
+                false);
     }
 
     private Optional<Section> section(String id, Optional<Topic> topic) {
-        List<Content.LinkList.Entry> entries = draft.procedures(Form.TROUBLE)
+        Stamp section = stamp.child(id);
+        Stamp list = section.child("list");
+        List<Content.LinkList.Entry> entries = view.procedures(Form.TROUBLE)
                 .filter(guide -> guide.head().facts().find(Head.ABOUT).equals(topic))
-                .map((Procedure guide) -> new Content.LinkList.Entry(Draft.link(guide), ""))
+                .map(guide -> CoachView.entry(list, guide, ""))
                 .toList();
         return entries.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Section.of(
-                        id, draft.word("about." + id), List.of(new Content.LinkList(Optional.empty(), entries))));
+                        section,
+                        view.word("about." + id),
+                        List.of(new Content.LinkList(list, Optional.empty(), entries))));
     }
 }

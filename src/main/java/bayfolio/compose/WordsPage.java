@@ -1,11 +1,12 @@
 package bayfolio.compose;
 
-import bayfolio.handbook.Content;
-import bayfolio.handbook.Page;
-import bayfolio.handbook.Section;
+import bayfolio.document.Content;
+import bayfolio.document.From;
+import bayfolio.document.Page;
+import bayfolio.document.PageKind;
+import bayfolio.document.Section;
+import bayfolio.document.Stamp;
 import bayfolio.model.Word;
-import bayfolio.procedure.Procedure;
-import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
@@ -13,42 +14,42 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** The glossary. */
 final class WordsPage {
-    private final Draft draft;
+    private final CoachView view;
+    private final Stamp stamp;
 
-    WordsPage(Draft draft) {
-        this.draft = draft;
+    WordsPage(CoachView view) {
+        this.view = view;
+        this.stamp = view.stamp(PageKind.WORDS);
     }
 
     Page page() {
         return new Page(
-                new Target.OfPage("words"),
-                "words.html",
-                draft.word("page.words"),
-                List.of(new Content.Text(new Block.Paragraph(List.of(new Inline.Text(draft.word("page.words.note")))))),
-                draft.coach().fleet().words().stream()
+                stamp,
+                PageKind.WORDS,
+                PageKind.WORDS.target(),
+                view.word("page.words"),
+                List.of(view.paragraph(stamp.child("note"), "page.words.note")),
+                view.coach().fleet().words().stream()
                         .sorted(Comparator.comparing(word -> word.word().toLowerCase(Locale.ROOT)))
                         .map(this::section)
-                        .toList());
+                        .toList(),
+                false);
     }
 
     private Section section(Word word) {
-        Target home = new Target.OfWord(word.id());
+        Stamp section = stamp.child("word-" + word.id()).from(From.fact(word, Word.MEANING));
         List<Content> contents = new ArrayList<>();
-        contents.add(new Content.Text(new Block.Paragraph(List.of(new Inline.Text(word.meaning())))));
+        contents.add(Content.Text.of(section.child("meaning"), new Inline.Text(word.meaning())));
+        Stamp table = section.child("facts");
         List<Content.FactTable.Row> rows =
-                new FactRows(draft).of(word.facts(), java.util.Set.of("id", "word", "meaning", "many-meanings"));
+                new FactRows(view).of(table, word, Set.of("id", "word", "meaning", "many-meanings"));
         if (!rows.isEmpty()) {
-            contents.add(new Content.FactTable(rows));
+            contents.add(new Content.FactTable(table, rows));
         }
-        List<Content.LinkList.Entry> uses = draft.uses(home).stream()
-                .map((Procedure procedure) -> new Content.LinkList.Entry(Draft.link(procedure), ""))
-                .toList();
-        if (!uses.isEmpty()) {
-            contents.add(new Content.LinkList(Optional.of(draft.word("used-in")), uses));
-        }
-        return new Section("word-" + word.id(), Optional.of(home), word.word(), 2, contents);
+        return new Section(section, Optional.of(new Target.OfWord(word.id())), word.word(), 2, contents);
     }
 }

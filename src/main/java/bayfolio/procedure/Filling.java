@@ -5,6 +5,7 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
+import bayfolio.prose.Signal;
 import bayfolio.source.Place;
 import bayfolio.template.Complaint;
 import bayfolio.template.Output;

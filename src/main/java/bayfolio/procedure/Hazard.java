@@ -1,6 +1,7 @@
 package bayfolio.procedure;
 
 import bayfolio.prose.Block;
+import bayfolio.prose.Signal;
 import bayfolio.source.Place;
 import java.util.List;
 

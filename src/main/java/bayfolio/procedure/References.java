@@ -1,5 +1,6 @@
 package bayfolio.procedure;
 
+import bayfolio.document.PageKind;
 import bayfolio.finding.Article;
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
@@ -36,24 +37,6 @@ import java.util.stream.Stream;
  * <p>One that names nothing is told, with the near name and the mend.
  */
 public final class References {
-    /** Pages that every handbook has. */
-    public static final List<String> PAGES = List.of(
-            "home",
-            "walk-round",
-            "switches",
-            "connections",
-            "doors-and-slides",
-            "numbers",
-            "worked-out",
-            "on-board",
-            "procedures",
-            "words",
-            "index",
-            "trouble");
-
-    /** Pages of the staff's copy alone. */
-    public static final List<String> STAFF_PAGES = List.of("condition", "inventory", "ready", "service");
-
     private static final List<String> OTHER_SCHEMES = List.of("procedure", "trouble", "word", "page", "stage", "phone");
 
     /** Before an id: not the role of that word. */
@@ -399,14 +382,14 @@ public final class References {
     }
 
     static Optional<Finding> unknownPage(String id, Place at, boolean staff) {
-        if (PAGES.contains(id) || staff && STAFF_PAGES.contains(id)) {
+        if (PageKind.FOR_EVERYBODY.contains(id) || staff && PageKind.FOR_STAFF.contains(id)) {
             return Optional.empty();
         }
         return Optional.of(
-                STAFF_PAGES.contains(id)
+                PageKind.FOR_STAFF.contains(id)
                         ? Finding.error("staff-page-for-renter", at, "page `" + id + "` is for staff")
                                 .mend("Take the reference out; renters never see that page.")
-                        : unknown("page", id, at, PAGES));
+                        : unknown("page", id, at, PageKind.FOR_EVERYBODY));
     }
 
     boolean own() {

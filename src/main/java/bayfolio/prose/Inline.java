@@ -1,8 +1,10 @@
 package bayfolio.prose;
 
 import bayfolio.source.Place;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** A stretch of text within a line. */
 public sealed interface Inline {
@@ -25,6 +27,13 @@ public sealed interface Inline {
 
     /** Takes the links in it, itself where it is one. */
     default void links(Consumer<Link> each) {}
+
+    /** All links in a line, in reading order. */
+    static Stream<Link> links(List<Inline> inlines) {
+        List<Link> links = new ArrayList<>();
+        inlines.forEach(inline -> inline.links(links::add));
+        return links.stream();
+    }
 
     static String plain(List<Inline> inlines) {
         if (inlines.size() == 1) {

@@ -3,9 +3,11 @@ package bayfolio.publish;
 import bayfolio.check.Case;
 import bayfolio.check.Check;
 import bayfolio.compose.Composer;
-import bayfolio.handbook.Copy;
+import bayfolio.document.Audience;
+import bayfolio.document.Handbook;
 import bayfolio.model.Unit;
 import bayfolio.prose.ScreenWords;
+import bayfolio.render.Output;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.Pictures;
 import bayfolio.render.web.WebSite;
@@ -20,6 +22,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
@@ -29,6 +32,9 @@ import org.jsoup.nodes.Element;
  * it was.
  */
 public final class Publisher {
+    /** In what ways handbooks are given out, each a package of its own. */
+    private static final List<BiFunction<Theme, ScreenWords, Output>> OUTPUTS = List.of(WebSite::new);
+
     private Publisher() {}
 
     /**
@@ -47,16 +53,30 @@ public final class Publisher {
             Map<String, Case> chosen = check.units().stream()
                     .filter(unit -> units.contains(unit.id()))
                     .collect(Collectors.toMap(Unit::id, unit -> check.of(unit, screen)));
-            WebSite site = new WebSite(theme, screen);
+            List<Output> outputs =
+                    OUTPUTS.stream().map(made -> made.apply(theme, screen)).toList();
             refuse(
                     "The theme is wrong",
-                    site.complaints().stream().map(Publisher::sentence).toList());
-            Copies copies = new Copies(check, chosen, root, site, screen);
-            Map<String, byte[]> forRenters = copies.of(Copy.RENTERS, below("web/", before));
-            Map<String, byte[]> forStaff = copies.of(Copy.STAFF, below("staff/", before));
+                    outputs.stream()
+                            .flatMap(each -> each.complaints().stream())
+                            .map(Publisher::sentence)
+                            .toList());
+            Map<String, Handbook> handbooks = new TreeMap<>();
+            chosen.forEach((unit, coach) -> handbooks.put(unit, Composer.compose(coach, screen)));
+            refuse(
+                    "The renters' copy tells what is for staff",
+                    handbooks.values().stream()
+                            .flatMap(handbook -> Marks.of(handbook).stream())
+                            .toList());
+            Copies copies = new Copies(check, chosen, handbooks, root, outputs, screen);
+            Map<String, byte[]> forRenters = copies.of(Audience.RENTERS, below("web/", before));
+            Map<String, byte[]> forStaff = copies.of(Audience.STAFF, below("staff/", before));
             refuse(
                     "The theme is wrong",
-                    site.complaints().stream().map(Publisher::sentence).toList());
+                    outputs.stream()
+                            .flatMap(each -> each.complaints().stream())
+                            .map(Publisher::sentence)
+                            .toList());
             Set<String> secret = new HashSet<>();
             chosen.values().forEach(coach -> secret.addAll(StaffTexts.of(coach)));
             refuse("The rendered site is wrong", Audit.of(forRenters, secret));
@@ -87,27 +107,43 @@ public final class Publisher {
      * @param check of the whole fleet
      * @param chosen the coaches to be made anew, by their ids
      */
-    private record Copies(Check check, Map<String, Case> chosen, Path root, WebSite site, ScreenWords screen) {
+    private record Copies(
+            Check check,
+            Map<String, Case> chosen,
+            Map<String, Handbook> handbooks,
+            Path root,
+            List<Output> outputs,
+            ScreenWords screen) {
         /** @param before what was published last; of it stays what is not made anew */
-        Map<String, byte[]> of(Copy copy, Map<String, Path> before) throws IOException {
+        Map<String, byte[]> of(Audience reader, Map<String, Path> before) throws IOException {
             Map<String, byte[]> files = new TreeMap<>();
-            List<WebSite.Entry> coaches = new ArrayList<>();
+            List<Output.Entry> coaches = new ArrayList<>();
             for (String unit : check.fleet().coaches()) {
-                if (chosen.containsKey(unit)) {
-                    Unit each = chosen.get(unit).unit();
-                    files.putAll(site.pages(Composer.compose(chosen.get(unit), screen, copy)));
-                    files.putAll(Pictures.of(each, root.resolve(each.folder()).resolve("photos"), copy));
-                    coaches.add(new WebSite.Entry(unit, each.name()));
+                Handbook handbook = handbooks.get(unit);
+                Case coach = chosen.get(unit);
+                if (handbook != null && coach != null) {
+                    Unit each = coach.unit();
+                    files.putAll(files(handbook.seenBy(reader)));
+                    files.putAll(Pictures.of(each, root.resolve(each.folder()).resolve("photos"), reader));
+                    coaches.add(new Output.Entry(unit, handbook.name()));
                 } else if (before.containsKey(unit + "/index.html")) {
                     for (Map.Entry<String, Path> file : before.entrySet()) {
                         if (file.getKey().startsWith(unit + "/")) {
                             files.put(file.getKey(), Files.readAllBytes(file.getValue()));
                         }
                     }
-                    coaches.add(new WebSite.Entry(unit, calledBefore(unit, before)));
+                    coaches.add(new Output.Entry(unit, calledBefore(unit, before)));
                 }
             }
-            files.putAll(site.shared(check.fleet().name(), screen.language(), coaches));
+            for (Output output : outputs) {
+                files.putAll(output.shared(check.fleet().name(), screen.language(), coaches));
+            }
+            return files;
+        }
+
+        private Map<String, byte[]> files(Handbook handbook) {
+            Map<String, byte[]> files = new TreeMap<>();
+            outputs.forEach(output -> files.putAll(output.files(handbook)));
             return files;
         }
 
@@ -132,10 +168,10 @@ public final class Publisher {
                 if (coach != null) {
                     // All paths of its folder: a zero is the letter after the slash.
                     Map<String, byte[]> files = published.subMap(unit.id() + "/", unit.id() + "0");
-                    Map<String, byte[]> without =
-                            new TreeMap<>(site.pages(Composer.compose(theirs.of(unit, screen), screen, Copy.RENTERS)));
+                    Map<String, byte[]> without = new TreeMap<>(files(
+                            Composer.compose(theirs.of(unit, screen), screen).seenBy(Audience.RENTERS)));
                     // They hold nothing that was written; what matters is which there are.
-                    Pictures.paths(unit, Copy.RENTERS)
+                    Pictures.paths(unit, Audience.RENTERS)
                             .forEach(path -> without.put(path, files.getOrDefault(path, new byte[0])));
                     disclosures.addAll(Disclosures.of(coach.coach(), files, without));
                 }

@@ -2,6 +2,7 @@ package bayfolio.read;
 
 import static java.util.stream.Collectors.joining;
 
+import bayfolio.document.PageKind;
 import bayfolio.fact.Described;
 import bayfolio.fact.Key;
 import bayfolio.fact.Range;
@@ -20,7 +21,6 @@ import bayfolio.model.Sources;
 import bayfolio.model.Unit;
 import bayfolio.model.Words;
 import bayfolio.procedure.Head;
-import bayfolio.procedure.References;
 import bayfolio.procedure.Stage;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -394,8 +394,8 @@ public final class ReferencePage {
                 """);
         row(
                 "`[](page:<name>)`",
-                "A page: " + codes(References.PAGES, "or") + "; in texts for staff "
-                        + codes(References.STAFF_PAGES, "or") + ", too.");
+                "A page: " + codes(PageKind.FOR_EVERYBODY, "or") + "; in texts for staff "
+                        + codes(PageKind.FOR_STAFF, "or") + ", too.");
         row(
                 "`[](stage:<stage>)`",
                 "The procedures of a part of the trip: "

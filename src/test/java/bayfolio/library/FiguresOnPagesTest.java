@@ -146,7 +146,7 @@ final class FiguresOnPagesTest {
                 .filteredOn(it -> !it.startsWith("Use it alone"))
                 .containsExactly("Use no extension cord.");
         assertThat(said.get("Use no extension cord."))
-                .contains(unit.id() + "/worked-out.html")
+                .contains(unit.id() + "/worked-out/cord-volts.html")
                 .anyMatch(page -> page.contains("/do/connect-"));
     }
 }

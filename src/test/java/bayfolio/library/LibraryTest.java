@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bayfolio.DemoFleet;
 import bayfolio.model.PublishedSource;
 import bayfolio.model.Role;
+import bayfolio.model.Switch;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
@@ -132,15 +133,16 @@ final class LibraryTest {
             Set<String> has = unit.switches().stream()
                     .filter(it -> it.roles().contains("house-battery-switch")
                             || it.roles().contains("chassis-battery-switch"))
-                    .map(it -> "../switches.html#switch-" + it.id())
+                    .map(Switch::id)
                     .collect(Collectors.toSet());
             Set<String> named = page(DemoFleet.web().resolve(unit.id() + "/do/wake-up-coach.html"))
                     .select("#steps ol > li > p > a")
                     .stream()
-                    .map(link -> link.attr("href"))
-                    .filter(href -> href.contains("#switch-"))
-                    .filter(href -> href.contains("battery") || has.contains(href))
-                    .filter(href -> href.startsWith("../switches.html"))
+                    .flatMap(link -> Pattern.compile("(?:#switch-|\\.\\./switch/)([a-z0-9-]+)")
+                            .matcher(link.attr("href"))
+                            .results()
+                            .map(found -> found.group(1)))
+                    .filter(id -> id.contains("battery") || has.contains(id))
                     .collect(Collectors.toSet());
 
             assertThat(has).as(unit.id()).isNotEmpty();

@@ -22,7 +22,7 @@ final class SwitchInItsStepTest {
             "^(?:Open|Shut|Turn (?:on|off)|Turn (?:this|it) (?:on|off)|Switch (?:on|off)|See that .* (?:shut|open|on|off):).*",
             Pattern.DOTALL);
 
-    private static final String SWITCH = "a[href*=#switch-]";
+    private static final String SWITCH = "a[href*=#switch-], a[href*=/switch/]";
 
     private final Map<String, byte[]> files = DemoFleet.files(DemoFleet.web());
 
@@ -59,7 +59,8 @@ final class SwitchInItsStepTest {
     void aGrayValveThatWorksTheOtherWayRoundIsExplainedWhereItIsOpenedAndWhereItMustBeShut(
             String coach, String procedure, String valve, String open, String openLook, String shutLook) {
         List<Element> steps = page(coach + "/do/" + procedure + ".html").select(".steps > li").stream()
-                .filter(step -> step.selectFirst("a[href$=#switch-" + valve + "]") != null)
+                .filter(step ->
+                        step.selectFirst("a[href$=#switch-" + valve + "], a[href$=/switch/" + valve + ".html]") != null)
                 .toList();
 
         assertThat(steps)
@@ -87,7 +88,7 @@ final class SwitchInItsStepTest {
         assertThat(Objects.requireNonNull(step).select(SWITCH).eachAttr("href"))
                 .singleElement()
                 .asString()
-                .endsWith("#switch-house-battery-switch");
+                .endsWith("/switch/house-battery-switch.html");
     }
 
     @Test
@@ -96,11 +97,11 @@ final class SwitchInItsStepTest {
             List<String> switches =
                     page("whimbrel/" + path + ".html").select(SWITCH).eachAttr("href");
 
-            assertThat(switches).anyMatch(it -> it.endsWith("#switch-hall-thermostat"));
-            assertThat(switches).noneMatch(it -> it.endsWith("#switch-bedroom-thermostat"));
+            assertThat(switches).anyMatch(it -> it.endsWith("/switch/hall-thermostat.html"));
+            assertThat(switches).noneMatch(it -> it.endsWith("/switch/bedroom-thermostat.html"));
         }
         assertThat(page("whimbrel/do/run-air-conditioner.html").select(SWITCH).eachAttr("href"))
-                .anyMatch(it -> it.endsWith("#switch-bedroom-thermostat"));
+                .anyMatch(it -> it.endsWith("/switch/bedroom-thermostat.html"));
     }
 
     @Test

@@ -1,5 +1,6 @@
 package bayfolio.procedure;
 
+import bayfolio.document.PageKind;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
@@ -23,7 +24,7 @@ public final class Demo {
     public static final ScreenWords SCREEN = new ScreenWords(
             "en-US",
             Stream.concat(
-                            Stream.concat(References.PAGES.stream(), References.STAFF_PAGES.stream())
+                            Stream.concat(PageKind.FOR_EVERYBODY.stream(), PageKind.FOR_STAFF.stream())
                                     .map(id -> "page." + id),
                             Stream.of(Stage.values()).map(stage -> "stage." + stage.word()))
                     .collect(Collectors.toMap(key -> key, key -> "words of " + key)));

@@ -7,6 +7,7 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
+import bayfolio.prose.Signal;
 import bayfolio.prose.Target;
 import bayfolio.source.Place;
 import java.util.ArrayList;

@@ -7,9 +7,9 @@ import bayfolio.Canaries;
 import bayfolio.check.Case;
 import bayfolio.check.Check;
 import bayfolio.compose.Composer;
+import bayfolio.document.Audience;
 import bayfolio.fact.Key;
 import bayfolio.finding.Findings;
-import bayfolio.handbook.Copy;
 import bayfolio.model.Coach;
 import bayfolio.model.Country;
 import bayfolio.model.Fleet;
@@ -190,6 +190,6 @@ final class DisclosuresTest {
                 check.library().of(coach.unit()).stream()
                         .map(script -> Filling.fill(script, coach, references, finding -> {}))
                         .toList());
-        return site.pages(Composer.compose(filled, screen, Copy.RENTERS));
+        return site.files(Composer.compose(filled, screen).seenBy(Audience.RENTERS));
     }
 }

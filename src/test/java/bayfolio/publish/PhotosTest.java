@@ -51,8 +51,8 @@ final class PhotosTest {
 
     @Test
     void aPhotoStandsWhereItsThingIsWithWordsForIt() throws IOException {
-        assertThat(Jsoup.parse(Files.readString(web.resolve("switches.html")))
-                        .select("img[src=photos/switch-on.jpg]")
+        assertThat(Jsoup.parse(Files.readString(web.resolve("compartment/chassis-switch-locker.html")))
+                        .select("img[src=../photos/switch-on.jpg]")
                         .eachAttr("alt"))
                 .containsExactly("The handle stands in line with the mark.");
     }

@@ -143,7 +143,7 @@ class PublisherTest {
         assertRefused(
                 DemoFleet.of(fleet),
                 folder.resolve("out"),
-                "  plover/switches.html: a text for staff stands on it: `The lock of L1 was changed after the spring fair.`");
+                "  plover/switch/pump.html: a text for staff stands on it: `The lock of L1 was changed after the spring fair.`");
     }
 
     @Test
@@ -240,7 +240,7 @@ class PublisherTest {
         assertRefused(
                 themed,
                 folder.resolve("out"),
-                "  plover/index.html: the link `imprint.html` leads to no file of the site");
+                "  plover/a-z.html: the link `imprint.html` leads to no file of the site");
     }
 
     @Test

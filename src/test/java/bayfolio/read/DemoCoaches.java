@@ -2,8 +2,8 @@ package bayfolio.read;
 
 import bayfolio.check.Check;
 import bayfolio.compose.Composer;
+import bayfolio.document.Audience;
 import bayfolio.finding.Finding;
-import bayfolio.handbook.Copy;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.prose.ScreenWords;
@@ -115,7 +115,8 @@ final class DemoCoaches {
     }
 
     private Map<String, byte[]> pages(Unit unit) {
-        return new TreeMap<>(site.pages(Composer.compose(check(unit).of(unit, screen), screen, Copy.STAFF)));
+        return new TreeMap<>(site.files(
+                Composer.compose(check(unit).of(unit, screen), screen).seenBy(Audience.STAFF)));
     }
 
     private Check check(Unit unit) {

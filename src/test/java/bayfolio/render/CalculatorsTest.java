@@ -126,7 +126,10 @@ class CalculatorsTest {
     /** The form on the page: a person ticks a thing, and hears what comes of it. */
     @Test
     void aReaderTicksAndSeesTheLegFillUp() {
-        browser.get(DemoFleet.web().resolve("whimbrel/worked-out.html").toUri().toString());
+        browser.get(DemoFleet.web()
+                .resolve("whimbrel/worked-out/runs-together.html")
+                .toUri()
+                .toString());
         WebElement form = browser.findElement(By.cssSelector("[data-question=runs-together] form"));
         new Select(form.findElement(By.tagName("select"))).selectByVisibleText("30 A outlet");
         assertThat(form.findElement(By.className("answer")).getText()).isEqualTo("This fits.");
@@ -153,16 +156,18 @@ class CalculatorsTest {
     @Test
     void everyFieldIsLabeled() {
         for (Unit unit : fleet.units()) {
-            browser.get(DemoFleet.web()
-                    .resolve(unit.id() + "/worked-out.html")
-                    .toUri()
-                    .toString());
-            List<WebElement> forms = browser.findElements(By.cssSelector("[data-question] form"));
             TreeSet<String> built = new TreeSet<>();
-            for (WebElement form : forms) {
-                built.add(form.findElement(By.xpath("..")).getDomAttribute("data-question"));
-                for (WebElement field : form.findElements(By.cssSelector("input, select"))) {
-                    assertThat(field.getAccessibleName()).as(unit.id()).isNotBlank();
+            for (Calculator calculator : Reckonings.calculators(new Coach(fleet, unit))) {
+                browser.get(DemoFleet.web()
+                        .resolve(unit.id() + "/worked-out/"
+                                + calculator.question().id() + ".html")
+                        .toUri()
+                        .toString());
+                for (WebElement form : browser.findElements(By.cssSelector("[data-question] form"))) {
+                    built.add(form.findElement(By.xpath("..")).getDomAttribute("data-question"));
+                    for (WebElement field : form.findElements(By.cssSelector("input, select"))) {
+                        assertThat(field.getAccessibleName()).as(unit.id()).isNotBlank();
+                    }
                 }
             }
             assertThat(built)

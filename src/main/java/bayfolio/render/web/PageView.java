@@ -1,29 +1,31 @@
 package bayfolio.render.web;
 
-import bayfolio.handbook.AddressBook;
-import bayfolio.handbook.Content;
-import bayfolio.handbook.Copy;
-import bayfolio.handbook.Handbook;
-import bayfolio.handbook.Page;
-import bayfolio.handbook.Section;
-import bayfolio.procedure.Hazard;
-import bayfolio.procedure.Procedure;
-import bayfolio.procedure.Step;
+import bayfolio.document.Audience;
+import bayfolio.document.CalculatorFields;
+import bayfolio.document.Content;
+import bayfolio.document.Handbook;
+import bayfolio.document.NodeId;
+import bayfolio.document.Page;
+import bayfolio.document.PageKind;
+import bayfolio.document.Section;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.ScreenWords;
 import bayfolio.prose.Target;
+import com.google.gson.Gson;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
 /** One page of a handbook as names for its template. Every address comes from the address book. */
 final class PageView {
+    private static final Gson GSON = new Gson();
     private static final Set<String> INLINES = Set.of("text", "strong", "emphasis", "code", "link");
     private static final Set<String> BLOCKS = Set.of("paragraph", "bullets", "table", "handling");
     private static final Set<String> CONTENTS =
-            Set.of("block", "mark", "facts", "links", "steps", "picture", "fold", "form");
+            Set.of("blocks", "mark", "facts", "links", "steps", "picture", "fold", "form", "quote");
 
     /**
      * A list with a heading and more entries than this is folded, so that what follows is not
@@ -45,18 +47,18 @@ final class PageView {
     }
 
     View view() {
-        boolean home = page.home().equals(new Target.OfPage("home"));
+        String file = WebSite.file(page.id());
         return new View()
                 .with("language", handbook.language())
                 .with("title", page.title())
                 .with("coach", handbook.name())
-                .with("is-home", home)
+                .with("is-home", page.kind() == PageKind.HOME)
                 .with("urgent", page.urgent())
                 .with("scripts", scripts())
-                .with("staff-copy", handbook.copy() == Copy.STAFF)
-                .with("kind", kind())
-                .with("root", up(page.path()) + "../")
-                .with("home", up(page.path()) + "index.html")
+                .with("staff-copy", handbook.reader().equals(Optional.of(Audience.STAFF)))
+                .with("kind", page.kind().id())
+                .with("root", up(file) + "../")
+                .with("home", href(PageKind.HOME.target()))
                 .with("word", WebSite.words(screen))
                 .with("navigation", navigation())
                 .with(
@@ -69,10 +71,12 @@ final class PageView {
 
     /** Scripts of the forms on the page, each after what it needs; none where there are no forms. */
     private List<View> scripts() {
-        List<String> questions = page.sections().stream()
-                .flatMap(section -> section.contents().stream())
+        List<String> questions = page.walk()
+                .flatMap(node ->
+                        node instanceof Content.Quote quote ? quoted(quote).walk() : Stream.of(node))
                 .filter(Content.Form.class::isInstance)
                 .map(form -> ((Content.Form) form).calculator().question().id())
+                .distinct()
                 .toList();
         return questions.isEmpty()
                 ? List.of()
@@ -82,15 +86,13 @@ final class PageView {
                         .toList();
     }
 
-    /** What kind of page it is, for the look. */
-    private String kind() {
-        return page.path().contains("/")
-                ? page.path().substring(0, page.path().indexOf('/'))
-                : page.path().replace(".html", "");
+    /** Held by the handbook to be there. */
+    private Page quoted(Content.Quote quote) {
+        return (Page) handbook.find(quote.page()).orElseThrow();
     }
 
     private List<View> navigation() {
-        return bayfolio.procedure.References.PAGES.stream()
+        return PageKind.FOR_EVERYBODY.stream()
                 .map(id -> {
                     Target target = new Target.OfPage(id);
                     return new View()
@@ -125,18 +127,18 @@ final class PageView {
         if (target instanceof Target.OfPhone phone) {
             return "tel:" + phone.number().replaceAll("[^0-9+]", "");
         }
-        AddressBook.Address address = handbook.addresses()
+        NodeId home = handbook.addresses()
                 .of(target)
                 .orElseThrow(() -> new IllegalStateException("a handbook was composed with a link to " + target));
-        String anchor = address.anchor().isEmpty() ? "" : "#" + address.anchor();
-        return address.path().equals(page.path()) && !anchor.isEmpty()
+        String anchor = home.within().isEmpty() ? "" : "#" + home.within();
+        return home.page().equals(page.address()) && !anchor.isEmpty()
                 ? anchor
-                : up(page.path()) + address.path() + anchor;
+                : up(WebSite.file(page.id())) + WebSite.file(NodeId.of(home.page())) + anchor;
     }
 
-    /** From a page up to the folder of its coach. */
-    private static String up(String path) {
-        return "../".repeat((int) path.chars().filter(c -> c == '/').count());
+    /** From a file up to the folder of its coach. */
+    private static String up(String file) {
+        return "../".repeat((int) file.chars().filter(c -> c == '/').count());
     }
 
     private final class InlineView implements Inline.Visitor<View> {
@@ -245,7 +247,7 @@ final class PageView {
     private final class ContentView implements Content.Visitor<View> {
         @Override
         public View text(Content.Text content) {
-            return View.oneOf(CONTENTS).with("block", content.block().accept(blocks));
+            return View.oneOf(CONTENTS).with("blocks", blocks(content.blocks()));
         }
 
         @Override
@@ -274,7 +276,7 @@ final class PageView {
                     .with(
                             "lines",
                             row.lines().stream()
-                                    .map(line -> new View().with("inlines", inlines(line)))
+                                    .map(line -> new View().with("inlines", inlines(line.words())))
                                     .toList());
         }
 
@@ -300,6 +302,8 @@ final class PageView {
         private View entry(Content.LinkList.Entry entry) {
             return new View()
                     .with("href", href(entry.link().target()))
+                    .with("formerly", entry.formerly().isPresent())
+                    .with("anchor", entry.formerly().orElse(""))
                     .with("words", entry.link().plain())
                     .with("noted", !entry.note().isEmpty())
                     .with("note", entry.note());
@@ -311,7 +315,7 @@ final class PageView {
                     .with(
                             "picture",
                             new View()
-                                    .with("src", up(page.path()) + Pictures.path(content.photo()))
+                                    .with("src", up(WebSite.file(page.id())) + Pictures.path(content.photo()))
                                     .with("alt", content.alt()));
         }
 
@@ -339,7 +343,20 @@ final class PageView {
                                     .with(
                                             "question",
                                             content.calculator().question().id())
-                                    .with("asks", CalculatorJson.of(content.calculator())));
+                                    .with("asks", GSON.toJson(CalculatorFields.of(content.calculator()))));
+        }
+
+        @Override
+        public View quote(Content.Quote content) {
+            return View.oneOf(CONTENTS)
+                    .with(
+                            "quote",
+                            new View()
+                                    .with(
+                                            "contents",
+                                            quoted(content).opening().stream()
+                                                    .map(inside -> inside.accept(this))
+                                                    .toList()));
         }
 
         @Override
@@ -357,7 +374,7 @@ final class PageView {
         }
 
         /** Numbers run on from part to part. */
-        private View part(Procedure.Part part, int[] number) {
+        private View part(Content.Steps.Part part, int[] number) {
             int start = number[0] + 1;
             return new View()
                     .with("titled", part.title().isPresent())
@@ -370,15 +387,15 @@ final class PageView {
                                     .toList());
         }
 
-        private View step(Step step, int number) {
+        private View step(Content.Steps.Step step, int number) {
             return new View()
-                    .with("anchor", "step-" + step.id())
+                    .with("anchor", step.id().within())
                     .with("number", Integer.toString(number))
                     .with("hazards", step.hazards().stream().map(this::hazard).toList())
                     .with("blocks", blocks(step.text()));
         }
 
-        private View hazard(Hazard hazard) {
+        private View hazard(Content.Steps.Hazard hazard) {
             return new View()
                     .with("signal", hazard.signal().name())
                     .with("kind", hazard.signal().name().toLowerCase(Locale.ROOT))

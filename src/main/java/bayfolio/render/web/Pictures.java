@@ -1,6 +1,6 @@
 package bayfolio.render.web;
 
-import bayfolio.handbook.Copy;
+import bayfolio.document.Audience;
 import bayfolio.model.Photo;
 import bayfolio.model.Unit;
 import java.awt.image.BufferedImage;
@@ -28,13 +28,13 @@ public final class Pictures {
         return "photos/" + photo + ".jpg";
     }
 
-    /** The paths of the photos that a copy holds. */
-    public static Set<String> paths(Unit unit, Copy copy) {
-        return photos(unit, copy).map(photo -> path(unit, photo)).collect(Collectors.toSet());
+    /** The paths of the photos that a reader gets. */
+    public static Set<String> paths(Unit unit, Audience reader) {
+        return photos(unit, reader).map(photo -> path(unit, photo)).collect(Collectors.toSet());
     }
 
-    private static Stream<Photo> photos(Unit unit, Copy copy) {
-        return unit.photos().stream().filter(photo -> copy == Copy.STAFF || !photo.forStaff());
+    private static Stream<Photo> photos(Unit unit, Audience reader) {
+        return unit.photos().stream().filter(photo -> reader == Audience.STAFF || !photo.forStaff());
     }
 
     private static String path(Unit unit, Photo photo) {
@@ -42,9 +42,9 @@ public final class Pictures {
     }
 
     /** @param folder where the photos of the coach are */
-    public static Map<String, byte[]> of(Unit unit, Path folder, Copy copy) throws IOException {
+    public static Map<String, byte[]> of(Unit unit, Path folder, Audience reader) throws IOException {
         Map<String, byte[]> files = new TreeMap<>();
-        for (Photo photo : photos(unit, copy).toList()) {
+        for (Photo photo : photos(unit, reader).toList()) {
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
             BufferedImage picture = Thumbnails.of(folder.resolve(photo.file()).toFile())
                     .scale(1)

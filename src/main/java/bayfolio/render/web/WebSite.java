@@ -1,8 +1,11 @@
 package bayfolio.render.web;
 
-import bayfolio.handbook.Handbook;
-import bayfolio.handbook.Page;
+import bayfolio.document.Handbook;
+import bayfolio.document.NodeId;
+import bayfolio.document.Page;
+import bayfolio.document.PageKind;
 import bayfolio.prose.ScreenWords;
+import bayfolio.render.Output;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Complaint;
@@ -15,8 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Handbooks through a theme into files of a web site, by their paths below its root. */
-public final class WebSite {
+/** Handbooks through a theme into files of a web site: a page of HTML for each page. */
+public final class WebSite implements Output {
     private final Theme theme;
     private final ScreenWords screen;
     private final List<Complaint> complaints = new ArrayList<>();
@@ -36,27 +39,29 @@ public final class WebSite {
         return Template.compile(file, Template.Escape.HTML, theme::template, complaints::add);
     }
 
-    /** What is wrong with the templates of the theme; nothing is published then. */
+    @Override
     public List<Complaint> complaints() {
         return complaints.stream().distinct().toList();
     }
 
-    /** The pages of one coach, in the folder of its id. */
-    public Map<String, byte[]> pages(Handbook handbook) {
+    @Override
+    public Map<String, byte[]> files(Handbook handbook) {
         Map<String, byte[]> files = new TreeMap<>();
         for (Page each : handbook.pages()) {
             Names names = new PageView(handbook, each, screen).view().names();
             files.put(
-                    handbook.unit() + "/" + each.path(),
+                    handbook.unit() + "/" + file(each.id()),
                     bytes(page.fill(names, complaints::add).text()));
         }
         return files;
     }
 
-    /** A coach in the list of the fleet. */
-    public record Entry(String unit, String name) {}
+    /** Where a page is in the folder of its coach; browsers ask for `index.html` where none is named. */
+    static String file(NodeId page) {
+        return (page.equals(PageKind.HOME.node()) ? "index" : page.page()) + ".html";
+    }
 
-    /** What all coaches share: the page of the fleet, style and script. */
+    @Override
     public Map<String, byte[]> shared(String fleetName, String language, List<Entry> coaches) {
         Map<String, byte[]> files = new TreeMap<>();
         theme.assets().forEach((path, bytes) -> files.put("assets/" + path, bytes));

@@ -1,24 +1,22 @@
-package bayfolio.render.web;
+package bayfolio.document;
 
 import bayfolio.reckon.Calculator;
-import com.google.gson.Gson;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A calculator as its script reads it. */
-final class CalculatorJson {
-    private static final Gson GSON = new Gson();
+/** A calculator as its script reads it: fields, and the figures of the coach. */
+public final class CalculatorFields {
+    private CalculatorFields() {}
 
-    private CalculatorJson() {}
-
-    static String of(Calculator calculator) {
+    /** Text, numbers, yes or no, lists and maps of such, ready to be written as JSON. */
+    public static Map<String, Object> of(Calculator calculator) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put(
                 "fields",
-                calculator.fields().stream().map(CalculatorJson::field).toList());
+                calculator.fields().stream().map(CalculatorFields::field).toList());
         json.put("figures", calculator.figures());
-        return GSON.toJson(json);
+        return json;
     }
 
     private static Map<String, Object> field(Calculator.Field field) {

@@ -1,4 +1,4 @@
-package bayfolio.procedure;
+package bayfolio.prose;
 
 import java.util.Arrays;
 import java.util.Optional;

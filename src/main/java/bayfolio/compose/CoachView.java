@@ -1,12 +1,16 @@
 package bayfolio.compose;
 
 import bayfolio.check.Case;
+import bayfolio.document.Audience;
+import bayfolio.document.Content;
+import bayfolio.document.From;
+import bayfolio.document.NodeId;
+import bayfolio.document.PageKind;
+import bayfolio.document.Stamp;
 import bayfolio.fact.Described;
-import bayfolio.fact.Key;
+import bayfolio.fact.Facts;
 import bayfolio.fact.Type;
 import bayfolio.fact.Walkthrough;
-import bayfolio.handbook.Content;
-import bayfolio.handbook.Copy;
 import bayfolio.model.Coach;
 import bayfolio.model.Note;
 import bayfolio.model.Thing;
@@ -30,29 +34,25 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** One copy of the handbook of a coach while it is composed: what pages ask for in common. */
-final class Draft {
+/** What pages ask for in common while the handbook of a coach is composed. */
+final class CoachView {
     private final Coach coach;
-    private final Copy copy;
     private final List<Procedure> procedures;
     private final List<Procedure> stages;
     private final ScreenWords screen;
     private final Wording wording;
     private final WorkedOut workedOut;
     private final Map<Target, Set<Procedure>> uses = new LinkedHashMap<>();
-    private final Map<Target, Set<Thing>> mentions = new LinkedHashMap<>();
+    private final Map<Target, Map<Thing, Audience>> mentions = new LinkedHashMap<>();
 
-    Draft(Case checked, ScreenWords screen, Copy copy) {
+    CoachView(Case checked, ScreenWords screen) {
         this.coach = checked.coach();
-        this.copy = copy;
-        List<Procedure> seen = checked.procedures().stream()
-                .filter(procedure ->
-                        copy == Copy.STAFF || procedure.head().who().forRenters())
+        this.procedures = checked.procedures().stream()
+                .filter(procedure -> procedure.form().hasSteps())
                 .toList();
-        this.procedures =
-                seen.stream().filter(procedure -> procedure.form().hasSteps()).toList();
-        this.stages =
-                seen.stream().filter(procedure -> !procedure.form().hasSteps()).toList();
+        this.stages = checked.procedures().stream()
+                .filter(procedure -> !procedure.form().hasSteps())
+                .toList();
         this.screen = screen;
         this.wording = new Wording(coach);
         for (Procedure procedure : procedures) {
@@ -61,35 +61,51 @@ final class Draft {
                     .forEach(link -> uses.computeIfAbsent(link.target(), it -> new LinkedHashSet<>())
                             .add(procedure));
         }
-        coach.things().filter(this::shows).forEach(this::mention);
+        coach.things().forEach(thing -> {
+            mention(thing, thing.facts().forRenters(), audience(thing));
+            mention(thing, thing.facts(), Audience.STAFF);
+        });
         this.workedOut = new WorkedOut(this);
     }
 
-    private void mention(Thing thing) {
-        Walkthrough.of(thing.facts(), (type, value) -> {
+    /** What a fact for staff alone names, is named for them alone. */
+    private void mention(Thing thing, Facts facts, Audience audience) {
+        Walkthrough.of(facts, (type, value) -> {
             if (type instanceof Type.Reference reference) {
                 wording.referred(reference, value.value().toString())
-                        .ifPresent(named -> mentions.computeIfAbsent(target(named), it -> new LinkedHashSet<>())
-                                .add(thing));
+                        .ifPresent(named -> mentions.computeIfAbsent(target(named), it -> new LinkedHashMap<>())
+                                .putIfAbsent(thing, audience));
             }
         });
     }
 
+    /** Where a page stands, and who reads it. */
+    Stamp stamp(NodeId page, Audience audience, From from) {
+        return new Stamp(page, audience, from, screen.language());
+    }
+
+    Stamp stamp(PageKind kind) {
+        return stamp(kind.node(), kind.audience(), From.PROGRAM);
+    }
+
+    static Audience audience(Described record) {
+        return Audience.staffIf(record.forStaff());
+    }
+
+    static Audience audience(Procedure procedure) {
+        return Audience.staffIf(!procedure.head().who().forRenters());
+    }
+
+    static From from(Procedure procedure) {
+        return From.text(
+                procedure.form().scheme(),
+                procedure.id(),
+                !procedure.head().who().forRenters(),
+                procedure.head().facts().at());
+    }
+
     WorkedOut workedOut() {
         return workedOut;
-    }
-
-    Copy copy() {
-        return copy;
-    }
-
-    /** Whether readers of this copy may see it. */
-    boolean shows(Described record) {
-        return copy == Copy.STAFF || !record.forStaff();
-    }
-
-    boolean shows(Key<?> key) {
-        return copy == Copy.STAFF || !key.forStaff();
     }
 
     Coach coach() {
@@ -104,7 +120,11 @@ final class Draft {
         return wording;
     }
 
-    /** Those that the reader of this copy may see, trouble guides too. */
+    ScreenWords screen() {
+        return screen;
+    }
+
+    /** All of them, trouble guides too. */
     List<Procedure> procedures() {
         return procedures;
     }
@@ -123,8 +143,8 @@ final class Draft {
     }
 
     /** Screen words as a paragraph. */
-    Content paragraph(String key) {
-        return new Content.Text(new Block.Paragraph(List.of(new Inline.Text(word(key)))));
+    Content paragraph(Stamp stamp, String key) {
+        return Content.Text.of(stamp, new Inline.Text(word(key)));
     }
 
     Optional<String> maybeWord(String key) {
@@ -139,21 +159,38 @@ final class Draft {
                         .filter(thing -> thing.kind().equals(kind))
                         .toList()));
         coach.fleet().siteThings().filter(thing -> thing.kind().equals(kind)).forEach(things::add);
-        return things.stream().filter(this::shows).toList();
+        return things;
     }
 
     List<Note> notes(Thing about) {
         return unit().facts().all(Unit.NOTES).stream()
                 .filter(note ->
                         note.facts().find(Note.ABOUT).filter(about.id()::equals).isPresent())
-                .filter(this::shows)
                 .toList();
     }
 
     List<Note> notesAboutNothing() {
         return unit().facts().all(Unit.NOTES).stream()
                 .filter(note -> !note.facts().has(Note.ABOUT))
-                .filter(this::shows)
+                .toList();
+    }
+
+    /** Notes as paragraphs, those for staff by themselves. */
+    List<Content> texts(Stamp stamp, List<Note> notes) {
+        return Stream.of(Audience.EVERYBODY, Audience.STAFF)
+                .flatMap(audience -> {
+                    List<Block> paragraphs = notes.stream()
+                            .filter(note -> audience(note) == audience)
+                            .<Block>map(note -> new Block.Paragraph(
+                                    List.of(new Inline.Text(note.facts().get(Note.TEXT)))))
+                            .toList();
+                    return paragraphs.isEmpty()
+                            ? Stream.of()
+                            : Stream.<Content>of(new Content.Text(
+                                    stamp.child(audience == Audience.STAFF ? "notes-for-staff" : "notes")
+                                            .seenBy(audience),
+                                    paragraphs));
+                })
                 .toList();
     }
 
@@ -181,11 +218,32 @@ final class Draft {
         return link(target, words, unit().facts().at());
     }
 
+    /** An entry of a list of things. */
+    static Content.LinkList.Entry entry(Stamp list, Thing thing, String note) {
+        return new Content.LinkList.Entry(
+                list.child(thing.kind() + "-" + thing.id())
+                        .from(From.thing(thing))
+                        .seenBy(audience(thing)),
+                link(thing),
+                note);
+    }
+
+    /** An entry of a list of procedures. */
+    static Content.LinkList.Entry entry(Stamp list, Procedure procedure, String note) {
+        return new Content.LinkList.Entry(
+                list.child(procedure.form().scheme() + "-" + procedure.id())
+                        .from(from(procedure))
+                        .seenBy(audience(procedure)),
+                link(procedure),
+                note);
+    }
+
     List<Procedure> uses(Target target) {
         return List.copyOf(uses.getOrDefault(target, Set.of()));
     }
 
-    List<Thing> mentions(Thing thing) {
-        return List.copyOf(mentions.getOrDefault(target(thing), Set.of()));
+    /** What names a thing, and to whom. */
+    Map<Thing, Audience> mentions(Thing thing) {
+        return mentions.getOrDefault(target(thing), Map.of());
     }
 }

@@ -1,0 +1,338 @@
+package bayfolio.document;
+
+import bayfolio.prose.Block;
+import bayfolio.prose.Inline;
+import bayfolio.prose.Signal;
+import bayfolio.reckon.Calculator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** A block of a section: the one family of what can stand in a handbook. */
+public sealed interface Content extends Node {
+    interface Visitor<R> {
+        R text(Text content);
+
+        R mark(Mark content);
+
+        R facts(FactTable content);
+
+        R links(LinkList content);
+
+        R steps(Steps content);
+
+        R picture(Picture content);
+
+        R fold(Fold content);
+
+        R form(Form content);
+
+        R quote(Quote content);
+    }
+
+    <R> R accept(Visitor<R> visitor);
+
+    /** Without what a reader does not see; nothing where all that was in it is gone. */
+    Optional<Content> seenBy(Audience reader);
+
+    /** Paragraphs, lists and tables that belong together, as they were written. */
+    record Text(Stamp stamp, List<Block> blocks) implements Content {
+        public Text {
+            blocks = List.copyOf(blocks);
+        }
+
+        public static Text of(Stamp stamp, Inline... words) {
+            return new Text(stamp, List.of(new Block.Paragraph(List.of(words))));
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.text(this);
+        }
+
+        @Override
+        public List<Node> parts() {
+            return List.of();
+        }
+
+        @Override
+        public Stream<Inline.Link> links() {
+            return blocks.stream().flatMap(Block::links);
+        }
+
+        @Override
+        public Optional<Content> seenBy(Audience reader) {
+            return Optional.of(this);
+        }
+    }
+
+    /**
+     * A word that must be seen at once, such as who may open a door.
+     *
+     * @param kind for the look: {@code access-free}
+     */
+    record Mark(Stamp stamp, String kind, String words) implements Content {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.mark(this);
+        }
+
+        @Override
+        public List<Node> parts() {
+            return List.of();
+        }
+
+        @Override
+        public Optional<Content> seenBy(Audience reader) {
+            return Optional.of(this);
+        }
+    }
+
+    /** Facts by their labels, in the order of the declaration. */
+    record FactTable(Stamp stamp, List<Row> rows) implements Content {
+        /** One fact: a line for a single value, one each for a list. */
+        public record Row(Stamp stamp, String label, List<Line> lines) implements Node {
+            public Row {
+                lines = List.copyOf(lines);
+            }
+
+            /** A fact of one line. */
+            public static Row of(Stamp stamp, String label, String words) {
+                return new Row(stamp, label, List.of(new Line(Audience.EVERYBODY, List.of(new Inline.Text(words)))));
+            }
+
+            @Override
+            public List<Node> parts() {
+                return List.of();
+            }
+
+            @Override
+            public Stream<Inline.Link> links() {
+                return lines.stream().flatMap(line -> Inline.links(line.words()));
+            }
+
+            private Optional<Row> seenBy(Audience reader) {
+                List<Line> seen = lines.stream()
+                        .filter(line -> line.audience().includes(reader))
+                        .toList();
+                return seen.isEmpty() ? Optional.empty() : Optional.of(new Row(stamp, label, seen));
+            }
+        }
+
+        /** One value of a fact; of a list of them one has no name of its own. */
+        public record Line(Audience audience, List<Inline> words) {
+            public Line {
+                words = List.copyOf(words);
+            }
+        }
+
+        public FactTable {
+            rows = List.copyOf(rows);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.facts(this);
+        }
+
+        @Override
+        public List<Row> parts() {
+            return rows;
+        }
+
+        @Override
+        public Optional<Content> seenBy(Audience reader) {
+            List<Row> seen = Node.seen(rows, reader, Row::seenBy);
+            return seen.isEmpty() ? Optional.empty() : Optional.of(new FactTable(stamp, seen));
+        }
+    }
+
+    /** A list of links under a heading of its own. */
+    record LinkList(Stamp stamp, Optional<String> heading, List<Entry> entries) implements Content {
+        /**
+         * @param note says more about what is behind the link; empty where the name says it all
+         * @param formerly the place on this page where once stood what now has a page of its own: old addresses lead on
+         */
+        public record Entry(Stamp stamp, Inline.Link link, String note, Optional<String> formerly) implements Node {
+            public Entry(Stamp stamp, Inline.Link link, String note) {
+                this(stamp, link, note, Optional.empty());
+            }
+
+            @Override
+            public List<Node> parts() {
+                return List.of();
+            }
+
+            @Override
+            public Stream<Inline.Link> links() {
+                return Stream.of(link);
+            }
+        }
+
+        public LinkList {
+            entries = List.copyOf(entries);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.links(this);
+        }
+
+        @Override
+        public List<Entry> parts() {
+            return entries;
+        }
+
+        @Override
+        public Optional<Content> seenBy(Audience reader) {
+            List<Entry> seen = Node.seen(entries, reader, (entry, it) -> Optional.of(entry));
+            return seen.isEmpty() ? Optional.empty() : Optional.of(new LinkList(stamp, heading, seen));
+        }
+    }
+
+    /** The steps of a procedure. */
+    record Steps(Stamp stamp, List<Part> parts) implements Content {
+        /** Steps under a heading of their own, such as inside and outside. */
+        public record Part(Stamp stamp, Optional<String> title, List<Step> steps) implements Node {
+            public Part {
+                steps = List.copyOf(steps);
+            }
+
+            @Override
+            public List<Step> parts() {
+                return steps;
+            }
+        }
+
+        /** One action, with the hazards that it is guarded by. */
+        public record Step(Stamp stamp, List<Hazard> hazards, List<Block> text) implements Node {
+            public Step {
+                hazards = List.copyOf(hazards);
+                text = List.copyOf(text);
+            }
+
+            @Override
+            public List<Hazard> parts() {
+                return hazards;
+            }
+
+            @Override
+            public Stream<Inline.Link> links() {
+                return text.stream().flatMap(Block::links);
+            }
+        }
+
+        /** What a step can do to you, and how it does not. */
+        public record Hazard(Stamp stamp, Signal signal, List<Block> text) implements Node {
+            public Hazard {
+                text = List.copyOf(text);
+            }
+
+            @Override
+            public List<Node> parts() {
+                return List.of();
+            }
+
+            @Override
+            public Stream<Inline.Link> links() {
+                return text.stream().flatMap(Block::links);
+            }
+        }
+
+        public Steps {
+            parts = List.copyOf(parts);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.steps(this);
+        }
+
+        @Override
+        public Optional<Content> seenBy(Audience reader) {
+            return Optional.of(this);
+        }
+    }
+
+    /**
+     * A picture of the coach.
+     *
+     * @param photo id of the photo; its file on the site is named after it
+     * @param alt what it shows, for people who cannot see it
+     */
+    record Picture(Stamp stamp, String photo, String alt) implements Content {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.picture(this);
+        }
+
+        @Override
+        public List<Node> parts() {
+            return List.of();
+        }
+
+        @Override
+        public Optional<Content> seenBy(Audience reader) {
+            return Optional.of(this);
+        }
+    }
+
+    /** What is there for those who want to know more, folded under its title. */
+    record Fold(Stamp stamp, String title, List<Content> inside) implements Content {
+        public Fold {
+            inside = List.copyOf(inside);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.fold(this);
+        }
+
+        @Override
+        public List<Content> parts() {
+            return inside;
+        }
+
+        @Override
+        public Optional<Content> seenBy(Audience reader) {
+            List<Content> seen = Node.seen(inside, reader, Content::seenBy);
+            return seen.isEmpty() ? Optional.empty() : Optional.of(new Fold(stamp, title, seen));
+        }
+    }
+
+    /** Fields in which a reader varies a question; it stands for nothing where there is no script. */
+    record Form(Stamp stamp, String title, Calculator calculator) implements Content {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.form(this);
+        }
+
+        @Override
+        public List<Node> parts() {
+            return List.of();
+        }
+
+        @Override
+        public Optional<Content> seenBy(Audience reader) {
+            return Optional.of(this);
+        }
+    }
+
+    /** What stands on a page of its own, shown here, too: the opening of that page. */
+    record Quote(Stamp stamp, NodeId page) implements Content {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.quote(this);
+        }
+
+        @Override
+        public List<Node> parts() {
+            return List.of();
+        }
+
+        @Override
+        public Optional<Content> seenBy(Audience reader) {
+            return Optional.of(this);
+        }
+    }
+}

@@ -1,0 +1,232 @@
+package bayfolio.document;
+
+import bayfolio.fact.Type;
+import bayfolio.prose.Inline;
+import bayfolio.prose.Target;
+import bayfolio.reckon.Calculator;
+import bayfolio.source.Place;
+import com.google.gson.FormattingStyle;
+import com.google.gson.stream.JsonWriter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.lang.reflect.RecordComponent;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The normal form of a handbook: every part with its name, its readers, its language and what it came from; stable, so that
+ * two of them can be compared. Fields stand in the order in which the records of this package declare them, lists in
+ * reading order; what is empty is left out, and so are readers, language and sources that are those of the part around.
+ * Lines and columns are none of it: a blank line in a description changes nothing.
+ */
+public final class DocumentJson {
+    /** Of the form. It goes up when a reader of the one before would misread it. */
+    public static final int VERSION = 1;
+
+    private final JsonWriter json;
+
+    private DocumentJson(JsonWriter json) {
+        this.json = json;
+    }
+
+    public static String of(Handbook handbook) {
+        StringWriter text = new StringWriter();
+        JsonWriter json = new JsonWriter(text);
+        json.setFormattingStyle(FormattingStyle.PRETTY.withIndent(" "));
+        json.setHtmlSafe(false);
+        try {
+            new DocumentJson(json).write(handbook);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text + "\n";
+    }
+
+    private void write(Handbook handbook) throws IOException {
+        json.beginObject();
+        json.name("version").value(VERSION);
+        json.name("unit").value(handbook.unit());
+        json.name("name").value(handbook.name());
+        json.name("language").value(handbook.language());
+        if (handbook.reader().isPresent()) {
+            json.name("reader").value(Type.word(handbook.reader().get()));
+        }
+        Stamp around = new Stamp(PageKind.HOME.node(), Audience.EVERYBODY, From.PROGRAM, handbook.language());
+        json.name("parts").beginArray();
+        for (Handbook.Part part : handbook.parts()) {
+            record(part, around);
+        }
+        json.endArray();
+        json.endObject();
+    }
+
+    private void record(Record record, Stamp around) throws IOException {
+        json.beginObject();
+        if (kinds(record.getClass())) {
+            json.name("kind").value(kind(record.getClass()));
+        }
+        Stamp inside = record instanceof Node node ? node.stamp() : around;
+        for (RecordComponent component : record.getClass().getRecordComponents()) {
+            Object value = value(component, record);
+            if (value instanceof Stamp stamp) {
+                stamp(stamp, around);
+            } else if (!left(component, value)) {
+                json.name(name(component));
+                value(value, inside);
+            }
+        }
+        json.endObject();
+    }
+
+    private void stamp(Stamp stamp, Stamp around) throws IOException {
+        json.name("id").value(stamp.id().toString());
+        if (stamp.audience() != around.audience()) {
+            json.name("audience").value(Type.word(stamp.audience()));
+        }
+        if (!stamp.language().equals(around.language())) {
+            json.name("language").value(stamp.language());
+        }
+        if (!names(stamp.from()).equals(names(around.from()))) {
+            json.name("from").beginArray();
+            for (String name : names(stamp.from())) {
+                json.value(name);
+            }
+            json.endArray();
+        }
+    }
+
+    /** Such as {@code fact:switch/pump-switch/plate}. */
+    private static List<String> names(From from) {
+        return from.sources().stream()
+                .map(source -> Type.word(source.sort()) + ":" + source.name())
+                .toList();
+    }
+
+    private void value(@Nullable Object value, Stamp around) throws IOException {
+        if (value instanceof Inline.Text text) {
+            json.value(text.text());
+        } else if (value instanceof Calculator calculator) {
+            plain(CalculatorFields.of(calculator));
+        } else if (value instanceof Target target) {
+            json.value(address(target));
+        } else if (value instanceof Optional<?> optional) {
+            value(optional.orElseThrow(), around);
+        } else if (value instanceof NodeId id) {
+            json.value(id.toString());
+        } else if (value instanceof Record record) {
+            record(record, around);
+        } else if (value instanceof List<?> list) {
+            json.beginArray();
+            for (Object each : list) {
+                value(each, around);
+            }
+            json.endArray();
+        } else if (value instanceof Enum<?> word) {
+            json.value(Type.word(word));
+        } else {
+            plain(value);
+        }
+    }
+
+    /** Numbers, words, yes or no, lists and maps of such. */
+    private void plain(@Nullable Object value) throws IOException {
+        if (value instanceof Map<?, ?> map) {
+            json.beginObject();
+            for (Map.Entry<?, ?> entry : map.entrySet()) {
+                json.name(String.valueOf(entry.getKey()));
+                plain(entry.getValue());
+            }
+            json.endObject();
+        } else if (value instanceof List<?> list) {
+            json.beginArray();
+            for (Object each : list) {
+                plain(each);
+            }
+            json.endArray();
+        } else if (value instanceof Number number) {
+            json.value(number);
+        } else if (value instanceof Boolean yes) {
+            json.value(yes.booleanValue());
+        } else {
+            json.value(Objects.toString(value));
+        }
+    }
+
+    /** As references are written: {@code switch:pump-switch}. */
+    static String address(Target target) {
+        if (target instanceof Target.OfThing thing) {
+            return thing.kind() + ":" + thing.id();
+        }
+        if (target instanceof Target.OfProcedure procedure) {
+            return "procedure:" + procedure.id();
+        }
+        if (target instanceof Target.OfWord word) {
+            return "word:" + word.id();
+        }
+        if (target instanceof Target.OfPage page) {
+            return "page:" + page.id();
+        }
+        if (target instanceof Target.OfStage stage) {
+            return "stage:" + stage.id();
+        }
+        if (target instanceof Target.OfReckoning question) {
+            return "question:" + question.question();
+        }
+        return "phone:" + ((Target.OfPhone) target).id();
+    }
+
+    /** Whether there are values of it that say nothing. */
+    static boolean mayBeLeftOut(RecordComponent component) {
+        Class<?> type = component.getType();
+        return type == List.class
+                || type == Optional.class
+                || type == String.class
+                || type == boolean.class
+                || type == Audience.class;
+    }
+
+    /** What says nothing, and where it was written. */
+    private static boolean left(RecordComponent component, @Nullable Object value) {
+        return component.getType() == Place.class
+                || value instanceof List<?> list && list.isEmpty()
+                || value instanceof Optional<?> optional && optional.isEmpty()
+                || value instanceof String text && text.isEmpty()
+                || value instanceof Boolean yes && !yes
+                || value instanceof Audience audience && audience == Audience.EVERYBODY;
+    }
+
+    /** Whether it is one of several kinds, so that its own must be told. */
+    static boolean kinds(Class<?> record) {
+        for (Class<?> each : record.getInterfaces()) {
+            if (each.isSealed()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    static String kind(Class<?> record) {
+        return words(record.getSimpleName());
+    }
+
+    static String name(RecordComponent component) {
+        return words(component.getName());
+    }
+
+    private static String words(String camel) {
+        return camel.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
+    }
+
+    private static @Nullable Object value(RecordComponent component, Record record) {
+        try {
+            return component.getAccessor().invoke(record);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("every part of a handbook is a public record", e);
+        }
+    }
+}

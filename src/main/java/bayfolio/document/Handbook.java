@@ -1,0 +1,121 @@
+package bayfolio.document;
+
+import bayfolio.prose.Inline;
+import bayfolio.prose.Target;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * All that is known of one coach, for all readers; or what one of them sees of it. No link in it leads nowhere, no two
+ * parts have one name: one that would cannot be composed.
+ */
+public final class Handbook {
+    private final String unit;
+    private final String name;
+    private final String language;
+    private final List<Part> parts;
+    private final Optional<Audience> reader;
+    private final AddressBook addresses;
+    private final Map<NodeId, Node> nodes = new HashMap<>();
+
+    /** Pages that belong together, in the order of a book. */
+    public record Part(String id, List<Page> pages) {
+        public Part {
+            pages = List.copyOf(pages);
+        }
+    }
+
+    /**
+     * @param unit id of the coach
+     * @throws IllegalArgumentException naming a link whose target has no home, or a name that is given twice
+     */
+    public Handbook(String unit, String name, String language, List<Part> parts) {
+        this(unit, name, language, parts, Optional.empty());
+    }
+
+    private Handbook(String unit, String name, String language, List<Part> parts, Optional<Audience> reader) {
+        this.unit = unit;
+        this.name = name;
+        this.language = language;
+        this.parts = List.copyOf(parts);
+        this.reader = reader;
+        List<Page> pages = pages();
+        this.addresses = new AddressBook(pages);
+        pages.stream().flatMap(Node::walk).forEach(node -> {
+            if (nodes.putIfAbsent(node.id(), node) != null) {
+                throw new IllegalArgumentException("two parts of the handbook of " + unit + " are named " + node.id());
+            }
+        });
+        nodes.values().forEach(this::complete);
+    }
+
+    private void complete(Node node) {
+        node.links()
+                .map(Inline.Link::target)
+                .filter(target -> !(target instanceof Target.OfPhone)
+                        && addresses.of(target).isEmpty())
+                .findFirst()
+                .ifPresent(target -> {
+                    throw new IllegalArgumentException(
+                            node.id() + " of " + unit + " links to " + target + ", which has no home");
+                });
+        if (node instanceof Content.Quote quote && !(nodes.get(quote.page()) instanceof Page)) {
+            throw new IllegalArgumentException(
+                    node.id() + " of " + unit + " quotes " + quote.page() + ", which is no page of it");
+        }
+    }
+
+    /** What a reader sees of it: {@link Audience#RENTERS} or {@link Audience#STAFF}. */
+    public Handbook seenBy(Audience reader) {
+        List<Part> seen = new ArrayList<>();
+        for (Part part : parts) {
+            List<Page> pages = Node.seen(part.pages(), reader, (page, it) -> Optional.of(page.seenBy(it)));
+            if (!pages.isEmpty()) {
+                seen.add(new Part(part.id(), pages));
+            }
+        }
+        return new Handbook(unit, name, language, seen, Optional.of(reader));
+    }
+
+    /** Whose copy it is; nobody's where it holds all. */
+    public Optional<Audience> reader() {
+        return reader;
+    }
+
+    public String unit() {
+        return unit;
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public String language() {
+        return language;
+    }
+
+    public List<Part> parts() {
+        return parts;
+    }
+
+    public List<Page> pages() {
+        return parts.stream().flatMap(part -> part.pages().stream()).toList();
+    }
+
+    /** All of its nodes, in reading order. */
+    public Stream<Node> walk() {
+        return pages().stream().flatMap(Node::walk);
+    }
+
+    public Optional<Node> find(NodeId id) {
+        return Optional.ofNullable(nodes.get(id));
+    }
+
+    public AddressBook addresses() {
+        return addresses;
+    }
+}

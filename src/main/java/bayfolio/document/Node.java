@@ -1,0 +1,41 @@
+package bayfolio.document;
+
+import bayfolio.prose.Inline;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** A part of a handbook, large or small. */
+public interface Node {
+    Stamp stamp();
+
+    /** The parts of it, in reading order. */
+    List<? extends Node> parts();
+
+    /** All links in its own words, those of its parts not among them. */
+    default Stream<Inline.Link> links() {
+        return Stream.of();
+    }
+
+    default NodeId id() {
+        return stamp().id();
+    }
+
+    /** Itself and all that is in it, in reading order. */
+    default Stream<Node> walk() {
+        return Stream.concat(Stream.of(this), parts().stream().flatMap(Node::walk));
+    }
+
+    /** Those of several that a reader sees, each without what he does not see in it. */
+    static <N extends Node> List<N> seen(List<N> all, Audience reader, Pruning<N> pruning) {
+        return all.stream()
+                .filter(each -> each.stamp().audience().includes(reader))
+                .flatMap(each -> pruning.prune(each, reader).stream())
+                .toList();
+    }
+
+    /** A node without what a reader does not see; nothing where all that was in it is gone. */
+    interface Pruning<N> {
+        Optional<N> prune(N node, Audience reader);
+    }
+}

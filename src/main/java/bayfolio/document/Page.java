@@ -1,0 +1,48 @@
+package bayfolio.document;
+
+import bayfolio.prose.Target;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A page of a handbook.
+ *
+ * @param home what links to it are addressed to
+ * @param opening what stands before the first section
+ * @param urgent whether it is read in danger: one screen, with nothing on it but what is to be done
+ */
+public record Page(
+        Stamp stamp,
+        PageKind kind,
+        Target home,
+        String title,
+        List<Content> opening,
+        List<Section> sections,
+        boolean urgent)
+        implements Node {
+    public Page {
+        opening = List.copyOf(opening);
+        sections = List.copyOf(sections);
+    }
+
+    /** Where it is in the handbook, made of ids, without a file ending: {@code compartment/l4}. */
+    public String address() {
+        return id().page();
+    }
+
+    @Override
+    public List<Node> parts() {
+        return Stream.<Node>concat(opening.stream(), sections.stream()).toList();
+    }
+
+    Page seenBy(Audience reader) {
+        return new Page(
+                stamp,
+                kind,
+                home,
+                title,
+                Node.seen(opening, reader, Content::seenBy),
+                Node.seen(sections, reader, Section::seenBy),
+                urgent);
+    }
+}

@@ -1,0 +1,120 @@
+package bayfolio.document;
+
+import bayfolio.fact.Type;
+import bayfolio.prose.Target;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The kinds of pages that a handbook has: the one table by which pages are composed, addressed, linked and listed.
+ */
+public enum PageKind {
+    HOME("start", "home"),
+    WALK_ROUND("coach", "walk-round", "compartment", "tray"),
+    COMPARTMENT("coach", "compartment", Many.MANY),
+    TRAY("coach", "tray", Many.MANY),
+    SWITCHES("coach", "switches", "switch", "gauge"),
+    SWITCH("coach", "switch", Many.MANY),
+    GAUGE("coach", "gauge", Many.MANY),
+    CONNECTIONS("coach", "connections", "connection"),
+    CONNECTION("coach", "connection", Many.MANY),
+    DOORS_AND_SLIDES("coach", "doors-and-slides", "door", "step", "slide", "awning"),
+    NUMBERS("coach", "numbers", "supply", "adapter", "circuit", "load", "bank", "tank"),
+    WORKED_OUT("coach", "worked-out"),
+    QUESTION("coach", "worked-out", Many.MANY),
+    ON_BOARD("coach", "on-board", "appliance", "item", "photo"),
+    PROCEDURES("trip", "procedures"),
+    STAGE("trip", "stage", Many.MANY),
+    PROCEDURE("trip", "do", Many.MANY),
+    WORDS("words", "words"),
+    INDEX("words", "index"),
+    TROUBLE_LIST("trouble", "trouble"),
+    GUIDE("trouble", "trouble", Many.MANY),
+    CONDITION("staff", "condition"),
+    INVENTORY("staff", "inventory"),
+    READY("staff", "ready"),
+    SERVICE("staff", "service");
+
+    /** Of some kinds there are many pages, one for each thing or text. */
+    private enum Many {
+        MANY
+    }
+
+    private final String part;
+    private final String name;
+    private final boolean many;
+    private final List<String> things;
+
+    PageKind(String part, String name, String... things) {
+        this.part = part;
+        this.name = name;
+        this.many = false;
+        this.things = List.of(things);
+    }
+
+    PageKind(String part, String name, Many many) {
+        this.part = part;
+        this.name = name;
+        this.many = true;
+        this.things = List.of();
+    }
+
+    /** The part of the handbook in which it stands. */
+    public String part() {
+        return part;
+    }
+
+    /** As references name it, {@code page:numbers}; of many pages their folder. */
+    public String id() {
+        return name;
+    }
+
+    public boolean many() {
+        return many;
+    }
+
+    /** Kinds of things that it lists, in this order. */
+    public List<String> things() {
+        return things;
+    }
+
+    public Audience audience() {
+        return Audience.staffIf(part.equals("staff"));
+    }
+
+    public Target target() {
+        if (many) {
+            throw new IllegalStateException("there are many pages of the kind " + Type.word(this));
+        }
+        return new Target.OfPage(name);
+    }
+
+    /** The only page of its kind. A page keeps the address that it had before it got this name. */
+    public NodeId node() {
+        if (many) {
+            throw new IllegalStateException("there are many pages of the kind " + Type.word(this));
+        }
+        return NodeId.of(this == INDEX ? "a-z" : name);
+    }
+
+    /** One page of many. */
+    public NodeId node(String id) {
+        if (!many) {
+            throw new IllegalStateException("there is one page of the kind " + Type.word(this));
+        }
+        return NodeId.of(name + "/" + id);
+    }
+
+    /** Names of those that every reader may be sent to, in the order of menus. */
+    public static final List<String> FOR_EVERYBODY = named(Audience.EVERYBODY);
+
+    /** Names of those for staff alone. */
+    public static final List<String> FOR_STAFF = named(Audience.STAFF);
+
+    private static List<String> named(Audience audience) {
+        return Arrays.stream(values())
+                .filter(kind -> !kind.many && kind.audience() == audience)
+                .map(PageKind::id)
+                .toList();
+    }
+}

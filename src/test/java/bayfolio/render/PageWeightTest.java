@@ -1,0 +1,52 @@
+package bayfolio.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.DemoFleet;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.zip.GZIPOutputStream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * A page with its style comes in the first flight of a connection: ten packets of 1,460 bytes.
+ *
+ * @see <a href="https://www.rfc-editor.org/rfc/rfc6928">RFC 6928, the initial window of TCP</a>
+ */
+final class PageWeightTest {
+    private static final int FIRST_FLIGHT = 14_600;
+
+    @Test
+    void everyPageComesInTheFirstFlight() {
+        Map<String, byte[]> files = DemoFleet.files(DemoFleet.web());
+        int style = packed(Objects.requireNonNull(files.get("assets/style.css")));
+        Map<String, Integer> heavy = new TreeMap<>();
+        int[] pages = {0};
+        files.forEach((path, bytes) -> {
+            if (path.endsWith(".html")) {
+                pages[0]++;
+                int weight = packed(bytes) + style;
+                if (weight >= FIRST_FLIGHT) {
+                    heavy.put(path, weight);
+                }
+            }
+        });
+
+        assertThat(heavy).isEmpty();
+        assertThat(pages[0]).isGreaterThan(1000);
+    }
+
+    private static int packed(byte[] bytes) {
+        ByteArrayOutputStream packed = new ByteArrayOutputStream();
+        try (GZIPOutputStream out = new GZIPOutputStream(packed)) {
+            out.write(bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return packed.size();
+    }
+}
