@@ -152,7 +152,10 @@ final class FirstUse {
                             .map(step -> new Content.Steps.Step(
                                     step.stamp(),
                                     step.hazards(),
-                                    step.text().stream().map(this::block).toList()))
+                                    step.act().stream().map(this::block).toList(),
+                                    step.any(),
+                                    step.where(),
+                                    step.more().stream().map(this::block).toList()))
                             .toList());
         }
 

@@ -15,24 +15,32 @@ import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Stage;
 import bayfolio.procedure.Step;
 import bayfolio.procedure.Who;
+import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Signal;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * One procedure: steps, how to tell that it worked, what to do if not, and the things that it uses.
  */
 final class ProcedurePage {
+    private static final Pattern COUNTER = Pattern.compile("-[0-9]+$");
+
     private final CoachView view;
 
     ProcedurePage(CoachView view) {
@@ -84,21 +92,65 @@ final class ProcedurePage {
 
     /** A step is named after the page, since links lead to it. */
     private static Content steps(Stamp list, Stamp page, Procedure procedure) {
+        Map<Step, String> names = names(procedure);
         return new Content.Steps(
                 list,
                 procedure.parts().stream()
                         .map(part -> new Content.Steps.Part(
-                                list.child("from-" + part.steps().get(0).id()),
+                                list.child("from-" + first(part, procedure, names)),
                                 part.title(),
                                 part.steps().stream()
-                                        .map(step -> step(page, step))
+                                        .map(step -> step(page.child("step-" + names.get(step)), step))
                                         .toList()))
                         .toList());
     }
 
-    private static Content.Steps.Step step(Stamp page, Step step) {
-        Stamp stamp = page.child("step-" + step.id());
+    /** A part is named after the words of its first step, and after its thing only where another one begins so, too. */
+    private static String first(Procedure.Part part, Procedure procedure, Map<Step, String> names) {
+        Step first = part.steps().get(0);
+        String words = words(first);
+        boolean alone = procedure.parts().stream()
+                        .filter(other -> words(other.steps().get(0)).equals(words))
+                        .count()
+                == 1;
+        return alone ? words : Objects.requireNonNull(names.get(first));
+    }
+
+    private static String words(Step step) {
+        return COUNTER.matcher(step.id()).replaceFirst("");
+    }
+
+    /** A step that a text repeats for each of several things is named after its thing, and not after its turn. */
+    private static Map<Step, String> names(Procedure procedure) {
+        Map<Step, String> names = new IdentityHashMap<>();
+        Map<String, List<Step>> alike = procedure
+                .steps()
+                .collect(Collectors.groupingBy(ProcedurePage::words, LinkedHashMap::new, Collectors.toList()));
+        alike.forEach((name, steps) -> {
+            List<String> own = steps.stream()
+                    .map(step -> name + thing(step).map(id -> "-" + id).orElse(""))
+                    .toList();
+            boolean apart = steps.size() > 1 && Set.copyOf(own).size() == own.size();
+            for (int i = 0; i < own.size(); i++) {
+                names.put(steps.get(i), apart ? own.get(i) : steps.get(i).id());
+            }
+        });
+        return names;
+    }
+
+    /** The first that it is about. */
+    private static Optional<String> thing(Step step) {
+        return step.text().stream()
+                .flatMap(Block::links)
+                .map(Inline.Link::target)
+                .filter(Target.OfThing.class::isInstance)
+                .map(target -> ((Target.OfThing) target).id())
+                .findFirst();
+    }
+
+    private static Content.Steps.Step step(Stamp stamp, Step step) {
         Map<Signal, Integer> told = new EnumMap<>(Signal.class);
+        ActAndPlaces parts = new ActAndPlaces(stamp, step.text());
         return new Content.Steps.Step(
                 stamp,
                 step.hazards().stream()
@@ -110,7 +162,10 @@ final class ProcedurePage {
                                 hazard.signal(),
                                 hazard.text()))
                         .toList(),
-                step.text());
+                parts.act(),
+                parts.any(),
+                parts.where(),
+                parts.more());
     }
 
     /** Who may do it; alone only where nothing in it takes a second person or a call to us. */

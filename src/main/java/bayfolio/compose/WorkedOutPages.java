@@ -48,7 +48,7 @@ final class WorkedOutPages {
                 PageKind.WORKED_OUT.target(),
                 view.word("page.worked-out"),
                 List.of(view.paragraph(page.child("note"), "page.worked-out.note")),
-                List.of(Section.of(questions, view.word("on-this-page"), List.of(contents))),
+                List.of(Section.of(questions, view.word("worked-out.questions"), List.of(contents))),
                 false);
     }
 

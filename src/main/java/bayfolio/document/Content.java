@@ -204,21 +204,55 @@ public sealed interface Content extends Node {
             }
         }
 
-        /** One action, with the hazards that it is guarded by. */
-        public record Step(Stamp stamp, List<Hazard> hazards, List<Block> text) implements Node {
+        /**
+         * One action.
+         *
+         * @param hazards that it is guarded by
+         * @param act what is done; names and no places
+         * @param any whether one of the things is enough
+         * @param where the things that it is done to
+         * @param more what is to be known of it, and the answers to what one looks at
+         */
+        public record Step(
+                Stamp stamp, List<Hazard> hazards, List<Block> act, boolean any, List<Where> where, List<Block> more)
+                implements Node {
             public Step {
                 hazards = List.copyOf(hazards);
-                text = List.copyOf(text);
+                act = List.copyOf(act);
+                where = List.copyOf(where);
+                more = List.copyOf(more);
             }
 
             @Override
-            public List<Hazard> parts() {
-                return hazards;
+            public List<Node> parts() {
+                return Stream.<Node>concat(hazards.stream(), where.stream()).toList();
             }
 
             @Override
             public Stream<Inline.Link> links() {
-                return text.stream().flatMap(Block::links);
+                return Stream.concat(act.stream(), more.stream()).flatMap(Block::links);
+            }
+        }
+
+        /**
+         * A thing that a step is done to.
+         *
+         * @param place where one finds it; empty where nothing is said of it
+         * @param pieces how it is worked and how it looks then, where the step asks for a state of it
+         */
+        public record Where(Stamp stamp, Inline.Link thing, String place, List<Block.Piece> pieces) implements Node {
+            public Where {
+                pieces = List.copyOf(pieces);
+            }
+
+            @Override
+            public List<Node> parts() {
+                return List.of();
+            }
+
+            @Override
+            public Stream<Inline.Link> links() {
+                return Stream.of(thing);
             }
         }
 

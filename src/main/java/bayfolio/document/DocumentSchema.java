@@ -69,11 +69,14 @@ public final class DocumentSchema {
         } else if (plain == int.class) {
             return Map.of("type", "integer");
         } else if (plain == NodeId.class) {
-            return Map.of("type", "string", "pattern", NODE);
+            return pattern(NODE);
         } else if (plain == Target.class || Target.class.isAssignableFrom(plain)) {
-            return Map.of("type", "string", "pattern", "^[a-z]+:.+$");
+            return pattern("^[a-z]+:.+$");
         } else if (plain == Calculator.class) {
-            return Map.of("type", "object", "required", List.of("fields", "figures"));
+            Map<String, Object> json = new LinkedHashMap<>();
+            json.put("type", "object");
+            json.put("required", List.of("fields", "figures"));
+            return json;
         } else if (plain.isEnum()) {
             return Map.of(
                     "enum",
@@ -113,7 +116,7 @@ public final class DocumentSchema {
                 required.add("id");
                 properties.put("audience", of(Audience.class));
                 properties.put("language", text());
-                properties.put("from", array(Map.of("type", "string", "pattern", "^(thing|fact|text):.+$")));
+                properties.put("from", array(pattern("^(thing|fact|text):.+$")));
             } else if (component.getType() != Place.class) {
                 String name = DocumentJson.name(component);
                 properties.put(name, of(component.getGenericType()));
@@ -127,6 +130,12 @@ public final class DocumentSchema {
         json.put("properties", properties);
         json.put("required", required);
         json.put("additionalProperties", false);
+        return json;
+    }
+
+    private static Map<String, Object> pattern(String pattern) {
+        Map<String, Object> json = new LinkedHashMap<>(text());
+        json.put("pattern", pattern);
         return json;
     }
 

@@ -129,8 +129,14 @@ public record Wording(Coach coach) {
                                 coach.around(thing).map(around -> sideOf(around) + around.name()),
                                 spot.where())
                         .flatMap(Optional::stream)
-                        .collect(Collectors.joining(", ")))
+                        .reduce(Wording::then)
+                        .orElse(""))
                 .orElse("");
+    }
+
+    /** What a writer has said again of the side, or of the bay, is said once. */
+    private static String then(String place, String where) {
+        return where.toLowerCase(Locale.ROOT).startsWith(place.toLowerCase(Locale.ROOT)) ? where : place + ", " + where;
     }
 
     private static String sideOf(Compartment compartment) {

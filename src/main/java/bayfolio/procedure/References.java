@@ -76,7 +76,7 @@ public final class References {
         String scheme = scheme(written);
         String name = name(written);
         if (Kinds.named(scheme).isPresent()) {
-            return things(scheme, name, wish.any() ? " or " : " and ", given, at, findings);
+            return things(scheme, name, wish.any(), given, at, findings);
         }
         return switch (scheme) {
             case "procedure" -> script(Form.PROCEDURE, name, given, at, findings);
@@ -129,7 +129,7 @@ public final class References {
     }
 
     private List<Inline> things(
-            String kind, String name, String join, List<Inline> given, Place at, Consumer<Finding> findings) {
+            String kind, String name, boolean any, List<Inline> given, Place at, Consumer<Finding> findings) {
         List<Thing> named = things(kind, name);
         if (named.isEmpty()) {
             findings.accept(nothing(kind, name.startsWith(EXACTLY) ? name.substring(EXACTLY.length()) : name, at));
@@ -139,21 +139,23 @@ public final class References {
             findings.accept(staffThing(kind, name, at));
             return given;
         }
-        List<Inline> links = new ArrayList<>();
-        for (int i = 0; i < named.size(); i++) {
-            if (i > 0) {
-                links.add(new Inline.Text(i == named.size() - 1 ? join : ", "));
-            }
-            Thing thing = named.get(i);
-            // Words given for several cannot tell them apart, so each says its own name then.
-            List<Inline> text = given.isEmpty() || named.size() > 1 ? List.of(new Inline.Text(thing.name())) : given;
-            links.add(new Inline.Link(new Target.OfThing(kind, thing.id()), text, at));
-            String place = new Wording(coach).place(thing);
-            if (given.isEmpty() && !place.isEmpty()) {
-                links.add(new Inline.Text(" (" + place + ")"));
-            }
+        if (!given.isEmpty() && named.size() == 1) {
+            return List.of(new Inline.Link(new Target.OfThing(kind, named.get(0).id()), given, at));
         }
-        return links;
+        Wording wording = new Wording(coach);
+        Inline.Things things = new Inline.Things(
+                named.stream()
+                        .map(thing -> new Inline.Things.One(
+                                new Inline.Link(
+                                        new Target.OfThing(kind, thing.id()),
+                                        List.of(new Inline.Text(thing.name())),
+                                        at),
+                                wording.place(thing)))
+                        .toList(),
+                any ? "or" : "and",
+                any);
+        // Words given for several cannot tell them apart, so each says its own name then, and no place.
+        return given.isEmpty() ? List.of(things) : things.names();
     }
 
     private Finding nothing(String kind, String name, Place at) {

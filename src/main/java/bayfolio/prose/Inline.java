@@ -18,6 +18,8 @@ public sealed interface Inline {
         R code(Code inline);
 
         R link(Link inline);
+
+        R things(Things inline);
     }
 
     <R> R accept(Visitor<R> visitor);
@@ -108,6 +110,60 @@ public sealed interface Inline {
         @Override
         public String plain() {
             return text;
+        }
+    }
+
+    /**
+     * The things that a reference names, each with its place, where a writer left it to the coach to say so.
+     *
+     * @param join the word before the last one: one of them is enough, or all are meant
+     */
+    record Things(List<One> each, String join, boolean any) implements Inline {
+        /**
+         * @param place where it is, in words; empty where nothing is said of it
+         */
+        public record One(Link link, String place) {}
+
+        public Things {
+            each = List.copyOf(each);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.things(this);
+        }
+
+        @Override
+        public void links(Consumer<Link> to) {
+            each.forEach(one -> to.accept(one.link()));
+        }
+
+        @Override
+        public String plain() {
+            StringBuilder words = new StringBuilder();
+            for (int i = 0; i < each.size(); i++) {
+                words.append(before(i)).append(each.get(i).link().plain());
+                words.append(
+                        each.get(i).place().isEmpty() ? "" : " (" + each.get(i).place() + ")");
+            }
+            return words.toString();
+        }
+
+        /** What stands between it and the one before. */
+        public String before(int i) {
+            return i == 0 ? "" : i == each.size() - 1 ? " " + join + " " : ", ";
+        }
+
+        /** Their names alone, each leading to it. */
+        public List<Inline> names() {
+            List<Inline> names = new ArrayList<>();
+            for (int i = 0; i < each.size(); i++) {
+                if (i > 0) {
+                    names.add(new Text(before(i)));
+                }
+                names.add(each.get(i).link());
+            }
+            return names;
         }
     }
 

@@ -136,7 +136,7 @@ final class LibraryTest {
                     .map(Switch::id)
                     .collect(Collectors.toSet());
             Set<String> named = page(DemoFleet.web().resolve(unit.id() + "/do/wake-up-coach.html"))
-                    .select("#steps ol > li > p > a")
+                    .select("#steps ol > li > p > a, #steps ol > li > ul.where > li > a")
                     .stream()
                     .flatMap(link -> Pattern.compile("(?:#switch-|\\.\\./switch/)([a-z0-9-]+)")
                             .matcher(link.attr("href"))

@@ -52,7 +52,8 @@ class ReferencesTest {
         List<Inline> links = resolve(written);
 
         assertThat(findings).isEmpty();
-        assertThat(links.get(0)).isInstanceOfSatisfying(Inline.Link.class, link -> {
+        assertThat(links).singleElement().isInstanceOfSatisfying(Inline.Things.class, things -> {
+            Inline.Link link = things.each().get(0).link();
             Target.OfThing target = (Target.OfThing) link.target();
             assertThat(target.kind()).isEqualTo(written.split(":")[0]);
             assertThat(link.at()).isEqualTo(AT);

@@ -13,6 +13,7 @@ import bayfolio.prose.Inline;
 import bayfolio.prose.ScreenWords;
 import bayfolio.prose.Target;
 import com.google.gson.Gson;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -22,7 +23,7 @@ import java.util.stream.Stream;
 /** One page of a handbook as names for its template. Every address comes from the address book. */
 final class PageView {
     private static final Gson GSON = new Gson();
-    private static final Set<String> INLINES = Set.of("text", "strong", "emphasis", "code", "link");
+    private static final Set<String> INLINES = Set.of("text", "strong", "emphasis", "code", "link", "things");
     private static final Set<String> BLOCKS = Set.of("paragraph", "bullets", "table", "handling");
     private static final Set<String> CONTENTS =
             Set.of("blocks", "mark", "facts", "links", "steps", "picture", "fold", "form", "quote");
@@ -32,6 +33,8 @@ final class PageView {
      * pushed out of sight.
      */
     private static final int MOST_OPEN = 12;
+
+    private static final int MOST_REGIONS = 30;
 
     private final Handbook handbook;
     private final Page page;
@@ -108,6 +111,8 @@ final class PageView {
                 .with("anchor", section.anchor())
                 .with("heading", section.title())
                 .with("deep", section.level() > 2)
+                // Among so many regions nobody finds his way.
+                .with("region", page.sections().size() <= MOST_REGIONS)
                 .with(
                         "contents",
                         section.contents().stream()
@@ -172,6 +177,24 @@ final class PageView {
                                     .with("explains", inline.target() instanceof Target.OfWord)
                                     .with("inlines", inlines(inline.inside())));
         }
+
+        @Override
+        public View things(Inline.Things inline) {
+            List<View> each = new ArrayList<>();
+            for (int i = 0; i < inline.each().size(); i++) {
+                Inline.Things.One one = inline.each().get(i);
+                each.add(place(one.link(), one.place()).with("before", inline.before(i)));
+            }
+            return View.oneOf(INLINES).with("things", new View().with("each", each));
+        }
+    }
+
+    private View place(Inline.Link link, String place) {
+        return new View()
+                .with("href", href(link.target()))
+                .with("name", link.plain())
+                .with("placed", !place.isEmpty())
+                .with("place", place);
     }
 
     private final class BlockView implements Block.Visitor<View> {
@@ -226,15 +249,9 @@ final class PageView {
         private View handled(Block.Handled handled) {
             return new View()
                     .with("name", handled.name())
-                    .with("pieces", handled.pieces().stream().map(this::piece).toList());
-        }
-
-        private View piece(Block.Piece piece) {
-            String sort = piece.sort().name().toLowerCase(Locale.ROOT);
-            return new View()
-                    .with("sort", sort)
-                    .with("label", screen.of("handling." + sort + (piece.state().isEmpty() ? "" : "." + piece.state())))
-                    .with("words", piece.words());
+                    .with(
+                            "pieces",
+                            handled.pieces().stream().map(PageView.this::piece).toList());
         }
 
         private List<View> cells(List<List<Inline>> cells) {
@@ -242,6 +259,14 @@ final class PageView {
                     .map(cell -> new View().with("inlines", inlines(cell)))
                     .toList();
         }
+    }
+
+    private View piece(Block.Piece piece) {
+        String sort = piece.sort().name().toLowerCase(Locale.ROOT);
+        return new View()
+                .with("sort", sort)
+                .with("label", screen.of("handling." + sort + (piece.state().isEmpty() ? "" : "." + piece.state())))
+                .with("words", piece.words());
     }
 
     private final class ContentView implements Content.Visitor<View> {
@@ -392,7 +417,20 @@ final class PageView {
                     .with("anchor", step.id().within())
                     .with("number", Integer.toString(number))
                     .with("hazards", step.hazards().stream().map(this::hazard).toList())
-                    .with("blocks", blocks(step.text()));
+                    .with("act", new View().with("blocks", blocks(step.act())))
+                    .with("more", new View().with("blocks", blocks(step.more())))
+                    .with("placed", !step.where().isEmpty())
+                    .with("any", step.any() && step.where().size() > 1)
+                    .with("where", step.where().stream().map(this::where).toList());
+        }
+
+        private View where(Content.Steps.Where where) {
+            return PageView.this
+                    .place(where.thing(), where.place())
+                    .with("worked", !where.pieces().isEmpty())
+                    .with(
+                            "pieces",
+                            where.pieces().stream().map(PageView.this::piece).toList());
         }
 
         private View hazard(Content.Steps.Hazard hazard) {

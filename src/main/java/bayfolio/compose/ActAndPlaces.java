@@ -1,0 +1,139 @@
+package bayfolio.compose;
+
+import bayfolio.document.Content.Steps.Where;
+import bayfolio.document.Stamp;
+import bayfolio.prose.Block;
+import bayfolio.prose.Inline;
+import bayfolio.prose.Target;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Takes a step apart: what is done, and what it is done to. {@code Turn off the pump: [](switch:water-pump-switch "off").}
+ * says to turn off the pump, at each of its switches, each with its place and how it is worked.
+ */
+final class ActAndPlaces {
+    private static final Pattern ENDS = Pattern.compile("[.!?:…][)\"”’]?$");
+
+    private final Stamp step;
+    private final Map<Target, Where> where = new LinkedHashMap<>();
+    private final List<Block> act = new ArrayList<>();
+    private final List<Block> more = new ArrayList<>();
+    private boolean any;
+
+    ActAndPlaces(Stamp step, List<Block> blocks) {
+        this.step = step;
+        for (Block block : blocks) {
+            if (block instanceof Block.Paragraph paragraph) {
+                (more.isEmpty() ? act : more).add(new Block.Paragraph(ended(act(paragraph.text()))));
+            } else if (block instanceof Block.Handling handling) {
+                handling.switches().forEach(this::handled);
+            } else {
+                more.add(block);
+            }
+        }
+    }
+
+    List<Block> act() {
+        return act;
+    }
+
+    List<Block> more() {
+        return more;
+    }
+
+    List<Where> where() {
+        return List.copyOf(where.values());
+    }
+
+    boolean any() {
+        return any;
+    }
+
+    private List<Inline> act(List<Inline> words) {
+        List<Inline> act = new ArrayList<>();
+        for (int i = 0; i < words.size(); i++) {
+            Inline inline = words.get(i);
+            boolean ends = i + 1 == words.size()
+                    || words.get(i + 1) instanceof Inline.Text next
+                            && next.text().startsWith(".");
+            Optional<String> before = i == 0 || !ends ? Optional.empty() : beforeColon(words.get(i - 1));
+            if (inline instanceof Inline.Things things) {
+                any |= things.any();
+                things.each().forEach(one -> place(one.link(), one.place()));
+                if (before.isPresent()) {
+                    act.set(act.size() - 1, new Inline.Text(before.get() + (i + 1 == words.size() ? "." : "")));
+                } else {
+                    act.addAll(things.names());
+                }
+            } else if (before.isPresent()
+                    && inline instanceof Inline.Link link
+                    && (link.target() instanceof Target.OfProcedure || link.target() instanceof Target.OfPage)) {
+                place(link, "");
+                act.set(act.size() - 1, new Inline.Text(before.get() + (i + 1 == words.size() ? "." : "")));
+            } else {
+                act.add(inline);
+            }
+        }
+        return act;
+    }
+
+    /** What is done is said before the colon; the full stop that comes next ends it, or one is put there. */
+    private static Optional<String> beforeColon(Inline inline) {
+        return inline instanceof Inline.Text text && text.text().endsWith(": ")
+                ? Optional.of(text.text().substring(0, text.text().length() - 2))
+                : Optional.empty();
+    }
+
+    /** A sentence that ends with a figure or a name of the coach has its full stop, whoever wrote that. */
+    private static List<Inline> ended(List<Inline> words) {
+        String plain = Inline.plain(words).strip();
+        if (plain.isEmpty() || ENDS.matcher(plain).find()) {
+            return words;
+        }
+        List<Inline> ended = new ArrayList<>(words);
+        ended.add(new Inline.Text("."));
+        return ended;
+    }
+
+    private void place(Inline.Link link, String place) {
+        where.putIfAbsent(link.target(), new Where(stamp(link.target()), link, place, List.of()));
+    }
+
+    private void handled(Block.Handled handled) {
+        Where known = where.get(handled.target());
+        if (known != null) {
+            where.put(handled.target(), new Where(known.stamp(), known.thing(), known.place(), handled.pieces()));
+        } else if (!handled.pieces().isEmpty()) {
+            // Named in the writer's words.
+            Inline.Link link = links().filter(it -> it.target().equals(handled.target()))
+                    .findFirst()
+                    .orElseThrow();
+            where.put(
+                    handled.target(),
+                    new Where(
+                            stamp(handled.target()),
+                            new Inline.Link(handled.target(), List.of(new Inline.Text(handled.name())), link.at()),
+                            "",
+                            handled.pieces()));
+        }
+    }
+
+    private Stream<Inline.Link> links() {
+        return Stream.concat(act.stream(), more.stream()).flatMap(Block::links);
+    }
+
+    private Stamp stamp(Target target) {
+        return step.child(
+                target instanceof Target.OfThing thing
+                        ? thing.kind() + "-" + thing.id()
+                        : target instanceof Target.OfProcedure procedure
+                                ? "procedure-" + procedure.id()
+                                : "page-" + ((Target.OfPage) target).id());
+    }
+}
