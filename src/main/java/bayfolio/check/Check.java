@@ -12,7 +12,7 @@ import bayfolio.procedure.Library;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.References;
 import bayfolio.procedure.Script;
-import bayfolio.procedure.Unfilled;
+import bayfolio.procedure.ScriptChecker;
 import bayfolio.prose.ScreenWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,7 +77,7 @@ public record Check(Fleet fleet, Library library, List<Unit> units, Findings fin
         library.scripts().parallelStream()
                 .map(script -> script.once(ScriptRule.class, Rules.OF_A_SCRIPT, Check::ofAScript))
                 .forEachOrdered(findings::addAll);
-        Unfilled.check(fleet, library, findings::add);
+        ScriptChecker.check(fleet, library, findings::add);
         return findings;
     }
 

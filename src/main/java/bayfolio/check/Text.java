@@ -11,8 +11,8 @@ import bayfolio.model.Unit;
 import bayfolio.model.Word;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Library;
-import bayfolio.procedure.Passage;
 import bayfolio.procedure.Script;
+import bayfolio.procedure.SourceBlock;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.util.ArrayList;
@@ -33,7 +33,7 @@ import java.util.stream.Stream;
  * @param passage empty for a fact, whose place is that of the whole value
  */
 public record Text(
-        String own, Place at, boolean forRenters, boolean american, boolean plate, Optional<Passage> passage) {
+        String own, Place at, boolean forRenters, boolean american, boolean plate, Optional<SourceBlock> passage) {
 
     /** Keys whose texts are copied word for word. */
     private static final Set<String> PLATES = Set.of("plate", "label", "fuel-label", "fill-label", "mark", "number");

@@ -14,7 +14,7 @@ import bayfolio.model.Weights;
 import bayfolio.procedure.Stage;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
-import bayfolio.reckon.UnderAndThrough;
+import bayfolio.reckon.Clearances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -77,7 +77,7 @@ final class HomePage {
                 rows.row(table, unit.size(), key).ifPresent(all::add);
             }
         }
-        UnderAndThrough.lowestSign(view.coach())
+        Clearances.lowestSign(view.coach())
                 .ifPresent(sign -> all.add(Content.FactTable.Row.of(
                         table.child("lowest-sign").from(From.fact(unit.size(), Size.HEIGHT)),
                         view.word("home.lowest-sign"),

@@ -75,7 +75,7 @@ final class ProcedurePage {
                     section, view.word(id), List.of(new Content.Text(section.child("text"), ending.text()))));
         }
         if (!urgent) {
-            procedure.head().facts().all(Head.WORKS_OUT).stream()
+            procedure.head().facts().all(Head.ANSWERS).stream()
                     .flatMap(question -> view.workedOut().quoted(page, question).stream())
                     .forEach(sections::add);
             things(page.child("things"), procedure).ifPresent(sections::add);

@@ -1,6 +1,7 @@
 package bayfolio.fact;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -26,11 +27,14 @@ public final class Shape<T extends Described> {
     private final List<Key<?>> keys;
     private final Function<Facts, T> make;
     private final Map<String, Key<?>> byName;
+    private final Map<String, Key<?>> renamed;
 
-    private Shape(String name, String meaning, List<Key<?>> keys, Function<Facts, T> make) {
+    private Shape(
+            String name, String meaning, List<Key<?>> keys, Map<String, Key<?>> renamed, Function<Facts, T> make) {
         this.name = name;
         this.meaning = meaning;
         this.keys = List.copyOf(keys);
+        this.renamed = Map.copyOf(renamed);
         this.make = make;
         this.byName = this.keys.stream().collect(Collectors.toMap(Key::name, Function.identity()));
     }
@@ -62,6 +66,11 @@ public final class Shape<T extends Described> {
         return Optional.ofNullable(byName.get(keyName));
     }
 
+    /** What is called otherwise now. */
+    public Optional<Key<?>> renamed(String formerName) {
+        return Optional.ofNullable(renamed.get(formerName));
+    }
+
     public List<String> keyNames() {
         return keys.stream().<String>map(Key::name).toList();
     }
@@ -81,6 +90,7 @@ public final class Shape<T extends Described> {
         private final String meaning;
         private final List<Key<?>> keys = new ArrayList<>();
         private final Set<String> names = new LinkedHashSet<>();
+        private final Map<String, Key<?>> renamed = new HashMap<>();
 
         private Draft(String name, String meaning) {
             this.name = name;
@@ -115,6 +125,12 @@ public final class Shape<T extends Described> {
             return add(keyName, type, Key.Necessity.FOR_STAFF, keyMeaning, Optional.of(range));
         }
 
+        /** A name that a key had once: whoever writes it is told the new one. */
+        public Draft<T> formerly(String formerName, Key<?> key) {
+            renamed.put(formerName, key);
+            return this;
+        }
+
         private <V> Key<V> add(
                 String keyName, Type<V> type, Key.Necessity necessity, String keyMeaning, Optional<Range> range) {
             return add(new Key<>(keyName, type, necessity, keyMeaning, range.map(it -> it.of(type)), keys.size()));
@@ -129,7 +145,7 @@ public final class Shape<T extends Described> {
         }
 
         public Shape<T> done(Function<Facts, T> make) {
-            return new Shape<>(name, meaning, keys, make);
+            return new Shape<>(name, meaning, keys, renamed, make);
         }
     }
 }

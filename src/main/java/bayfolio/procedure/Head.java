@@ -35,8 +35,8 @@ public record Head(Facts facts) implements Described {
             DRAFT.optional("formerly", Type.list(Type.ID), "Ids that it had before, so that old addresses lead on.");
     public static final Key<Boolean> HELPER = DRAFT.optional(
             "helper", Type.YES_NO, "Whether it takes a second person; the page then says so at its head.");
-    public static final Key<List<Located<String>>> UNDOES = DRAFT.optional(
-            "undoes",
+    public static final Key<List<Located<String>>> REVERSES = DRAFT.optional(
+            "reverses",
             Type.list(Type.ID),
             "Procedures that this one takes back; what sets up by those is left again by this one.");
     public static final Key<Setup.Turn> SETS_UP = DRAFT.optional(
@@ -48,13 +48,14 @@ public record Head(Facts facts) implements Described {
             Type.choice(Left.class),
             "For when this procedure leaves the coach ready; the switches that it sets must agree with what they are"
                     + " then by the description.");
-    public static final Key<List<Located<Question>>> WORKS_OUT = DRAFT.optional(
-            "works-out",
+    public static final Key<List<Located<Question>>> ANSWERS = DRAFT.optional(
+            "answers",
             Type.list(Type.choice(Question.class)),
-            "What is worked out for the coach and stands on this page.");
+            "Questions that are worked out for the coach and answered on this page.");
     public static final Key<List<Located<String>>> SOURCES =
             DRAFT.forStaff("sources", Type.list(Type.ID), "What backs it, by the list of sources; shown to staff.");
-    public static final Shape<Head> SHAPE = DRAFT.done(Head::new);
+    public static final Shape<Head> SHAPE =
+            DRAFT.formerly("undoes", REVERSES).formerly("works-out", ANSWERS).done(Head::new);
 
     public String id() {
         return facts.get(ID);

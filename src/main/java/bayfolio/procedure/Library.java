@@ -117,7 +117,7 @@ public final class Library {
     private record Parsed(String text, Node node) {}
 
     /** A passage of a script. */
-    public record Typed(Script script, Passage passage) {}
+    public record Typed(Script script, SourceBlock passage) {}
 
     /** Passages that hold a run of three words, or one with the same number. */
     public List<Typed> holding(int run) {

@@ -4,8 +4,8 @@ import bayfolio.measure.Liters;
 import bayfolio.model.Coach;
 import bayfolio.model.Tank;
 import bayfolio.reckon.Bleach;
+import bayfolio.reckon.Clearances;
 import bayfolio.reckon.ExtensionCord;
-import bayfolio.reckon.UnderAndThrough;
 import bayfolio.template.Names;
 import bayfolio.template.Value;
 import java.util.Collection;
@@ -36,7 +36,7 @@ record ReckonedNames(Coach coach) implements Names {
     @Override
     public Value find(String word) {
         if (word.equals(LOWEST_SIGN)) {
-            return UnderAndThrough.lowestSign(coach)
+            return Clearances.lowestSign(coach)
                     .<Value>map(Value.Text::new)
                     .orElse(new Value.Absent(
                             "the height of this coach is not stated", "Guard the text with {{#unit.size.height}}."));

@@ -22,7 +22,7 @@ public final class Script {
     private final String body;
     private final int firstLine;
     private final Template template;
-    private final List<Passage> passages;
+    private final List<SourceBlock> passages;
     private final Optional<String> unit;
     private final Map<Class<?>, Found> found = new ConcurrentHashMap<>();
 
@@ -42,7 +42,7 @@ public final class Script {
         this.body = body;
         this.firstLine = firstLine;
         this.template = template;
-        this.passages = List.copyOf(Passage.of(file, body, firstLine));
+        this.passages = List.copyOf(SourceBlock.of(file, body, firstLine));
         this.unit = unit;
     }
 
@@ -93,7 +93,7 @@ public final class Script {
     }
 
     /** Of the body, in their order, those in sections that a coach leaves out too. */
-    public List<Passage> passages() {
+    public List<SourceBlock> passages() {
         return passages;
     }
 

@@ -45,7 +45,7 @@ record TurnNames(Unit unit, Library library, boolean staff, boolean back) implem
                         .isPresent());
         Stream<Script> scripts = back
                 ? there.flatMap(set -> library.of(unit).stream()
-                        .filter(it -> it.head().facts().all(Head.UNDOES).contains(set.id())))
+                        .filter(it -> it.head().facts().all(Head.REVERSES).contains(set.id())))
                 : there;
         return scripts.filter(script -> staff || script.head().who().forRenters());
     }

@@ -136,7 +136,9 @@ final class Decoder {
         }
         Optional<Key<?>> key = shape.key(name);
         if (key.isEmpty()) {
-            List<String> near = NearNames.to(name, shape.keyNames());
+            List<String> near = shape.renamed(name)
+                    .map(now -> List.of(now.name()))
+                    .orElseGet(() -> NearNames.to(name, shape.keyNames()));
             findings.accept(Finding.error(
                             "unknown-key",
                             places.apply(keyNode),

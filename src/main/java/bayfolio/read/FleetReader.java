@@ -175,7 +175,7 @@ public final class FleetReader {
     private static <T extends Described> Optional<T> shared(
             Folder folder, String name, Shape<T> shape, Consumer<Finding> findings) {
         return folder.text(SHARED + "/" + name, findings)
-                .flatMap(file -> Kept.read(file, (it, told) -> yaml(it, shape, told), findings));
+                .flatMap(file -> FileCache.read(file, (it, told) -> yaml(it, shape, told), findings));
     }
 
     /** One file a country, each named after it. */
@@ -258,7 +258,7 @@ public final class FleetReader {
         Optional<Script> script = folder.text(path, found::add)
                 .flatMap(file -> unit.isPresent()
                         ? script(file, unit, found::add)
-                        : Kept.read(file, (it, told) -> script(it, unit, told), found::add));
+                        : FileCache.read(file, (it, told) -> script(it, unit, told), found::add));
         return new OfAFile(script, found);
     }
 

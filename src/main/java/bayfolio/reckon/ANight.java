@@ -3,8 +3,8 @@ package bayfolio.reckon;
 import bayfolio.fact.Facts;
 import bayfolio.measure.Celsius;
 import bayfolio.measure.MeasureSystem;
+import bayfolio.measure.Rounding;
 import bayfolio.measure.Seconds;
-import bayfolio.measure.Toward;
 import bayfolio.measure.Watts;
 import bayfolio.model.Bank;
 import bayfolio.model.Circuit;
@@ -81,9 +81,9 @@ public final class ANight {
         Discharge discharge = night.at(temperature);
         return until(discharge).isEmpty()
                 ? "yes, it takes %s and leaves %s."
-                        .formatted(Toward.MORE.print(discharge.drawn()), Toward.LESS.print(discharge.left()))
+                        .formatted(Rounding.UP.print(discharge.drawn()), Rounding.DOWN.print(discharge.left()))
                 : "no, it takes %s and leaves %s. "
-                                .formatted(Toward.MORE.print(discharge.drawn()), Toward.LESS.print(discharge.left()))
+                                .formatted(Rounding.UP.print(discharge.drawn()), Rounding.DOWN.print(discharge.left()))
                         + without(temperature);
     }
 
@@ -105,10 +105,10 @@ public final class ANight {
     private String oneNight() {
         if (until(mild).isEmpty()) {
             return "Yes, from a full charge%s. A usual night takes %s and leaves %s; the limit is %s."
-                    .formatted(frost(), Toward.MORE.print(mild.drawn()), Toward.LESS.print(mild.left()), limit());
+                    .formatted(frost(), Rounding.UP.print(mild.drawn()), Rounding.DOWN.print(mild.left()), limit());
         }
         String late = "Not with all of it: it takes the charge down to %s, and the limit is %s. "
-                .formatted(Toward.LESS.print(mild.left()), limit());
+                .formatted(Rounding.DOWN.print(mild.left()), limit());
         return late + without(HouseBank.MILD);
     }
 
@@ -129,7 +129,7 @@ public final class ANight {
     }
 
     private String limit() {
-        return Toward.MORE.print(night.bank().limit());
+        return Rounding.UP.print(night.bank().limit());
     }
 
     private Stream<HouseLoad> sorted() {
@@ -145,24 +145,24 @@ public final class ANight {
         if (night.idling().drawn().value() > 0) {
             rows.add(row("The inverter itself", night.idling()));
         }
-        rows.add(List.of("In all", "", "", Toward.MORE.print(mild.drawn())));
+        rows.add(List.of("In all", "", "", Rounding.UP.print(mild.drawn())));
         return new Grid("A usual night", List.of("", "Draws from the batteries", "Runs for", "Takes"), rows);
     }
 
     private static List<String> row(String name, Discharge.Run run) {
         return List.of(
                 name,
-                Night.current(Toward.MORE, run.current()),
-                Night.time(Toward.MORE, run.time()),
-                Toward.MORE.print(run.drawn()));
+                Night.current(Rounding.UP, run.current()),
+                Night.time(Rounding.UP, run.time()),
+                Rounding.UP.print(run.drawn()));
     }
 
     private Grid alone() {
         List<List<String>> rows = new ArrayList<>();
         sorted().filter(load -> !load.alwaysOn())
-                .forEach(load -> rows.add(List.of(load.name(), Night.time(Toward.LESS, night.alone(load)))));
+                .forEach(load -> rows.add(List.of(load.name(), Night.time(Rounding.DOWN, night.alone(load)))));
         airConditioners()
-                .forEach(draw -> rows.add(List.of(airConditioner(draw), Night.time(Toward.LESS, alone(draw)))));
+                .forEach(draw -> rows.add(List.of(airConditioner(draw), Night.time(Rounding.DOWN, alone(draw)))));
         return new Grid("With one thing alone", List.of("", "Limit after"), rows);
     }
 
@@ -202,10 +202,12 @@ public final class ANight {
             List<String> row = new ArrayList<>(List.of(temperature(temperature, first)));
             night.heaters()
                     .forEach(load ->
-                            row.add(Night.time(Toward.MORE, Night.frost(temperature) ? load.frosty() : load.hours())));
-            row.add(Toward.LESS.print(discharge.battery().rated()));
-            row.add(Toward.LESS.print(discharge.left()));
-            row.add(until(discharge).map(time -> Night.time(Toward.LESS, time)).orElse("not in the night"));
+                            row.add(Night.time(Rounding.UP, Night.frost(temperature) ? load.frosty() : load.hours())));
+            row.add(Rounding.DOWN.print(discharge.battery().rated()));
+            row.add(Rounding.DOWN.print(discharge.left()));
+            row.add(until(discharge)
+                    .map(time -> Night.time(Rounding.DOWN, time))
+                    .orElse("not in the night"));
             rows.add(row);
         }
         List<String> head = new ArrayList<>(List.of("Batteries at"));
@@ -242,7 +244,7 @@ public final class ANight {
     private String drawn(HouseLoad load) {
         Facts facts = load.load().facts();
         Optional<String> stated = load.inverted() ? facts.written(Load.WATTS) : facts.written(Load.AMPS);
-        return stated.orElseGet(() -> Toward.NEAREST.print(load.current()) + " from the batteries");
+        return stated.orElseGet(() -> Rounding.NEAREST.print(load.current()) + " from the batteries");
     }
 
     private List<Input> inverter() {
@@ -271,16 +273,16 @@ public final class ANight {
                                 drawn(load),
                                 night.bank().volts().in(first),
                                 night.inverter().efficiency().in(first),
-                                Toward.MORE.print(load.current()))));
+                                Rounding.UP.print(load.current()))));
         double begun = 0;
         for (Discharge.Run run : mild.runs()) {
             double end = begun + run.time().value();
             steps.add("From %s to %s: %s, which would empty a full charge in %s. Used: %s."
                     .formatted(
-                            Night.time(Toward.NEAREST, new Seconds(begun)),
-                            Night.time(Toward.NEAREST, new Seconds(end)),
-                            Night.current(Toward.NEAREST, run.current()),
-                            Night.time(Toward.NEAREST, mild.battery().lasts(run.current())),
+                            Night.time(Rounding.NEAREST, new Seconds(begun)),
+                            Night.time(Rounding.NEAREST, new Seconds(end)),
+                            Night.current(Rounding.NEAREST, run.current()),
+                            Night.time(Rounding.NEAREST, mild.battery().lasts(run.current())),
                             percent(new Discharge(mild.battery(), List.of(run)).used())));
             begun = end;
         }
@@ -300,15 +302,15 @@ public final class ANight {
                         "%s on the inverter: %s from the batteries, %s until the limit. That does for a lunch stop, not for a night."
                                 .formatted(
                                         draw.load().name(),
-                                        Toward.MORE.print(night.inverter()
+                                        Rounding.UP.print(night.inverter()
                                                 .draws(draw.watts())
                                                 .plus(night.inverter().idles())),
-                                        Night.time(Toward.LESS, alone(draw)))));
+                                        Night.time(Rounding.DOWN, alone(draw)))));
         return steps;
     }
 
     private static String percent(double share) {
-        return Toward.NEAREST.print(100 * share, 1) + " %";
+        return Rounding.NEAREST.print(100 * share, 1) + " %";
     }
 
     private List<String> assumed() {

@@ -4,9 +4,9 @@ import bayfolio.measure.AmpHours;
 import bayfolio.measure.Amps;
 import bayfolio.measure.Liters;
 import bayfolio.measure.MeasureSystem;
+import bayfolio.measure.Rounding;
 import bayfolio.measure.Seconds;
 import bayfolio.measure.Share;
-import bayfolio.measure.Toward;
 import bayfolio.measure.Watts;
 import bayfolio.model.Bank;
 import bayfolio.model.Charger;
@@ -124,7 +124,7 @@ public final class ChargingBack {
             }
         }
         return Draw.all(coach.unit())
-                .filter(draw -> draw.load().roles().contains(Sharing.CHARGER))
+                .filter(draw -> draw.load().roles().contains(LoadSharing.CHARGER))
                 .anyMatch(draw -> fed.contains(draw.load().id())
                         || coach.unit().circuits().stream()
                                 .anyMatch(circuit -> fed.contains(circuit.id()) && draw.passes(circuit)));
@@ -175,12 +175,12 @@ public final class ChargingBack {
         if (time().value() <= 0) {
             return "A usual night takes so little that no charging is needed for it.";
         }
-        String hours = Toward.MORE.hours(time());
+        String hours = Rounding.UP.hours(time());
         if (generator.isEmpty()) {
             return "On %s it takes %s to bring back a usual night.".formatted(site(), hours);
         }
         return "The generator must run %s to bring back a usual night.".formatted(hours)
-                + burned().map(liters -> " It burns %s.".formatted(Toward.MORE.print(liters, first)))
+                + burned().map(liters -> " It burns %s.".formatted(Rounding.UP.print(liters, first)))
                         .orElse("");
     }
 
@@ -190,11 +190,11 @@ public final class ChargingBack {
 
     private List<List<String>> rows() {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("Taken in the night", Toward.MORE.print(taken)));
-        rows.add(List.of("Charging current at first", Toward.LESS.print(recharge.strongest())));
+        rows.add(List.of("Taken in the night", Rounding.UP.print(taken)));
+        rows.add(List.of("Charging current at first", Rounding.DOWN.print(recharge.strongest())));
         rows.add(
-                List.of(generator.isPresent() ? "Generator runs for" : "Time on " + site(), Toward.MORE.hours(time())));
-        burned().ifPresent(liters -> rows.add(List.of("Fuel for that", Toward.MORE.print(liters, first))));
+                List.of(generator.isPresent() ? "Generator runs for" : "Time on " + site(), Rounding.UP.hours(time())));
+        burned().ifPresent(liters -> rows.add(List.of("Fuel for that", Rounding.UP.print(liters, first))));
         return rows;
     }
 
@@ -278,19 +278,19 @@ public final class ChargingBack {
     private List<String> steps() {
         List<String> steps = new ArrayList<>();
         steps.add("Taken in the night: %s of %s."
-                .formatted(Toward.MORE.print(taken), night.bank().capacity().in(first)));
+                .formatted(Rounding.UP.print(taken), night.bank().capacity().in(first)));
         steps.add("For the batteries: %s − %s for what is always on, at most %s: %s."
                 .formatted(
                         rating(charger).in(first),
-                        Night.current(Toward.MORE, always),
+                        Night.current(Rounding.UP, always),
                         recharge.accepts().in(first),
-                        Toward.LESS.print(recharge.strongest())));
+                        Rounding.DOWN.print(recharge.strongest())));
         steps.add("That takes %s until %s."
-                .formatted(Toward.MORE.hours(time()), Toward.NEAREST.print(recharge.charged()) + " full"));
+                .formatted(Rounding.UP.hours(time()), Rounding.NEAREST.print(recharge.charged()) + " full"));
         fuel().ifPresent(it -> steps.add("The charger draws %s, %s of the generator's output: %s."
                 .formatted(
-                        Toward.MORE.print(watts()),
-                        Toward.NEAREST.print(new Share(it.load(watts()))),
+                        Rounding.UP.print(watts()),
+                        Rounding.NEAREST.print(new Share(it.load(watts()))),
                         it.at(watts()).in(first))));
         return steps;
     }

@@ -2,7 +2,7 @@ package bayfolio.reckon;
 
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Meters;
-import bayfolio.measure.Toward;
+import bayfolio.measure.Rounding;
 
 /**
  * Whether a coach goes under a sign.
@@ -48,7 +48,7 @@ record Clearance(Meters height, Meters margin) {
     static String card(Meters length, MeasureSystem system) {
         return switch (system) {
             case US -> length.roundedUp(MeasureSystem.US);
-            case METRIC -> Toward.MORE.print(length.value(), 1) + " m";
+            case METRIC -> Rounding.UP.print(length.value(), 1) + " m";
         };
     }
 

@@ -3,7 +3,7 @@ package bayfolio.reckon;
 import bayfolio.measure.Amps;
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Meters;
-import bayfolio.measure.Toward;
+import bayfolio.measure.Rounding;
 import bayfolio.measure.Volts;
 import bayfolio.model.Adapter;
 import bayfolio.model.Coach;
@@ -23,8 +23,8 @@ public final class CordVolts {
 
     private final Region region;
     private final MeasureSystem first;
-    private final Lead own;
-    private final List<Lead> extensions;
+    private final CordSet own;
+    private final List<CordSet> extensions;
     private final List<String> unlisted;
     private final List<Outlet> outlets;
     private final List<Post> posts;
@@ -44,12 +44,12 @@ public final class CordVolts {
         }
     }
 
-    private CordVolts(Unit unit, Lead own, List<Outlet> outlets, Volts nominal) {
+    private CordVolts(Unit unit, CordSet own, List<Outlet> outlets, Volts nominal) {
         this.region = unit.region();
         this.first = region.first();
         this.own = own;
-        this.extensions = Lead.extensions(unit);
-        this.unlisted = Lead.unlisted(unit);
+        this.extensions = CordSet.extensions(unit);
+        this.unlisted = CordSet.unlisted(unit);
         this.outlets = outlets;
         this.posts = posts(region, nominal);
     }
@@ -61,7 +61,7 @@ public final class CordVolts {
         return lacking.isEmpty() && largest.isPresent()
                 ? new CordVolts(
                                 unit,
-                                Lead.own(unit).orElseThrow(),
+                                CordSet.own(unit).orElseThrow(),
                                 outlets(unit, largest.get()),
                                 largest.get().facts().get(Supply.VOLTS))
                         .reckoning()
@@ -127,7 +127,7 @@ public final class CordVolts {
                 ? "EN 50160, 10 % below, as electricians quote it"
                 : "120 V service band, 5 % below; a reference page";
         List<Post> posts = new ArrayList<>();
-        posts.add(new Post("At " + Toward.LESS.print(nominal.value(), 0) + " V", nominal, ""));
+        posts.add(new Post("At " + Rounding.DOWN.print(nominal.value(), 0) + " V", nominal, ""));
         if (region == Region.NORTH_AMERICA) {
             posts.add(post(nominal, 0.95, share));
             posts.add(post(nominal, 0.90, "equipment is built for 10 % below; a reference page"));
@@ -139,7 +139,7 @@ public final class CordVolts {
 
     private static Post post(Volts nominal, double part, String source) {
         Volts volts = new Volts(nominal.value() * part);
-        return new Post("At " + Toward.LESS.print(volts.value(), 0) + " V", volts, source);
+        return new Post("At " + Rounding.DOWN.print(volts.value(), 0) + " V", volts, source);
     }
 
     private Reckoned reckoning() {
@@ -154,7 +154,7 @@ public final class CordVolts {
         return new Reckoned.Reckoning(
                 Question.CORD_VOLTS,
                 ASKED,
-                "At " + current(largest.amps()) + " the cord loses up to " + Toward.MORE.print(lost) + ". "
+                "At " + current(largest.amps()) + " the cord loses up to " + Rounding.UP.print(lost) + ". "
                         + leaves(nominal, lost) + " " + leaves(weak, lost),
                 grids,
                 inputs(),
@@ -178,7 +178,7 @@ public final class CordVolts {
                 : " The NEC advises at most 3 % in one circuit and 5 % in all (reference page).";
     }
 
-    private List<Lead> leads() {
+    private List<CordSet> leads() {
         return Stream.concat(Stream.of(own), extensions.stream()).toList();
     }
 
@@ -186,11 +186,11 @@ public final class CordVolts {
         return Run.of(own.stretch());
     }
 
-    private Run run(Optional<Lead> extension) {
+    private Run run(Optional<CordSet> extension) {
         return extension.map(it -> Run.of(own.stretch(), it.stretch())).orElseGet(this::alone);
     }
 
-    private Grid grid(String title, Optional<Lead> extension) {
+    private Grid grid(String title, Optional<CordSet> extension) {
         List<String> head = new ArrayList<>(List.of("Plugged in by", "Full load", "Lost"));
         posts.forEach(post -> head.add(post.name()));
         return new Grid(
@@ -199,7 +199,7 @@ public final class CordVolts {
                 outlets.stream().map(outlet -> row(outlet, extension)).toList());
     }
 
-    private List<String> row(Outlet outlet, Optional<Lead> extension) {
+    private List<String> row(Outlet outlet, Optional<CordSet> extension) {
         Volts lost = run(extension).drop(outlet.amps());
         List<String> row = new ArrayList<>();
         row.add(outlet.name());
@@ -209,13 +209,13 @@ public final class CordVolts {
             posts.forEach(post -> row.add("−"));
             return row;
         }
-        row.add(Toward.MORE.print(lost) + ", " + percent(lost));
+        row.add(Rounding.UP.print(lost) + ", " + percent(lost));
         posts.forEach(post -> row.add(left(post, lost)));
         return row;
     }
 
     private String percent(Volts lost) {
-        return Toward.MORE.print(100 * lost.value() / posts.get(0).volts().value(), 1) + " %";
+        return Rounding.UP.print(100 * lost.value() / posts.get(0).volts().value(), 1) + " %";
     }
 
     private static String leaves(Post post, Volts lost) {
@@ -223,22 +223,22 @@ public final class CordVolts {
     }
 
     private static String left(Post post, Volts lost) {
-        return Toward.LESS.print(post.behind(lost));
+        return Rounding.DOWN.print(post.behind(lost));
     }
 
     private static String shown(Post post) {
-        return Toward.LESS.print(post.volts().value(), 0) + " V";
+        return Rounding.DOWN.print(post.volts().value(), 0) + " V";
     }
 
     private static String current(Amps amps) {
-        return Toward.MORE.print(amps.value(), amps.value() == Math.rint(amps.value()) ? 0 : 1) + " A";
+        return Rounding.UP.print(amps.value(), amps.value() == Math.rint(amps.value()) ? 0 : 1) + " A";
     }
 
-    private String printed(Lead lead) {
-        return Toward.NEAREST.print(lead.length(), first) + " of " + size(lead);
+    private String printed(CordSet lead) {
+        return Rounding.NEAREST.print(lead.length(), first) + " of " + size(lead);
     }
 
-    private String size(Lead lead) {
+    private String size(CordSet lead) {
         return lead.conductor().is(lead.stated())
                 ? lead.conductor().size()
                 : lead.stated().in(first);
@@ -246,8 +246,8 @@ public final class CordVolts {
 
     private List<Input> inputs() {
         List<Input> inputs = new ArrayList<>();
-        for (Lead lead : leads()) {
-            inputs.add(Input.described(lead.name() + ", length", Toward.NEAREST.print(lead.length(), first)));
+        for (CordSet lead : leads()) {
+            inputs.add(Input.described(lead.name() + ", length", Rounding.NEAREST.print(lead.length(), first)));
             inputs.add(Input.described(lead.name() + ", conductor", size(lead)));
             inputs.add(Input.usual(
                     lead.name() + ", resistance of one conductor",
@@ -265,43 +265,43 @@ public final class CordVolts {
         return inputs;
     }
 
-    private String ohms(Lead lead) {
+    private String ohms(CordSet lead) {
         String us = ohmsPerThousandFeet(lead);
         String metric = ohmsPerKilometer(lead);
         return first == MeasureSystem.US ? us + " (" + metric + ")" : metric + " (" + us + ")";
     }
 
-    private static String ohmsPerThousandFeet(Lead lead) {
-        return Toward.MORE.print(lead.conductor().warm() * 304.8, 3) + " ohm a 1,000 ft";
+    private static String ohmsPerThousandFeet(CordSet lead) {
+        return Rounding.UP.print(lead.conductor().warm() * 304.8, 3) + " ohm a 1,000 ft";
     }
 
-    private static String ohmsPerKilometer(Lead lead) {
-        return Toward.MORE.print(lead.conductor().warm() * 1000, 3) + " ohm a km";
+    private static String ohmsPerKilometer(CordSet lead) {
+        return Rounding.UP.print(lead.conductor().warm() * 1000, 3) + " ohm a km";
     }
 
     private List<String> steps() {
         Outlet largest = outlets.get(0);
         List<String> steps = new ArrayList<>();
         steps.add("The cord alone: 2 × " + current(largest.amps()) + " × " + product(own) + " = "
-                + Toward.MORE.print(alone().drop(largest.amps()).value(), 2) + " V.");
+                + Rounding.UP.print(alone().drop(largest.amps()).value(), 2) + " V.");
         if (largest.legs() > 1) {
             steps.add("The same current on both legs: half of that on each, "
-                    + Toward.MORE.print(alone().perLeg(largest.amps()).value(), 2)
+                    + Rounding.UP.print(alone().perLeg(largest.amps()).value(), 2)
                     + " V. The table shows the worse.");
         }
-        for (Lead extension : extensions) {
+        for (CordSet extension : extensions) {
             steps.add(extension.name() + " adds 2 × " + current(largest.amps()) + " × " + product(extension) + " = "
-                    + Toward.MORE.print(
+                    + Rounding.UP.print(
                             Run.of(extension.stretch()).drop(largest.amps()).value(), 2) + " V.");
         }
         return steps;
     }
 
     /** In the measures of the region alone: a product of two pairs cannot be read. */
-    private String product(Lead lead) {
+    private String product(CordSet lead) {
         return switch (first) {
-            case US -> Toward.NEAREST.print(lead.length().feet(), 1) + " ft × " + ohmsPerThousandFeet(lead);
-            case METRIC -> Toward.NEAREST.print(lead.length().value(), 1) + " m × " + ohmsPerKilometer(lead);
+            case US -> Rounding.NEAREST.print(lead.length().feet(), 1) + " ft × " + ohmsPerThousandFeet(lead);
+            case METRIC -> Rounding.NEAREST.print(lead.length().value(), 1) + " m × " + ohmsPerKilometer(lead);
         };
     }
 
@@ -313,7 +313,7 @@ public final class CordVolts {
         if (outlets.get(0).legs() > 1) {
             assumed.add("One leg carries all, which is the worst. Equal legs lose half.");
         }
-        for (Lead lead : leads()) {
+        for (CordSet lead : leads()) {
             if (!lead.conductor().is(lead.stated())) {
                 assumed.add(lead.name() + ": no table has " + size(lead) + ". The next smaller size was taken, "
                         + lead.conductor().size() + ".");
@@ -333,7 +333,7 @@ public final class CordVolts {
                         .mapToDouble(it -> it.length().value())
                         .max()
                         .orElse(0));
-        return longest.exceeds(Lead.LONGEST_IN_EUROPE)
+        return longest.exceeds(CordSet.LONGEST_IN_EUROPE)
                 ? Optional.of("Camp sites in Europe allow a cord of 25 m (82 ft) at most "
                         + "(DIN VDE 0100-708, trade press). This one would be longer.")
                 : Optional.empty();

@@ -4,8 +4,8 @@ import bayfolio.measure.Liters;
 import bayfolio.measure.LitersPer100Kilometers;
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Meters;
+import bayfolio.measure.Rounding;
 import bayfolio.measure.Share;
-import bayfolio.measure.Toward;
 import bayfolio.model.Coach;
 import bayfolio.model.Engine;
 import bayfolio.model.Generator;
@@ -85,7 +85,7 @@ public final class DrivingRange {
 
     private Reckoned reckoning() {
         Share reserve = reserve();
-        String level = Toward.NEAREST.print(reserve);
+        String level = Rounding.NEAREST.print(reserve);
         Meters empty = distance(usable(), consumption);
         Meters above = distance(aboveReserve(), consumption);
         Meters below = distance(usable().minus(aboveReserve()), consumption);
@@ -159,7 +159,7 @@ public final class DrivingRange {
         for (FuelTank tank : tanks) {
             inputs.add(
                     Input.described(tank.name() + ", capacity", tank.capacity().both(first)));
-            String share = Toward.NEAREST.print(tank.usable());
+            String share = Rounding.NEAREST.print(tank.usable());
             inputs.add(
                     tank.usableStated()
                             ? Input.described(tank.name() + ", share that can be used", share)
@@ -167,7 +167,7 @@ public final class DrivingRange {
                                     tank.name() + ", share that can be used", share, "common practice, no source"));
         }
         inputs.add(Input.described("Fuel consumption", consumption.both(first)));
-        String share = Toward.NEAREST.print(reserve());
+        String share = Rounding.NEAREST.print(reserve());
         inputs.add(
                 pickUp().isPresent()
                         ? Input.described("Reserve: the level at which the generator stops", share)
@@ -186,7 +186,7 @@ public final class DrivingRange {
     }
 
     private String fuel(Liters fuel) {
-        return Toward.NEAREST.print(fuel, first);
+        return Rounding.NEAREST.print(fuel, first);
     }
 
     /** To ten of each, down: fuel consumption is not known to a mile. */
@@ -197,6 +197,6 @@ public final class DrivingRange {
     }
 
     private static String tens(double distance) {
-        return Toward.LESS.print(10 * Math.floor(distance / 10 + HAIR), 0);
+        return Rounding.DOWN.print(10 * Math.floor(distance / 10 + HAIR), 0);
     }
 }

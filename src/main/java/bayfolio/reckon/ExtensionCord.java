@@ -9,11 +9,11 @@ public final class ExtensionCord {
 
     /** {@code Use no extension cord.}, or the one on board that a renter may use. */
     public static String rule(Unit unit) {
-        return rule(Lead.extensions(unit));
+        return rule(CordSet.extensions(unit));
     }
 
-    static String rule(List<Lead> extensions) {
-        List<String> ours = extensions.stream().map(Lead::name).toList();
+    static String rule(List<CordSet> extensions) {
+        List<String> ours = extensions.stream().map(CordSet::name).toList();
         return ours.isEmpty()
                 ? "Use no extension cord."
                 : "Use no extension cord but ours, never with an adapter: " + String.join(" or ", ours) + ".";

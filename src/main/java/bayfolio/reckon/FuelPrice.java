@@ -1,7 +1,7 @@
 package bayfolio.reckon;
 
 import bayfolio.measure.LitersPerHour;
-import bayfolio.measure.Toward;
+import bayfolio.measure.Rounding;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.FuelPrices;
@@ -51,11 +51,11 @@ record FuelPrice(double amount, String currency, Per per) {
             case GALLON -> burned.gallons();
             case LITER -> burned.value();
         };
-        return Toward.MORE.print(amount * units, 2) + " " + currency;
+        return Rounding.UP.print(amount * units, 2) + " " + currency;
     }
 
     /** {@code 3.45 USD a gallon}. */
     String print() {
-        return Toward.MORE.print(amount, 2) + " " + currency + (per == Per.GALLON ? " a gallon" : " a liter");
+        return Rounding.UP.print(amount, 2) + " " + currency + (per == Per.GALLON ? " a gallon" : " a liter");
     }
 }

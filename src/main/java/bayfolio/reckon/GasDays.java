@@ -2,8 +2,8 @@ package bayfolio.reckon;
 
 import static java.util.function.Predicate.not;
 
+import bayfolio.measure.Rounding;
 import bayfolio.measure.Seconds;
-import bayfolio.measure.Toward;
 import bayfolio.measure.WattHours;
 import bayfolio.measure.Watts;
 import bayfolio.model.Appliance;
@@ -148,11 +148,11 @@ public final class GasDays {
     }
 
     private String days(WattHours daily) {
-        return daily.value() > 0 ? Toward.LESS.days(Endurance.ofDays(held, daily)) : NONE;
+        return daily.value() > 0 ? Rounding.DOWN.days(Endurance.ofDays(held, daily)) : NONE;
     }
 
     private String lasts(Watts input) {
-        return Toward.LESS.hours(Endurance.of(held, input));
+        return Rounding.DOWN.hours(Endurance.of(held, input));
     }
 
     private List<Input> inputs() {
@@ -162,7 +162,7 @@ public final class GasDays {
             inputs.add(Input.described(
                     store.each().isPresent() ? name + ", gas when full" : name + ", capacity",
                     store.holds(coach.unit().region().first())));
-            String share = Toward.NEAREST.print(store.usable());
+            String share = Rounding.NEAREST.print(store.usable());
             String usable = name + ", share that can be used";
             inputs.add(
                     store.usableStated()
@@ -191,13 +191,13 @@ public final class GasDays {
         for (GasStore store : stores) {
             steps.add(store.tank().name() + ": "
                     + store.holds(coach.unit().region().first()) + " × "
-                    + Toward.NEAREST.print(store.usable()) + " × " + worth(store) + " = "
-                    + energy(store.energy(gas), Toward.LESS) + ".");
+                    + Rounding.NEAREST.print(store.usable()) + " × " + worth(store) + " = "
+                    + energy(store.energy(gas), Rounding.DOWN) + ".");
         }
         together(GasFlame::mild).ifPresent(daily -> steps.add("Mild day: " + sum(GasFlame::mild, daily)));
         together(GasFlame::frost).ifPresent(daily -> steps.add("Day of frost: " + sum(GasFlame::frost, daily)));
         GasFlame hungry = hungriest();
-        steps.add(hungry.appliance().name() + " without pause: " + energy(held, Toward.LESS) + " / "
+        steps.add(hungry.appliance().name() + " without pause: " + energy(held, Rounding.DOWN) + " / "
                 + power(hungry.input()) + " = " + lasts(hungry.input()) + ".");
         return steps;
     }
@@ -209,7 +209,7 @@ public final class GasDays {
                 .collect(Collectors.joining(" + "));
         String total = sum.contains(" + ") ? sum + " = " + energy(daily) : sum;
         return daily.value() > 0
-                ? total + "; " + energy(held, Toward.LESS) + " / " + energy(daily) + " = " + days(daily) + "."
+                ? total + "; " + energy(held, Rounding.DOWN) + " / " + energy(daily) + " = " + days(daily) + "."
                 : total + ".";
     }
 
@@ -259,18 +259,18 @@ public final class GasDays {
     }
 
     private String energy(WattHours energy) {
-        return energy(energy, Toward.MORE);
+        return energy(energy, Rounding.UP);
     }
 
     /** In one system only: gross and net figures must not stand for one another. */
-    private String energy(WattHours energy, Toward toward) {
+    private String energy(WattHours energy, Rounding toward) {
         return american ? toward.print(energy.btu(), 0) + " BTU" : toward.print(energy.value() / 1000, 1) + " kWh";
     }
 
     private String power(Watts power) {
         return american
-                ? Toward.NEAREST.print(power.btuPerHour(), 0) + " BTU/h"
-                : Toward.NEAREST.print(power.value() / 1000, 1) + " kW";
+                ? Rounding.NEAREST.print(power.btuPerHour(), 0) + " BTU/h"
+                : Rounding.NEAREST.print(power.value() / 1000, 1) + " kW";
     }
 
     private String hours(Seconds hours) {

@@ -4,8 +4,8 @@ import bayfolio.measure.Liters;
 import bayfolio.measure.LitersPerHour;
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Meters;
+import bayfolio.measure.Rounding;
 import bayfolio.measure.Share;
-import bayfolio.measure.Toward;
 import bayfolio.measure.Volts;
 import bayfolio.measure.Watts;
 import bayfolio.model.Coach;
@@ -109,13 +109,13 @@ public final class GeneratorHours {
                         .map(store -> new Source(
                                 store.tank().name(),
                                 store.liquid(),
-                                store.holds(first) + " × " + Toward.NEAREST.print(store.usable())))
+                                store.holds(first) + " × " + Rounding.NEAREST.print(store.usable())))
                 : FuelTank.all(coach, fuel() == Generator.Fuel.DIESEL ? Tank.Contents.DIESEL : Tank.Contents.GASOLINE)
                         .stream()
                         .map(tank -> new Source(
                                 tank.name(),
                                 new PickUp(tank.capacity(), level()).above(tank.capacity()),
-                                tank.capacity().both(first) + " less " + Toward.NEAREST.print(level())));
+                                tank.capacity().both(first) + " less " + Rounding.NEAREST.print(level())));
         return all.filter(source -> source.full().value() > 0).toList();
     }
 
@@ -173,7 +173,7 @@ public final class GeneratorHours {
     }
 
     private String hours(Row row) {
-        return Toward.LESS.hours(Endurance.of(reached(), row.burned()));
+        return Rounding.DOWN.hours(Endurance.of(reached(), row.burned()));
     }
 
     private Optional<Grid> fuelGrid() {
@@ -215,8 +215,8 @@ public final class GeneratorHours {
     }
 
     /** What the plate says is printed as it is; what is left of it as less. */
-    private Toward side(Watts left) {
-        return left.equals(power) ? Toward.NEAREST : Toward.LESS;
+    private Rounding side(Watts left) {
+        return left.equals(power) ? Rounding.NEAREST : Rounding.DOWN;
     }
 
     private String perLeg(Watts left) {
@@ -235,8 +235,8 @@ public final class GeneratorHours {
         if (height.value() == 0) {
             return "sea level";
         }
-        String feet = Toward.NEAREST.print(height.feet(), 0) + " ft";
-        String meters = Toward.NEAREST.print(height.value(), 0) + " m";
+        String feet = Rounding.NEAREST.print(height.feet(), 0) + " ft";
+        String meters = Rounding.NEAREST.print(height.value(), 0) + " m";
         return first == MeasureSystem.US ? feet + " (" + meters + ")" : meters + " (" + feet + ")";
     }
 
@@ -253,7 +253,7 @@ public final class GeneratorHours {
 
     private List<Input> inputs() {
         List<Input> inputs = new ArrayList<>();
-        inputs.add(Input.described("Rated output", Toward.NEAREST.print(power)));
+        inputs.add(Input.described("Rated output", Rounding.NEAREST.print(power)));
         inputs.add(Input.described("Volts of one leg", legs.volts().in(first)));
         inputs.add(Input.described("Legs", String.valueOf(legs.legs())));
         generator
@@ -268,7 +268,7 @@ public final class GeneratorHours {
                     .forEach(tank -> inputs.add(Input.described(
                             tank.name() + ", capacity", tank.capacity().both(first))));
             if (!sources.isEmpty()) {
-                String share = Toward.NEAREST.print(level());
+                String share = Rounding.NEAREST.print(level());
                 inputs.add(
                         generator.facts().has(Generator.PICK_UP)
                                 ? Input.described("Level at which it stops", share)
@@ -287,7 +287,7 @@ public final class GeneratorHours {
                 .find(Generator.BURN_FULL)
                 .ifPresent(burned -> inputs.add(Input.described("Fuel use at full load", flow(burned))));
         Derating derating = derating();
-        String loss = Toward.NEAREST.print(100 * derating.loss().value(), 1) + " %";
+        String loss = Rounding.NEAREST.print(100 * derating.loss().value(), 1) + " %";
         inputs.add(
                 generator.facts().has(Generator.ALTITUDE_LOSS)
                         ? Input.described("Loss with each step of altitude", loss)
@@ -306,19 +306,21 @@ public final class GeneratorHours {
 
     private List<String> steps() {
         List<String> steps = new ArrayList<>();
-        steps.add("Amps: " + Toward.NEAREST.print(power) + " / " + legs.volts().in(first) + " / " + legs.legs() + " = "
-                + perLeg(power) + (legs.legs() > 1 ? " on each leg." : "."));
+        steps.add(
+                "Amps: " + Rounding.NEAREST.print(power) + " / " + legs.volts().in(first) + " / " + legs.legs() + " = "
+                        + perLeg(power) + (legs.legs() > 1 ? " on each leg." : "."));
         for (Source source : sources) {
-            steps.add(source.name() + ": " + source.working() + " = " + Toward.LESS.print(source.full(), first) + ".");
+            steps.add(
+                    source.name() + ": " + source.working() + " = " + Rounding.DOWN.print(source.full(), first) + ".");
         }
         for (Row row : sources.isEmpty() ? List.<Row>of() : rows) {
-            steps.add("At " + row.load() + ": " + Toward.LESS.print(reached(), first) + " / " + flow(row.burned())
+            steps.add("At " + row.load() + ": " + Rounding.DOWN.print(reached(), first) + " / " + flow(row.burned())
                     + " = " + hours(row) + ".");
         }
         Meters high = heights().get(2);
         Watts left = derating().at(high, power);
-        steps.add("At " + altitude(high) + ": " + Toward.NEAREST.print(power) + " less "
-                + Toward.NEAREST.print(100 * (1 - left.value() / power.value()), 1) + " % = "
+        steps.add("At " + altitude(high) + ": " + Rounding.NEAREST.print(power) + " less "
+                + Rounding.NEAREST.print(100 * (1 - left.value() / power.value()), 1) + " % = "
                 + side(left).print(left) + ".");
         return steps;
     }
@@ -350,8 +352,8 @@ public final class GeneratorHours {
 
     /** {@code 0.53 gal/h (2.01 L/h)}: hundredths, as the plates have them. */
     private String flow(LitersPerHour flow) {
-        String us = Toward.MORE.print(flow.gallons(), 2) + " gal/h";
-        String metric = Toward.MORE.print(flow.value(), 1) + " L/h";
+        String us = Rounding.UP.print(flow.gallons(), 2) + " gal/h";
+        String metric = Rounding.UP.print(flow.value(), 1) + " L/h";
         return first == MeasureSystem.US ? us + " (" + metric + ")" : metric + " (" + us + ")";
     }
 }

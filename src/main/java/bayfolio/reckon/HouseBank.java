@@ -4,9 +4,9 @@ import bayfolio.measure.AmpHours;
 import bayfolio.measure.Amps;
 import bayfolio.measure.Celsius;
 import bayfolio.measure.MeasureSystem;
+import bayfolio.measure.Rounding;
 import bayfolio.measure.Seconds;
 import bayfolio.measure.Share;
-import bayfolio.measure.Toward;
 import bayfolio.measure.Volts;
 import bayfolio.model.Bank;
 import bayfolio.model.Coach;
@@ -123,7 +123,7 @@ record HouseBank(Bank bank, BatteryKind kind, Volts volts, AmpHours capacity, Sh
                         .find(Bank.PEUKERT_EXPONENT)
                         .map(exponent -> Input.described(EXPONENT, exponent))
                         .orElseGet(() -> Input.usual(
-                                EXPONENT, Toward.NEAREST.print(kind.exponent(), 2), kind.exponentSource())));
+                                EXPONENT, Rounding.NEAREST.print(kind.exponent(), 2), kind.exponentSource())));
     }
 
     Input acceptsInput(MeasureSystem first) {

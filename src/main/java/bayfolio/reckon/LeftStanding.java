@@ -2,7 +2,7 @@ package bayfolio.reckon;
 
 import bayfolio.measure.Amps;
 import bayfolio.measure.MeasureSystem;
-import bayfolio.measure.Toward;
+import bayfolio.measure.Rounding;
 import bayfolio.model.Circuit;
 import bayfolio.model.Coach;
 import bayfolio.model.Load;
@@ -92,7 +92,7 @@ public final class LeftStanding {
     }
 
     private String limit() {
-        return Toward.MORE.print(bank.limit());
+        return Rounding.UP.print(bank.limit());
     }
 
     private boolean switched() {
@@ -134,7 +134,7 @@ public final class LeftStanding {
         return standing(loads)
                 .until(bank.limit())
                 .filter(time -> time.value() <= YEAR * DAY)
-                .map(Toward.LESS::days)
+                .map(Rounding.DOWN::days)
                 .orElse("more than a year");
     }
 
@@ -153,7 +153,7 @@ public final class LeftStanding {
 
     /** What stands for weeks draws little: to the hundredth. */
     private static String drawn(Amps current) {
-        return Toward.MORE.print(current.value(), 2) + " A";
+        return Rounding.UP.print(current.value(), 2) + " A";
     }
 
     private Grid byLoad() {
@@ -194,7 +194,7 @@ public final class LeftStanding {
                 .formatted(
                         name,
                         drawn(sum(loads)),
-                        Toward.NEAREST.print(100 * standing(loads).dailyDrain(), 2) + " %",
+                        Rounding.NEAREST.print(100 * standing(loads).dailyDrain(), 2) + " %",
                         limit(),
                         days(loads));
     }

@@ -6,7 +6,7 @@ import bayfolio.measure.Kilograms;
 import bayfolio.measure.Liters;
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Quantity;
-import bayfolio.measure.Toward;
+import bayfolio.measure.Rounding;
 import bayfolio.model.Coach;
 import bayfolio.model.Region;
 import bayfolio.model.Size;
@@ -32,12 +32,12 @@ public final class Loading {
     static final List<Level> WATER =
             List.of(new Level("empty", 0), new Level("a third", 1 / 3.0), new Level("full", 1));
 
-    private final Carrying carrying;
+    private final PayloadLimits carrying;
     private final Region region;
     private final MeasureSystem system;
     private final boolean hasWater;
 
-    private Loading(Carrying carrying) {
+    private Loading(PayloadLimits carrying) {
         this.carrying = carrying;
         this.region = carrying.unit().region();
         this.system = region.first();
@@ -45,9 +45,9 @@ public final class Loading {
     }
 
     public static Reckoned of(Coach coach) {
-        return Carrying.of(coach)
+        return PayloadLimits.of(coach)
                 .<Reckoned>map(carrying -> new Loading(carrying).reckoning())
-                .orElseGet(() -> new Reckoned.Lacking(Question.LOADING, ASKED, Carrying.lacking(coach.unit())));
+                .orElseGet(() -> new Reckoned.Lacking(Question.LOADING, ASKED, PayloadLimits.lacking(coach.unit())));
     }
 
     private boolean european() {
@@ -78,7 +78,7 @@ public final class Loading {
     }
 
     private String promise(int people) {
-        Carrying.First first = carrying.first(people, hasWater ? 1 : 0);
+        PayloadLimits.First first = carrying.first(people, hasWater ? 1 : 0);
         String with = "With " + WaterDays.people(people) + (hasWater ? " and full water" : "");
         return first.exceeded()
                 ? with + " it is " + over(first.more()) + " too heavy: "
@@ -104,7 +104,7 @@ public final class Loading {
                         .toList());
     }
 
-    private String told(Carrying.First first) {
+    private String told(PayloadLimits.First first) {
         return first.exceeded()
                 ? over(first.more()) + " too much: " + first.limit().name()
                 : less(first.more()) + ", " + first.limit().name() + " first";
@@ -184,7 +184,7 @@ public final class Loading {
                 name,
                 all,
                 carrying.onAxles()
-                        .plus(Carrying.seated(carrying.belts(), region))
+                        .plus(PayloadLimits.seated(carrying.belts(), region))
                         .plus(carrying.carried(fresh, share(inFresh, fresh)))
                         .plus(carrying.carried(gray, share(inGray, gray)))
                         .plus(carrying.carried(toilet, share(inToilet, toilet))));
@@ -238,7 +238,7 @@ public final class Loading {
         }
         inputs.add(Input.usual(
                 "weight of one person",
-                Toward.NEAREST.print(Person.weight(region), system),
+                Rounding.NEAREST.print(Person.weight(region), system),
                 european()
                         ? "Regulation (EU) 1230/2012 for the driver; for passengers an owner's manual"
                         : "49 CFR 567.4(g)(3)"));
@@ -266,7 +266,7 @@ public final class Loading {
         Kilograms least = carrying.weights().find(Weights.PAYLOAD).orElse(capacity);
         Kilograms seats = Person.weight(counted, region);
         steps.add("Somebody on each seat with a belt" + (european() ? ", beside the driver" : "") + ": " + counted
-                + " × " + Toward.NEAREST.print(Person.weight(region), system) + " = " + more(seats)
+                + " × " + Rounding.NEAREST.print(Person.weight(region), system) + " = " + more(seats)
                 + (WeightLimit.exceeded(least.minus(seats))
                         ? ", more than the payload of "
                         : ", within the payload of ")
@@ -307,12 +307,12 @@ public final class Loading {
 
     private List<String> assumed() {
         List<String> assumed = new ArrayList<>();
-        assumed.add("Each person weighs " + Toward.NEAREST.print(Person.weight(region), system)
+        assumed.add("Each person weighs " + Rounding.NEAREST.print(Person.weight(region), system)
                 + ". Count more for heavier people, pets and child seats.");
         assumed.add("Fuel and gas are as they were on the scale.");
-        if (Carrying.inHeater(carrying.unit()).value() > 0) {
-            assumed.add("Full of water: " + Carrying.heaterNames(carrying.unit()) + ", "
-                    + more(Carrying.inHeater(carrying.unit())) + ".");
+        if (PayloadLimits.inHeater(carrying.unit()).value() > 0) {
+            assumed.add("Full of water: " + PayloadLimits.heaterNames(carrying.unit()) + ", "
+                    + more(PayloadLimits.inHeater(carrying.unit())) + ".");
         }
         assumed.add("Waste tanks were empty on the scale. Nothing is towed.");
         if (carrying.axles().isPresent()) {
@@ -329,14 +329,14 @@ public final class Loading {
 
     /** A hair below zero is nothing. */
     private String less(Kilograms weight) {
-        return Toward.LESS.print(new Kilograms(Math.max(0, weight.value())), system);
+        return Rounding.DOWN.print(new Kilograms(Math.max(0, weight.value())), system);
     }
 
     private String more(Kilograms weight) {
-        return Toward.MORE.print(weight, system);
+        return Rounding.UP.print(weight, system);
     }
 
     private String over(Kilograms left) {
-        return Toward.MORE.print(new Kilograms(-left.value()), system);
+        return Rounding.UP.print(new Kilograms(-left.value()), system);
     }
 }

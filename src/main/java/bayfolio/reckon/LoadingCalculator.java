@@ -2,7 +2,7 @@ package bayfolio.reckon;
 
 import bayfolio.measure.Kilograms;
 import bayfolio.measure.MeasureSystem;
-import bayfolio.measure.Toward;
+import bayfolio.measure.Rounding;
 import bayfolio.model.Coach;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,11 +17,11 @@ public final class LoadingCalculator implements Calculator {
     private static final String CARGO = "cargo";
     private static final String FRESH = "fresh";
 
-    private final Carrying carrying;
+    private final PayloadLimits carrying;
     private final String unit;
     private final double perKilogram;
 
-    private LoadingCalculator(Carrying carrying) {
+    private LoadingCalculator(PayloadLimits carrying) {
         boolean pounds = carrying.unit().region().first() == MeasureSystem.US;
         this.carrying = carrying;
         this.unit = pounds ? "lb" : "kg";
@@ -29,7 +29,7 @@ public final class LoadingCalculator implements Calculator {
     }
 
     public static Optional<Calculator> of(Coach coach) {
-        return Carrying.of(coach).map(LoadingCalculator::new);
+        return PayloadLimits.of(coach).map(LoadingCalculator::new);
     }
 
     @Override
@@ -90,7 +90,7 @@ public final class LoadingCalculator implements Calculator {
         double fresh = WaterTanks.fresh(carrying.unit()).none()
                 ? 0
                 : Loading.WATER.get(choice.place(FRESH)).share();
-        Carrying.First first = carrying.first(people, each, fresh, cargo);
+        PayloadLimits.First first = carrying.first(people, each, fresh, cargo);
         return new Result(
                 first.exceeded()
                         ? "Too heavy by " + more(first.more()) + ": "
@@ -108,10 +108,10 @@ public final class LoadingCalculator implements Calculator {
 
     /** A hair below zero is shown as nothing. */
     private String less(Kilograms left) {
-        return Toward.LESS.print(Math.max(0, left.value() * perKilogram), 0) + " " + unit;
+        return Rounding.DOWN.print(Math.max(0, left.value() * perKilogram), 0) + " " + unit;
     }
 
     private String more(Kilograms left) {
-        return Toward.MORE.print(-left.value() * perKilogram, 0) + " " + unit;
+        return Rounding.UP.print(-left.value() * perKilogram, 0) + " " + unit;
     }
 }

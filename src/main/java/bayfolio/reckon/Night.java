@@ -2,8 +2,8 @@ package bayfolio.reckon;
 
 import bayfolio.measure.Amps;
 import bayfolio.measure.Celsius;
+import bayfolio.measure.Rounding;
 import bayfolio.measure.Seconds;
-import bayfolio.measure.Toward;
 import bayfolio.model.Coach;
 import java.util.List;
 import java.util.Optional;
@@ -120,7 +120,7 @@ record Night(HouseBank bank, Inverting inverter, List<HouseLoad> loads) {
     }
 
     /** In minutes, hours or days, whichever suits: {@code 15 min}, {@code 5.0 h}, {@code 3.1 days}. */
-    static String time(Toward toward, Seconds time) {
+    static String time(Rounding toward, Seconds time) {
         if (time.value() < 3600) {
             return toward.print(time.value() / 60, 0) + " min";
         }
@@ -128,7 +128,7 @@ record Night(HouseBank bank, Inverting inverter, List<HouseLoad> loads) {
     }
 
     /** To the hundredth below one ampere, for that runs all night. */
-    static String current(Toward toward, Amps current) {
+    static String current(Rounding toward, Amps current) {
         return current.value() < 1 ? toward.print(current.value(), 2) + " A" : toward.print(current);
     }
 }

@@ -2,8 +2,8 @@ package bayfolio.reckon;
 
 import bayfolio.measure.Celsius;
 import bayfolio.measure.MeasureSystem;
+import bayfolio.measure.Rounding;
 import bayfolio.measure.Seconds;
-import bayfolio.measure.Toward;
 import bayfolio.model.Coach;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -80,7 +80,7 @@ public final class NightCalculator implements Calculator {
 
     /** To the hundredth, up, as somebody would type it: 0.17 for ten minutes. */
     private static String hours(Seconds time) {
-        return Toward.MORE.print(time.value() / HOUR, 2);
+        return Rounding.UP.print(time.value() / HOUR, 2);
     }
 
     @Override
@@ -134,13 +134,13 @@ public final class NightCalculator implements Calculator {
         if (discharge.runs().isEmpty()) {
             return new Result(NOTHING, List.of());
         }
-        String left = Toward.LESS.print(discharge.left());
-        String limit = Toward.MORE.print(night.bank().limit());
-        Optional<String> until = discharge.until(night.bank().usable()).map(Toward.LESS::hours);
+        String left = Rounding.DOWN.print(discharge.left());
+        String limit = Rounding.UP.print(night.bank().limit());
+        Optional<String> until = discharge.until(night.bank().usable()).map(Rounding.DOWN::hours);
         return new Result(
                 fill(until.isPresent() ? ENDS : LASTS, left, limit),
                 List.of(
-                        List.of(TAKEN, Toward.MORE.print(discharge.drawn())),
+                        List.of(TAKEN, Rounding.UP.print(discharge.drawn())),
                         List.of(LEFT, left),
                         List.of(LIMIT, until.orElse(NEVER))));
     }

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Where the posts of a site are when a coach stands on it. */
-record Posts(String name, boolean usual, Map<Hookup.Kind, Post> all) {
+record Posts(String name, boolean usual, Map<SiteLine.Kind, Post> all) {
     static final String SOURCE = "common practice, no source";
 
     /** How a coach came onto the site. */
@@ -44,8 +44,8 @@ record Posts(String name, boolean usual, Map<Hookup.Kind, Post> all) {
     private static final double FOOT = 0.3048;
 
     static Posts of(Pitch pitch) {
-        Map<Hookup.Kind, Post> all = new EnumMap<>(Hookup.Kind.class);
-        for (Hookup.Kind kind : Hookup.Kind.values()) {
+        Map<SiteLine.Kind, Post> all = new EnumMap<>(SiteLine.Kind.class);
+        for (SiteLine.Kind kind : SiteLine.Kind.values()) {
             pitch.facts()
                     .find(kind.post())
                     .filter(post -> post.facts().whole())
@@ -81,9 +81,9 @@ record Posts(String name, boolean usual, Map<Hookup.Kind, Post> all) {
                 "a usual site",
                 true,
                 Map.of(
-                        Hookup.Kind.POWER, new Post(place, outlet),
-                        Hookup.Kind.WATER, new Post(place, faucet),
-                        Hookup.Kind.SEWER, new Post(place, new Meters(0))));
+                        SiteLine.Kind.POWER, new Post(place, outlet),
+                        SiteLine.Kind.WATER, new Post(place, faucet),
+                        SiteLine.Kind.SEWER, new Post(place, new Meters(0))));
     }
 
     /** The sites that the fleet describes for coaches of the region, or else the usual one. */
@@ -98,7 +98,7 @@ record Posts(String name, boolean usual, Map<Hookup.Kind, Post> all) {
         return known.isEmpty() ? List.of(usual(region, coach)) : known;
     }
 
-    Optional<Post> find(Hookup.Kind kind) {
+    Optional<Post> find(SiteLine.Kind kind) {
         return Optional.ofNullable(all.get(kind));
     }
 }

@@ -2,7 +2,7 @@ package bayfolio.reckon;
 
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Meters;
-import bayfolio.measure.Toward;
+import bayfolio.measure.Rounding;
 import bayfolio.model.Coach;
 import bayfolio.model.Region;
 import bayfolio.model.Size;
@@ -24,12 +24,12 @@ public final class Reach {
     private final Region region;
     private final MeasureSystem first;
     private final Footprint coach;
-    private final List<Hookup> hookups;
-    private final List<Lead> extensions;
+    private final List<SiteLine> hookups;
+    private final List<CordSet> extensions;
     private final List<Posts> sites;
 
     /** One hose or cord on one site, for one way in. */
-    private record Case(Hookup hookup, Posts.Way way, boolean straight, Need need) {
+    private record Case(SiteLine hookup, Posts.Way way, boolean straight, RequiredLength need) {
         boolean isShort() {
             return hookup.owned().filter(owned -> !need.metBy(owned)).isPresent();
         }
@@ -39,12 +39,12 @@ public final class Reach {
         }
     }
 
-    private Reach(Coach coach, Footprint footprint, List<Hookup> hookups) {
+    private Reach(Coach coach, Footprint footprint, List<SiteLine> hookups) {
         this.region = coach.unit().region();
         this.first = region.first();
         this.coach = footprint;
         this.hookups = hookups;
-        this.extensions = Lead.extensions(coach.unit());
+        this.extensions = CordSet.extensions(coach.unit());
         this.sites = Posts.all(coach.fleet().pitches(), region, footprint);
     }
 
@@ -62,16 +62,16 @@ public final class Reach {
 
     private static Optional<Reach> known(Coach coach) {
         return size(coach)
-                .filter(size -> Hookup.any(coach))
+                .filter(size -> SiteLine.any(coach))
                 .map(size -> new Reach(
                         coach,
                         new Footprint(
                                 size.facts().get(Size.LENGTH), size.facts().get(Size.WIDTH)),
-                        Hookup.all(coach, size)));
+                        SiteLine.all(coach, size)));
     }
 
     static List<String> lacking(Coach coach) {
-        if (!Hookup.any(coach)) {
+        if (!SiteLine.any(coach)) {
             return List.of();
         }
         Optional<Reach> known = known(coach);
@@ -79,7 +79,7 @@ public final class Reach {
             return List.of("length and width of the coach");
         }
         if (known.get().hookups.isEmpty()) {
-            return Hookup.unplaced(coach, size(coach).orElseThrow());
+            return SiteLine.unplaced(coach, size(coach).orElseThrow());
         }
         return known.get().cases().isEmpty() ? List.of("posts of the sites of this fleet") : List.of();
     }
@@ -115,13 +115,14 @@ public final class Reach {
                 .toList();
     }
 
-    private Case one(Hookup hookup, Posts.Post post, Posts.Way way) {
+    private Case one(SiteLine hookup, Posts.Post post, Posts.Way way) {
         Footprint.Place place = post.place(way, coach.length());
         return new Case(
                 hookup,
                 way,
                 coach.free(hookup.inlet(), place),
-                new Need(coach.route(hookup.inlet(), place), hookup.height().orElse(USUAL_HEIGHT), post.height()));
+                new RequiredLength(
+                        coach.route(hookup.inlet(), place), hookup.height().orElse(USUAL_HEIGHT), post.height()));
     }
 
     private String answer() {
@@ -141,11 +142,11 @@ public final class Reach {
         List<String> said = new ArrayList<>();
         cases.stream()
                 .filter(Case::isShort)
-                .forEach(it -> said.add(name(it) + " short by " + Need.needed(it.missing(), first)));
+                .forEach(it -> said.add(name(it) + " short by " + RequiredLength.needed(it.missing(), first)));
         cases.stream()
                 .filter(it -> it.hookup().owned().isEmpty())
-                .forEach(it ->
-                        said.add(name(it) + " needs " + Need.needed(it.need().length(), first)));
+                .forEach(it -> said.add(
+                        name(it) + " needs " + RequiredLength.needed(it.need().length(), first)));
         if (said.isEmpty()) {
             return cases.size() == 1 ? name(cases.get(0)) + " reaches" : "all reach";
         }
@@ -160,7 +161,7 @@ public final class Reach {
         List<List<String>> rows = new ArrayList<>();
         for (Case it : cases(site)) {
             rows.add(row(it, name(it), it.hookup().owned()));
-            if (it.hookup().kind() == Hookup.Kind.POWER && it.isShort()) {
+            if (it.hookup().kind() == SiteLine.Kind.POWER && it.isShort()) {
                 longest()
                         .ifPresent(extension -> rows.add(row(
                                 it,
@@ -175,18 +176,18 @@ public final class Reach {
         return List.of(
                 name,
                 it.way().words(),
-                Need.needed(it.need().length(), first),
-                owned.map(length -> Need.owned(length, first)).orElse("not stated"),
+                RequiredLength.needed(it.need().length(), first),
+                owned.map(length -> RequiredLength.owned(length, first)).orElse("not stated"),
                 owned.map(length -> result(it.need(), length)).orElse("measure it first"));
     }
 
-    private String result(Need need, Meters owned) {
+    private String result(RequiredLength need, Meters owned) {
         return need.metBy(owned)
                 ? "reaches"
-                : "short by " + Need.needed(need.length().minus(owned), first);
+                : "short by " + RequiredLength.needed(need.length().minus(owned), first);
     }
 
-    private Optional<Lead> longest() {
+    private Optional<CordSet> longest() {
         return extensions.stream()
                 .max(Comparator.comparingDouble(it -> it.length().value()));
     }
@@ -195,24 +196,24 @@ public final class Reach {
         List<Input> inputs = new ArrayList<>();
         inputs.add(
                 Input.described("Length and width of the coach", print(coach.length()) + ", " + print(coach.width())));
-        for (Hookup hookup : hookups) {
+        for (SiteLine hookup : hookups) {
             inputs.add(Input.described(hookup.inletName() + ", place", print(hookup.inlet())));
             inputs.add(hookup.height()
                     .map(height -> Input.described(hookup.inletName() + ", height", print(height)))
                     .orElseGet(() -> Input.usual(hookup.inletName() + ", height", print(USUAL_HEIGHT), Posts.SOURCE)));
             hookup.owned()
-                    .ifPresent(owned ->
-                            inputs.add(Input.described(hookup.name() + ", length on board", Need.owned(owned, first))));
+                    .ifPresent(owned -> inputs.add(
+                            Input.described(hookup.name() + ", length on board", RequiredLength.owned(owned, first))));
         }
         for (Posts site : sites) {
-            for (Hookup hookup : hookups) {
+            for (SiteLine hookup : hookups) {
                 site.find(hookup.kind()).ifPresent(post -> inputs.add(input(site, hookup.kind(), post)));
             }
         }
         return inputs;
     }
 
-    private Input input(Posts site, Hookup.Kind kind, Posts.Post post) {
+    private Input input(Posts site, SiteLine.Kind kind, Posts.Post post) {
         String name = kind.word() + " on " + site.name() + ", backed in";
         String value = print(post.backedIn()) + ", "
                 + (post.height().value() > 0 ? print(post.height()) + " high" : "on the ground");
@@ -229,15 +230,15 @@ public final class Reach {
     }
 
     private String print(Meters length) {
-        return Toward.NEAREST.print(length, first);
+        return Rounding.NEAREST.print(length, first);
     }
 
     private String step(Case it) {
         return name(it) + ", " + it.way().words() + ": " + (it.straight() ? "straight " : "round the coach ")
-                + Toward.MORE.print(it.need().route(), first) + "; with heights "
-                + Toward.MORE.print(it.need().inlet(), first) + " and "
-                + Toward.MORE.print(it.need().outlet(), first) + ", × 1.10 = "
-                + Need.needed(it.need().length(), first) + ".";
+                + Rounding.UP.print(it.need().route(), first) + "; with heights "
+                + Rounding.UP.print(it.need().inlet(), first) + " and "
+                + Rounding.UP.print(it.need().outlet(), first) + ", × 1.10 = "
+                + RequiredLength.needed(it.need().length(), first) + ".";
     }
 
     private List<String> assumed() {
@@ -247,10 +248,10 @@ public final class Reach {
         if (sites.stream().anyMatch(Posts::usual)) {
             assumed.add(usualSite());
         }
-        if (hookups.stream().anyMatch(it -> it.kind() == Hookup.Kind.SEWER)) {
+        if (hookups.stream().anyMatch(it -> it.kind() == SiteLine.Kind.SEWER)) {
             assumed.add("The sewer hose lies on the ground and runs downhill all the way.");
         }
-        if (hookups.stream().anyMatch(it -> it.kind() == Hookup.Kind.POWER)) {
+        if (hookups.stream().anyMatch(it -> it.kind() == SiteLine.Kind.POWER)) {
             assumed.add(ExtensionCord.rule(extensions));
         }
         return assumed;

@@ -29,13 +29,13 @@ public final class Reckonings {
         answers.put(Question.LEFT_STANDING, new Answer(LeftStanding::of, LeftStanding::lacking));
         answers.put(Question.CHARGING_BACK, new Answer(ChargingBack::of, ChargingBack::lacking));
         answers.put(Question.WATER_DAYS, new Answer(WaterDays::of, coach -> WaterUse.lacking(coach.unit())));
-        answers.put(Question.LOADING, new Answer(Loading::of, coach -> Carrying.lacking(coach.unit())));
+        answers.put(Question.LOADING, new Answer(Loading::of, coach -> PayloadLimits.lacking(coach.unit())));
         answers.put(Question.GAS_DAYS, new Answer(GasDays::of, GasDays::lacking));
         answers.put(Question.GENERATOR_HOURS, new Answer(GeneratorHours::of, GeneratorHours::lacking));
         answers.put(Question.RANGE, new Answer(DrivingRange::of, DrivingRange::lacking));
         answers.put(Question.CORD_VOLTS, new Answer(CordVolts::of, CordVolts::lacking));
         answers.put(Question.REACH, new Answer(Reach::of, Reach::lacking));
-        answers.put(Question.CLEARANCE, new Answer(UnderAndThrough::of, UnderAndThrough::lacking));
+        answers.put(Question.CLEARANCE, new Answer(Clearances::of, Clearances::lacking));
         return answers;
     }
 

@@ -3,7 +3,7 @@ package bayfolio.reckon;
 import bayfolio.fact.Facts;
 import bayfolio.measure.Amps;
 import bayfolio.measure.MeasureSystem;
-import bayfolio.measure.Toward;
+import bayfolio.measure.Rounding;
 import bayfolio.model.Charger;
 import bayfolio.model.Circuit;
 import bayfolio.model.Coach;
@@ -32,11 +32,11 @@ public final class RunsTogether {
             List.of("none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
 
     private final Coach coach;
-    private final List<Sharing> ways;
+    private final List<LoadSharing> ways;
 
     private RunsTogether(Coach coach) {
         this.coach = coach;
-        this.ways = Sharing.all(coach);
+        this.ways = LoadSharing.all(coach);
     }
 
     public static Reckoned of(Coach coach) {
@@ -92,8 +92,8 @@ public final class RunsTogether {
         if (american) {
             assumed.add("What may run for three hours or more counts a quarter more than it draws.");
         }
-        if (ways.stream().anyMatch(Sharing::manyThings)) {
-            assumed.add("With so many things, no set of more than " + COUNTS.get(Sharing.FEW) + " is looked for.");
+        if (ways.stream().anyMatch(LoadSharing::manyThings)) {
+            assumed.add("With so many things, no set of more than " + COUNTS.get(LoadSharing.FEW) + " is looked for.");
         }
         if (ways.stream()
                 .anyMatch(way -> !Starting.all(way).isEmpty() && way.feed().source() != Supply.Source.SHORE)) {
@@ -105,7 +105,7 @@ public final class RunsTogether {
     }
 
     private Optional<String> chargerLimit() {
-        return Sharing.limit(coach)
+        return LoadSharing.limit(coach)
                 .flatMap(limit -> coach.unit().facts().find(Unit.CHARGER))
                 .flatMap(charger -> charger.facts().find(Charger.LIMIT))
                 .map(limit -> limit.in(MeasureSystem.METRIC));
@@ -120,12 +120,12 @@ public final class RunsTogether {
     }
 
     /** The air conditioners that run with all that is usually on, as many as can be. */
-    private static List<Draw> coolers(Sharing way) {
+    private static List<Draw> coolers(LoadSharing way) {
         List<Draw> usual = usual(way);
         return way.fits(usual) ? way.most(air(way.switched()), usual) : List.of();
     }
 
-    private static int cooling(Sharing way) {
+    private static int cooling(LoadSharing way) {
         return coolers(way).size();
     }
 
@@ -145,25 +145,25 @@ public final class RunsTogether {
     }
 
     /** What each leg still carries with the usual things and as many air conditioners as fit. */
-    private static String free(Sharing way) {
+    private static String free(LoadSharing way) {
         List<Draw> on =
                 Stream.concat(usual(way).stream(), coolers(way).stream()).toList();
         if (!way.fits(on)) {
             return "nothing";
         }
-        List<Sharing.Conductor> legs = legs(way);
+        List<LoadSharing.Conductor> legs = legs(way);
         return legs.stream()
                 .map(leg -> (legs.size() > 1 ? leg.name().toLowerCase(Locale.ROOT) + ": " : "")
-                        + Toward.LESS.print(new Amps(
+                        + Rounding.DOWN.print(new Amps(
                                 leg.limit().value() - way.carried(leg, on).value())))
                 .collect(Collectors.joining(", "));
     }
 
-    private static List<Sharing.Conductor> legs(Sharing way) {
-        return way.conductors().subList(0, way.feed().legs() == Feed.Legs.TWO ? 2 : 1);
+    private static List<LoadSharing.Conductor> legs(LoadSharing way) {
+        return way.conductors().subList(0, way.feed().legs() == SupplyOption.Legs.TWO ? 2 : 1);
     }
 
-    private static String gives(Feed feed) {
+    private static String gives(SupplyOption feed) {
         String amps = feed.perLeg().in(MeasureSystem.METRIC);
         return switch (feed.legs()) {
             case TWO -> "2 × " + amps;
@@ -173,11 +173,11 @@ public final class RunsTogether {
         };
     }
 
-    private static String volts(Feed feed) {
+    private static String volts(SupplyOption feed) {
         return gives(feed) + ", " + feed.volts().in(MeasureSystem.METRIC);
     }
 
-    private Optional<Grid> never(Sharing way) {
+    private Optional<Grid> never(LoadSharing way) {
         List<List<Draw>> never = way.never();
         if (never.isEmpty()) {
             return Optional.empty();
@@ -198,7 +198,7 @@ public final class RunsTogether {
                         .toList()));
     }
 
-    private String why(List<Draw> set, Sharing way) {
+    private String why(List<Draw> set, LoadSharing way) {
         return over(set, way)
                 + way.chargerLow(coach)
                         .filter(low -> low.limits().fits(way.bits(set)))
@@ -207,18 +207,18 @@ public final class RunsTogether {
                         .orElse("");
     }
 
-    private static String over(List<Draw> set, Sharing way) {
+    private static String over(List<Draw> set, LoadSharing way) {
         return way.conductors().stream()
                 .filter(it -> way.carried(it, set).value() > it.limit().value())
                 .findFirst()
-                .map(it -> "counts as " + Toward.MORE.print(way.carried(it, set)) + " with what is always on; "
+                .map(it -> "counts as " + Rounding.UP.print(way.carried(it, set)) + " with what is always on; "
                         + (it.name().equals(way.feed().name()) ? "the supply" : it.name()) + " carries "
                         + it.limit().in(MeasureSystem.METRIC))
                 .orElseThrow();
     }
 
     /** Like things are grouped: any two of the three air conditioners. What stands alone is named first. */
-    private static String phrase(List<Draw> set, Sharing way) {
+    private static String phrase(List<Draw> set, LoadSharing way) {
         Map<List<Draw>, Long> groups = new LinkedHashMap<>();
         for (Draw draw : way.switched()) {
             if (set.contains(draw)) {
@@ -234,7 +234,7 @@ public final class RunsTogether {
                 .collect(Collectors.joining(" + "));
     }
 
-    private static String phrase(long chosen, List<Draw> alike, Sharing way) {
+    private static String phrase(long chosen, List<Draw> alike, LoadSharing way) {
         List<String> names = alike.stream().map(draw -> draw.load().name()).toList();
         if (names.size() == 1) {
             return names.get(0);
@@ -253,7 +253,7 @@ public final class RunsTogether {
     }
 
     /** Of one kind, and equally heavy wherever they draw. */
-    private static boolean alike(Draw one, Draw other, Sharing way) {
+    private static boolean alike(Draw one, Draw other, LoadSharing way) {
         return one.equals(other)
                 || !one.load().roles().isEmpty()
                         && one.load().roles().equals(other.load().roles())
@@ -292,7 +292,7 @@ public final class RunsTogether {
                 .thenComparing(draw -> -draw.needs().value()));
         List<List<String>> rows = new ArrayList<>();
         for (Draw draw : switched) {
-            rows.add(List.of(String.valueOf(rows.size() + 1), draw.load().name(), Toward.MORE.print(draw.needs())));
+            rows.add(List.of(String.valueOf(rows.size() + 1), draw.load().name(), Rounding.UP.print(draw.needs())));
         }
         return rows.size() < 2
                 ? Optional.empty()
@@ -310,8 +310,8 @@ public final class RunsTogether {
                         new Grid("Starting a motor", List.of("Power from", "What", "Takes for a moment", "So"), rows));
     }
 
-    private static List<String> starting(Starting start, Sharing way) {
-        Feed feed = way.feed();
+    private static List<String> starting(Starting start, LoadSharing way) {
+        SupplyOption feed = way.feed();
         String motor = start.motor().load().name();
         if (start.moment().isEmpty()) {
             return List.of(
@@ -321,17 +321,17 @@ public final class RunsTogether {
         String what = start.running().isEmpty() ? motor : motor + " beside " + namesOr(start.running(), "");
         return List.of(
                 feed.name(),
-                feed.legs() == Feed.Legs.TWO ? what + ", leg " + start.leg() : what,
-                Toward.MORE.print(moment),
+                feed.legs() == SupplyOption.Legs.TWO ? what + ", leg " + start.leg() : what,
+                Rounding.UP.print(moment),
                 feed.surge()
                         .map(surge -> (Draw.over(moment, surge) ? "does not start" : "starts") + ": it gives "
-                                + Toward.LESS.print(surge) + " for a moment")
+                                + Rounding.DOWN.print(surge) + " for a moment")
                         .orElseGet(() -> unknown(start, feed)));
     }
 
     /** What a supply gives for a moment is not known: then the heaviest start comes first. */
-    private static String unknown(Starting start, Feed feed) {
-        String carries = feed.name() + " carries " + Toward.LESS.print(feed.perLeg()) + " on and on";
+    private static String unknown(Starting start, SupplyOption feed) {
+        String carries = feed.name() + " carries " + Rounding.DOWN.print(feed.perLeg()) + " on and on";
         return switch (start.turn()) {
             case FIRST -> "start it first, before anything else; " + carries;
             case LATER -> "start it next, once those above run evenly; " + carries;
@@ -341,8 +341,8 @@ public final class RunsTogether {
 
     private List<Input> inputs() {
         List<Input> inputs = new ArrayList<>();
-        for (Sharing way : ways) {
-            Feed feed = way.feed();
+        for (LoadSharing way : ways) {
+            SupplyOption feed = way.feed();
             inputs.add(
                     feed.fact()
                             ? Input.described(feed.name(), volts(feed))
@@ -364,7 +364,7 @@ public final class RunsTogether {
         if (coach.unit().region() == Region.NORTH_AMERICA) {
             inputs.add(Input.usual(
                     "factor for what runs for hours",
-                    Toward.NEAREST.print(Draw.CONTINUOUS_NORTH_AMERICA, 2),
+                    Rounding.NEAREST.print(Draw.CONTINUOUS_NORTH_AMERICA, 2),
                     "NEC 210.19(A) and 210.20(A)"));
         }
         return inputs;
@@ -375,30 +375,30 @@ public final class RunsTogether {
         Facts facts = draw.load().facts();
         return facts.find(Load.AMPS).filter(draw.amps()::equals).isPresent()
                 ? facts.written(Load.AMPS).orElseThrow()
-                : Toward.MORE.print(draw.amps());
+                : Rounding.UP.print(draw.amps());
     }
 
-    private String step(Sharing way) {
+    private String step(LoadSharing way) {
         List<Draw> on =
                 Stream.concat(usual(way).stream(), coolers(way).stream()).toList();
         return way.feed().name() + ": "
                 + legs(way).stream()
                         .map(leg -> (legs(way).size() > 1 ? leg.name() + ": " : "") + sum(leg, on, way) + " of "
-                                + Toward.LESS.print(leg.limit()))
+                                + Rounding.DOWN.print(leg.limit()))
                         .collect(Collectors.joining("; "))
                 + ".";
     }
 
-    private static String sum(Sharing.Conductor leg, List<Draw> on, Sharing way) {
+    private static String sum(LoadSharing.Conductor leg, List<Draw> on, LoadSharing way) {
         String parts = on.stream()
                 .filter(draw -> leg.draws().get(way.switched().indexOf(draw)).value() > 0)
                 .map(draw -> " + " + draw.load().name() + " "
-                        + Toward.MORE.print(leg.draws().get(way.switched().indexOf(draw))))
+                        + Rounding.UP.print(leg.draws().get(way.switched().indexOf(draw))))
                 .collect(Collectors.joining());
-        return "always on " + Toward.MORE.print(leg.always()) + parts + " = " + Toward.MORE.print(way.carried(leg, on));
+        return "always on " + Rounding.UP.print(leg.always()) + parts + " = " + Rounding.UP.print(way.carried(leg, on));
     }
 
-    private static List<Draw> usual(Sharing way) {
+    private static List<Draw> usual(LoadSharing way) {
         return way.switched().stream()
                 .filter(draw -> draw.load().facts().find(Load.USUAL).orElse(false))
                 .toList();
@@ -417,7 +417,7 @@ public final class RunsTogether {
     }
 
     /** In the middle of a sentence. */
-    private static String a(Feed feed) {
+    private static String a(SupplyOption feed) {
         return feed.fact() && feed.name().matches("[A-Z].*") ? feed.name() : article(feed.name());
     }
 

@@ -31,7 +31,7 @@ record Starting(Draw motor, List<Draw> running, int leg, Optional<Amps> moment, 
     }
 
     /** All starts on a supply, the heaviest first; those that it never carries last. */
-    static List<Starting> all(Sharing way) {
+    static List<Starting> all(LoadSharing way) {
         List<Draw> motors = way.switched().stream()
                 .filter(draw -> draw.load().facts().has(Load.START_AMPS))
                 .sorted(Comparator.comparingDouble((Draw draw) -> -surge(draw)))
@@ -47,7 +47,7 @@ record Starting(Draw motor, List<Draw> running, int leg, Optional<Amps> moment, 
     }
 
     /** Each alone, beside each other one that runs on its leg, and beside all of them. */
-    private static List<Starting> beside(List<Draw> motors, Sharing way) {
+    private static List<Starting> beside(List<Draw> motors, LoadSharing way) {
         List<Starting> starts = new ArrayList<>();
         for (Draw motor : motors) {
             List<Draw> others = motors.stream()
@@ -63,7 +63,7 @@ record Starting(Draw motor, List<Draw> running, int leg, Optional<Amps> moment, 
     }
 
     /** One after the other, as long as they run together. */
-    private static List<Starting> inTurn(List<Draw> motors, Sharing way) {
+    private static List<Starting> inTurn(List<Draw> motors, LoadSharing way) {
         List<Starting> starts = new ArrayList<>();
         List<Draw> running = new ArrayList<>();
         for (Draw motor : motors) {
@@ -80,7 +80,7 @@ record Starting(Draw motor, List<Draw> running, int leg, Optional<Amps> moment, 
         return starts;
     }
 
-    private static Starting of(Draw motor, List<Draw> running, Sharing way, Turn turn) {
+    private static Starting of(Draw motor, List<Draw> running, LoadSharing way, Turn turn) {
         int leg = way.legs(motor).stream()
                 .max(Comparator.comparingDouble(each -> flows(each, running, way)))
                 .orElseThrow();
@@ -89,7 +89,7 @@ record Starting(Draw motor, List<Draw> running, int leg, Optional<Amps> moment, 
     }
 
     /** What a leg carries with these and with what is always on. */
-    private static double flows(int leg, List<Draw> running, Sharing way) {
+    private static double flows(int leg, List<Draw> running, LoadSharing way) {
         return Draw.amps(Stream.concat(way.always().stream(), running.stream())
                         .filter(draw -> way.legs(draw).contains(leg))
                         .toList())

@@ -1,6 +1,6 @@
 package bayfolio.reckon;
 
-import bayfolio.measure.Toward;
+import bayfolio.measure.Rounding;
 import bayfolio.model.Coach;
 import bayfolio.model.Load;
 import java.util.ArrayList;
@@ -18,10 +18,10 @@ import java.util.stream.IntStream;
 public final class TogetherCalculator implements Calculator {
     private static final String SUPPLY = "supply";
 
-    private final List<Sharing> ways;
+    private final List<LoadSharing> ways;
     private final List<Load> loads;
 
-    private TogetherCalculator(List<Sharing> ways) {
+    private TogetherCalculator(List<LoadSharing> ways) {
         this.ways = ways;
         Set<Load> all = new LinkedHashSet<>();
         ways.forEach(way -> way.switched().forEach(draw -> all.add(draw.load())));
@@ -30,7 +30,7 @@ public final class TogetherCalculator implements Calculator {
 
     /** Nothing where there is nothing to choose. */
     public static Optional<Calculator> of(Coach coach) {
-        List<Sharing> ways = Sharing.all(coach);
+        List<LoadSharing> ways = LoadSharing.all(coach);
         return ways.isEmpty() ? Optional.empty() : Optional.of(new TogetherCalculator(ways));
     }
 
@@ -72,7 +72,7 @@ public final class TogetherCalculator implements Calculator {
     }
 
     /** Draws of a load are a list, one for each conductor; of a load without power there, the list is empty. */
-    private Map<String, Object> way(Sharing way) {
+    private Map<String, Object> way(LoadSharing way) {
         Map<String, Object> figures = new LinkedHashMap<>();
         figures.put(
                 "conductors",
@@ -89,7 +89,7 @@ public final class TogetherCalculator implements Calculator {
         return figures;
     }
 
-    private static List<Double> draws(Load load, Sharing way) {
+    private static List<Double> draws(Load load, LoadSharing way) {
         int at = IntStream.range(0, way.switched().size())
                 .filter(index -> way.switched().get(index).load().equals(load))
                 .findFirst()
@@ -103,7 +103,7 @@ public final class TogetherCalculator implements Calculator {
 
     @Override
     public Result result(Chosen choice) {
-        Sharing way = ways.get(choice.place(SUPPLY));
+        LoadSharing way = ways.get(choice.place(SUPPLY));
         Set<String> on = loads.stream().map(Load::id).filter(choice::ticked).collect(Collectors.toSet());
         List<Load> chosen =
                 loads.stream().filter(load -> on.contains(load.id())).toList();
@@ -115,13 +115,13 @@ public final class TogetherCalculator implements Calculator {
         List<List<String>> rows = way.conductors().stream()
                 .map(conductor -> List.of(
                         conductor.name(),
-                        Toward.MORE.print(way.carried(conductor, running)) + " of "
-                                + Toward.LESS.print(conductor.limit())))
+                        Rounding.UP.print(way.carried(conductor, running)) + " of "
+                                + Rounding.DOWN.print(conductor.limit())))
                 .toList();
         return new Result(answer(way, running, dead), rows);
     }
 
-    private static String answer(Sharing way, List<Draw> running, List<Load> dead) {
+    private static String answer(LoadSharing way, List<Draw> running, List<Load> dead) {
         if (!dead.isEmpty()) {
             return dead.get(0).name() + " does not run there at all.";
         }
@@ -134,8 +134,8 @@ public final class TogetherCalculator implements Calculator {
     }
 
     /** The heaviest thing on what is loaded too far; air conditioners last. */
-    private static Optional<Draw> off(Sharing way, List<Draw> running) {
-        Sharing.Conductor over = way.conductors().stream()
+    private static Optional<Draw> off(LoadSharing way, List<Draw> running) {
+        LoadSharing.Conductor over = way.conductors().stream()
                 .filter(conductor -> Draw.over(way.carried(conductor, running), conductor.limit()))
                 .findFirst()
                 .orElseThrow();
@@ -145,7 +145,7 @@ public final class TogetherCalculator implements Calculator {
                         .thenComparing(draw -> -drawn(over, draw, way)));
     }
 
-    private static double drawn(Sharing.Conductor conductor, Draw draw, Sharing way) {
+    private static double drawn(LoadSharing.Conductor conductor, Draw draw, LoadSharing way) {
         return conductor.draws().get(way.switched().indexOf(draw)).value();
     }
 }

@@ -36,7 +36,8 @@ public final class WaterCalculator implements Calculator {
         fields.add(new Field(
                 LIVING,
                 "Way of living",
-                new Kind.Choice(WaterUse.WAYS.stream().map(Living::name).toList(), 1)));
+                new Kind.Choice(
+                        WaterUse.WAYS.stream().map(WaterUseProfile::name).toList(), 1)));
         if (use.shower()) {
             fields.add(new Field(SHOWERS, "Showers a day for each", new Kind.Number(1, 0, 3, 0.5)));
         }
@@ -50,7 +51,7 @@ public final class WaterCalculator implements Calculator {
                 "ways",
                 WaterUse.WAYS.stream()
                         .map(way -> {
-                            Living.Day none = use.day(way.with(0));
+                            WaterUseProfile.Day none = use.day(way.with(0));
                             Map<String, Object> each = new LinkedHashMap<>();
                             each.put(
                                     "shower",
@@ -84,7 +85,7 @@ public final class WaterCalculator implements Calculator {
     @Override
     public Result result(Chosen choice) {
         double showers = use.shower() ? choice.number(SHOWERS) : 0;
-        Living living = WaterUse.WAYS.get(choice.place(LIVING)).with(showers);
+        WaterUseProfile living = WaterUse.WAYS.get(choice.place(LIVING)).with(showers);
         List<WaterUse.Lasting> lasting = use.lasting(living, (int) choice.number(PEOPLE));
         WaterUse.Lasting first = lasting.stream()
                 .min(Comparator.comparingDouble(WaterUse.Lasting::days))

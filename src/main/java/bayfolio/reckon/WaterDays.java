@@ -3,7 +3,7 @@ package bayfolio.reckon;
 import bayfolio.fact.Key;
 import bayfolio.measure.Liters;
 import bayfolio.measure.MeasureSystem;
-import bayfolio.measure.Toward;
+import bayfolio.measure.Rounding;
 import bayfolio.model.Coach;
 import bayfolio.model.Tank;
 import bayfolio.model.Unit;
@@ -55,7 +55,7 @@ public final class WaterDays {
     }
 
     private String promise(int people) {
-        WaterUse.Lasting first = use.first(Living.USUAL, people);
+        WaterUse.Lasting first = use.first(WaterUseProfile.USUAL, people);
         return "With " + people(people) + ": " + first.whole() + ", then " + first.names() + " "
                 + first.tanks().verb() + " " + first.end() + ".";
     }
@@ -84,11 +84,11 @@ public final class WaterDays {
                         .toList());
     }
 
-    private static String words(Living way) {
-        return way == Living.USUAL ? "as usual" : way.name();
+    private static String words(WaterUseProfile way) {
+        return way == WaterUseProfile.USUAL ? "as usual" : way.name();
     }
 
-    private Stream<Grid> grids(Living way) {
+    private Stream<Grid> grids(WaterUseProfile way) {
         List<String> head = new ArrayList<>(List.of("People"));
         use.lasting(way, 1).forEach(lasting -> head.add(lasting.what()));
         Grid days = new Grid(
@@ -125,20 +125,20 @@ public final class WaterDays {
                             : Input.usual("one flush", more(use.perFlush()), "common practice, no source"));
             inputs.add(Input.usual(
                     "from the body, a person and day",
-                    more(Living.BODY),
+                    more(WaterUseProfile.BODY),
                     "feces, the median of a review of 2015; urine, between 1 and 2 L by medical pages"));
         }
-        for (Living way : WaterUse.WAYS) {
+        for (WaterUseProfile way : WaterUse.WAYS) {
             String name = "each person and day, " + words(way);
             inputs.add(
-                    way == Living.GENEROUS
+                    way == WaterUseProfile.GENEROUS
                             ? Input.unverified(name, habits(way), way.source())
                             : Input.usual(name, habits(way), way.source()));
         }
         return inputs;
     }
 
-    private String habits(Living way) {
+    private String habits(WaterUseProfile way) {
         List<String> parts = new ArrayList<>(List.of(
                 "drinking and cooking " + more(way.drink()),
                 "dishes " + more(way.dishes()),
@@ -146,7 +146,7 @@ public final class WaterDays {
         if (use.shower()) {
             parts.add(
                     way.showers() > 0
-                            ? "shower " + Toward.MORE.print(way.shower().value() / 60, 0) + " minutes"
+                            ? "shower " + Rounding.UP.print(way.shower().value() / 60, 0) + " minutes"
                             : "no shower");
         }
         if (!use.toilet().none()) {
@@ -157,14 +157,14 @@ public final class WaterDays {
 
     private List<String> steps() {
         List<String> steps = new ArrayList<>();
-        for (Living way : WaterUse.WAYS) {
+        for (WaterUseProfile way : WaterUse.WAYS) {
             steps.add("Each person and day, " + words(way) + ": "
                     + use.lasting(way, 1).stream()
                             .map(lasting -> lasting.names() + " " + more(lasting.each()))
                             .collect(Collectors.joining(", "))
                     + ".");
         }
-        use.lasting(Living.USUAL, use.berths())
+        use.lasting(WaterUseProfile.USUAL, use.berths())
                 .forEach(lasting -> steps.add(lasting.names() + " with " + people(use.berths()) + ": "
                         + less(lasting.tanks().usable()) + " / (" + use.berths() + " × " + more(lasting.each())
                         + ") = " + lasting.shown() + "."));
@@ -190,10 +190,10 @@ public final class WaterDays {
     }
 
     private String less(Liters volume) {
-        return Toward.LESS.print(volume, system);
+        return Rounding.DOWN.print(volume, system);
     }
 
     private String more(Liters volume) {
-        return Toward.MORE.print(volume, system);
+        return Rounding.UP.print(volume, system);
     }
 }

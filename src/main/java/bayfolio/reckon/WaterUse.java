@@ -1,8 +1,8 @@
 package bayfolio.reckon;
 
 import bayfolio.measure.Liters;
+import bayfolio.measure.Rounding;
 import bayfolio.measure.Seconds;
-import bayfolio.measure.Toward;
 import bayfolio.model.Coach;
 import bayfolio.model.People;
 import bayfolio.model.Unit;
@@ -28,7 +28,8 @@ record WaterUse(
         Liters perMinute,
         Liters perFlush,
         boolean flushStated) {
-    static final List<Living> WAYS = List.of(Living.SPARING, Living.USUAL, Living.GENEROUS);
+    static final List<WaterUseProfile> WAYS =
+            List.of(WaterUseProfile.SPARING, WaterUseProfile.USUAL, WaterUseProfile.GENEROUS);
 
     /** A foot pedal and no more than rinses the bowl; an eighth of a gallon. Common practice, no source. */
     private static final Liters USUAL_FLUSH = new Liters(0.4731764730);
@@ -42,7 +43,7 @@ record WaterUse(
      */
     record Lasting(WaterTanks tanks, String end, Liters each, double days) {
         String shown() {
-            return Toward.LESS.days(new Seconds(86_400 * days));
+            return Rounding.DOWN.days(new Seconds(86_400 * days));
         }
 
         String names() {
@@ -102,13 +103,13 @@ record WaterUse(
         return perMinute.value() > 0;
     }
 
-    Living.Day day(Living living) {
+    WaterUseProfile.Day day(WaterUseProfile living) {
         return living.day(perMinute, perFlush);
     }
 
     /** The tanks that the coach has: fresh, gray, toilet. */
-    List<Lasting> lasting(Living living, int people) {
-        Living.Day day = day(living);
+    List<Lasting> lasting(WaterUseProfile living, int people) {
+        WaterUseProfile.Day day = day(living);
         List<Lasting> all = new ArrayList<>();
         add(fresh, "empty", day.fresh(), people, all);
         add(gray, "full", day.gray(), people, all);
@@ -123,7 +124,7 @@ record WaterUse(
     }
 
     /** The one that is empty or full first. */
-    Lasting first(Living living, int people) {
+    Lasting first(WaterUseProfile living, int people) {
         return lasting(living, people).stream()
                 .min(Comparator.comparingDouble(Lasting::days))
                 .orElseThrow();

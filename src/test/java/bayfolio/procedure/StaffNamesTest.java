@@ -218,7 +218,7 @@ final class StaffNamesTest {
         Library library = new Library(scripts);
         Procedure procedure = Filling.fill(
                 script, coach, new References(coach, library, Demo.SCREEN, who == Who.STAFF, true), findings::add);
-        Unfilled.check(
+        ScriptChecker.check(
                 fleet,
                 new Library(scripts.stream()
                         .filter(it -> it == script || it.forStaff())

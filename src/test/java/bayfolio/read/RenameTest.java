@@ -156,7 +156,7 @@ final class RenameTest {
         });
         reading.library()
                 .scripts()
-                .forEach(script -> script.head().facts().find(Head.UNDOES).stream()
+                .forEach(script -> script.head().facts().find(Head.REVERSES).stream()
                         .flatMap(List::stream)
                         .filter(undone -> undone.value().equals(procedure))
                         .forEach(undone -> uses.add(undone.at().toString())));

@@ -11,7 +11,7 @@ import bayfolio.model.Role;
 import bayfolio.model.Roles;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Script;
-import bayfolio.procedure.Unfilled;
+import bayfolio.procedure.ScriptChecker;
 import bayfolio.source.SourceFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -50,7 +50,7 @@ class RoleRenameTest {
                 continue;
             }
             TreeMap<String, Integer> found = new TreeMap<>();
-            Unfilled.check(renamed(role.id(), reading.fleet(), list), reading.library(), finding -> {
+            ScriptChecker.check(renamed(role.id(), reading.fleet(), list), reading.library(), finding -> {
                 assertThat(finding.code()).as(role.id()).isIn("unknown-reference", "unknown-name");
                 found.merge(line(finding), 1, Integer::sum);
             });

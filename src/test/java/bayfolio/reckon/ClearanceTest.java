@@ -60,8 +60,7 @@ class ClearanceTest {
         "9 ft,102 in,Width,over it by 5 cm (2 in)"
     })
     void limitsInEurope(String height, String width, String limit, String result) {
-        Reckoned.Reckoning reckoning =
-                (Reckoned.Reckoning) UnderAndThrough.of(TestCoach.of("""
+        Reckoned.Reckoning reckoning = (Reckoned.Reckoning) Clearances.of(TestCoach.of("""
                 region: europe
                 size: {length: 20 ft, width: %s, height: %s}
                 """.formatted(width, height)));
@@ -76,7 +75,7 @@ class ClearanceTest {
     @Test
     void limitsInAmerica() {
         Reckoned.Reckoning reckoning = (Reckoned.Reckoning)
-                UnderAndThrough.of(TestCoach.of("size: {length: 20 ft, width: 102 in, height: 9 ft}\n"));
+                Clearances.of(TestCoach.of("size: {length: 20 ft, width: 102 in, height: 9 ft}\n"));
 
         assertThat(reckoning.grids().get(2).rows())
                 .extracting(row -> row.get(2))
@@ -88,12 +87,12 @@ class ClearanceTest {
     /** Whimbrel is 12 ft 7 in (151 in, 3.8354 m); Phalarope 13 ft 1 in, with its antenna up 15 ft 3 in (4.6482 m). */
     @Test
     void theDemoCoaches() {
-        assertThat(((Reckoned.Reckoning) UnderAndThrough.of(GasDaysTest.demo("whimbrel"))).answer())
+        assertThat(((Reckoned.Reckoning) Clearances.of(GasDaysTest.demo("whimbrel"))).answer())
                 .isEqualTo("Never drive under a sign lower than 13 ft 1 in (4.0 m). "
                         + "Stay out of gaps narrower than 10 ft 4 in (3.15 m).");
-        assertThat(((Reckoned.Reckoning) UnderAndThrough.of(GasDaysTest.demo("redpoll"))).answer())
+        assertThat(((Reckoned.Reckoning) Clearances.of(GasDaysTest.demo("redpoll"))).answer())
                 .startsWith("Never drive under a sign lower than 3.0 m (9 ft 9 in).");
-        assertThat(((Reckoned.Reckoning) UnderAndThrough.of(GasDaysTest.demo("phalarope")))
+        assertThat(((Reckoned.Reckoning) Clearances.of(GasDaysTest.demo("phalarope")))
                         .grids()
                         .get(1)
                         .rows()

@@ -175,8 +175,8 @@ class CordVoltsTest {
     /** T-E5 [E1] V: 2.5 square millimeters and 16 A, 30 m: too long in Europe. */
     @Test
     void longLeadInEurope() {
-        assertThat(new Meters(30).exceeds(Lead.LONGEST_IN_EUROPE)).isTrue();
-        assertThat(new Meters(25).exceeds(Lead.LONGEST_IN_EUROPE)).isFalse();
+        assertThat(new Meters(30).exceeds(CordSet.LONGEST_IN_EUROPE)).isTrue();
+        assertThat(new Meters(25).exceeds(CordSet.LONGEST_IN_EUROPE)).isFalse();
         String europe = """
                 region: europe
                 supplies:
@@ -203,7 +203,7 @@ class CordVoltsTest {
     void thinCords(String size, double amps, Region region, boolean carries) throws NotAQuantityException {
         SquareMillimeters area = SquareMillimeters.SCALE.parse(size);
 
-        assertThat(new Lead("", new Meters(1), area, listed(size)).carries(new Amps(amps), region))
+        assertThat(new CordSet("", new Meters(1), area, listed(size)).carries(new Amps(amps), region))
                 .isEqualTo(carries);
     }
 

@@ -8,8 +8,8 @@ import bayfolio.measure.Liters;
 import bayfolio.measure.LitersPerHour;
 import bayfolio.measure.Meters;
 import bayfolio.measure.NotAQuantityException;
+import bayfolio.measure.Rounding;
 import bayfolio.measure.Share;
-import bayfolio.measure.Toward;
 import bayfolio.measure.Volts;
 import bayfolio.measure.Watts;
 import java.util.List;
@@ -277,7 +277,7 @@ class GeneratorHoursTest {
     /** The figure of the rule page on breakers. */
     @Test
     void shownAsOnThePlate() {
-        assertThat(Toward.NEAREST.print(new PerLeg(new Volts(120), 2).amps(new Watts(10_000))))
+        assertThat(Rounding.NEAREST.print(new PerLeg(new Volts(120), 2).amps(new Watts(10_000))))
                 .isEqualTo("41.7 A");
     }
 

@@ -133,7 +133,7 @@ final class LoadingTest {
     @Test
     void publishedCapacity() {
         Kilograms capacity =
-                Carrying.of(TestCoach.of(COACH + WEIGHTS)).orElseThrow().capacity();
+                PayloadLimits.of(TestCoach.of(COACH + WEIGHTS)).orElseThrow().capacity();
 
         assertThat(capacity.pounds()).isCloseTo(3_100, within(0.001));
         assertThat(capacity.value()).isCloseTo(1_406, within(1.0));
@@ -183,7 +183,7 @@ final class LoadingTest {
                   gross: 3,500 kg
                   as-weighed: {total: 3070 kg, people: 1, fresh-water: 0 %, state: driver on board}
                 """);
-        Carrying carrying = Carrying.of(coach).orElseThrow();
+        PayloadLimits carrying = PayloadLimits.of(coach).orElseThrow();
 
         assertThat(carrying.first(4, 0).more().value()).isCloseTo(205, within(0.1));
         assertThat(carrying.capacity().value()).isCloseTo(430, within(1e-9));
@@ -195,7 +195,7 @@ final class LoadingTest {
     /** The program builds the same sample coach: 4 people, water at its own weight. */
     @Test
     void limitsFollowTheMoments() {
-        Carrying carrying = Carrying.of(TestCoach.of(COACH + WEIGHTS)).orElseThrow();
+        PayloadLimits carrying = PayloadLimits.of(TestCoach.of(COACH + WEIGHTS)).orElseThrow();
         WeightLimit rear = carrying.limits().get(2);
 
         assertThat(carrying.limits())
@@ -210,12 +210,12 @@ final class LoadingTest {
     /** A coach weighed with people and water comes out as the same coach weighed without. */
     @Test
     void whatWasOnBoardIsTakenOff() {
-        Carrying empty = Carrying.of(TestCoach.of(COACH + WEIGHTS)).orElseThrow();
+        PayloadLimits empty = PayloadLimits.of(TestCoach.of(COACH + WEIGHTS)).orElseThrow();
         Axles.Carried water = empty.carried(WaterTanks.fresh(empty.unit()), 0.5);
-        Axles.Carried people = Carrying.seated(3, Region.NORTH_AMERICA);
+        Axles.Carried people = PayloadLimits.seated(3, Region.NORTH_AMERICA);
         Axles.Carried sum =
                 new Axles.Carried(pounds(6_300), pounds(11_100)).plus(water).plus(people);
-        Carrying laden = Carrying.of(TestCoach.of(COACH
+        PayloadLimits laden = PayloadLimits.of(TestCoach.of(COACH
                         + """
                 weights:
                   gross: 20,500 lb
@@ -255,12 +255,12 @@ final class LoadingTest {
     @ParameterizedTest
     @ValueSource(strings = {"water-heater", "blown-air-heater"})
     void waterInTheHeaterCounts(String what) {
-        Carrying without = Carrying.of(TestCoach.of(COACH + WEIGHTS)).orElseThrow();
-        Carrying with =
-                Carrying.of(TestCoach.of(COACH + WEIGHTS + """
+        PayloadLimits without = PayloadLimits.of(TestCoach.of(COACH + WEIGHTS)).orElseThrow();
+        PayloadLimits with = PayloadLimits.of(TestCoach.of(COACH + WEIGHTS + """
                 appliances:
                   - {id: heater, name: Heater, what: %s, capacity: 10 gal, side: left, from-front: 12 ft}
-                """.formatted(what))).orElseThrow();
+                """.formatted(what)))
+                .orElseThrow();
 
         assertThat(less(without, with, "gross limit")).isCloseTo(83.454, within(0.001));
         assertThat(less(without, with, "front axle") + less(without, with, "rear axle"))
@@ -268,11 +268,11 @@ final class LoadingTest {
         assertThat(with.capacity()).isEqualTo(without.capacity());
     }
 
-    private static double less(Carrying without, Carrying with, String name) {
+    private static double less(PayloadLimits without, PayloadLimits with, String name) {
         return room(without, name) - room(with, name);
     }
 
-    private static double room(Carrying carrying, String name) {
+    private static double room(PayloadLimits carrying, String name) {
         return carrying.limits().stream()
                 .filter(limit -> limit.name().equals(name))
                 .findFirst()
@@ -287,8 +287,8 @@ final class LoadingTest {
                 appliances:
                   - {id: heater, name: Heater, what: water-heater, capacity: 10 gal, side: left, from-front: 12 ft}
                 """;
-        Carrying without = Carrying.of(TestCoach.of(COACH + WEIGHTS)).orElseThrow();
-        Carrying full = Carrying.of(
+        PayloadLimits without = PayloadLimits.of(TestCoach.of(COACH + WEIGHTS)).orElseThrow();
+        PayloadLimits full = PayloadLimits.of(
                         TestCoach.of(COACH + WEIGHTS.replace("people: 0,", "people: 0, heater-full: yes,") + heater))
                 .orElseThrow();
 
@@ -390,7 +390,7 @@ final class LoadingTest {
     void answersForEachDemoCoach(Coach coach) {
         Reckoned.Reckoning reckoning = (Reckoned.Reckoning) Loading.of(coach);
 
-        assertThat(Carrying.of(coach).orElseThrow().missing()).isEmpty();
+        assertThat(PayloadLimits.of(coach).orElseThrow().missing()).isEmpty();
         assertThat(reckoning.grids()).hasSize(2);
         assertThat(reckoning.grids().get(1).rows()).hasSize(4);
         assertThat(List.of(reckoning.answer()))

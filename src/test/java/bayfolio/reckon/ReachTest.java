@@ -19,11 +19,11 @@ class ReachTest {
     void straight() {
         Footprint.Place inlet = place(20, -4);
         Footprint.Place post = place(4, -16);
-        Need need = new Need(COACH.route(inlet, post), feet(2.5), feet(3));
+        RequiredLength need = new RequiredLength(COACH.route(inlet, post), feet(2.5), feet(3));
 
         assertThat(COACH.free(inlet, post)).isTrue();
         assertThat(need.length().feet()).isCloseTo(28.05, within(1e-9));
-        assertThat(Need.needed(need.length(), MeasureSystem.US)).isEqualTo("29 ft (8.6 m)");
+        assertThat(RequiredLength.needed(need.length(), MeasureSystem.US)).isEqualTo("29 ft (8.6 m)");
         assertThat(need.metBy(feet(25))).isFalse();
         assertThat(need.metBy(feet(30))).isTrue();
     }
@@ -31,10 +31,10 @@ class ReachTest {
     /** T60, own rule: the same in legs of 12 ft and 16 ft: 36.85 ft, so 37. */
     @Test
     void inLegs() {
-        Need need = new Need(new Meters(place(20, -4).legsTo(place(4, -16))), feet(2.5), feet(3));
+        RequiredLength need = new RequiredLength(new Meters(place(20, -4).legsTo(place(4, -16))), feet(2.5), feet(3));
 
         assertThat(need.length().feet()).isCloseTo(36.85, within(1e-9));
-        assertThat(Need.needed(need.length(), MeasureSystem.US)).startsWith("37 ft");
+        assertThat(RequiredLength.needed(need.length(), MeasureSystem.US)).startsWith("37 ft");
     }
 
     /** By hand: past the nearer end; 24 ft back from the front are 6 ft from the rear of 30 ft. */
@@ -57,8 +57,8 @@ class ReachTest {
     /** Rounding of section 6: what is needed goes up, what is owned goes down. */
     @Test
     void rounding() {
-        assertThat(Need.needed(feet(28.05), MeasureSystem.METRIC)).isEqualTo("8.6 m (29 ft)");
-        assertThat(Need.owned(feet(28.95), MeasureSystem.METRIC)).isEqualTo("8.8 m (28 ft)");
+        assertThat(RequiredLength.needed(feet(28.05), MeasureSystem.METRIC)).isEqualTo("8.6 m (29 ft)");
+        assertThat(RequiredLength.owned(feet(28.95), MeasureSystem.METRIC)).isEqualTo("8.8 m (28 ft)");
     }
 
     /**

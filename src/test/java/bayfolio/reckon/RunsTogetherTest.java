@@ -58,15 +58,15 @@ final class RunsTogetherTest {
         return yaml.toString();
     }
 
-    private static Sharing on(Coach coach, int amps) {
-        return Feed.all(coach).stream()
+    private static LoadSharing on(Coach coach, int amps) {
+        return SupplyOption.all(coach).stream()
                 .filter(feed -> feed.perLeg().value() == amps)
-                .map(feed -> Sharing.of(feed, coach))
+                .map(feed -> LoadSharing.of(feed, coach))
                 .findFirst()
                 .orElseThrow();
     }
 
-    private static List<String> never(Sharing way) {
+    private static List<String> never(LoadSharing way) {
         return way.never().stream()
                 .map(set ->
                         set.stream().map(draw -> draw.load().name()).sorted().collect(Collectors.joining("+")))
@@ -102,7 +102,7 @@ final class RunsTogetherTest {
                 + loads(java.util.Arrays.stream(loads.split(","))
                         .map(load -> load.replaceFirst("-", " one ").replace("-hours", " hours"))
                         .toArray(String[]::new)));
-        Sharing way = on(coach, amps);
+        LoadSharing way = on(coach, amps);
 
         assertThat(way.carried(way.conductors().get(0), way.switched()).value())
                 .as(id)
@@ -147,9 +147,9 @@ final class RunsTogetherTest {
                   - {id: fridge, name: fridge, circuit: one, watts: 300 W, continuous: yes}
                   - {id: charger, name: charger, circuit: one, watts: 150 W, always-on: yes}
                 """;
-        Sharing heavy = on(TestCoach.of(europe.formatted("2000")), 10);
-        Sharing light10 = on(TestCoach.of(europe.formatted("1000")), 10);
-        Sharing light6 = on(TestCoach.of(europe.formatted("1000")), 6);
+        LoadSharing heavy = on(TestCoach.of(europe.formatted("2000")), 10);
+        LoadSharing light10 = on(TestCoach.of(europe.formatted("1000")), 10);
+        LoadSharing light6 = on(TestCoach.of(europe.formatted("1000")), 6);
 
         assertThat(heavy.carried(heavy.conductors().get(0), heavy.switched()).value())
                 .isCloseTo(10.65, within(0.01));
@@ -351,7 +351,7 @@ final class RunsTogetherTest {
     @ValueSource(strings = {"whimbrel", "dunlin", "phalarope", "redpoll", "turnstone"})
     void everyForbiddenSetOfADemoCoachIsNamed(String id) {
         Coach coach = TestCoach.demo(id);
-        for (Sharing way : Sharing.all(coach)) {
+        for (LoadSharing way : LoadSharing.all(coach)) {
             String title = "Never together on "
                     + (way.feed().fact() && way.feed().name().matches("[A-Z].*") ? "" : "a ")
                     + way.feed().name();
@@ -361,7 +361,7 @@ final class RunsTogetherTest {
         }
     }
 
-    private static List<Set<String>> minimal(Sharing way) {
+    private static List<Set<String>> minimal(LoadSharing way) {
         List<Draw> things = way.switched();
         return LongStream.range(1, 1L << things.size())
                 .filter(set -> !way.fits(way.draws(set)))
@@ -387,8 +387,8 @@ final class RunsTogetherTest {
         return sets.stream();
     }
 
-    private static double through(Sharing way, String... loads) {
-        Sharing.Conductor feed = way.conductors().stream()
+    private static double through(LoadSharing way, String... loads) {
+        LoadSharing.Conductor feed = way.conductors().stream()
                 .filter(it -> it.name().equals("Inverter and charger circuit"))
                 .findFirst()
                 .orElseThrow();
@@ -404,8 +404,8 @@ final class RunsTogetherTest {
     /** The sums of a review by hand: 1.25 x 8.2 + 12.5 + 9 + 1.25 x 1.2 A; 1.25 x (15.5 + 1.8) + 13 A; and with all of it. */
     @Test
     void whatTheInverterPassesOnCountsAtTheBreakerInFrontOfIt() {
-        Sharing whimbrel = on(TestCoach.demo("whimbrel"), 50);
-        Sharing phalarope = on(TestCoach.demo("phalarope"), 50);
+        LoadSharing whimbrel = on(TestCoach.demo("whimbrel"), 50);
+        LoadSharing phalarope = on(TestCoach.demo("phalarope"), 50);
 
         assertThat(through(whimbrel, "Microwave", "Coffee maker", "Televisions"))
                 .isCloseTo(33.25, within(0.005));
@@ -424,11 +424,11 @@ final class RunsTogetherTest {
     /** On the battery nothing passes the breaker in front of the inverter; only what the inverter gives counts. */
     @Test
     void whatTheInverterMakesDoesNotPassItsFeedBreaker() {
-        Sharing inverter = on(TestCoach.demo("phalarope"), 25);
+        LoadSharing inverter = on(TestCoach.demo("phalarope"), 25);
 
         assertThat(inverter.feed().source()).isEqualTo(Supply.Source.INVERTER);
         assertThat(inverter.conductors())
-                .extracting(Sharing.Conductor::name)
+                .extracting(LoadSharing.Conductor::name)
                 .doesNotContain("Inverter and charger circuit");
     }
 
@@ -478,8 +478,8 @@ final class RunsTogetherTest {
                                 random.nextInt(5) == 0 ? " always" : random.nextInt(4) == 0 ? " usual" : "");
             }
             Coach coach = TestCoach.of(OUTLETS + CIRCUITS + loads(loads));
-            Sharing large = on(coach, 50);
-            Sharing small = on(coach, 30);
+            LoadSharing large = on(coach, 50);
+            LoadSharing small = on(coach, 30);
             if (small.always().containsAll(large.always())) {
                 large.never().stream()
                         .filter(set -> small.switched().containsAll(set))

@@ -35,8 +35,8 @@ final class WaterDaysTest {
     }
 
     /** A way in gallons a day, as the reference counts it. */
-    private static Living living(double drink, double dishes, double wash, double minutes, int flushes) {
-        return new Living(
+    private static WaterUseProfile living(double drink, double dishes, double wash, double minutes, int flushes) {
+        return new WaterUseProfile(
                 "test", gallons(drink), gallons(dishes), gallons(wash), new Seconds(60 * minutes), 1, flushes, "test");
     }
 
@@ -71,7 +71,7 @@ final class WaterDaysTest {
             double grayDays,
             double blackDays,
             String first) {
-        Living living = living(0.75, dishes, wash, minutes, flushes);
+        WaterUseProfile living = living(0.75, dishes, wash, minutes, flushes);
         WaterUse use = use(TANKS + "water: {shower-per-minute: 1.8 gal, toilet-per-flush: %s gal}\n".formatted(flush));
 
         List<WaterUse.Lasting> lasting = use.lasting(living, 4);
@@ -90,10 +90,10 @@ final class WaterDaysTest {
     void promisesWholeDays() {
         WaterUse use = use(TANKS + "water: {shower-per-minute: 1.8 gal, toilet-per-flush: 0.125 gal}\n");
 
-        assertThat(use.first(Living.USUAL, 4).whole()).isEqualTo("1 day");
-        assertThat(use.first(Living.USUAL, 4).what()).isEqualTo("Gray tank full");
-        assertThat(use.day(Living.USUAL).fresh().value()).isCloseTo(25.5, within(0.1));
-        assertThat(use.day(Living.SPARING).fresh().value()).isCloseTo(7.6, within(0.1));
+        assertThat(use.first(WaterUseProfile.USUAL, 4).whole()).isEqualTo("1 day");
+        assertThat(use.first(WaterUseProfile.USUAL, 4).what()).isEqualTo("Gray tank full");
+        assertThat(use.day(WaterUseProfile.USUAL).fresh().value()).isCloseTo(25.5, within(0.1));
+        assertThat(use.day(WaterUseProfile.SPARING).fresh().value()).isCloseTo(7.6, within(0.1));
     }
 
     /** T32, S26 verified: 15 and 7.5 L; T33, S29 verified: 5 and 15 gal; all of it out of the fresh tank. */
@@ -105,8 +105,8 @@ final class WaterDaysTest {
         "T33 army with showers, 56.78117676, 1.0"
     })
     void publishedAmounts(String id, double liters, double days) {
-        Living living =
-                new Living("test", new Liters(liters), new Liters(0), new Liters(0), new Seconds(0), 0, 0, "published");
+        WaterUseProfile living = new WaterUseProfile(
+                "test", new Liters(liters), new Liters(0), new Liters(0), new Seconds(0), 0, 0, "published");
 
         assertThat(use(TANKS).lasting(living, 4).get(0).days()).as(id).isCloseTo(days, within(0.01));
     }
@@ -180,7 +180,7 @@ final class WaterDaysTest {
                             5 + random.nextInt(200));
             WaterUse small = use(tanks.formatted(size));
             WaterUse large = use(tanks.formatted(size + random.nextInt(100)));
-            for (Living way : WaterUse.WAYS) {
+            for (WaterUseProfile way : WaterUse.WAYS) {
                 int people = 1 + random.nextInt(8);
                 double showers = 3 * random.nextDouble();
                 double days = small.first(way, people).days();

@@ -9,7 +9,7 @@ import bayfolio.model.Gauge;
 import bayfolio.model.Switch;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Library;
-import bayfolio.procedure.Passage;
+import bayfolio.procedure.SourceBlock;
 import bayfolio.source.Located;
 import java.util.List;
 import java.util.Locale;
@@ -49,7 +49,7 @@ public final class ColorAsOnlyMark implements FleetRule {
     public Stream<Finding> check(Fleet fleet, Library library) {
         Stream<Finding> steps = library.scripts().stream()
                 .flatMap(script -> script.passages().stream())
-                .filter(passage -> passage.part() == Passage.Part.STEP)
+                .filter(passage -> passage.part() == SourceBlock.Part.STEP)
                 .flatMap(passage -> check(passage).stream());
         Stream<Switch> switches =
                 Stream.concat(fleet.units().stream().flatMap(unit -> unit.switches().stream()), siteSwitches(fleet));
@@ -65,7 +65,7 @@ public final class ColorAsOnlyMark implements FleetRule {
         return fleet.siteThings().filter(Switch.class::isInstance).map(Switch.class::cast);
     }
 
-    private static Optional<Finding> check(Passage step) {
+    private static Optional<Finding> check(SourceBlock step) {
         String own = step.own();
         if (!mayHoldOne(own)) {
             return Optional.empty();

@@ -3,8 +3,8 @@ package bayfolio.check.procedure;
 import bayfolio.check.ScriptRule;
 import bayfolio.finding.Finding;
 import bayfolio.procedure.Head;
-import bayfolio.procedure.Passage;
 import bayfolio.procedure.Script;
+import bayfolio.procedure.SourceBlock;
 import bayfolio.prose.Readability;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -26,8 +26,8 @@ public final class HardToRead implements ScriptRule {
     @Override
     public Stream<Finding> check(Script script) {
         Readability text = Readability.of(script.passages().stream()
-                .filter(passage -> passage.part() != Passage.Part.HEADING)
-                .map(Passage::own)
+                .filter(passage -> passage.part() != SourceBlock.Part.HEADING)
+                .map(SourceBlock::own)
                 .collect(Collectors.joining(". ")));
         if (text.words() < FEWEST_WORDS) {
             return Stream.empty();

@@ -2,8 +2,8 @@ package bayfolio.check.procedure;
 
 import bayfolio.check.ScriptRule;
 import bayfolio.finding.Finding;
-import bayfolio.procedure.Passage;
 import bayfolio.procedure.Script;
+import bayfolio.procedure.SourceBlock;
 import bayfolio.prose.Readability;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -18,7 +18,7 @@ public final class HazardWithoutWayOut implements ScriptRule {
     @Override
     public Stream<Finding> check(Script script) {
         return script.passages().stream()
-                .filter(passage -> passage.part() == Passage.Part.HAZARD)
+                .filter(passage -> passage.part() == SourceBlock.Part.HAZARD)
                 .filter(passage -> SIGNAL.matcher(passage.text()).find())
                 .filter(passage -> Readability.of(passage.own()).sentences() < 2)
                 .map(passage -> Finding.warning(

@@ -3,8 +3,8 @@ package bayfolio.check.procedure;
 import bayfolio.check.ScriptRule;
 import bayfolio.finding.Finding;
 import bayfolio.procedure.Head;
-import bayfolio.procedure.Passage;
 import bayfolio.procedure.Script;
+import bayfolio.procedure.SourceBlock;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,7 +27,7 @@ public final class HelperUnsaid implements ScriptRule {
                         .limit(1);
     }
 
-    private static Optional<Finding> check(Passage passage) {
+    private static Optional<Finding> check(SourceBlock passage) {
         Matcher second = SECOND.matcher(passage.own());
         return second.find()
                 ? Optional.of(Finding.error(

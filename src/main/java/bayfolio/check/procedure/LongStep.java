@@ -2,8 +2,8 @@ package bayfolio.check.procedure;
 
 import bayfolio.check.ScriptRule;
 import bayfolio.finding.Finding;
-import bayfolio.procedure.Passage;
 import bayfolio.procedure.Script;
+import bayfolio.procedure.SourceBlock;
 import bayfolio.prose.Readability;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -18,7 +18,7 @@ public final class LongStep implements ScriptRule {
     @Override
     public Stream<Finding> check(Script script) {
         return script.passages().stream()
-                .filter(passage -> passage.part() == Passage.Part.STEP)
+                .filter(passage -> passage.part() == SourceBlock.Part.STEP)
                 .filter(passage -> passage.own().length() > 2 * MOST)
                 .filter(passage -> words(passage) > MOST)
                 .map(passage -> Finding.warning(
@@ -29,7 +29,7 @@ public final class LongStep implements ScriptRule {
     }
 
     /** Of the longest stretch: a step, or one of the points below it. */
-    private static int words(Passage passage) {
+    private static int words(SourceBlock passage) {
         return POINT.splitAsStream(passage.own())
                 .mapToInt(Readability::words)
                 .max()

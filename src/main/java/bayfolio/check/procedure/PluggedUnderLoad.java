@@ -2,8 +2,8 @@ package bayfolio.check.procedure;
 
 import bayfolio.check.ScriptRule;
 import bayfolio.finding.Finding;
-import bayfolio.procedure.Passage;
 import bayfolio.procedure.Script;
+import bayfolio.procedure.SourceBlock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -40,10 +40,10 @@ public final class PluggedUnderLoad implements ScriptRule {
         List<Finding> findings = new ArrayList<>();
         boolean off = false;
         boolean warned = false;
-        for (Passage passage : script.passages()) {
-            warned |= passage.part() == Passage.Part.HAZARD
+        for (SourceBlock passage : script.passages()) {
+            warned |= passage.part() == SourceBlock.Part.HAZARD
                     && WARNS.matcher(passage.text()).find();
-            if (passage.part() != Passage.Part.STEP && passage.part() != Passage.Part.ENDING) {
+            if (passage.part() != SourceBlock.Part.STEP && passage.part() != SourceBlock.Part.ENDING) {
                 continue;
             }
             Matcher plugs = PLUGS.matcher(passage.own());
@@ -61,7 +61,7 @@ public final class PluggedUnderLoad implements ScriptRule {
         return findings.stream();
     }
 
-    private static Finding finding(Passage passage, Matcher plugs) {
+    private static Finding finding(SourceBlock passage, Matcher plugs) {
         return Finding.error(
                         "plugged-under-load",
                         passage.at(plugs.start(), plugs.end()),

@@ -22,7 +22,7 @@ public final class SetUpNeverUndone implements Rule {
                 .filter(script -> script.head().who().forRenters())
                 .toList();
         Set<String> undone = scripts.stream()
-                .flatMap(script -> script.head().facts().all(Head.UNDOES).stream())
+                .flatMap(script -> script.head().facts().all(Head.REVERSES).stream())
                 .collect(Collectors.toSet());
         // A name that is none is told where it stands; which one was meant nobody knows.
         if (!undone.stream().allMatch(id -> coach.library().knows(Form.PROCEDURE, id, Optional.empty()))) {
@@ -40,6 +40,6 @@ public final class SetUpNeverUndone implements Rule {
                         script.head().facts().at(Head.SETS_UP),
                         "procedure `" + script.id() + "` sets up `" + Type.word(turn)
                                 + "`, and none for renters of this coach takes that back")
-                .mend("Name it under `undoes` of a procedure that applies to this coach.");
+                .mend("Name it under `reverses` of a procedure that applies to this coach.");
     }
 }

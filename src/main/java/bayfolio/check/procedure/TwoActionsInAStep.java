@@ -2,8 +2,8 @@ package bayfolio.check.procedure;
 
 import bayfolio.check.ScriptRule;
 import bayfolio.finding.Finding;
-import bayfolio.procedure.Passage;
 import bayfolio.procedure.Script;
+import bayfolio.procedure.SourceBlock;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -37,11 +37,11 @@ public final class TwoActionsInAStep implements ScriptRule {
     @Override
     public Stream<Finding> check(Script script) {
         return script.passages().stream()
-                .filter(passage -> passage.part() == Passage.Part.STEP)
+                .filter(passage -> passage.part() == SourceBlock.Part.STEP)
                 .flatMap(passage -> check(passage).stream());
     }
 
-    private static Optional<Finding> check(Passage step) {
+    private static Optional<Finding> check(SourceBlock step) {
         Matcher list = LIST.matcher(step.text());
         String own =
                 step.own().substring(0, list.find() ? list.start() : step.text().length());
@@ -92,7 +92,7 @@ public final class TwoActionsInAStep implements ScriptRule {
         return false;
     }
 
-    private static Finding finding(Passage step, int from, int to) {
+    private static Finding finding(SourceBlock step, int from, int to) {
         return Finding.warning(
                         "two-actions-in-a-step",
                         step.at(from, to),

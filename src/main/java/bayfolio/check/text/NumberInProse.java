@@ -3,7 +3,7 @@ package bayfolio.check.text;
 import bayfolio.check.Text;
 import bayfolio.check.TextRule;
 import bayfolio.finding.Finding;
-import bayfolio.procedure.Passage;
+import bayfolio.procedure.SourceBlock;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -25,7 +25,7 @@ public final class NumberInProse implements TextRule {
     public Stream<Finding> check(Text text) {
         return !text.hasDigits(1)
                         || text.passage()
-                                .filter(it -> it.part() == Passage.Part.STEP)
+                                .filter(it -> it.part() == SourceBlock.Part.STEP)
                                 .isEmpty()
                 ? Stream.empty()
                 : NUMBER.matcher(text.own())

@@ -8,7 +8,7 @@ import bayfolio.model.Spot;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Library;
-import bayfolio.procedure.Passage;
+import bayfolio.procedure.SourceBlock;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.util.ArrayList;
@@ -95,7 +95,7 @@ public final class PlaceInProse implements Rule {
         return BLANKS.matcher(text).replaceAll(" ").toLowerCase(Locale.ROOT);
     }
 
-    private static Optional<Place> typed(Passage passage, Where where) {
+    private static Optional<Place> typed(SourceBlock passage, Where where) {
         return where.pattern()
                 .matcher(passage.own())
                 .results()

@@ -2,8 +2,8 @@ package bayfolio.check.text;
 
 import bayfolio.check.ScriptRule;
 import bayfolio.finding.Finding;
-import bayfolio.procedure.Passage;
 import bayfolio.procedure.Script;
+import bayfolio.procedure.SourceBlock;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -43,7 +43,7 @@ public final class PlaceInSharedText implements ScriptRule {
                 : script.passages().stream().flatMap(PlaceInSharedText::check);
     }
 
-    private static Stream<Finding> check(Passage passage) {
+    private static Stream<Finding> check(SourceBlock passage) {
         String text = passage.text();
         return REFERENCE.matcher(text).find()
                 ? Stream.concat(
@@ -53,7 +53,7 @@ public final class PlaceInSharedText implements ScriptRule {
                 : Stream.empty();
     }
 
-    private static Finding finding(Passage passage, MatchResult said) {
+    private static Finding finding(SourceBlock passage, MatchResult said) {
         return Finding.warning(
                         "place-in-shared-text",
                         passage.at(said.start(1), said.end(1)),

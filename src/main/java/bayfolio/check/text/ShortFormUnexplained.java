@@ -8,7 +8,7 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.Word;
 import bayfolio.procedure.Library;
-import bayfolio.procedure.Passage;
+import bayfolio.procedure.SourceBlock;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
@@ -130,7 +130,7 @@ public final class ShortFormUnexplained implements FleetRule {
     }
 
     private static String own(Text text) {
-        return text.passage().map(Passage::ownWithoutPlates).orElse(text.own());
+        return text.passage().map(SourceBlock::ownWithoutPlates).orElse(text.own());
     }
 
     private static Finding finding(Text text, MatchResult part) {

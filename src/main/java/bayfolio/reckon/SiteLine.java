@@ -25,7 +25,7 @@ import java.util.stream.Stream;
  * @param height of the inlet, if it is stated
  * @param owned all of it on board, joined; absent where a length is not stated
  */
-record Hookup(
+record SiteLine(
         Kind kind,
         String name,
         String inletName,
@@ -64,7 +64,7 @@ record Hookup(
     }
 
     /** Those whose place on the coach is known. */
-    static List<Hookup> all(Coach coach, Size size) {
+    static List<SiteLine> all(Coach coach, Size size) {
         return Stream.of(Kind.values())
                 .flatMap(kind -> of(coach, size, kind).stream())
                 .toList();
@@ -79,10 +79,10 @@ record Hookup(
                 .toList();
     }
 
-    private static Optional<Hookup> of(Coach coach, Size size, Kind kind) {
+    private static Optional<SiteLine> of(Coach coach, Size size, Kind kind) {
         return on(coach, kind)
                 .flatMap(thing -> place(coach, size, thing)
-                        .map(place -> new Hookup(
+                        .map(place -> new SiteLine(
                                 kind,
                                 name(coach, kind),
                                 thing.name(),
@@ -156,7 +156,7 @@ record Hookup(
 
     private static List<Item> items(Coach coach, Kind kind) {
         String role = switch (kind) {
-            case POWER -> Lead.SHORE_CORD;
+            case POWER -> CordSet.SHORE_CORD;
             case WATER -> DRINKING_HOSE;
             case SEWER -> SEWER_HOSE;
         };

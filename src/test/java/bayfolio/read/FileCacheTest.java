@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What is kept from one check to the next is what would be found anew. */
-class KeptTest {
+class FileCacheTest {
     private static final int EDITS = 60;
 
     @TempDir

@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A cord of known length, the coach's own or one that makes it longer. */
-record Lead(String name, Meters length, SquareMillimeters stated, Conductor conductor) {
+record CordSet(String name, Meters length, SquareMillimeters stated, Conductor conductor) {
     static final String SHORE_CORD = "shore-cord";
 
     /** DIN VDE 0100-708, trade press: at most 25 m, at least 2.5 square millimeters at 16 A. */
@@ -32,7 +32,7 @@ record Lead(String name, Meters length, SquareMillimeters stated, Conductor cond
     private record Thinnest(double amps, double squareMillimeters) {}
 
     /** The coach's own, if its length and conductor are stated and a table has the conductor. */
-    static Optional<Lead> own(Unit unit) {
+    static Optional<CordSet> own(Unit unit) {
         return unit.facts()
                 .find(Unit.CORD)
                 .flatMap(cord -> cord.facts()
@@ -42,7 +42,7 @@ record Lead(String name, Meters length, SquareMillimeters stated, Conductor cond
     }
 
     /** What a renter may make the power cord longer with: items with a length and a conductor, but for the cord itself. */
-    static List<Lead> extensions(Unit unit) {
+    static List<CordSet> extensions(Unit unit) {
         return lengthening(unit).flatMap(item -> of(item).stream()).toList();
     }
 
@@ -61,14 +61,14 @@ record Lead(String name, Meters length, SquareMillimeters stated, Conductor cond
                 .filter(item -> item.facts().has(Item.LENGTH) && item.facts().has(Item.CONDUCTOR));
     }
 
-    private static Optional<Lead> of(Item item) {
+    private static Optional<CordSet> of(Item item) {
         return of(item.name(), item.facts().get(Item.LENGTH), item.facts().get(Item.CONDUCTOR));
     }
 
-    private static Optional<Lead> of(String name, Meters length, SquareMillimeters area) {
+    private static Optional<CordSet> of(String name, Meters length, SquareMillimeters area) {
         return length.value() <= 0
                 ? Optional.empty()
-                : Conductor.of(area).map(conductor -> new Lead(name, length, area, conductor));
+                : Conductor.of(area).map(conductor -> new CordSet(name, length, area, conductor));
     }
 
     Run.Stretch stretch() {

@@ -33,7 +33,7 @@ import java.util.stream.Stream;
  * @param limits the ones that are known
  * @param missing what the axles cannot be worked out without
  */
-record Carrying(
+record PayloadLimits(
         Unit unit,
         int belts,
         Facts weights,
@@ -93,13 +93,13 @@ record Carrying(
     }
 
     /** Nothing where a fact is lacking. */
-    static Optional<Carrying> of(Coach coach) {
+    static Optional<PayloadLimits> of(Coach coach) {
         return coach.unit().facts().has(Unit.WEIGHTS) && lacking(coach.unit()).isEmpty()
                 ? Optional.of(known(coach.unit()))
                 : Optional.empty();
     }
 
-    private static Carrying known(Unit unit) {
+    private static PayloadLimits known(Unit unit) {
         Facts weights = unit.facts().get(Unit.WEIGHTS).facts();
         Facts weighing = weights.get(Weights.AS_WEIGHED).facts();
         int belts = belts(unit).orElseThrow();
@@ -123,7 +123,7 @@ record Carrying(
                         new WeightLimit("label", payload.plus(driver).minus(inHeater(unit)), 1, 1, water, 1)));
         List<String> missing = missing(unit, weights, weighing);
         if (!missing.isEmpty()) {
-            return new Carrying(
+            return new PayloadLimits(
                     unit,
                     belts,
                     weights,
@@ -146,7 +146,7 @@ record Carrying(
                 "front axle", weights.get(Weights.FRONT_AXLE).minus(on.front()), 1, HALF, onWater.front(), 1 - stowed));
         limits.add(new WeightLimit(
                 "rear axle", weights.get(Weights.REAR_AXLE).minus(on.rear()), 0, HALF, onWater.rear(), stowed));
-        return new Carrying(unit, belts, weights, weighing, bare, heater, Optional.of(axles), on, limits, missing);
+        return new PayloadLimits(unit, belts, weights, weighing, bare, heater, Optional.of(axles), on, limits, missing);
     }
 
     /** What holds drinking water, by whatever it is heated; the closed loop of a hydronic heater is full on the scale, too. */

@@ -3,7 +3,7 @@ package bayfolio.reckon;
 import bayfolio.fact.Key;
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Meters;
-import bayfolio.measure.Toward;
+import bayfolio.measure.Rounding;
 import bayfolio.model.Coach;
 import bayfolio.model.Feature;
 import bayfolio.model.Features;
@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** What a coach fits under, through and into. */
-public final class UnderAndThrough {
+public final class Clearances {
     private static final String ASKED = "What does this coach fit under and through?";
     private static final String OWN_MARGIN = "our own choice, no rule of anybody else";
 
@@ -40,7 +40,7 @@ public final class UnderAndThrough {
 
     private record Limit(String name, Meters most, Key<Meters> of, String source) {}
 
-    private UnderAndThrough(Size size, Coach coach) {
+    private Clearances(Size size, Coach coach) {
         this.size = size;
         this.features = coach.features();
         this.region = coach.unit().region();
@@ -50,7 +50,7 @@ public final class UnderAndThrough {
     public static Reckoned of(Coach coach) {
         List<String> lacking = lacking(coach);
         return lacking.isEmpty()
-                ? new UnderAndThrough(coach.unit().size(), coach).reckoning()
+                ? new Clearances(coach.unit().size(), coach).reckoning()
                 : new Reckoned.Lacking(Question.CLEARANCE, ASKED, lacking);
     }
 
@@ -104,7 +104,7 @@ public final class UnderAndThrough {
         String under =
                 "Never drive under a sign lower than " + sign(size.facts().get(Size.HEIGHT), first) + ".";
         return mirrors()
-                .map(wide -> under + " Stay out of gaps narrower than " + Toward.MORE.print(wide, first) + ".")
+                .map(wide -> under + " Stay out of gaps narrower than " + Rounding.UP.print(wide, first) + ".")
                 .orElse(under);
     }
 
@@ -144,7 +144,7 @@ public final class UnderAndThrough {
     private List<String> measure(String name, Meters length) {
         return List.of(
                 name,
-                Toward.MORE.print(length, first),
+                Rounding.UP.print(length, first),
                 Clearance.card(length, first) + " (" + Clearance.card(length, first.other()) + ")");
     }
 
@@ -174,14 +174,14 @@ public final class UnderAndThrough {
                 "Usual limits, mirrors not counted",
                 List.of("Limit", "The most", "This coach"),
                 limitsHere().stream()
-                        .map(limit -> List.of(limit.name(), Toward.LESS.print(limit.most(), first), against(limit)))
+                        .map(limit -> List.of(limit.name(), Rounding.DOWN.print(limit.most(), first), against(limit)))
                         .toList());
     }
 
     /** Compared before anything is rounded. */
     private String against(Limit limit) {
         Meters over = size.facts().get(limit.of()).minus(limit.most());
-        return over.value() > 1e-9 ? "over it by " + Toward.MORE.print(over, first) : "within it";
+        return over.value() > 1e-9 ? "over it by " + Rounding.UP.print(over, first) : "within it";
     }
 
     private List<Input> inputs() {
@@ -196,7 +196,7 @@ public final class UnderAndThrough {
     }
 
     private Input described(String name, Meters length) {
-        return Input.described(name, Toward.MORE.print(length, first));
+        return Input.described(name, Rounding.UP.print(length, first));
     }
 
     private String margin() {
@@ -205,11 +205,11 @@ public final class UnderAndThrough {
 
     private List<String> steps() {
         Meters height = size.facts().get(Size.HEIGHT);
-        String us = Toward.MORE.print(height.value() / 0.0254, 1) + " in + 6 in = "
-                + Toward.MORE.print(height.plus(Clearance.MARGIN_INCHES).value() / 0.0254, 1)
+        String us = Rounding.UP.print(height.value() / 0.0254, 1) + " in + 6 in = "
+                + Rounding.UP.print(height.plus(Clearance.MARGIN_INCHES).value() / 0.0254, 1)
                 + " in, so a sign of " + card(height, MeasureSystem.US) + ".";
-        String metric = Toward.MORE.print(height.value(), 3) + " m + 0.150 m = "
-                + Toward.MORE.print(height.plus(Clearance.MARGIN_MILLIMETERS).value(), 3)
+        String metric = Rounding.UP.print(height.value(), 3) + " m + 0.150 m = "
+                + Rounding.UP.print(height.plus(Clearance.MARGIN_MILLIMETERS).value(), 3)
                 + " m, so a sign of " + card(height, MeasureSystem.METRIC) + ".";
         return first == MeasureSystem.US ? List.of(us, metric) : List.of(metric, us);
     }

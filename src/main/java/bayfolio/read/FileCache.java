@@ -16,8 +16,8 @@ import java.util.function.Consumer;
  *
  * @param result all of it immutable
  */
-record Kept(SourceFile file, Optional<?> result, List<Finding> findings) {
-    private static final Map<String, Kept> BY_PATH = new ConcurrentHashMap<>();
+record FileCache(SourceFile file, Optional<?> result, List<Finding> findings) {
+    private static final Map<String, FileCache> BY_PATH = new ConcurrentHashMap<>();
 
     /**
      * @param read looks at nothing but the file, whose path tells what it is read as
@@ -25,11 +25,11 @@ record Kept(SourceFile file, Optional<?> result, List<Finding> findings) {
     @SuppressWarnings("unchecked") // a path is always read as one type
     static <T> Optional<T> read(
             SourceFile file, BiFunction<SourceFile, Consumer<Finding>, Optional<T>> read, Consumer<Finding> findings) {
-        Kept kept = BY_PATH.get(file.path());
+        FileCache kept = BY_PATH.get(file.path());
         if (kept == null || !kept.file.text().equals(file.text())) {
             List<Finding> told = new ArrayList<>();
             Optional<T> result = read.apply(file, told::add);
-            kept = new Kept(file, result, List.copyOf(told));
+            kept = new FileCache(file, result, List.copyOf(told));
             BY_PATH.put(file.path(), kept);
         }
         kept.findings.forEach(findings);

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  *     {@link #FOREIGN}
  * @param at its lines as a whole
  */
-public record Passage(Part part, String text, String own, Place at) {
+public record SourceBlock(Part part, String text, String own, Place at) {
     /** Stands for what is not the writer's own: a value, the name of a thing. */
     public static final char FOREIGN = '\u00B7';
 
@@ -38,8 +38,8 @@ public record Passage(Part part, String text, String own, Place at) {
     }
 
     /** All passages of a script, in their order, those in sections that a coach leaves out too. */
-    static List<Passage> of(SourceFile file, String body, int firstLineOfBody) {
-        List<Passage> passages = new ArrayList<>();
+    static List<SourceBlock> of(SourceFile file, String body, int firstLineOfBody) {
+        List<SourceBlock> passages = new ArrayList<>();
         String[] lines = body.split("\n", -1);
         boolean steps = false;
         boolean ended = false;
@@ -62,7 +62,7 @@ public record Passage(Part part, String text, String own, Place at) {
             String text = String.join("\n", List.of(lines).subList(first, i + 1));
             Position start = new Position(firstLineOfBody + first, 1);
             Position end = new Position(firstLineOfBody + i, 1 + lines[i].codePointCount(0, lines[i].length()));
-            passages.add(new Passage(part, text, own(text), new Place(file, start, end)));
+            passages.add(new SourceBlock(part, text, own(text), new Place(file, start, end)));
         }
         return passages;
     }

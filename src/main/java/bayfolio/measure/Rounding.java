@@ -8,9 +8,9 @@ import java.math.BigDecimal;
  *
  * <p>The number of decimals is fixed, and thousands are parted by commas, so that the browser prints the same digits.
  */
-public enum Toward {
-    LESS,
-    MORE,
+public enum Rounding {
+    DOWN,
+    UP,
     NEAREST;
 
     /** A millionth of the last digit shown is a slip of the arithmetic, not a reason to go to the next one. */
@@ -33,8 +33,8 @@ public enum Toward {
 
     private double steps(double exact) {
         return switch (this) {
-            case LESS -> Math.floor(exact + SLIP);
-            case MORE -> Math.ceil(exact - SLIP);
+            case DOWN -> Math.floor(exact + SLIP);
+            case UP -> Math.ceil(exact - SLIP);
             case NEAREST -> Math.floor(exact + 0.5 + SLIP);
         };
     }
@@ -56,8 +56,8 @@ public enum Toward {
 
     private String length(Meters length, MeasureSystem system) {
         return switch (this) {
-            case LESS -> length.roundedDown(system);
-            case MORE -> length.roundedUp(system);
+            case DOWN -> length.roundedDown(system);
+            case UP -> length.roundedUp(system);
             case NEAREST -> length.in(system);
         };
     }

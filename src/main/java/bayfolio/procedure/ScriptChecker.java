@@ -35,7 +35,7 @@ import java.util.stream.Stream;
  * What is wrong with a script whatever the coach, also in sections that no coach of the fleet
  * takes: a misspelled feature, role or word would else sleep there until a refit wakes it.
  */
-public final class Unfilled {
+public final class ScriptChecker {
     private static final Declared SCRIPT = Declared.of(ScriptNames.WORDS, it -> Declared.NONE);
 
     private static final Pattern REFERENCE =
@@ -51,7 +51,7 @@ public final class Unfilled {
     /** What a script refers to and asks for, as it is typed. */
     private record Typed(List<Reference> references, List<Template.Asked> names) {
         static Typed in(Script script) {
-            return new Typed(Unfilled.references(script), script.template().asked());
+            return new Typed(ScriptChecker.references(script), script.template().asked());
         }
     }
 
@@ -70,7 +70,8 @@ public final class Unfilled {
         }
     }
 
-    private Unfilled(Fleet fleet, Library library, Map<Optional<String>, Known> known, Consumer<Finding> findings) {
+    private ScriptChecker(
+            Fleet fleet, Library library, Map<Optional<String>, Known> known, Consumer<Finding> findings) {
         this.fleet = fleet;
         this.library = library;
         this.known = known;
@@ -82,16 +83,16 @@ public final class Unfilled {
         library.scripts().parallelStream()
                 .map(script -> {
                     List<Finding> told = new ArrayList<>();
-                    new Unfilled(fleet, library, known, told::add).script(script);
+                    new ScriptChecker(fleet, library, known, told::add).script(script);
                     return told;
                 })
                 .forEachOrdered(told -> told.forEach(findings));
     }
 
     private void script(Script script) {
-        Typed typed = script.once(Unfilled.class, "", Typed::in);
+        Typed typed = script.once(ScriptChecker.class, "", Typed::in);
         typed.references.forEach(reference -> UnreadException.upTo(() -> reference(reference, script)));
-        script.head().facts().ifRead(Head.UNDOES).stream()
+        script.head().facts().ifRead(Head.REVERSES).stream()
                 .flatMap(undone -> undone.value().stream())
                 .forEach(undone -> UnreadException.upTo(() -> undone(undone, script)));
         typed.names.forEach(asked -> UnreadException.upTo(() -> name(asked, script)));
@@ -315,7 +316,7 @@ public final class Unfilled {
             case "trouble" -> scripts(Form.TROUBLE, script);
             case "turn", "turn-back" -> Declared.of(TurnNames.WORDS, it -> SCRIPT);
             case "any" -> Declared.of(Kinds.names(), kind -> things(kind, script, Declared.NONE));
-            case "all" -> Declared.of(Kinds.names(), Unfilled::kind);
+            case "all" -> Declared.of(Kinds.names(), ScriptChecker::kind);
             default ->
                 Kinds.named(word)
                         .map(it -> things(word, script, kind(word)))

@@ -11,7 +11,7 @@ import bayfolio.measure.Seconds;
  * @param showers how many a day
  * @param flushes of the toilet
  */
-public record Living(
+public record WaterUseProfile(
         String name,
         Liters drink,
         Liters dishes,
@@ -23,21 +23,21 @@ public record Living(
     private static final String MODEL = "our own model, within published figures for basic need and for camps";
 
     /** 7.6 L with a sparing toilet: the floor of the Sphere handbook. */
-    public static final Living SPARING =
-            new Living("sparing", new Liters(2.84), new Liters(1.89), new Liters(1.89), new Seconds(120), 0, 2, MODEL);
+    public static final WaterUseProfile SPARING = new WaterUseProfile(
+            "sparing", new Liters(2.84), new Liters(1.89), new Liters(1.89), new Seconds(120), 0, 2, MODEL);
 
-    public static final Living USUAL =
-            new Living("usual", new Liters(2.84), new Liters(3.79), new Liters(2.84), new Seconds(120), 1, 5, MODEL);
+    public static final WaterUseProfile USUAL = new WaterUseProfile(
+            "usual", new Liters(2.84), new Liters(3.79), new Liters(2.84), new Seconds(120), 1, 5, MODEL);
 
-    public static final Living GENEROUS = new Living(
+    public static final WaterUseProfile GENEROUS = new WaterUseProfile(
             "generous", new Liters(4), new Liters(6), new Liters(5), new Seconds(300), 1, 6, "our own choice");
 
     /** Feces of a day, 128 g, the median of Rose and others, 2015; urine 1.42 L, within the 1 to 2 L of medical pages. */
     public static final Liters BODY = new Liters(1.55);
 
     /** The same with more showers or fewer. */
-    Living with(double count) {
-        return new Living(name, drink, dishes, wash, shower, count, flushes, source);
+    WaterUseProfile with(double count) {
+        return new WaterUseProfile(name, drink, dishes, wash, shower, count, flushes, source);
     }
 
     /**

@@ -31,7 +31,8 @@ import java.util.stream.Stream;
  * @param dead loads that do not run on this supply at all
  * @param conductors names of what can be loaded too far: legs, then breakers that several loads pass
  */
-public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Draw> dead, List<Conductor> conductors) {
+public record LoadSharing(
+        SupplyOption feed, List<Draw> switched, List<Draw> always, List<Draw> dead, List<Conductor> conductors) {
     /**
      * @param draws what each switched load draws on it, counted as the rule counts it
      * @param always what all that is always on draws on it
@@ -56,7 +57,7 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
     /** Beyond that, what a set has at most. */
     static final int FEW = 4;
 
-    public Sharing {
+    public LoadSharing {
         switched = List.copyOf(switched);
         always = List.copyOf(always);
         dead = List.copyOf(dead);
@@ -64,15 +65,15 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
     }
 
     /** All supplies of a coach on which there is something to switch on. */
-    static List<Sharing> all(Coach coach) {
-        return Feed.all(coach).stream()
+    static List<LoadSharing> all(Coach coach) {
+        return SupplyOption.all(coach).stream()
                 .map(feed -> of(feed, coach))
                 .filter(way -> !way.switched().isEmpty())
                 .toList();
     }
 
     /** A supply and the alternating-current loads of the coach. */
-    public static Sharing of(Feed feed, Coach coach) {
+    public static LoadSharing of(SupplyOption feed, Coach coach) {
         List<Draw> switched = new ArrayList<>();
         List<Draw> always = new ArrayList<>();
         List<Draw> dead = new ArrayList<>();
@@ -83,11 +84,11 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
                 (!runs(draw, feed) ? dead : on ? always : switched).add(draw);
             }
         }
-        return new Sharing(feed, switched, always, dead, conductors(feed, switched, always));
+        return new LoadSharing(feed, switched, always, dead, conductors(feed, switched, always));
     }
 
     /** On a small outlet the charger is set to the current that the description gives for it. */
-    private static Draw limited(Draw draw, Feed feed, Coach coach) {
+    private static Draw limited(Draw draw, SupplyOption feed, Coach coach) {
         return feed.small() && draw.load().roles().contains(CHARGER)
                 ? limit(coach).map(share -> draw.times(share)).orElse(draw)
                 : draw;
@@ -104,13 +105,13 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
     }
 
     /** The same with the charger set low; absent where it is so already, or where nobody says that it can be. */
-    Optional<Sharing> chargerLow(Coach coach) {
+    Optional<LoadSharing> chargerLow(Coach coach) {
         return limit(coach).filter(limit -> !feed.small()).map(limit -> of(feed.withSmallCharge(), coach));
     }
 
-    private static boolean runs(Draw draw, Feed feed) {
+    private static boolean runs(Draw draw, SupplyOption feed) {
         boolean fed = feed.source() != Supply.Source.INVERTER || byInverter(draw.circuit());
-        return fed && (twice(draw, feed) ? feed.legs() == Feed.Legs.TWO : feed.feeds(leg(draw)));
+        return fed && (twice(draw, feed) ? feed.legs() == SupplyOption.Legs.TWO : feed.feeds(leg(draw)));
     }
 
     private static boolean byInverter(Circuit circuit) {
@@ -118,11 +119,11 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
     }
 
     /** Whether it hangs between both legs: 240 V on legs of 120 V, also where a plate says 208 or 230 V. */
-    private static boolean twice(Draw draw, Feed feed) {
+    private static boolean twice(Draw draw, SupplyOption feed) {
         return twice(Draw.volts(draw.load(), draw.circuit()), feed);
     }
 
-    private static boolean twice(Volts volts, Feed feed) {
+    private static boolean twice(Volts volts, SupplyOption feed) {
         return volts.value() > TWICE * feed.volts().value();
     }
 
@@ -131,8 +132,10 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
     }
 
     /** The legs of the supply that it draws on, counted from 1; a supply with one conductor for all has the first only. */
-    private static List<Integer> legs(Draw draw, Feed feed) {
-        return feed.legs() != Feed.Legs.TWO ? List.of(1) : twice(draw, feed) ? List.of(1, 2) : List.of(leg(draw));
+    private static List<Integer> legs(Draw draw, SupplyOption feed) {
+        return feed.legs() != SupplyOption.Legs.TWO
+                ? List.of(1)
+                : twice(draw, feed) ? List.of(1, 2) : List.of(leg(draw));
     }
 
     List<Integer> legs(Draw draw) {
@@ -144,9 +147,9 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
         return legs(one).stream().anyMatch(legs(other)::contains);
     }
 
-    private static List<Conductor> conductors(Feed feed, List<Draw> switched, List<Draw> always) {
+    private static List<Conductor> conductors(SupplyOption feed, List<Draw> switched, List<Draw> always) {
         List<Conductor> conductors = new ArrayList<>();
-        int legs = feed.legs() == Feed.Legs.TWO ? 2 : 1;
+        int legs = feed.legs() == SupplyOption.Legs.TWO ? 2 : 1;
         for (int leg = 1; leg <= legs; leg++) {
             int number = leg;
             conductors.add(conductor(
@@ -166,7 +169,7 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
     }
 
     /** The circuits whose breakers it passes, its own first. */
-    private static List<Circuit> passed(Draw draw, Feed feed) {
+    private static List<Circuit> passed(Draw draw, SupplyOption feed) {
         List<Circuit> passed = new ArrayList<>(List.of(draw.circuit()));
         draw.feeds().stream()
                 .takeWhile(circuit -> feed.source() != Supply.Source.INVERTER || byInverter(circuit))
@@ -175,8 +178,9 @@ public record Sharing(Feed feed, List<Draw> switched, List<Draw> always, List<Dr
     }
 
     /** A breaker between both legs carries each of them by itself. */
-    private static Stream<Conductor> poles(Circuit circuit, Feed feed, List<Draw> switched, List<Draw> always) {
-        boolean both = feed.legs() == Feed.Legs.TWO && twice(circuit.facts().get(Circuit.VOLTS), feed);
+    private static Stream<Conductor> poles(Circuit circuit, SupplyOption feed, List<Draw> switched, List<Draw> always) {
+        boolean both =
+                feed.legs() == SupplyOption.Legs.TWO && twice(circuit.facts().get(Circuit.VOLTS), feed);
         return (both ? Stream.of(1, 2) : Stream.of(0))
                 .map(leg -> conductor(
                         both ? circuit.name() + ", leg " + leg : circuit.name(),

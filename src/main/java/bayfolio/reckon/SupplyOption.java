@@ -25,7 +25,7 @@ import java.util.Set;
  * @param small whether it is an outlet smaller than the one that the coach is made for
  * @param fact whether the description says so; else the region makes it possible
  */
-public record Feed(
+public record SupplyOption(
         String id,
         String name,
         Supply.Source source,
@@ -56,10 +56,10 @@ public record Feed(
     private static final List<Amps> EUROPEAN_POSTS = List.of(new Amps(10), new Amps(6));
 
     /** All ways of a coach, the largest outlet first, then the smaller ones, generator and inverter. */
-    public static List<Feed> all(Coach coach) {
+    public static List<SupplyOption> all(Coach coach) {
         Unit unit = coach.unit();
-        List<Feed> feeds = new ArrayList<>(outlets(unit));
-        feeds.sort(Comparator.comparingDouble((Feed feed) -> -feed.perLeg.value()));
+        List<SupplyOption> feeds = new ArrayList<>(outlets(unit));
+        feeds.sort(Comparator.comparingDouble((SupplyOption feed) -> -feed.perLeg.value()));
         for (Supply.Source source : List.of(Supply.Source.GENERATOR, Supply.Source.INVERTER)) {
             unit.supplies().stream()
                     .filter(supply -> supply.source() == source)
@@ -74,16 +74,16 @@ public record Feed(
     }
 
     /** The same, with the charger set as low as for a smaller outlet. */
-    Feed withSmallCharge() {
-        return new Feed(id, name, source, volts, perLeg, legs, surge, true, fact);
+    SupplyOption withSmallCharge() {
+        return new SupplyOption(id, name, source, volts, perLeg, legs, surge, true, fact);
     }
 
-    private static List<Feed> outlets(Unit unit) {
-        List<Feed> outlets = new ArrayList<>();
+    private static List<SupplyOption> outlets(Unit unit) {
+        List<SupplyOption> outlets = new ArrayList<>();
         Set<Double> seen = new HashSet<>();
         List<Supply> own = Shore.of(unit);
         own.stream().filter(supply -> seen.add(amps(supply))).forEach(supply -> outlets.add(of(supply, unit)));
-        Optional<Supply> largest = own.stream().max(Comparator.comparingDouble(Feed::amps));
+        Optional<Supply> largest = own.stream().max(Comparator.comparingDouble(SupplyOption::amps));
         largest.ifPresent(cord -> {
             List<Adapter> adapters = Shore.adapters(unit);
             adapters.stream()
@@ -95,7 +95,8 @@ public record Feed(
     }
 
     /** Smaller outlets that take the plug of the cord, or of an adapter on board, as it is. */
-    private static List<Feed> ofTheRegion(Unit unit, Supply cord, List<Feed> outlets, Set<Double> seen) {
+    private static List<SupplyOption> ofTheRegion(
+            Unit unit, Supply cord, List<SupplyOption> outlets, Set<Double> seen) {
         if (unit.region() == Region.EUROPE) {
             return EUROPEAN_POSTS.stream()
                     .filter(amps -> amps.value() < amps(cord) && seen.add(amps.value()))
@@ -109,8 +110,8 @@ public record Feed(
                 .toList();
     }
 
-    private static Feed smaller(Feed outlet, Amps amps, Unit unit) {
-        return new Feed(
+    private static SupplyOption smaller(SupplyOption outlet, Amps amps, Unit unit) {
+        return new SupplyOption(
                 "outlet-" + Math.round(amps.value()),
                 called(amps, unit),
                 Supply.Source.SHORE,
@@ -122,9 +123,9 @@ public record Feed(
                 false);
     }
 
-    private static Feed of(Supply supply, Unit unit) {
+    private static SupplyOption of(Supply supply, Unit unit) {
         boolean two = supply.facts().get(Supply.LEGS) == 2;
-        return new Feed(
+        return new SupplyOption(
                 supply.id(),
                 supply.name(),
                 supply.source(),
@@ -151,9 +152,9 @@ public record Feed(
                         .map(surge -> new Amps(surge.value() / volts));
     }
 
-    private static Feed through(Adapter adapter, List<Adapter> adapters, Supply cord, Unit unit) {
+    private static SupplyOption through(Adapter adapter, List<Adapter> adapters, Supply cord, Unit unit) {
         boolean two = cord.facts().get(Supply.LEGS) == 2;
-        return new Feed(
+        return new SupplyOption(
                 adapter.id(),
                 called(adapter.facts().get(Adapter.FROM), unit),
                 Supply.Source.SHORE,

@@ -2,7 +2,7 @@ package bayfolio.reckon;
 
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Meters;
-import bayfolio.measure.Toward;
+import bayfolio.measure.Rounding;
 
 /**
  * How long a hose or cord must be; a rule of this handbook and nobody else's.
@@ -11,7 +11,7 @@ import bayfolio.measure.Toward;
  * @param inlet its height above the ground
  * @param outlet its height above the ground
  */
-record Need(Meters route, Meters inlet, Meters outlet) {
+record RequiredLength(Meters route, Meters inlet, Meters outlet) {
     /** Nothing lies in a straight line. */
     static final double SLACK = 1.10;
 
@@ -27,15 +27,15 @@ record Need(Meters route, Meters inlet, Meters outlet) {
 
     /** {@code 29 ft (8.9 m)}: up to the next foot and tenth of a meter. */
     static String needed(Meters length, MeasureSystem first) {
-        return print(length, Toward.MORE, first);
+        return print(length, Rounding.UP, first);
     }
 
     /** {@code 25 ft (7.6 m)}: down to the foot and tenth of a meter. */
     static String owned(Meters length, MeasureSystem first) {
-        return print(length, Toward.LESS, first);
+        return print(length, Rounding.DOWN, first);
     }
 
-    private static String print(Meters length, Toward toward, MeasureSystem first) {
+    private static String print(Meters length, Rounding toward, MeasureSystem first) {
         String us = toward.print(length.feet(), 0) + " ft";
         String metric = toward.print(length.value(), 1) + " m";
         return first == MeasureSystem.US ? us + " (" + metric + ")" : metric + " (" + us + ")";
