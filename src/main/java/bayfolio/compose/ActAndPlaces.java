@@ -1,5 +1,6 @@
 package bayfolio.compose;
 
+import bayfolio.document.Content.Steps.Labeled;
 import bayfolio.document.Content.Steps.Where;
 import bayfolio.document.Stamp;
 import bayfolio.prose.Block;
@@ -23,6 +24,7 @@ final class ActAndPlaces {
     private final Stamp step;
     private final Map<Target, Where> where = new LinkedHashMap<>();
     private final List<Block> act = new ArrayList<>();
+    private final List<Labeled> known = new ArrayList<>();
     private final List<Block> more = new ArrayList<>();
     private boolean any;
 
@@ -30,7 +32,10 @@ final class ActAndPlaces {
         this.step = step;
         for (Block block : blocks) {
             if (block instanceof Block.Paragraph paragraph) {
-                (more.isEmpty() ? act : more).add(new Block.Paragraph(ended(act(paragraph.text()))));
+                List<Inline> rest = ended(act(unlabeled(paragraph.text())));
+                if (!rest.isEmpty()) {
+                    (more.isEmpty() ? act : more).add(new Block.Paragraph(rest));
+                }
             } else if (block instanceof Block.Handling handling) {
                 handling.switches().forEach(this::handled);
             } else {
@@ -41,6 +46,10 @@ final class ActAndPlaces {
 
     List<Block> act() {
         return act;
+    }
+
+    List<Labeled> known() {
+        return known;
     }
 
     List<Block> more() {
@@ -55,13 +64,53 @@ final class ActAndPlaces {
         return any;
     }
 
+    /** What stands before the first label; what comes under each is known. */
+    private List<Inline> unlabeled(List<Inline> words) {
+        int first = 0;
+        while (first < words.size() && label(words.get(first)).isEmpty()) {
+            first++;
+        }
+        for (int at = first; at < words.size(); ) {
+            int next = at + 1;
+            while (next < words.size() && label(words.get(next)).isEmpty()) {
+                next++;
+            }
+            List<Inline> under = trimmed(words.subList(at + 1, next));
+            if (!under.isEmpty()) {
+                known.add(new Labeled(label(words.get(at)).orElseThrow(), under));
+            }
+            at = next;
+        }
+        return trimmed(words.subList(0, first));
+    }
+
+    private static Optional<String> label(Inline inline) {
+        return inline instanceof Inline.Strong && inline.plain().endsWith(":")
+                ? Optional.of(inline.plain().substring(0, inline.plain().length() - 1))
+                : Optional.empty();
+    }
+
+    /** Without the blanks at both ends. */
+    private static List<Inline> trimmed(List<Inline> words) {
+        List<Inline> trimmed = new ArrayList<>(words);
+        if (!trimmed.isEmpty() && trimmed.get(0) instanceof Inline.Text text) {
+            trimmed.set(0, new Inline.Text(text.text().stripLeading()));
+        }
+        int last = trimmed.size() - 1;
+        if (last >= 0 && trimmed.get(last) instanceof Inline.Text text) {
+            trimmed.set(last, new Inline.Text(text.text().stripTrailing()));
+        }
+        trimmed.removeIf(inline -> inline.plain().isEmpty());
+        return trimmed;
+    }
+
     private List<Inline> act(List<Inline> words) {
         List<Inline> act = new ArrayList<>();
         for (int i = 0; i < words.size(); i++) {
             Inline inline = words.get(i);
             boolean ends = i + 1 == words.size()
                     || words.get(i + 1) instanceof Inline.Text next
-                            && next.text().startsWith(".");
+                            && next.text().matches("(?s)[.?].*");
             Optional<String> before = i == 0 || !ends ? Optional.empty() : beforeColon(words.get(i - 1));
             if (inline instanceof Inline.Things things) {
                 any |= things.any();
@@ -73,7 +122,9 @@ final class ActAndPlaces {
                 }
             } else if (before.isPresent()
                     && inline instanceof Inline.Link link
-                    && (link.target() instanceof Target.OfProcedure || link.target() instanceof Target.OfPage)) {
+                    && (link.target() instanceof Target.OfProcedure
+                            || link.target() instanceof Target.OfPage
+                            || link.target() instanceof Target.OfStage)) {
                 place(link, "");
                 act.set(act.size() - 1, new Inline.Text(before.get() + (i + 1 == words.size() ? "." : "")));
             } else {
@@ -134,6 +185,8 @@ final class ActAndPlaces {
                         ? thing.kind() + "-" + thing.id()
                         : target instanceof Target.OfProcedure procedure
                                 ? "procedure-" + procedure.id()
-                                : "page-" + ((Target.OfPage) target).id());
+                                : target instanceof Target.OfStage stage
+                                        ? "stage-" + stage.id()
+                                        : "page-" + ((Target.OfPage) target).id());
     }
 }

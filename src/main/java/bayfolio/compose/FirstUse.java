@@ -155,6 +155,7 @@ final class FirstUse {
                                     step.act().stream().map(this::block).toList(),
                                     step.any(),
                                     step.where(),
+                                    step.known(),
                                     step.more().stream().map(this::block).toList()))
                             .toList());
         }

@@ -165,6 +165,7 @@ final class ProcedurePage {
                 parts.act(),
                 parts.any(),
                 parts.where(),
+                parts.known(),
                 parts.more());
     }
 

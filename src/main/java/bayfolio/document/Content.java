@@ -211,15 +211,23 @@ public sealed interface Content extends Node {
          * @param act what is done; names and no places
          * @param any whether one of the things is enough
          * @param where the things that it is done to
-         * @param more what is to be known of it, and the answers to what one looks at
+         * @param known what the coach has to say of it, each under a label: {@code Good}, 12.5 V or more
+         * @param more the answers to what one looks at
          */
         public record Step(
-                Stamp stamp, List<Hazard> hazards, List<Block> act, boolean any, List<Where> where, List<Block> more)
+                Stamp stamp,
+                List<Hazard> hazards,
+                List<Block> act,
+                boolean any,
+                List<Where> where,
+                List<Labeled> known,
+                List<Block> more)
                 implements Node {
             public Step {
                 hazards = List.copyOf(hazards);
                 act = List.copyOf(act);
                 where = List.copyOf(where);
+                known = List.copyOf(known);
                 more = List.copyOf(more);
             }
 
@@ -230,7 +238,16 @@ public sealed interface Content extends Node {
 
             @Override
             public Stream<Inline.Link> links() {
-                return Stream.concat(act.stream(), more.stream()).flatMap(Block::links);
+                return Stream.concat(
+                        Stream.concat(act.stream(), more.stream()).flatMap(Block::links),
+                        known.stream().flatMap(each -> Inline.links(each.words())));
+            }
+        }
+
+        /** What a writer put under a label: {@code **Good:** {{normal}}}. */
+        public record Labeled(String label, List<Inline> words) {
+            public Labeled {
+                words = List.copyOf(words);
             }
         }
 

@@ -12,6 +12,7 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -86,7 +87,10 @@ public final class DocumentSchema {
         } else if (plain.isSealed()) {
             return Map.of(
                     "anyOf",
-                    Arrays.stream(plain.getPermittedSubclasses()).map(this::of).toList());
+                    Arrays.stream(plain.getPermittedSubclasses())
+                            .sorted(Comparator.comparing(Class::getName))
+                            .map(this::of)
+                            .toList());
         } else if (plain == Inline.Text.class) {
             return text();
         }

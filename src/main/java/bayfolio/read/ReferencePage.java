@@ -384,6 +384,10 @@ public final class ReferencePage {
                 one of them is enough, the title begins with `any`: `[](switch:water-pump-switch "any off")`,
                 `[](item:fire-extinguisher "any")`.
 
+                In a step the places of things stand below what is done, so that `Turn off the pump:` and a reference reads “Turn off the
+                pump.” A strong word with a colon puts what follows it below the step, under that label: `**Good:** {{normal}}`.
+                Do not paste a fact of the coach into a sentence; it may be one itself.
+
                 | Written | What it leads to |
                 | --- | --- |
                 | `[](<kind>:<id>)` | The thing of that [kind](#kinds) and id, on the coach or at the site. |

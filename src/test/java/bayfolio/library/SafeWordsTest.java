@@ -206,7 +206,7 @@ final class SafeWordsTest {
                 String page = text(unit, "do/return-after-hours.html");
                 assertThat(page)
                         .as(unit.id())
-                        .contains("If it may freeze, leave heating, water and plug like this")
+                        .contains("If it may freeze, leave heating, water and plug as follows")
                         .containsPattern(Pattern.compile("(?i)plug(ged)? in|cord wound in"));
                 if (!Feature.WATER_IN_FROST.of(unit)) {
                     assertThat(page).as(unit.id()).contains("leave no water in it");

@@ -420,6 +420,14 @@ final class PageView {
                     .with("act", new View().with("blocks", blocks(step.act())))
                     .with("more", new View().with("blocks", blocks(step.more())))
                     .with("placed", !step.where().isEmpty())
+                    .with("told", !step.known().isEmpty())
+                    .with(
+                            "known",
+                            step.known().stream()
+                                    .map(each -> new View()
+                                            .with("label", each.label())
+                                            .with("inlines", inlines(each.words())))
+                                    .toList())
                     .with("any", step.any() && step.where().size() > 1)
                     .with("where", step.where().stream().map(this::where).toList());
         }
