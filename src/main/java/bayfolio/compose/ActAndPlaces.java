@@ -108,30 +108,37 @@ final class ActAndPlaces {
         List<Inline> act = new ArrayList<>();
         for (int i = 0; i < words.size(); i++) {
             Inline inline = words.get(i);
-            boolean ends = i + 1 == words.size()
-                    || words.get(i + 1) instanceof Inline.Text next
-                            && next.text().matches("(?s)[.?].*");
+            boolean last = i + 1 == words.size();
+            boolean ends = last || ends(words.get(i + 1));
             Optional<String> before = i == 0 || !ends ? Optional.empty() : beforeColon(words.get(i - 1));
             if (inline instanceof Inline.Things things) {
                 any |= things.any();
                 things.each().forEach(one -> place(one.link(), one.place()));
-                if (before.isPresent()) {
-                    act.set(act.size() - 1, new Inline.Text(before.get() + (i + 1 == words.size() ? "." : "")));
-                } else {
-                    act.addAll(things.names());
-                }
-            } else if (before.isPresent()
-                    && inline instanceof Inline.Link link
-                    && (link.target() instanceof Target.OfProcedure
-                            || link.target() instanceof Target.OfPage
-                            || link.target() instanceof Target.OfStage)) {
+            } else if (before.isPresent() && inline instanceof Inline.Link link && goesOn(link.target())) {
                 place(link, "");
-                act.set(act.size() - 1, new Inline.Text(before.get() + (i + 1 == words.size() ? "." : "")));
             } else {
                 act.add(inline);
+                continue;
+            }
+            if (before.isPresent()) {
+                act.set(act.size() - 1, new Inline.Text(before.get() + (last ? "." : "")));
+            } else if (inline instanceof Inline.Things things) {
+                act.addAll(things.names());
             }
         }
         return act;
+    }
+
+    private static boolean ends(Inline next) {
+        return next instanceof Inline.Text text
+                && (text.text().startsWith(".") || text.text().startsWith("?"));
+    }
+
+    /** Whether it is something to be read or done next. */
+    private static boolean goesOn(Target target) {
+        return target instanceof Target.OfProcedure
+                || target instanceof Target.OfPage
+                || target instanceof Target.OfStage;
     }
 
     /** What is done is said before the colon; the full stop that comes next ends it, or one is put there. */
@@ -180,13 +187,6 @@ final class ActAndPlaces {
     }
 
     private Stamp stamp(Target target) {
-        return step.child(
-                target instanceof Target.OfThing thing
-                        ? thing.kind() + "-" + thing.id()
-                        : target instanceof Target.OfProcedure procedure
-                                ? "procedure-" + procedure.id()
-                                : target instanceof Target.OfStage stage
-                                        ? "stage-" + stage.id()
-                                        : "page-" + ((Target.OfPage) target).id());
+        return step.child(target.written().replace(':', '-'));
     }
 }

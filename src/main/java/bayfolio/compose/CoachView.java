@@ -120,10 +120,6 @@ final class CoachView {
         return wording;
     }
 
-    ScreenWords screen() {
-        return screen;
-    }
-
     /** All of them, trouble guides too. */
     List<Procedure> procedures() {
         return procedures;

@@ -21,14 +21,15 @@ final class NumberSections {
 
     private final CoachView view;
     private final Stamp page;
+    private final FactRows rows;
 
     NumberSections(CoachView view, Stamp page) {
         this.view = view;
         this.page = page;
+        this.rows = new FactRows(view);
     }
 
     List<Section> sections() {
-        FactRows rows = new FactRows(view);
         List<Section> sections = new ArrayList<>();
         Unit unit = view.unit();
         section(
@@ -53,9 +54,9 @@ final class NumberSections {
     private void section(List<Section> sections, String id, String title, Described record, Set<String> elsewhere) {
         Stamp section = page.child(id);
         Stamp table = section.child("facts");
-        List<Content.FactTable.Row> rows = new FactRows(view).of(table, record, elsewhere);
-        if (!rows.isEmpty()) {
-            sections.add(Section.of(section, title, List.of(new Content.FactTable(table, rows))));
+        List<Content.FactTable.Row> facts = rows.of(table, record, elsewhere);
+        if (!facts.isEmpty()) {
+            sections.add(Section.of(section, title, List.of(new Content.FactTable(table, facts))));
         }
     }
 }

@@ -33,7 +33,9 @@ public sealed interface Content extends Node {
     <R> R accept(Visitor<R> visitor);
 
     /** Without what a reader does not see; nothing where all that was in it is gone. */
-    Optional<Content> seenBy(Audience reader);
+    default Optional<Content> seenBy(Audience reader) {
+        return Optional.of(this);
+    }
 
     /** Paragraphs, lists and tables that belong together, as they were written. */
     record Text(Stamp stamp, List<Block> blocks) implements Content {
@@ -51,18 +53,8 @@ public sealed interface Content extends Node {
         }
 
         @Override
-        public List<Node> parts() {
-            return List.of();
-        }
-
-        @Override
         public Stream<Inline.Link> links() {
             return blocks.stream().flatMap(Block::links);
-        }
-
-        @Override
-        public Optional<Content> seenBy(Audience reader) {
-            return Optional.of(this);
         }
     }
 
@@ -75,16 +67,6 @@ public sealed interface Content extends Node {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.mark(this);
-        }
-
-        @Override
-        public List<Node> parts() {
-            return List.of();
-        }
-
-        @Override
-        public Optional<Content> seenBy(Audience reader) {
-            return Optional.of(this);
         }
     }
 
@@ -99,11 +81,6 @@ public sealed interface Content extends Node {
             /** A fact of one line. */
             public static Row of(Stamp stamp, String label, String words) {
                 return new Row(stamp, label, List.of(new Line(Audience.EVERYBODY, List.of(new Inline.Text(words)))));
-            }
-
-            @Override
-            public List<Node> parts() {
-                return List.of();
             }
 
             @Override
@@ -156,11 +133,6 @@ public sealed interface Content extends Node {
         public record Entry(Stamp stamp, Inline.Link link, String note, Optional<String> formerly) implements Node {
             public Entry(Stamp stamp, Inline.Link link, String note) {
                 this(stamp, link, note, Optional.empty());
-            }
-
-            @Override
-            public List<Node> parts() {
-                return List.of();
             }
 
             @Override
@@ -263,11 +235,6 @@ public sealed interface Content extends Node {
             }
 
             @Override
-            public List<Node> parts() {
-                return List.of();
-            }
-
-            @Override
             public Stream<Inline.Link> links() {
                 return Stream.of(thing);
             }
@@ -277,11 +244,6 @@ public sealed interface Content extends Node {
         public record Hazard(Stamp stamp, Signal signal, List<Block> text) implements Node {
             public Hazard {
                 text = List.copyOf(text);
-            }
-
-            @Override
-            public List<Node> parts() {
-                return List.of();
             }
 
             @Override
@@ -298,11 +260,6 @@ public sealed interface Content extends Node {
         public <R> R accept(Visitor<R> visitor) {
             return visitor.steps(this);
         }
-
-        @Override
-        public Optional<Content> seenBy(Audience reader) {
-            return Optional.of(this);
-        }
     }
 
     /**
@@ -315,16 +272,6 @@ public sealed interface Content extends Node {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.picture(this);
-        }
-
-        @Override
-        public List<Node> parts() {
-            return List.of();
-        }
-
-        @Override
-        public Optional<Content> seenBy(Audience reader) {
-            return Optional.of(this);
         }
     }
 
@@ -357,16 +304,6 @@ public sealed interface Content extends Node {
         public <R> R accept(Visitor<R> visitor) {
             return visitor.form(this);
         }
-
-        @Override
-        public List<Node> parts() {
-            return List.of();
-        }
-
-        @Override
-        public Optional<Content> seenBy(Audience reader) {
-            return Optional.of(this);
-        }
     }
 
     /** What stands on a page of its own, shown here, too: the opening of that page. */
@@ -374,16 +311,6 @@ public sealed interface Content extends Node {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.quote(this);
-        }
-
-        @Override
-        public List<Node> parts() {
-            return List.of();
-        }
-
-        @Override
-        public Optional<Content> seenBy(Audience reader) {
-            return Optional.of(this);
         }
     }
 }

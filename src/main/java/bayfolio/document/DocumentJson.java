@@ -37,7 +37,7 @@ public final class DocumentJson {
     public static String of(Handbook handbook) {
         StringWriter text = new StringWriter();
         JsonWriter json = new JsonWriter(text);
-        json.setFormattingStyle(FormattingStyle.PRETTY.withIndent(" "));
+        json.setFormattingStyle(FormattingStyle.PRETTY.withIndent(""));
         json.setHtmlSafe(false);
         try {
             new DocumentJson(json).write(handbook);
@@ -113,7 +113,7 @@ public final class DocumentJson {
         } else if (value instanceof Calculator calculator) {
             plain(CalculatorFields.of(calculator));
         } else if (value instanceof Target target) {
-            json.value(address(target));
+            json.value(target.written());
         } else if (value instanceof Optional<?> optional) {
             value(optional.orElseThrow(), around);
         } else if (value instanceof NodeId id) {
@@ -155,29 +155,6 @@ public final class DocumentJson {
         } else {
             json.value(Objects.toString(value));
         }
-    }
-
-    /** As references are written: {@code switch:pump-switch}. */
-    static String address(Target target) {
-        if (target instanceof Target.OfThing thing) {
-            return thing.kind() + ":" + thing.id();
-        }
-        if (target instanceof Target.OfProcedure procedure) {
-            return "procedure:" + procedure.id();
-        }
-        if (target instanceof Target.OfWord word) {
-            return "word:" + word.id();
-        }
-        if (target instanceof Target.OfPage page) {
-            return "page:" + page.id();
-        }
-        if (target instanceof Target.OfStage stage) {
-            return "stage:" + stage.id();
-        }
-        if (target instanceof Target.OfReckoning question) {
-            return "question:" + question.question();
-        }
-        return "phone:" + ((Target.OfPhone) target).id();
     }
 
     /** Whether there are values of it that say nothing. */

@@ -9,8 +9,10 @@ import java.util.stream.Stream;
 public interface Node {
     Stamp stamp();
 
-    /** The parts of it, in reading order. */
-    List<? extends Node> parts();
+    /** The parts of it, in reading order; many have none. */
+    default List<? extends Node> parts() {
+        return List.of();
+    }
 
     /** All links in its own words, those of its parts not among them. */
     default Stream<Inline.Link> links() {

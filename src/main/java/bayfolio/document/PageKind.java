@@ -69,10 +69,6 @@ public enum PageKind {
         return name;
     }
 
-    public boolean many() {
-        return many;
-    }
-
     /** Kinds of things that it lists, in this order. */
     public List<String> things() {
         return things;

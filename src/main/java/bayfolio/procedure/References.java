@@ -152,7 +152,6 @@ public final class References {
                                         at),
                                 wording.place(thing)))
                         .toList(),
-                any ? "or" : "and",
                 any);
         // Words given for several cannot tell them apart, so each says its own name then, and no place.
         return given.isEmpty() ? List.of(things) : things.names();

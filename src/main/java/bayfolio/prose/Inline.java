@@ -116,9 +116,9 @@ public sealed interface Inline {
     /**
      * The things that a reference names, each with its place, where a writer left it to the coach to say so.
      *
-     * @param join the word before the last one: one of them is enough, or all are meant
+     * @param any whether one of them is enough; else all are meant
      */
-    record Things(List<One> each, String join, boolean any) implements Inline {
+    record Things(List<One> each, boolean any) implements Inline {
         /**
          * @param place where it is, in words; empty where nothing is said of it
          */
@@ -151,7 +151,7 @@ public sealed interface Inline {
 
         /** What stands between it and the one before. */
         public String before(int i) {
-            return i == 0 ? "" : i == each.size() - 1 ? " " + join + " " : ", ";
+            return i == 0 ? "" : i < each.size() - 1 ? ", " : any ? " or " : " and ";
         }
 
         /** Their names alone, each leading to it. */

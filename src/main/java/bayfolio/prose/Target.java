@@ -2,20 +2,58 @@ package bayfolio.prose;
 
 /** What a link leads to, by its name; the address book knows where that is. */
 public sealed interface Target {
+    /** As a reference is written: {@code switch:pump-switch}. */
+    String written();
+
     /** A thing of this coach or of the site. */
-    record OfThing(String kind, String id) implements Target {}
+    record OfThing(String kind, String id) implements Target {
+        @Override
+        public String written() {
+            return kind + ":" + id;
+        }
+    }
 
-    record OfProcedure(String id) implements Target {}
+    record OfProcedure(String id) implements Target {
+        @Override
+        public String written() {
+            return "procedure:" + id;
+        }
+    }
 
-    record OfWord(String id) implements Target {}
+    record OfWord(String id) implements Target {
+        @Override
+        public String written() {
+            return "word:" + id;
+        }
+    }
 
-    record OfPage(String id) implements Target {}
+    record OfPage(String id) implements Target {
+        @Override
+        public String written() {
+            return "page:" + id;
+        }
+    }
 
-    record OfStage(String id) implements Target {}
+    record OfStage(String id) implements Target {
+        @Override
+        public String written() {
+            return "stage:" + id;
+        }
+    }
 
     /** What is worked out in answer to a question, where all answers stand. */
-    record OfReckoning(String question) implements Target {}
+    record OfReckoning(String question) implements Target {
+        @Override
+        public String written() {
+            return "question:" + question;
+        }
+    }
 
     /** A number to call, by its name in the fleet file. */
-    record OfPhone(String id, String number) implements Target {}
+    record OfPhone(String id, String number) implements Target {
+        @Override
+        public String written() {
+            return "phone:" + id;
+        }
+    }
 }

@@ -1,6 +1,5 @@
 package bayfolio.publish;
 
-import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
 import java.util.List;
 
@@ -11,10 +10,12 @@ import java.util.List;
 final class Marks {
     private Marks() {}
 
-    /** @return one sentence for each part that tells something, its name first */
+    /**
+     * @param handbook as renters see it
+     * @return one sentence for each part that tells something, its name first
+     */
     static List<String> of(Handbook handbook) {
-        return handbook.seenBy(Audience.RENTERS)
-                .walk()
+        return handbook.walk()
                 .flatMap(node -> node.stamp().from().secret().stream()
                         .map(source -> handbook.unit() + "/" + node.id() + ": comes of `" + source.name() + "` ("
                                 + source.at() + "), which is for staff"))

@@ -55,28 +55,20 @@ public final class Publisher {
                     .collect(Collectors.toMap(Unit::id, unit -> check.of(unit, screen)));
             List<Output> outputs =
                     OUTPUTS.stream().map(made -> made.apply(theme, screen)).toList();
-            refuse(
-                    "The theme is wrong",
-                    outputs.stream()
-                            .flatMap(each -> each.complaints().stream())
-                            .map(Publisher::sentence)
-                            .toList());
+            refuseComplaints(outputs);
             Map<String, Handbook> handbooks = new TreeMap<>();
             chosen.forEach((unit, coach) -> handbooks.put(unit, Composer.compose(coach, screen)));
+            Map<String, Handbook> rentersHandbooks = seenBy(Audience.RENTERS, handbooks);
             refuse(
                     "The renters' copy tells what is for staff",
-                    handbooks.values().stream()
+                    rentersHandbooks.values().stream()
                             .flatMap(handbook -> Marks.of(handbook).stream())
                             .toList());
-            Copies copies = new Copies(check, chosen, handbooks, root, outputs, screen);
-            Map<String, byte[]> forRenters = copies.of(Audience.RENTERS, below("web/", before));
-            Map<String, byte[]> forStaff = copies.of(Audience.STAFF, below("staff/", before));
-            refuse(
-                    "The theme is wrong",
-                    outputs.stream()
-                            .flatMap(each -> each.complaints().stream())
-                            .map(Publisher::sentence)
-                            .toList());
+            Copies copies = new Copies(check, chosen, root, outputs, screen);
+            Map<String, byte[]> forRenters = copies.of(Audience.RENTERS, rentersHandbooks, below("web/", before));
+            Map<String, byte[]> forStaff =
+                    copies.of(Audience.STAFF, seenBy(Audience.STAFF, handbooks), below("staff/", before));
+            refuseComplaints(outputs);
             Set<String> secret = new HashSet<>();
             chosen.values().forEach(coach -> secret.addAll(StaffTexts.of(coach)));
             refuse("The rendered site is wrong", Audit.of(forRenters, secret));
@@ -88,6 +80,12 @@ public final class Publisher {
             output.swapIn(both);
             return forRenters.keySet();
         }
+    }
+
+    private static Map<String, Handbook> seenBy(Audience reader, Map<String, Handbook> handbooks) {
+        Map<String, Handbook> seen = new TreeMap<>();
+        handbooks.forEach((unit, handbook) -> seen.put(unit, handbook.seenBy(reader)));
+        return seen;
     }
 
     /** The files of a root by their paths in it. */
@@ -107,15 +105,13 @@ public final class Publisher {
      * @param check of the whole fleet
      * @param chosen the coaches to be made anew, by their ids
      */
-    private record Copies(
-            Check check,
-            Map<String, Case> chosen,
-            Map<String, Handbook> handbooks,
-            Path root,
-            List<Output> outputs,
-            ScreenWords screen) {
-        /** @param before what was published last; of it stays what is not made anew */
-        Map<String, byte[]> of(Audience reader, Map<String, Path> before) throws IOException {
+    private record Copies(Check check, Map<String, Case> chosen, Path root, List<Output> outputs, ScreenWords screen) {
+        /**
+         * @param handbooks as the reader sees them
+         * @param before what was published last; of it stays what is not made anew
+         */
+        Map<String, byte[]> of(Audience reader, Map<String, Handbook> handbooks, Map<String, Path> before)
+                throws IOException {
             Map<String, byte[]> files = new TreeMap<>();
             List<Output.Entry> coaches = new ArrayList<>();
             for (String unit : check.fleet().coaches()) {
@@ -123,7 +119,7 @@ public final class Publisher {
                 Case coach = chosen.get(unit);
                 if (handbook != null && coach != null) {
                     Unit each = coach.unit();
-                    files.putAll(files(handbook.seenBy(reader)));
+                    files.putAll(files(handbook));
                     files.putAll(Pictures.of(each, root.resolve(each.folder()).resolve("photos"), reader));
                     coaches.add(new Output.Entry(unit, handbook.name()));
                 } else if (before.containsKey(unit + "/index.html")) {
@@ -182,6 +178,15 @@ public final class Publisher {
 
     private static String sentence(Complaint complaint) {
         return complaint.at() + ": " + complaint.message();
+    }
+
+    private static void refuseComplaints(List<Output> outputs) throws PublishException {
+        refuse(
+                "The theme is wrong",
+                outputs.stream()
+                        .flatMap(each -> each.complaints().stream())
+                        .map(Publisher::sentence)
+                        .toList());
     }
 
     private static void refuse(String what, List<String> faults) throws PublishException {

@@ -26,7 +26,6 @@ import bayfolio.model.Solar;
 import bayfolio.model.Spot;
 import bayfolio.model.Supply;
 import bayfolio.model.Switch;
-import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.reckon.Shore;
 import java.util.List;
@@ -48,10 +47,11 @@ final class ElectricRelations {
 
     private static final Pattern OF_THE_HOUSE = Pattern.compile("(?i)\\b(?:house|living[ -]area) batter");
 
-    private static final List<String> NUMBERS = List.of("one", "two", "three", "four", "five", "six", "seven", "eight");
+    private static final Pattern COUNTED =
+            Pattern.compile("(?i)\\b(" + String.join("|", FigureAgainstFact.NUMBERS.subList(1, 9))
+                    + ")(?: [0-9]+ ?[VA]h?)?(?: \\w+)? (?:batter|side by side|in a row)");
 
-    private static final Pattern COUNTED = Pattern.compile("(?i)\\b(" + String.join("|", NUMBERS)
-            + ")(?: [0-9]+ ?[VA]h?)?(?: \\w+)? (?:batter|side by side|in a row)");
+    private static final Pattern MILLIAMPS = Pattern.compile("\\b[0-9]+ ?mA\\b");
 
     private static final Pattern SHED =
             Pattern.compile("(?i)\\b(?:shed|sheds|drop|drops|dropped|manage[sd]?|management|held back)\\b");
@@ -134,8 +134,9 @@ final class ElectricRelations {
             warning(
                     "breaker-of-another-battery",
                     Pairs.toEach(Switch.SHAPE, Switch.FEEDS, Switch.SHAPE),
-                    (it, other) -> !(named(it, "house") && other.roles().contains("chassis-battery-switch")
-                            || named(it, "chassis") && other.roles().contains("house-battery-switch")),
+                    (it, other) -> !(Subjects.called(it, "house")
+                                    && other.roles().contains("chassis-battery-switch")
+                            || Subjects.called(it, "chassis") && other.roles().contains("house-battery-switch")),
                     "{about} is named after one battery, and said to feed {2}, which is that of the other",
                     "Follow its cable, or mend the name."),
             warning(
@@ -168,7 +169,9 @@ final class ElectricRelations {
             note(
                     "milliamps-on-a-plate",
                     Pairs.onCoach(Switch.SHAPE, Switch.PLATE)
-                            .where((it, coach) -> it.facts().get(Switch.PLATE).matches(".*\\b[0-9]+ ?mA\\b.*")),
+                            .where((it, coach) -> MILLIAMPS
+                                    .matcher(it.facts().get(Switch.PLATE))
+                                    .find()),
                     (it, coach) -> it.holdsOneOf(Set.of("rcd", "gfci-outlet")),
                     "the plate of {about} has a figure in mA, which stands on what watches for leaks, and its role is none of those",
                     "Read the plate again, or give it the role `rcd` or `gfci-outlet`."),
@@ -436,14 +439,10 @@ final class ElectricRelations {
 
     private ElectricRelations() {}
 
-    private static boolean named(Thing it, String battery) {
-        return Subjects.all(it.id() + " " + it.name()).contains(battery);
-    }
-
     private static Stream<Integer> counted(String where) {
         return COUNTED.matcher(where)
                 .results()
-                .map(it -> NUMBERS.indexOf(it.group(1).toLowerCase(Locale.ROOT)) + 1);
+                .map(it -> FigureAgainstFact.NUMBERS.indexOf(it.group(1).toLowerCase(Locale.ROOT)));
     }
 
     /** AC circuits, each with the control of the inverter, if that names any. */

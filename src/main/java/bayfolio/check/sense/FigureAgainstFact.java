@@ -54,7 +54,8 @@ public final class FigureAgainstFact implements Rule {
 
     private static final String LENGTH = "(\\d+(?:\\.\\d+)? ?(?:ft|in|mm|cm|m)\\b(?: \\d+(?:\\.\\d+)? ?in\\b)?)";
 
-    private static final List<String> NUMBERS = List.of(
+    /** Each at the place of its figure. */
+    static final List<String> NUMBERS = List.of(
             "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
 
     private static final String TIME = "((?:\\d+|" + String.join("|", NUMBERS) + ") (?:s|min)(?:ec|econds?|utes?)?)\\b";

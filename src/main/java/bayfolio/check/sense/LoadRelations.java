@@ -80,18 +80,17 @@ final class LoadRelations {
             note(
                     "plugged-in-without-load",
                     Pairs.onCoach(Item.SHAPE, Item.SHAPE.key("name").orElseThrow())
-                            .where((item, coach) -> !Collections.disjoint(Subjects.all(item.name()), PLUGGED_IN)),
-                    (item, coach) -> coach.unit().draft()
-                            || coach.unit().loads().stream()
-                                    .anyMatch(load -> words(load).containsAll(Subjects.all(item.name()))),
+                            .where((item, coach) -> !Collections.disjoint(Subjects.all(item.name()), PLUGGED_IN))
+                            .given(Records::described),
+                    (item, coach) -> coach.unit().loads().stream()
+                            .anyMatch(load -> words(load).containsAll(Subjects.all(item.name()))),
                     "{about} is plugged in, and no load of this coach has its name",
                     "Tell its watts under `loads`: it is the one that trips the breaker."),
             note(
                     "inverter-without-idle-load",
-                    Pairs.onCoach(Inverter.SHAPE, Inverter.RATING),
-                    (inverter, coach) -> coach.unit().draft()
-                            || coach.unit().loads().stream()
-                                    .anyMatch(load -> words(load).contains("inverter")),
+                    Pairs.onCoach(Inverter.SHAPE, Inverter.RATING).given(Records::described),
+                    (inverter, coach) -> coach.unit().loads().stream()
+                            .anyMatch(load -> words(load).contains("inverter")),
                     "an inverter draws from the battery while nothing runs on it, and no load tells how much",
                     "Measure it with everything off, and add it to `loads` as running on low voltage."),
             note(

@@ -4,6 +4,8 @@ import bayfolio.fact.Described;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.model.Coach;
+import bayfolio.model.Spot;
+import bayfolio.model.Switch;
 import bayfolio.model.Thing;
 import bayfolio.source.Located;
 import java.util.ArrayList;
@@ -30,6 +32,11 @@ final class Records {
         return coach;
     }
 
+    /** Whether the coach is described in full; one that is still being described is not asked for all of it. */
+    boolean described() {
+        return !coach.unit().draft();
+    }
+
     /** All of one kind that are whole, in the order of the description. */
     @SuppressWarnings("unchecked") // a record is made by its own shape
     <R extends Described> Stream<R> of(Shape<R> shape) {
@@ -54,6 +61,13 @@ final class Records {
     /** All of one kind that refer to a thing. */
     <R extends Described> Stream<R> referring(Shape<R> shape, Key<String> reference, Thing thing) {
         return of(shape).filter(record -> record.facts().find(reference).equals(Optional.of(thing.id())));
+    }
+
+    /** The other switches in the bay of one; of one in no bay, those in none. */
+    Stream<Switch> beside(Switch it) {
+        return of(Switch.SHAPE)
+                .filter(other -> other != it
+                        && other.spot().flatMap(Spot::in).equals(it.spot().flatMap(Spot::in)));
     }
 
     /** For messages: {@code tank `gray`}, {@code the charger}. */

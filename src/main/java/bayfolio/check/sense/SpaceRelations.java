@@ -88,8 +88,8 @@ final class SpaceRelations {
             note(
                     "front-or-rear-by-its-name",
                     alongTheCoach(),
-                    (thing, share) ->
-                            !(share < 0.45 && named(thing, "rear")) && !(share > 0.55 && named(thing, "front")),
+                    (thing, share) -> !(share < 0.45 && Subjects.called(thing, "rear"))
+                            && !(share > 0.55 && Subjects.called(thing, "front")),
                     "{about} is named after the other end of the coach",
                     "Measure it from the front again, or call it otherwise."),
             note(
@@ -97,7 +97,7 @@ final class SpaceRelations {
                     Pairs.onCoach(
                                     Compartment.SHAPE,
                                     Compartment.SHAPE.key("name").orElseThrow())
-                            .given(records -> !records.coach().unit().draft()),
+                            .given(Records::described),
                     (bay, coach) -> Labels.before(bay)
                             .map(before -> coach.unit().compartments().stream()
                                     .anyMatch(it -> Labels.all(it).contains(before)))
@@ -485,10 +485,6 @@ final class SpaceRelations {
                                                 .get(Size.LENGTH)
                                                 .value(),
                                 thing.at())));
-    }
-
-    private static boolean named(Thing thing, String end) {
-        return Subjects.all(thing.id() + " " + thing.name()).contains(end);
     }
 
     /** Told where its distance from the front is written. */

@@ -8,7 +8,6 @@ import bayfolio.model.Appliance;
 import bayfolio.model.Coach;
 import bayfolio.model.Note;
 import bayfolio.model.Role;
-import bayfolio.model.Spot;
 import bayfolio.model.States;
 import bayfolio.model.Switch;
 import bayfolio.source.Located;
@@ -237,10 +236,8 @@ final class StateRelations {
 
     /** The states of all others of its roles, in one place with it. */
     private static List<String> row(Switch it, Kept kept, Records records) {
-        return records.of(Switch.SHAPE)
-                .filter(other -> other != it
-                        && other.roles().equals(it.roles())
-                        && other.spot().flatMap(Spot::in).equals(it.spot().flatMap(Spot::in)))
+        return records.beside(it)
+                .filter(other -> other.roles().equals(it.roles()))
                 .flatMap(other -> other.facts().find(kept.state()).stream())
                 .toList();
     }

@@ -71,6 +71,11 @@ final class Subjects {
                                 && pair.stream().anyMatch(word -> second.contains(word) && !first.contains(word)));
     }
 
+    /** Whether a word is one of the id or the name of a thing. */
+    static boolean called(Thing it, String word) {
+        return all(it.id() + " " + it.name()).contains(word);
+    }
+
     /** All words of a text, in their order. */
     static List<String> all(String text) {
         return WORD.matcher(text.toLowerCase(Locale.ROOT))

@@ -24,7 +24,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -139,7 +138,7 @@ final class UseRelations {
                     "Look how it is made, or name the part that the hand takes: the rocker, the lever, the knob."),
             note(
                     "made-unusually-for-its-role",
-                    usual(Switch.SHAPE, Switch.MAKE, Role.MADE_AS).given(UseRelations::described),
+                    usual(Switch.SHAPE, Switch.MAKE, Role.MADE_AS).given(Records::described),
                     (make, usual) -> among(usual, make),
                     "{about} is said to be {1}, and such switches are made otherwise",
                     "Look how it is made; if it is so, say under `accept` how."),
@@ -148,7 +147,7 @@ final class UseRelations {
             access(Connection.SHAPE, Connection.ACCESS),
             note(
                     "used-by-somebody-else",
-                    usual(Item.SHAPE, Item.FOR, Role.USED_BY).given(UseRelations::described),
+                    usual(Item.SHAPE, Item.FOR, Role.USED_BY).given(Records::described),
                     (user, usual) -> user == usual,
                     "{about} is said to be for {1}, where such things are for {2}",
                     "Say who it is for; if it is so, say under `accept` why."),
@@ -156,7 +155,7 @@ final class UseRelations {
                     "for-others-by-its-name",
                     Pairs.own(Item.SHAPE, Item.FOR)
                             .where((user, item) -> item.roles().isEmpty())
-                            .given(UseRelations::described),
+                            .given(Records::described),
                     (user, item) -> user == Item.For.STAFF
                             ? Collections.disjoint(Subjects.naming(item), OF_GUESTS)
                             : user == Item.For.EMERGENCY || Collections.disjoint(Subjects.naming(item), OF_EMERGENCIES),
@@ -167,7 +166,7 @@ final class UseRelations {
                     Pairs.own(Switch.SHAPE, Switch.ACCESS)
                             .where((access, it) ->
                                     access == Access.TASK && (it.roles().isEmpty() || it.holdsOneOf(OF_THE_ROOM)))
-                            .given(UseRelations::described),
+                            .given(Records::described),
                     (access, it) -> !inTheRoom(it),
                     "{about} is in the room where everybody lives, and only for tasks, of which its role does not tell",
                     "Say `free`, or give it the role by which a procedure sends people to it."),
@@ -247,7 +246,7 @@ final class UseRelations {
                     "Count again; if there are so many, call it so."),
             note(
                     "bay-needed-in-an-emergency",
-                    baysOfEmergencies().given(UseRelations::described),
+                    baysOfEmergencies().given(Records::described),
                     (bay, it) -> bay.facts().find(Compartment.EMERGENCY).orElse(false),
                     "{2}, which is needed in an emergency, is in {about}, which is not said to be",
                     "Say `emergency: yes` of the bay, too."),
@@ -298,19 +297,11 @@ final class UseRelations {
                         Records.naming(it),
                         it.facts().located(Switch.ACCESS).orElseThrow(),
                         new Located<>(
-                                records.of(Switch.SHAPE)
-                                        .filter(other -> other != it
-                                                && other.make() == it.make()
-                                                && other.spot()
-                                                        .flatMap(Spot::in)
-                                                        .equals(Optional.of(bay)))
+                                records.beside(it)
+                                        .filter(other -> other.make() == it.make())
                                         .map(Switch::access)
                                         .toList(),
                                 it.at())));
-    }
-
-    private static boolean described(Records records) {
-        return !records.coach().unit().draft();
     }
 
     private static <A> boolean among(List<Located<A>> usual, A value) {
@@ -321,7 +312,7 @@ final class UseRelations {
     private static <T extends Thing> Relation<?, ?> access(Shape<T> shape, Key<Access> key) {
         return note(
                 "access-unusual-for-its-role",
-                usual(shape, key, Role.ACCESS).given(UseRelations::described),
+                usual(shape, key, Role.ACCESS).given(Records::described),
                 (access, usual) -> access == Access.STAFF || among(usual, access),
                 "the access of {about} is {1}, which is another one on other coaches",
                 "Look who may use it; if it is so, say under `accept` why.");

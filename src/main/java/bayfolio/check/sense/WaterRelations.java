@@ -121,8 +121,7 @@ final class WaterRelations {
                     "Name it under `of` of its gauge, or leave the steps out."),
             note(
                     "second-way-or-not",
-                    Pairs.onCoach(Water.SHAPE, Water.GRAVITY_CAP)
-                            .given(records -> !records.coach().unit().draft()),
+                    Pairs.onCoach(Water.SHAPE, Water.GRAVITY_CAP).given(Records::described),
                     (water, coach) ->
                             water.facts().get(Water.GRAVITY_CAP) == coach.unit().holds("fresh-fill-port"),
                     "`gravity-cap` does not go with whether a connection holds the role `fresh-fill-port`",

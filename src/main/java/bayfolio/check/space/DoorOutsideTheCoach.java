@@ -4,8 +4,6 @@ import bayfolio.check.Case;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Meters;
-import bayfolio.model.Side;
-import bayfolio.model.Size;
 import bayfolio.model.Spot;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
@@ -15,8 +13,6 @@ import java.util.stream.Stream;
 
 /** Flags a door or a connection that would lie past the end of the coach. */
 public final class DoorOutsideTheCoach implements Rule {
-    private static final double TOLERANCE_METERS = 0.02;
-
     @Override
     public Stream<Finding> check(Case coach) {
         return Stream.<Thing>concat(coach.unit().doors().stream(), coach.unit().connections().stream())
@@ -24,21 +20,11 @@ public final class DoorOutsideTheCoach implements Rule {
     }
 
     private static Optional<Finding> check(Thing thing, Unit unit) {
-        Spot spot = thing.spot().orElseThrow();
-        boolean across = spot.side()
-                .filter(side -> side == Side.FRONT || side == Side.REAR)
-                .isPresent();
-        Optional<Meters> end = spot.fromFront()
-                .map(start -> new Meters(
-                        start.value() + spot.width().map(Meters::value).orElse(0.0)));
-        return end.flatMap(it -> unit.size()
-                .facts()
-                .find(across ? Size.WIDTH : Size.LENGTH)
-                .filter(limit -> it.value() > limit.value() + TOLERANCE_METERS)
-                .map(limit -> finding(thing, it, limit, unit)));
+        double width = thing.spot().flatMap(Spot::width).map(Meters::value).orElse(0.0);
+        return BeyondTheEnd.of(thing, width, unit).map(beyond -> finding(thing, beyond, unit));
     }
 
-    private static Finding finding(Thing thing, Meters end, Meters limit, Unit unit) {
+    private static Finding finding(Thing thing, BeyondTheEnd beyond, Unit unit) {
         Place at =
                 thing.facts().shape().key("from-front").map(thing.facts()::at).orElse(thing.at());
         return Finding.error(
@@ -46,8 +32,9 @@ public final class DoorOutsideTheCoach implements Rule {
                         at,
                         thing.kind() + " `" + thing.id()
                                 + (thing.spot().flatMap(Spot::width).isPresent() ? "` ends at " : "` lies at ")
-                                + end.in(unit.region().first())
-                                + ", the coach at " + limit.in(unit.region().first()))
+                                + beyond.end().in(unit.region().first())
+                                + ", the coach at "
+                                + beyond.limit().in(unit.region().first()))
                 .mend("Measure `from-front` again, from the foremost point of the coach.");
     }
 }

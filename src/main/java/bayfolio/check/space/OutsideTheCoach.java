@@ -3,12 +3,9 @@ package bayfolio.check.space;
 import bayfolio.check.Case;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
-import bayfolio.measure.Meters;
 import bayfolio.model.Compartment;
 import bayfolio.model.Connection;
 import bayfolio.model.Door;
-import bayfolio.model.Side;
-import bayfolio.model.Size;
 import bayfolio.model.Slide;
 import bayfolio.model.Spot;
 import bayfolio.model.Thing;
@@ -19,8 +16,6 @@ import java.util.stream.Stream;
 
 /** Flags what would be beyond the end of the coach; doors and connections have a rule of their own. */
 public final class OutsideTheCoach implements Rule {
-    private static final double TOLERANCE_METERS = 0.02;
-
     @Override
     public Stream<Finding> check(Case coach) {
         Unit unit = coach.unit();
@@ -32,27 +27,21 @@ public final class OutsideTheCoach implements Rule {
     }
 
     private static Optional<Finding> check(Thing thing, Place at, Unit unit) {
-        Spot spot = thing.spot().orElseThrow();
-        boolean across = spot.side()
-                .filter(side -> side == Side.FRONT || side == Side.REAR)
-                .isPresent();
-        Optional<Meters> room = unit.size().facts().find(across ? Size.WIDTH : Size.LENGTH);
-        double start = spot.fromFront().orElseThrow().value();
         // Where it begins is measured; how wide a tank or a device is that way, only the wall things say for sure.
         boolean wall = thing instanceof Compartment || thing instanceof Slide;
-        double end = start + (wall ? spot.width().orElseThrow().value() : 0);
-        return room.filter(limit -> end > limit.value() + TOLERANCE_METERS)
-                .map(limit -> Finding.error(
+        double width = wall ? thing.spot().flatMap(Spot::width).orElseThrow().value() : 0;
+        return BeyondTheEnd.of(thing, width, unit)
+                .map(beyond -> Finding.error(
                                 "outside-the-coach",
                                 at,
                                 thing.kind()
                                         + " `"
                                         + thing.id()
                                         + (wall ? "` ends at " : "` is at ")
-                                        + new Meters(end).in(unit.region().first())
+                                        + beyond.end().in(unit.region().first())
                                         + ", the coach "
                                         + (wall ? "at " : "ends at ")
-                                        + limit.in(unit.region().first()))
+                                        + beyond.limit().in(unit.region().first()))
                         .mend(wall ? "Measure `from-front` and `width` again." : "Measure `from-front` again."));
     }
 }
