@@ -74,6 +74,7 @@ import bayfolio.check.reference.TwinsDoNotAgree;
 import bayfolio.check.reference.UnknownCountry;
 import bayfolio.check.reference.UnknownReference;
 import bayfolio.check.reference.UnknownSource;
+import bayfolio.check.refit.CountedOtherwise;
 import bayfolio.check.refit.NotLookedAtSinceRefit;
 import bayfolio.check.sense.FigureAgainstFact;
 import bayfolio.check.sense.ImpossibleFigure;
@@ -194,6 +195,7 @@ public final class Rules {
             new WrittenInOtherSystem(),
             new FigureAgainstFact(),
             new NotLookedAtSinceRefit(),
+            new CountedOtherwise(),
             new AxleOverLoaded(),
             new GrossExceeded(),
             new CargoBelowZero(),

@@ -80,6 +80,10 @@ public final class Unit implements Described {
             "When somebody last walked the whole coach with this description in hand.",
             Thing.Identity.CHECKED);
     public static final Key<String> CHECKED_BY = DRAFT.forStaff("checked-by", Type.TEXT, "Who that was.");
+    public static final Key<Counted> COUNTED = DRAFT.forStaff(
+            "counted",
+            Type.nested(Counted.SHAPE),
+            "How many of each somebody counted on that walk: `{switches: 41, items: 38}`.");
     public static final Key<Size> SIZE = DRAFT.required("size", Type.nested(Size.SHAPE), "Outer measures.");
     public static final Key<Weights> WEIGHTS =
             DRAFT.optional("weights", Type.nested(Weights.SHAPE), "Limits and weighing.");

@@ -13,6 +13,7 @@ import bayfolio.model.Bank;
 import bayfolio.model.Bed;
 import bayfolio.model.Charger;
 import bayfolio.model.Compartment;
+import bayfolio.model.Counted;
 import bayfolio.model.Door;
 import bayfolio.model.Engine;
 import bayfolio.model.Gauge;
@@ -96,7 +97,10 @@ class TrueEditsTest {
             all.stream()
                     .filter(TrueEdits::changes)
                     .limit(MOST)
-                    .forEach(it -> edits.add(new Edit(it.name(), it.after())));
+                    .forEach(it -> edits.add(new Edit(
+                            it.name(),
+                            new SourceFile(
+                                    it.after().path(), countedAnew(it.after().text())))));
         });
         Collections.shuffle(edits.subList(refits, edits.size()), random);
         assertThat(edits).hasSizeGreaterThanOrEqualTo(EDITS);
@@ -140,11 +144,28 @@ class TrueEditsTest {
                             .file();
                     edits.add(new Edit(
                             refit.name() + ", way " + (i + 1),
-                            new SourceFile(before.path(), refit.done(before.text()))));
+                            new SourceFile(before.path(), countedAnew(refit.done(before.text())))));
                 }
             }
         }
         return edits;
+    }
+
+    /** Whoever puts something in or takes it out counts what is there then. */
+    private static String countedAnew(String text) {
+        String counted = text;
+        for (Key<Integer> key : Counted.KEYS) {
+            Matcher list = Pattern.compile("(?m)^" + key.name() + ":\n((?:[ #].*\n|\n)*)")
+                    .matcher(text);
+            if (list.find()) {
+                long described = list.group(1)
+                        .lines()
+                        .filter(it -> it.startsWith("  - "))
+                        .count();
+                counted = counted.replaceFirst("(?m)^(  " + key.name() + ": )[0-9]+$", "$1" + described);
+            }
+        }
+        return counted;
     }
 
     private static String alarm(String name, List<Finding> findings) {

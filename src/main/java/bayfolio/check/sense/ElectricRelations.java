@@ -31,6 +31,7 @@ import bayfolio.reckon.Shore;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -430,12 +431,34 @@ final class ElectricRelations {
                     "Measure it, and state it once."),
             error(
                     "energy-of-the-kind",
-                    Pairs.within(Appliance.SHAPE, Appliance.ENERGY, Appliance.WHAT),
-                    (energy, what) -> Energies.fit(
-                            what, energy.stream().map(it -> it.value()).toList()),
-                    "{about} is a {2} and runs on what no such appliance runs on",
+                    Pairs.own(Appliance.SHAPE, Appliance.WHAT)
+                            .where((what, it) -> it.facts().has(Appliance.ENERGY)),
+                    (what, it) -> Energies.fit(what, it.facts().all(Appliance.ENERGY), it),
+                    "{about} is a {1} and runs on what no such appliance runs on",
                     "A two-way fridge runs on gas and ac, a three-way one on dc, too; compressor and residential "
-                            + "fridges, induction hobs and microwaves on no gas; gas hobs, ovens and furnaces on gas."));
+                            + "fridges, induction hobs and microwaves on no gas; gas hobs, ovens and furnaces on gas; "
+                            + "beds, fans, toilets and pumps on no fuel."),
+            warning(
+                    "load-without-its-energy",
+                    Pairs.toOne(Load.SHAPE, Load.APPLIANCE, Appliance.SHAPE)
+                            .where((load, appliance) -> appliance.facts().has(Appliance.ENERGY))
+                            .with(Drawn::new),
+                    (drawn, appliance) -> drawn.from()
+                            .map(appliance.facts().all(Appliance.ENERGY)::contains)
+                            .orElse(true),
+                    "{about} draws from a circuit of the other current than {2} runs on",
+                    "Look which circuit it hangs on, and what is named under `energy` of the appliance."));
+
+    /** A load, and what its circuit carries. */
+    private record Drawn(Load load, Records records) {
+        Optional<Appliance.Energy> from() {
+            return load.facts()
+                    .find(Load.CIRCUIT)
+                    .flatMap(id -> records.named(Circuit.SHAPE, id))
+                    .flatMap(circuit -> circuit.facts().find(Circuit.CURRENT))
+                    .map(current -> current == Circuit.Current.AC ? Appliance.Energy.AC : Appliance.Energy.DC);
+        }
+    }
 
     private ElectricRelations() {}
 

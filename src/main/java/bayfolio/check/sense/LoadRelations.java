@@ -55,6 +55,16 @@ final class LoadRelations {
 
     private static final double TEN_MINUTES = 600;
 
+    private static final double HOUR = 3_600;
+
+    /** What runs for hours of an evening or a night; common practice, no source. */
+    private static final Set<String> FOR_HOURS =
+            Subjects.words("fridge refrigerator light lamp tv television heater furnace");
+
+    /** What runs for minutes at a time; common practice, no source. */
+    private static final Set<String> FOR_MINUTES =
+            Subjects.words("pump microwave hood kettle coffee toaster dryer blender toilet");
+
     /** Up to so many volts are those of batteries. */
     private static final double LOW_VOLTS = 60;
 
@@ -74,7 +84,9 @@ final class LoadRelations {
             note(
                     "on-unasked-or-not",
                     Pairs.own(Load.SHAPE, Load.ALWAYS_ON),
-                    (always, load) -> !(always ? only(load, ASKED, UNASKED) : only(load, UNASKED, ASKED)),
+                    (always, load) -> !(always
+                            ? only(load, ASKED, UNASKED)
+                            : !load.facts().has(Load.A_NIGHT) && only(load, UNASKED, ASKED)),
                     "`always-on` of {about} is {1}: such things are otherwise, by its name",
                     "`yes` is what runs without anybody switching it on; if it is so, say under `accept` why."),
             note(
@@ -104,9 +116,8 @@ final class LoadRelations {
             note(
                     "so-short-a-night",
                     Pairs.own(Load.SHAPE, Load.A_NIGHT),
-                    (night, load) ->
-                            night.value() >= TEN_MINUTES || !Collections.disjoint(Subjects.naming(load), IN_SECONDS),
-                    "{about} runs for {1} of a whole night, which few things do",
+                    (night, load) -> night.value() >= leastOfANight(load) && night.value() <= mostOfANight(load),
+                    "{about} runs for {1} of a whole night, which few such things do",
                     "Read the figure and its unit again."),
             note(
                     "night-without-inverter",
@@ -152,6 +163,17 @@ final class LoadRelations {
                     "Read the figure on it again: it guards the wire."));
 
     private LoadRelations() {}
+
+    private static double leastOfANight(Load load) {
+        Set<String> words = Subjects.naming(load);
+        boolean brief = !Collections.disjoint(words, IN_SECONDS);
+        boolean hours = !Collections.disjoint(words, FOR_HOURS) && Collections.disjoint(words, UNSURE);
+        return brief ? 0 : hours ? HOUR : TEN_MINUTES;
+    }
+
+    private static double mostOfANight(Load load) {
+        return Collections.disjoint(Subjects.naming(load), FOR_MINUTES) ? 24 * HOUR : HOUR;
+    }
 
     /** Whether its name has words of the one list, and none of the other. */
     private static boolean only(Load load, Set<String> these, Set<String> those) {

@@ -51,6 +51,20 @@ final class LookRelations {
     /** Things of one bag share its few words; so many are written for one thing. */
     private static final int WORDS_OF_ITS_OWN = 8;
 
+    /** Spots that take one thing, or the things of one use. */
+    private static final Set<String> FOR_ONE =
+            Subjects.words("hook end edge reel clipped strapped ceiling hangs peg clip");
+
+    private static final Set<String> FILLS = Subjects.words("fill filler port inlet neck cap");
+
+    private static final int SOME_WORDS = 4;
+
+    private static final int FEW_WORDS = 9;
+
+    private static final Set<String> DESCRIBING = Subjects.words("wide narrow both");
+
+    private static final Pattern NOTHING_AT_ALL = Pattern.compile("(?i)\\bthis one shows nothing\\b");
+
     /** At the beginning, where the words say in which room. */
     private static final Pattern NAMES_A_ROOM = Pattern.compile(
             "^(?:inside,? )?(?:(?:in|on|at|above|below|under|behind|inside|over) )?(?:the )?(?:cab|dash|galley|kitchen|bath|bedroom|hall|lounge"
@@ -129,7 +143,7 @@ final class LookRelations {
             note(
                     "looks-of-two-things",
                     Pairs.within(Switch.SHAPE, Switch.ON_LOOK, Switch.OFF_LOOK),
-                    LookRelations::ofOneThing,
+                    (on, off) -> ofOneThing(on, off) && describedAlike(on, off),
                     "{about} shows ON and OFF by two different things: the two looks have no word in common",
                     "Tell both by one part, where there is one: the handle is up, the handle is down."),
             warning(
@@ -176,11 +190,19 @@ final class LookRelations {
             note(
                     "two-in-one-place",
                     inOnePlace(Item.SHAPE),
-                    (one, other) -> Subjects.all(one.spot().flatMap(Spot::where).orElseThrow())
-                                    .size()
-                            < WORDS_OF_ITS_OWN,
+                    (one, other) -> inOneBag(one.spot().flatMap(Spot::where).orElseThrow()),
                     IN_ONE_PLACE,
                     TELL_APART),
+            note(
+                    "place-told-twice",
+                    Pairs.<Thing>allOf(
+                            whereTold(),
+                            it -> it.kind()
+                                    + plain(it.spot().flatMap(Spot::where).orElseThrow())),
+                    (one, other) ->
+                            one.spot().flatMap(Spot::in).equals(other.spot().flatMap(Spot::in)),
+                    "{about} is told to be, word for word, where {2} is, and that one is in another bay",
+                    "Copied? Say where in its own bay it is."),
             warning(
                     "place-of-another-room",
                     inBays(),
@@ -205,6 +227,13 @@ final class LookRelations {
                                             .contains(tool)),
                     "{about} speaks of a {1}, and nothing on the coach is called so",
                     "List it under `items`, with its place; or mend the text."),
+            note(
+                    "fuel-not-confused-with",
+                    Pairs.toEach(Connection.SHAPE, Connection.NOT_TO_CONFUSE, Connection.SHAPE)
+                            .where((one, other) -> one.roles().contains("fuel-filler")),
+                    (one, other) -> !Collections.disjoint(Subjects.naming(other), FILLS),
+                    "{about} takes fuel and is not to be confused with {2}, into which nothing is poured",
+                    "Name the filler that stands near it, or looks like it."),
             warning(
                     "look-alike-on-one-side-only",
                     lookAlikes(),
@@ -294,6 +323,16 @@ final class LookRelations {
                 || Subjects.opposed(on, off);
     }
 
+    /** Both tell of the same one by the same adjectives, and neither shows nothing where the other shows something. */
+    private static boolean describedAlike(String on, String off) {
+        List<String> one = Subjects.all(on);
+        List<String> other = Subjects.all(off);
+        return NOTHING_AT_ALL.matcher(on).find() == NOTHING_AT_ALL.matcher(off).find()
+                && (one.size() > FEW_WORDS
+                        || other.size() > FEW_WORDS
+                        || DESCRIBING.stream().allMatch(word -> one.contains(word) == other.contains(word)));
+    }
+
     private static <T extends Thing> Pairs<T, T> alike(Shape<T> shape, Key<String> key) {
         return Pairs.alike(shape, key, it -> plain(it.facts().get(key)));
     }
@@ -317,6 +356,29 @@ final class LookRelations {
                 LookRelations::madeForOneLook,
                 "{about} is said to look, when it is " + state + ", word for word as {2} does",
                 "Copied? If both look so, tell it in words of its own.");
+    }
+
+    /** Things of one bag, drawer or box share its few words; on one hook or at one end there is one. */
+    private static boolean inOneBag(String where) {
+        List<String> words = Subjects.all(where);
+        return words.size() < WORDS_OF_ITS_OWN && Collections.disjoint(words, FOR_ONE);
+    }
+
+    /** What has words of some length for its place. */
+    private static Pairs<Thing, Coach> whereTold() {
+        return records -> records.coach()
+                .unit()
+                .things()
+                .filter(thing -> !(thing instanceof Item)
+                        && thing.spot()
+                                .flatMap(Spot::where)
+                                .filter(where -> Subjects.all(where).size() >= SOME_WORDS)
+                                .isPresent())
+                .map(thing -> new Pairs.Pair<>(
+                        Records.naming(thing),
+                        new Located<>(
+                                thing, thing.facts().at(whereOf(thing.facts().shape()))),
+                        new Located<>(records.coach(), thing.at())));
     }
 
     /** Those in a row look alike, and so do twins and what has one use. */

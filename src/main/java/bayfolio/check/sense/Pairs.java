@@ -160,6 +160,27 @@ interface Pairs<A, B> {
         };
     }
 
+    /**
+     * Of some things, each with each earlier one that says the same, told where the first of their pairs is.
+     *
+     * @param saying what is equal of two that are alike
+     */
+    static <T extends Thing> Pairs<T, T> allOf(Pairs<T, ?> some, Function<? super T, ?> saying) {
+        return records -> {
+            Map<Object, List<Located<T>>> said = new LinkedHashMap<>();
+            some.of(records)
+                    .forEach(pair -> said.computeIfAbsent(
+                                    saying.apply(pair.first().value()), same -> new ArrayList<>())
+                            .add(pair.first()));
+            return said.values().stream()
+                    .flatMap(same -> IntStream.range(0, same.size())
+                            .boxed()
+                            .flatMap(i -> same.subList(0, i).stream()
+                                    .map(earlier -> Pair.of(
+                                            same.get(i).value(), same.get(i).at(), earlier.value()))));
+        };
+    }
+
     private static <T extends Thing> Stream<Pair<T, T>> eachWithEarlier(List<T> all, Key<?> fact) {
         return IntStream.range(0, all.size())
                 .boxed()

@@ -69,6 +69,14 @@ final class ReferenceRelations {
             "230",
             "120");
 
+    /** How a thing is made or fits, which does not tell what it is for either. */
+    private static final Set<String> FITTINGS = Set.of(
+            "spout", "hose", "inlet", "outlet", "fill", "filler", "port", "cap", "cord", "adapter", "unit", "roof",
+            "12", "230v", "ac", "dc", "load", "gauge", "lamp", "front", "rear", "left", "right", "water", "tank",
+            "battery");
+
+    private static final String NAMED_AFTER = "{about} names {2}, and is named after another one of that kind";
+
     /** So many words tell what a thing is. */
     private static final int ENOUGH = 6;
 
@@ -91,6 +99,9 @@ final class ReferenceRelations {
     /** What feeds all of its kind. */
     private static final Set<String> WHOLE =
             Set.of("coach-main-breaker", "rcd", "generator-control", "generator-breaker", "house-battery-switch");
+
+    /** What the one current keeps awake, and that gives the other. */
+    private static final Set<String> GO_BETWEENS = Set.of("generator-control", "inverter-control");
 
     private static final Set<String> OF_BATTERIES = Set.of("house-battery-switch", "chassis-battery-switch");
 
@@ -218,9 +229,74 @@ final class ReferenceRelations {
             note(
                     "load-of-another-appliance",
                     Pairs.toOne(Load.SHAPE, Load.APPLIANCE, Appliance.SHAPE),
-                    (load, appliance) -> scarce(told(appliance)) || share(telling(naming(load)), told(appliance)),
+                    ReferenceRelations::drawnBy,
                     "{about} is said to be that of {2}, and has no word in common with it",
                     "Name the appliance that draws it."),
+            note(
+                    "named-after-another",
+                    Pairs.toOne(Load.SHAPE, Load.APPLIANCE, Appliance.SHAPE)
+                            .where(ReferenceRelations::drawnBy)
+                            .with(Named::new),
+                    (load, appliance) -> load.meant(appliance, Set.of(appliance.id())),
+                    NAMED_AFTER,
+                    "Name the appliance that draws it."),
+            note(
+                    "named-after-another",
+                    Pairs.toEach(Item.SHAPE, Item.GOES_ON, Connection.SHAPE).with(Named::new),
+                    (item, connection) -> item.meant(
+                            connection, Set.copyOf(((Item) item.thing).facts().all(Item.GOES_ON))),
+                    NAMED_AFTER,
+                    "Try it."),
+            note(
+                    "named-after-another",
+                    Pairs.toEach(Gauge.SHAPE, Gauge.OF)
+                            .where((gauge, shown) -> !(shown instanceof Tank) && shows(gauge, shown))
+                            .with(Named::new),
+                    (gauge, shown) -> gauge.meant(
+                            shown, Set.copyOf(((Gauge) gauge.thing).facts().all(Gauge.OF))),
+                    NAMED_AFTER,
+                    "Look what it shows."),
+            note(
+                    "named-after-another",
+                    Pairs.toEach(Switch.SHAPE, Switch.FEEDS, Switch.SHAPE)
+                            .where((it, fed) -> it.roles().contains("branch-breaker"))
+                            .with(Named::new),
+                    (it, fed) ->
+                            it.meant(fed, Set.copyOf(((Switch) it.thing).facts().all(Switch.FEEDS))),
+                    NAMED_AFTER,
+                    "Press its test key with the breaker off, and look."),
+            note(
+                    "fed-from-the-other-current",
+                    Pairs.toEach(Switch.SHAPE, Switch.FEEDS, Switch.SHAPE).with(Feeding::new),
+                    (feeding, fed) -> {
+                        Set<Circuit.Current> one = feeding.currents(feeding.it);
+                        Set<Circuit.Current> other = feeding.currents(fed);
+                        return one.size() != 1 || other.size() != 1 || one.equals(other) || fed.holdsOneOf(GO_BETWEENS);
+                    },
+                    "{about} feeds circuits of one current and is said to feed {2}, which feeds those of the other",
+                    "Name what goes dark with it; a charger or an inverter stands between the two."),
+            note(
+                    "fed-from-the-other-current",
+                    Pairs.toEach(Switch.SHAPE, Switch.FEEDS, Appliance.SHAPE)
+                            .where((it, fed) -> fed.facts().has(Appliance.ENERGY) && !it.holdsOneOf(BEFORE_ALL))
+                            .with(Feeding::new),
+                    (feeding, fed) -> {
+                        Set<Circuit.Current> one = feeding.currents(feeding.it);
+                        List<Appliance.Energy> energy = fed.facts().all(Appliance.ENERGY);
+                        return one.size() != 1
+                                || energy.contains(
+                                        one.contains(Circuit.Current.AC) ? Appliance.Energy.AC : Appliance.Energy.DC);
+                    },
+                    "{about} feeds circuits of one current and is said to feed {2}, which does not run on it",
+                    "Name what goes dark with it."),
+            note(
+                    "gas-fed-by-power",
+                    Pairs.toEach(Switch.SHAPE, Switch.FEEDS, Switch.SHAPE),
+                    (it, fed) -> fed.roles().stream().noneMatch(GAS::contains)
+                            || it.roles().stream().anyMatch(GAS::contains)
+                            || it.roles().isEmpty(),
+                    "{about} is said to feed {2}, which is a valve for gas",
+                    "Name what goes dark with it."),
             note(
                     "load-on-another-circuit",
                     Pairs.toOne(Load.SHAPE, Load.CIRCUIT, Circuit.SHAPE).with(Wired::new),
@@ -364,7 +440,36 @@ final class ReferenceRelations {
         };
     }
 
+    /** What names another thing, and whether that is the one which it is named after. */
+    private record Named(Thing thing, Records records) {
+        boolean meant(Thing named, Set<String> all) {
+            Set<String> words = own(thing);
+            Set<String> of = own(named);
+            if (of.isEmpty() || common(words, of) > 0) {
+                return true;
+            }
+            return records.coach()
+                    .unit()
+                    .things()
+                    .filter(other -> other != thing && other.kind().equals(named.kind()) && !all.contains(other.id()))
+                    .filter(other -> named.roles().isEmpty() || !Collections.disjoint(other.roles(), named.roles()))
+                    .noneMatch(other -> common(words, own(other)) > 0);
+        }
+
+        private static Set<String> own(Thing it) {
+            return without(FITTINGS, naming(it));
+        }
+    }
+
     private record Feeding(Switch it, Records records) {
+        /** Of the circuits that it feeds at once. */
+        Set<Circuit.Current> currents(Switch of) {
+            return of.facts().all(Switch.FEEDS).stream()
+                    .flatMap(id -> records.named(Circuit.SHAPE, id).stream())
+                    .flatMap(circuit -> circuit.facts().find(Circuit.CURRENT).stream())
+                    .collect(Collectors.toSet());
+        }
+
         boolean feeds(String id) {
             return it.facts().all(Switch.FEEDS).contains(id);
         }
@@ -531,6 +636,7 @@ final class ReferenceRelations {
 
     private static boolean works(Worked<Appliance> worked, Switch it) {
         return !it.holdsOneOf(BEFORE_ALL)
+                && !worksAnother(worked, it)
                 && (!Collections.disjoint(worked.belongings(), it.facts().all(Switch.FEEDS))
                         || share(saying(worked.thing), naming(it)));
     }
@@ -616,6 +722,26 @@ final class ReferenceRelations {
     }
 
     /** Words by which a thing is called. */
+    /** Whether all that it feeds belongs to other appliances. */
+    private static boolean worksAnother(Worked<Appliance> worked, Switch it) {
+        List<String> fed = it.facts().all(Switch.FEEDS);
+        Set<String> own = worked.belongings();
+        if (fed.isEmpty()
+                || it.roles().contains("inverter-control")
+                || own.size() < 2
+                || !Collections.disjoint(own, fed)) {
+            return false;
+        }
+        Records records = worked.records;
+        return records.of(Appliance.SHAPE)
+                .filter(other -> other != worked.thing)
+                .anyMatch(other -> !Collections.disjoint(new Worked<>(other, records).belongings(), fed));
+    }
+
+    private static boolean drawnBy(Load load, Appliance appliance) {
+        return scarce(told(appliance)) || share(telling(naming(load)), told(appliance));
+    }
+
     private static Set<String> naming(Thing it) {
         return without(PARTS, Subjects.naming(it));
     }

@@ -93,6 +93,61 @@ final class SpaceRelations {
                     "{about} is named after the other end of the coach",
                     "Measure it from the front again, or call it otherwise."),
             note(
+                    "too-near-the-front",
+                    located(),
+                    (thing, unit) ->
+                            from(thing).map(it -> it >= foremost(thing, unit)).orElse(true),
+                    "{about} is said to be nearer to the front of the coach than anything on its side can be",
+                    "Measure it again, from the foremost point of the coach; if it is so, say under `accept` why."),
+            note(
+                    "drop-against-the-door",
+                    Pairs.own(Door.SHAPE, Door.DROP)
+                            .where((drop, door) ->
+                                    door.spot().flatMap(Spot::side).isPresent())
+                            .with((drop, records) -> drop.value()
+                                    / records.coach()
+                                            .unit()
+                                            .size()
+                                            .facts()
+                                            .get(Size.HEIGHT)
+                                            .value()),
+                    (share, door) ->
+                            door.spot().flatMap(Spot::side).equals(Optional.of(Side.ROOF)) ? share > 0.6 : share < 0.9,
+                    "{about} is no such way above the ground as its `drop` says",
+                    "Measure from its lower edge to the ground; from a hatch in the roof it is the height of the roof."),
+            note(
+                    "outside-and-in-a-room",
+                    insideBays(),
+                    (thing, bay) -> thing.spot()
+                            .flatMap(Spot::side)
+                            .map(side -> side == Side.INSIDE || side == Side.UNDERFLOOR)
+                            .orElse(true),
+                    "{about} is said to be on the outside of the coach, and in {2}, which is opened from inside",
+                    "Mend the one that is wrong."),
+            note(
+                    "blocked-from-elsewhere",
+                    Pairs.toEach(Compartment.SHAPE, Compartment.BLOCKED_BY, Slide.SHAPE),
+                    (bay, slide) -> sidesOf(bay).isEmpty()
+                            || slide.spot().flatMap(Spot::side).isEmpty()
+                            || from(bay).isEmpty()
+                            || from(slide).isEmpty()
+                            || sidesOf(bay)
+                                            .contains(slide.spot()
+                                                    .flatMap(Spot::side)
+                                                    .orElseThrow())
+                                    && end(bay).orElseThrow() > from(slide).get() - STEPS_AWAY
+                                    && from(bay).get() < end(slide).orElseThrow() + STEPS_AWAY,
+                    "{about} is said to be blocked by {2}, which comes out elsewhere",
+                    "Look what stands in front of it when all rooms are out."),
+            note(
+                    "where-none-ever-is",
+                    located()
+                            .where((thing, unit) ->
+                                    thing.spot().flatMap(Spot::side).isPresent()),
+                    (thing, unit) -> !Sides.never(thing),
+                    "{about} is said to be on a side where no such thing is",
+                    "Look again which side it is on; if it is so, say under `accept` why."),
+            note(
                     "number-left-out",
                     Pairs.onCoach(
                                     Compartment.SHAPE,
@@ -296,6 +351,33 @@ final class SpaceRelations {
                     "Doors are numbered from the front; measure both again."));
 
     private SpaceRelations() {}
+
+    /** The least distance from the front of what is on a side, in meters: before that is bumper, hood and dash. */
+    private static double foremost(Thing thing, Unit unit) {
+        boolean flat = unit.facts().get(Unit.BODY) == Unit.Body.BUS_STYLE;
+        return switch (thing.spot().flatMap(Spot::side).orElse(Side.FRONT)) {
+            case LEFT, RIGHT -> flat ? 0.45 : 0.75;
+            case INSIDE -> flat ? 0.5 : 0.9;
+            case UNDERFLOOR -> flat ? 0.8 : 1.1;
+            case ROOF -> flat ? 0.6 : 1.2;
+            case FRONT, REAR -> 0;
+        };
+    }
+
+    private static Pairs<Thing, Compartment> insideBays() {
+        return records -> located()
+                .of(records)
+                .map(Pairs.Pair::first)
+                .flatMap(thing -> records.coach().around(thing.value()).stream()
+                        .filter(bay -> bay.spot().flatMap(Spot::side).equals(Optional.of(Side.INSIDE)))
+                        .map(bay -> Pairs.Pair.of(thing.value(), thing.at(), bay)));
+    }
+
+    private static List<Side> sidesOf(Compartment bay) {
+        return Stream.concat(
+                        bay.spot().flatMap(Spot::side).stream(), bay.facts().find(Compartment.SECOND_DOOR).stream())
+                .toList();
+    }
 
     private static Pattern words(String words) {
         return Pattern.compile("(?i)(?:" + words + ")");

@@ -55,6 +55,21 @@ final class UseRelations {
             parts(Switch.Make.FUSES, "fuse"),
             parts(Switch.Make.OUTLET, "reset|outlet|test|plug")));
 
+    /** Makes that are called by one word, which nobody gives to another. */
+    private static final Map<Switch.Make, Pattern> NAMES = new EnumMap<>(Map.ofEntries(
+            parts(Switch.Make.ROCKER, "rockers?\\b"),
+            parts(Switch.Make.TOGGLE, "toggles?\\b"),
+            parts(Switch.Make.KNOB, "knobs?\\b"),
+            parts(Switch.Make.TAP, "(?:tap|knob|lever|handle)s?\\b"),
+            parts(Switch.Make.HANDWHEEL, "(?:hand)?wheels?\\b"),
+            parts(Switch.Make.CRANK, "cranks?\\b"),
+            parts(Switch.Make.PEDAL, "pedals?\\b"),
+            parts(Switch.Make.KEYPAD, "keypad|digits?\\b")));
+
+    private static final Pattern TOUCHED = Pattern.compile("(?:^|[.;,] |then )touch ");
+
+    private static final Pattern STAYS_NOT = Pattern.compile("this one shows nothing|springs back|shows no state");
+
     /** Words in the name of each kind of device. */
     private static final Map<Appliance.What, Pattern> CALLED = new EnumMap<>(Map.ofEntries(
             called(Appliance.What.FURNACE, "furnace|heat"),
@@ -113,10 +128,17 @@ final class UseRelations {
     /** What guests take along, and what everybody needs when something happens; common practice, no source. */
     private static final Set<String> OF_GUESTS = Subjects.words(
             "chair table mat broom flashlight torch ladder kettle bedding level lighter cover strap tie net brush ring bucket can"
-                    + " hose spray funnel spout");
+                    + " hose spray funnel spout level cloth watering post heater");
+
+    private static final Set<String> OF_THE_ENGINE = Subjects.words("oil coolant washer brake engine");
+
+    private static final Set<String> MACHINES =
+            Subjects.words("heater furnace radiator vent charger inverter burner condenser regulator");
+
+    private static final Set<String> OF_STAFF = Subjects.words("crank block filter cartridge fuse");
 
     private static final Set<String> OF_EMERGENCIES =
-            Subjects.words("extinguisher blanket triangle vest aid towing emergency");
+            Subjects.words("extinguisher blanket triangle vest aid towing emergency flashlight torch");
 
     /** So many others make a row of which one may be the odd one. */
     private static final int ROW = 3;
@@ -156,11 +178,28 @@ final class UseRelations {
                     Pairs.own(Item.SHAPE, Item.FOR)
                             .where((user, item) -> item.roles().isEmpty())
                             .given(Records::described),
-                    (user, item) -> user == Item.For.STAFF
-                            ? Collections.disjoint(Subjects.naming(item), OF_GUESTS)
-                            : user == Item.For.EMERGENCY || Collections.disjoint(Subjects.naming(item), OF_EMERGENCIES),
+                    (user, item) -> user == Item.For.EMERGENCY && !Collections.disjoint(Subjects.naming(item), OF_STAFF)
+                            ? false
+                            : user == Item.For.STAFF
+                                    ? Collections.disjoint(Subjects.naming(item), OF_GUESTS)
+                                    : user == Item.For.EMERGENCY
+                                            || Collections.disjoint(Subjects.naming(item), OF_EMERGENCIES),
                     "{about} is said to be for {1}, and such things are for others, by its name",
                     "Say who it is for; if it is so, say under `accept` why."),
+            note(
+                    "connection-on-call",
+                    Pairs.own(Connection.SHAPE, Connection.ACCESS),
+                    (access, connection) -> access != Access.ON_CALL
+                            || !Collections.disjoint(Subjects.naming(connection), OF_THE_ENGINE),
+                    "{about} is said to be {1}: what is plugged, filled or drained is for renters, or for staff",
+                    "Say `free`, `task` or `staff`; if it is so, say under `accept` why."),
+            note(
+                    "service-door-for-everybody",
+                    Pairs.own(Compartment.SHAPE, Compartment.ACCESS)
+                            .where((access, bay) -> bay.roles().isEmpty()),
+                    (access, bay) -> access != Access.FREE || Collections.disjoint(Subjects.of(bay.name()), MACHINES),
+                    "{about} is {1}, and named after a machine that nobody but staff opens a door for",
+                    "Say who opens it; if it is so, say under `accept` why."),
             note(
                     "for-tasks-in-the-room",
                     Pairs.own(Switch.SHAPE, Switch.ACCESS)
@@ -360,10 +399,26 @@ final class UseRelations {
                 .collect(Collectors.joining(" "))
                 .toLowerCase(Locale.ROOT);
         Pattern parts = PARTS.get(make);
+        if (make != Switch.Make.TOUCH_PANEL && TOUCHED.matcher(words).find()
+                || make == Switch.Make.LATCHING_BUTTON
+                        && STAYS_NOT.matcher(words).find()
+                || namedAsAnother(make, words)) {
+            return false;
+        }
         return parts == null
                 || parts.matcher(words).find()
                         && !(PRESSED.contains(make) && TURNED.matcher(words).find())
                 || !ANY_PART.matcher(words).find() && (words.isEmpty() || !NAMED_AT_ONCE.contains(make));
+    }
+
+    /** Whether the words name the part of some other make, and not of this one. */
+    private static boolean namedAsAnother(Switch.Make make, String words) {
+        Pattern own = NAMES.get(make);
+        return own != null
+                && !own.matcher(words).find()
+                && NAMES.entrySet().stream()
+                        .anyMatch(other -> other.getKey() != Switch.Make.TAP
+                                && other.getValue().matcher(words).find());
     }
 
     private static boolean reached(Thing thing, Key<Boolean> emergency, Coach coach) {

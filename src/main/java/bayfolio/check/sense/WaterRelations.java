@@ -225,7 +225,7 @@ final class WaterRelations {
                     "Read the words beside the inlet; if it is so, say under `accept` what keeps it from that."),
             note(
                     "drain-of-one-pipe-only",
-                    onlyDrain(),
+                    onlyDrain().given(records -> records.coach().unit().idsRead(Switch.SHAPE.name())),
                     (drain, unit) -> !HOT_OR_COLD
                             .matcher(drain.id() + " " + drain.name())
                             .find(),
