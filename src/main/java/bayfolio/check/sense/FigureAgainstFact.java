@@ -234,9 +234,12 @@ public final class FigureAgainstFact implements Rule {
             new Whole<>(
                     words("\\b(\\d+ A) (?:outlet|shore power|hook-up)s?\\b"),
                     Amps.SCALE,
-                    records -> Stream.concat(
-                            shore(records, Supply.AMPS),
-                            records.of(Adapter.SHAPE).flatMap(it -> Stated.of(it, Adapter.FROM, " of an adapter")))));
+                    records -> records.coach().unit().idsRead(Supply.SHAPE.name())
+                            ? Stream.concat(
+                                    shore(records, Supply.AMPS),
+                                    records.of(Adapter.SHAPE)
+                                            .flatMap(it -> Stated.of(it, Adapter.FROM, " of an adapter")))
+                            : Stream.of()));
 
     private static <R extends Described, Q extends Quantity> Line<R, Q> own(
             Shape<R> shape, Key<String> text, Pattern figure, Scale<Q> scale, Key<Q> fact) {
