@@ -13,8 +13,12 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 
 /** A fleet folder as the tests use it: read, checked, published; first of all the demo fleet. */
 public record DemoFleet(Path root, Check check) {
@@ -58,6 +62,25 @@ public record DemoFleet(Path root, Check check) {
     public static Path web() {
         try {
             return Published.FOLDER.resolve("web").toRealPath();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A procedure of a published coach, all its pages in one: each is followed by the one to which it leads on. */
+    public static Document procedure(Path coach, String id) {
+        try {
+            Document first = Jsoup.parse(Files.readString(coach.resolve("do/" + id + ".html")));
+            String on = "#safe-to-stop a[href*=" + id + "--]:not([href*=#])";
+            Element next = first.selectFirst(on);
+            while (next != null) {
+                Document page = Jsoup.parse(Files.readString(
+                        coach.resolve("do").resolve(next.attr("href")).normalize()));
+                Element main = Objects.requireNonNull(page.selectFirst("main"));
+                next = page.selectFirst(on);
+                Objects.requireNonNull(first.selectFirst("main")).appendChildren(main.childNodesCopy());
+            }
+            return first;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -106,7 +106,9 @@ final class FirstUse {
         @Override
         public Content steps(Content.Steps content) {
             return new Content.Steps(
-                    content.stamp(), content.parts().stream().map(this::part).toList());
+                    content.stamp(),
+                    content.ticked(),
+                    content.parts().stream().map(this::part).toList());
         }
 
         @Override

@@ -9,6 +9,7 @@ import bayfolio.document.Stamp;
 import bayfolio.fact.Type;
 import bayfolio.model.Access;
 import bayfolio.model.Reach;
+import bayfolio.model.Thing;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
@@ -33,6 +34,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -48,61 +50,186 @@ final class ProcedurePage {
     }
 
     Stream<Page> pages() {
-        return view.procedures().stream().map(this::page);
+        return view.procedures().stream().flatMap(procedure -> new Pages(procedure).pages());
     }
 
-    private Page page(Procedure procedure) {
-        PageKind kind = procedure.form() == Form.TROUBLE ? PageKind.GUIDE : PageKind.PROCEDURE;
-        Stamp page = view.stamp(kind.node(procedure.id()), CoachView.audience(procedure), CoachView.from(procedure));
-        boolean urgent = procedure.head().stage() == Stage.EMERGENCY;
-        List<Content> opening = new ArrayList<>();
-        if (!urgent) {
-            marks(procedure).map(who -> mark(page, who)).forEach(opening::add);
-        }
-        if (procedure.head().facts().has(Head.SOURCES)) {
-            opening.add(sources(page.child("sources").seenBy(Audience.STAFF), procedure));
-        }
-        if (!procedure.opening().isEmpty()) {
-            opening.add(new Content.Text(page.child("opening"), procedure.opening()));
-        }
-        List<Section> sections = new ArrayList<>();
-        Stamp steps = page.child("steps");
-        sections.add(Section.of(steps, view.word("steps"), List.of(steps(steps.child("list"), page, procedure))));
-        for (Procedure.Ending ending : procedure.endings()) {
-            String id = ending.title().toLowerCase(Locale.ROOT).replace(' ', '-');
-            Stamp section = page.child(id);
-            sections.add(Section.of(
-                    section, view.word(id), List.of(new Content.Text(section.child("text"), ending.text()))));
-        }
-        if (!urgent) {
-            procedure.head().facts().all(Head.ANSWERS).stream()
-                    .flatMap(question -> view.workedOut().quoted(page, question).stream())
-                    .forEach(sections::add);
-            things(page.child("things"), procedure).ifPresent(sections::add);
-        }
-        return new Page(
-                page,
-                kind,
-                new Target.OfProcedure(procedure.id()),
-                procedure.head().title(),
-                opening,
-                sections,
-                urgent);
-    }
+    /** The pages of one procedure: a new one begins wherever a reader may stop. */
+    private final class Pages {
+        private final Procedure procedure;
+        private final PageKind kind;
+        private final boolean urgent;
+        private final List<List<Procedure.Part>> parts;
+        private final Map<Step, String> names;
 
-    /** A step is named after the page, since links lead to it. */
-    private static Content steps(Stamp list, Stamp page, Procedure procedure) {
-        Map<Step, String> names = names(procedure);
-        return new Content.Steps(
-                list,
-                procedure.parts().stream()
-                        .map(part -> new Content.Steps.Part(
-                                list.child("from-" + first(part, procedure, names)),
-                                part.title(),
-                                part.steps().stream()
-                                        .map(step -> step(page.child("step-" + names.get(step)), step))
-                                        .toList()))
-                        .toList());
+        Pages(Procedure procedure) {
+            this.procedure = procedure;
+            this.kind = procedure.form() == Form.TROUBLE ? PageKind.GUIDE : PageKind.PROCEDURE;
+            this.urgent = procedure.head().stage() == Stage.EMERGENCY;
+            this.parts = procedure.pages();
+            this.names = names(procedure);
+        }
+
+        Stream<Page> pages() {
+            return IntStream.range(0, parts.size()).mapToObj(this::page);
+        }
+
+        private Page page(int number) {
+            boolean first = number == 0;
+            boolean last = number == parts.size() - 1;
+            Stamp page = view.stamp(
+                    kind.node(procedure.id() + (first ? "" : "--" + anchor(number))),
+                    CoachView.audience(procedure),
+                    CoachView.from(procedure));
+            List<Section> sections = new ArrayList<>();
+            Stamp steps = page.child("steps");
+            sections.add(Section.of(steps, view.word("steps"), List.of(steps(steps.child("list"), page, number))));
+            if (last) {
+                for (Procedure.Ending ending : procedure.endings()) {
+                    String id = ending.title().toLowerCase(Locale.ROOT).replace(' ', '-');
+                    Stamp section = page.child(id);
+                    sections.add(new Section(
+                            section,
+                            Optional.of(new Target.OfPart(procedure.id(), id)),
+                            view.word(id),
+                            2,
+                            List.of(new Content.Text(section.child("text"), ending.text()))));
+                }
+            } else {
+                sections.add(rest(page.child("safe-to-stop"), number));
+            }
+            if (!urgent) {
+                if (first) {
+                    procedure.head().facts().all(Head.ANSWERS).stream()
+                            .flatMap(question -> view.workedOut().quoted(page, question).stream())
+                            .forEach(sections::add);
+                }
+                things(page.child("things"), number).ifPresent(sections::add);
+            }
+            return new Page(page, kind, target(number), title(number), opening(page, number), sections, urgent);
+        }
+
+        private List<Content> opening(Stamp page, int number) {
+            List<Content> opening = new ArrayList<>();
+            if (!urgent) {
+                marks(procedure).map(who -> mark(page, who)).forEach(opening::add);
+            }
+            if (number > 0) {
+                opening.add(Content.Text.of(
+                        page.child("after"),
+                        new Inline.Text(view.word("steps.after") + " "),
+                        view.link(target(number - 1), title(number - 1)),
+                        new Inline.Text(".")));
+                return opening;
+            }
+            if (procedure.head().facts().has(Head.SOURCES)) {
+                opening.add(sources(page.child("sources").seenBy(Audience.STAFF), procedure));
+            }
+            if (!procedure.opening().isEmpty()) {
+                opening.add(new Content.Text(page.child("opening"), procedure.opening()));
+            }
+            return opening;
+        }
+
+        /** Why a reader may stop here, the way on, and the way out. */
+        private Section rest(Stamp section, int number) {
+            List<Procedure.Part> page = parts.get(number);
+            Stamp list = section.child("list");
+            List<Content.LinkList.Entry> ways = new ArrayList<>();
+            ways.add(new Content.LinkList.Entry(
+                    list.child("next"),
+                    view.link(target(number + 1), title(number + 1)),
+                    view.word("steps.next"),
+                    Optional.of("things")
+                            .filter(it -> number == 0 && used(number).isEmpty())));
+            // Before the page was divided its endings were here.
+            procedure.endings().forEach(ending -> {
+                String id = ending.title().toLowerCase(Locale.ROOT).replace(' ', '-');
+                ways.add(new Content.LinkList.Entry(
+                        list.child(id),
+                        view.link(new Target.OfPart(procedure.id(), id), view.word(id)),
+                        "",
+                        Optional.of(id).filter(it -> number == 0)));
+            });
+            return Section.of(
+                    section,
+                    view.word("safe-to-stop"),
+                    List.of(
+                            new Content.Text(
+                                    section.child("text"),
+                                    page.get(page.size() - 1).rest()),
+                            new Content.LinkList(list, Optional.empty(), ways)));
+        }
+
+        private Target target(int number) {
+            return number == 0
+                    ? new Target.OfProcedure(procedure.id())
+                    : new Target.OfPart(procedure.id(), anchor(number));
+        }
+
+        private String title(int number) {
+            return number == 0
+                    ? procedure.head().title()
+                    : parts.get(number).stream()
+                            .flatMap(part -> part.title().stream())
+                            .findFirst()
+                            .orElse(procedure.head().title());
+        }
+
+        /** That of its first part, or where that falls away of the next; a page that a writer named by none is told. */
+        private String anchor(int number) {
+            return parts.get(number).stream()
+                    .flatMap(part -> part.anchor().stream())
+                    .findFirst()
+                    .orElse("page-" + (number + 1));
+        }
+
+        /** A step is named after the page, since links lead to it. */
+        private Content steps(Stamp list, Stamp page, int number) {
+            List<Procedure.Part> shown = parts.get(number);
+            return new Content.Steps(
+                    list,
+                    procedure.head().facts().find(Head.TICKED).orElse(false),
+                    shown.stream()
+                            .map(part -> new Content.Steps.Part(
+                                    list.child(part.anchor().orElseGet(() -> "from-" + first(part, procedure, names))),
+                                    // The page bears the title of its first part.
+                                    part.title().filter(title -> number == 0 || part != shown.get(0)),
+                                    part.steps().stream()
+                                            .map(step -> step(page.child("step-" + names.get(step)), step))
+                                            .toList()))
+                            .toList());
+        }
+
+        /** The things that a page speaks of, each once. */
+        private List<Thing> used(int number) {
+            Stream<Block> blocks = Stream.of(
+                            number == 0 ? procedure.opening().stream() : Stream.<Block>of(),
+                            parts.get(number).stream().flatMap(Procedure::blocks),
+                            number == parts.size() - 1
+                                    ? procedure.endings().stream().flatMap(ending -> ending.text().stream())
+                                    : Stream.<Block>of())
+                    .flatMap(it -> it);
+            return blocks.flatMap(Block::links)
+                    .map(Inline.Link::target)
+                    .filter(Target.OfThing.class::isInstance)
+                    .map(Target.OfThing.class::cast)
+                    .distinct()
+                    .flatMap(target -> view.coach().thing(target.kind(), target.id()).stream())
+                    .toList();
+        }
+
+        private Optional<Section> things(Stamp section, int number) {
+            Stamp list = section.child("list");
+            List<Content.LinkList.Entry> entries = used(number).stream()
+                    .map(thing -> CoachView.entry(list, thing, view.wording().place(thing)))
+                    .toList();
+            return entries.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Section.of(
+                            section,
+                            view.word("things"),
+                            List.of(new Content.LinkList(list, Optional.empty(), entries))));
+        }
     }
 
     /** A part is named after the words of its first step, and after its thing only where another one begins so, too. */
@@ -219,22 +346,5 @@ final class ProcedurePage {
                 .toList();
         String label = new FactRows(view).label(Head.SHAPE, Head.SOURCES);
         return new Content.FactTable(table, List.of(new Content.FactTable.Row(table.child("titles"), label, titles)));
-    }
-
-    private Optional<Section> things(Stamp section, Procedure procedure) {
-        Stamp list = section.child("list");
-        List<Content.LinkList.Entry> entries = procedure
-                .links()
-                .map(link -> link.target())
-                .filter(Target.OfThing.class::isInstance)
-                .map(Target.OfThing.class::cast)
-                .distinct()
-                .flatMap(target -> view.coach().thing(target.kind(), target.id()).stream())
-                .map(thing -> CoachView.entry(list, thing, view.wording().place(thing)))
-                .toList();
-        return entries.isEmpty()
-                ? Optional.empty()
-                : Optional.of(Section.of(
-                        section, view.word("things"), List.of(new Content.LinkList(list, Optional.empty(), entries))));
     }
 }

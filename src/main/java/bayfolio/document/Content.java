@@ -162,8 +162,12 @@ public sealed interface Content extends Node {
         }
     }
 
-    /** The steps of a procedure. */
-    record Steps(Stamp stamp, List<Part> parts) implements Content {
+    /**
+     * The steps of a procedure, or those of one of its pages.
+     *
+     * @param ticked whether each has a box to be ticked
+     */
+    record Steps(Stamp stamp, boolean ticked, List<Part> parts) implements Content {
         /** Steps under a heading of their own, such as inside and outside. */
         public record Part(Stamp stamp, Optional<String> title, List<Step> steps) implements Node {
             public Part {

@@ -29,6 +29,8 @@ import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
 import org.commonmark.node.Paragraph;
 import org.commonmark.node.SourceSpan;
+import org.commonmark.node.StrongEmphasis;
+import org.commonmark.node.Text;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 
@@ -40,6 +42,12 @@ public final class Filling {
             .build();
 
     private static final Pattern SIGNAL = Pattern.compile("^([A-Z]{4,})\\b[\\s:.\\u2014-]*");
+
+    /** Begins the line below a step after which a reader may stop. */
+    private static final String SAFE_TO_STOP = "Safe to stop:";
+
+    /** Of a heading, behind its words: {@code ### Turn on the power {#power}}. */
+    private static final Pattern ANCHOR = Pattern.compile("\\s*\\{#([a-z0-9]+(?:-[a-z0-9]+)*)}$");
 
     private static final Pattern TAG = Pattern.compile("\\{\\{[^{}]*+}}");
     private static final Pattern LINK = Pattern.compile("\\[([^\\[\\]]*+)]\\((?:[a-z-]+:)?([^()\\s]*+)[^()]*+\\)");
@@ -57,7 +65,9 @@ public final class Filling {
     private final Map<String, List<Block>> endings = new LinkedHashMap<>();
     private final List<Hazard> waiting = new ArrayList<>();
     private final Set<String> stepIds = new HashSet<>();
+    private final Set<String> anchors = new HashSet<>();
     private Optional<String> partTitle = Optional.empty();
+    private Optional<String> partAnchor = Optional.empty();
     private List<Step> steps = new ArrayList<>();
     private String ending = "";
 
@@ -118,6 +128,8 @@ public final class Filling {
                 hazard(quote).ifPresent(waiting::add);
             } else if (steps.isEmpty() && parts.isEmpty()) {
                 opening.addAll(prose.blocks(node));
+            } else if (node instanceof Paragraph paragraph && rests(paragraph)) {
+                rest(paragraph);
             } else {
                 tell("text-between-steps", node, "this text stands between steps and belongs to none")
                         .map(finding -> finding.mend("Make it a step, part of a step, or move it to the opening."))
@@ -126,15 +138,59 @@ public final class Filling {
         }
     }
 
+    private static boolean rests(Paragraph paragraph) {
+        return paragraph.getFirstChild() instanceof StrongEmphasis strong
+                && strong.getFirstChild() instanceof Text text
+                && text.getLiteral().equals(SAFE_TO_STOP);
+    }
+
+    /** The part before it ends, and with it the page. */
+    private void rest(Paragraph paragraph) {
+        closePart();
+        partTitle = Optional.empty();
+        partAnchor = Optional.empty();
+        if (parts.isEmpty()) {
+            return; // All steps before it fall away on this coach.
+        }
+        List<Block> safe = new ArrayList<>(prose.blocks(paragraph));
+        Block.Paragraph first = (Block.Paragraph) safe.get(0);
+        List<Inline> words =
+                new ArrayList<>(first.text().subList(1, first.text().size()));
+        if (!words.isEmpty() && words.get(0) instanceof Inline.Text text) {
+            words.set(0, new Inline.Text(text.text().stripLeading()));
+        }
+        safe.set(0, new Block.Paragraph(words));
+        Procedure.Part last = parts.remove(parts.size() - 1);
+        parts.add(new Procedure.Part(last.title(), last.anchor(), last.steps(), safe));
+    }
+
     private void heading(Heading heading) {
-        String title = Inline.plain(prose.inlines(heading));
+        String written = Inline.plain(prose.inlines(heading));
+        Matcher anchored = ANCHOR.matcher(written);
+        Optional<String> anchor = anchored.find() ? Optional.of(anchored.group(1)) : Optional.empty();
+        String title = anchor.isPresent() ? written.substring(0, anchored.start()) : written;
+        if (anchor.filter(it -> !anchors.add(it)).isPresent()) {
+            tell("anchor-twice", heading, "the anchor `" + anchor.get() + "` is given twice")
+                    .map(finding -> finding.mend("Give each part of a procedure an anchor of its own."))
+                    .ifPresent(findings);
+        }
         if (heading.getLevel() == 2
                 && (script.form().endings().contains(title) || !script.form().hasSteps())) {
             ending = title;
             endings.put(title, new ArrayList<>());
         } else if (ending.isEmpty() && heading.getLevel() == 3) {
+            // Where all steps of a part fall away, the page that it begins keeps its name.
+            Optional<String> before = steps.isEmpty() ? partAnchor : Optional.empty();
             closePart();
             partTitle = Optional.of(title);
+            partAnchor = anchor.or(() -> before);
+            if (partAnchor.isEmpty()
+                    && !parts.isEmpty()
+                    && !parts.get(parts.size() - 1).rest().isEmpty()) {
+                tell("page-without-anchor", heading, "a page begins here, and nothing names it")
+                        .map(finding -> finding.mend("Write a lasting name behind the heading, such as `{#power}`."))
+                        .ifPresent(findings);
+            }
         } else {
             tell("unknown-section", heading, "a " + script.form().called() + " has no section `" + title + "`")
                     .map(finding -> finding.mend(
@@ -315,7 +371,7 @@ public final class Filling {
 
     private void closePart() {
         if (!steps.isEmpty()) {
-            parts.add(new Procedure.Part(partTitle, steps));
+            parts.add(new Procedure.Part(partTitle, partAnchor, steps, List.of()));
         }
         steps = new ArrayList<>();
     }

@@ -35,6 +35,10 @@ public record Head(Facts facts) implements Described {
             DRAFT.optional("formerly", Type.list(Type.ID), "Ids that it had before, so that old addresses lead on.");
     public static final Key<Boolean> HELPER = DRAFT.optional(
             "helper", Type.YES_NO, "Whether it takes a second person; the page then says so at its head.");
+    public static final Key<Boolean> TICKED = DRAFT.optional(
+            "ticked",
+            Type.YES_NO,
+            "Whether its steps are ticked off, as on a list that one walks with; such a page may be longer.");
     public static final Key<List<Located<String>>> REVERSES = DRAFT.optional(
             "reverses",
             Type.list(Type.ID),

@@ -38,10 +38,16 @@ public record Procedure(
         }
     }
 
-    /** Steps under a heading of their own, such as inside and outside. */
-    public record Part(Optional<String> title, List<Step> steps) {
+    /**
+     * Steps under a heading of their own, such as inside and outside.
+     *
+     * @param anchor by which the page is named that begins with it
+     * @param rest what is safe after its last step, so that a reader may stop there; empty where the page goes on
+     */
+    public record Part(Optional<String> title, Optional<String> anchor, List<Step> steps, List<Block> rest) {
         public Part {
             steps = List.copyOf(steps);
+            rest = List.copyOf(rest);
         }
     }
 
@@ -87,6 +93,20 @@ public record Procedure(
         return text;
     }
 
+    /** Its parts, page by page: each page but the last ends where it is safe to stop. */
+    public List<List<Part>> pages() {
+        List<List<Part>> pages = new ArrayList<>(List.of(new ArrayList<>()));
+        for (Part part : parts()) {
+            List<Part> page = pages.get(pages.size() - 1);
+            if (!page.isEmpty() && !page.get(page.size() - 1).rest().isEmpty()) {
+                page = new ArrayList<>();
+                pages.add(page);
+            }
+            page.add(part);
+        }
+        return pages.stream().map(List::copyOf).toList();
+    }
+
     public String id() {
         return head.id();
     }
@@ -99,11 +119,19 @@ public record Procedure(
     public Stream<Block> blocks() {
         return Stream.of(
                         opening.stream(),
-                        steps().flatMap(step -> Stream.concat(
-                                step.hazards().stream().flatMap(hazard -> hazard.text().stream()),
-                                step.text().stream())),
+                        parts().stream().flatMap(Procedure::blocks),
                         endings.stream().flatMap(ending -> ending.text().stream()))
                 .flatMap(Function.identity());
+    }
+
+    /** All the text of a part, in reading order. */
+    public static Stream<Block> blocks(Part part) {
+        return Stream.concat(
+                part.steps().stream()
+                        .flatMap(step -> Stream.concat(
+                                step.hazards().stream().flatMap(hazard -> hazard.text().stream()),
+                                step.text().stream())),
+                part.rest().stream());
     }
 
     /** Every switch that it wants in a state, in reading order. */
@@ -122,10 +150,7 @@ public record Procedure(
         List<Inline.Link> linked = new ArrayList<>();
         opening.forEach(block -> block.links(linked::add));
         for (Part part : parts) {
-            for (Step step : part.steps()) {
-                step.hazards().forEach(hazard -> hazard.text().forEach(block -> block.links(linked::add)));
-                step.text().forEach(block -> block.links(linked::add));
-            }
+            blocks(part).forEach(block -> block.links(linked::add));
         }
         endings.forEach(ending -> ending.text().forEach(block -> block.links(linked::add)));
         return linked;

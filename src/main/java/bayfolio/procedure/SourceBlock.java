@@ -25,6 +25,7 @@ public record SourceBlock(Part part, String text, String own, Place at) {
     private static final Pattern VALUE = Pattern.compile("\\{\\{\\{?[^{}\n]*+}}}?");
     private static final Pattern LINK_END = Pattern.compile("]\\([^()\\[\\]\\s]*+(?: \"[^\"\\n]*+\")?\\)");
     private static final Pattern MARK = Pattern.compile("(?m)^\\s*(?:\\d+[.)]\\s|>|[-*]\\s)");
+    private static final Pattern ANCHOR = Pattern.compile("\\{#[a-z0-9-]+}");
     private static final Pattern PLATE = Pattern.compile("`[^`\n]*`");
     private static final Pattern SIGNAL = Pattern.compile("\\*\\*[A-Z]{4,}\\*\\*(?!\\w)");
 
@@ -51,6 +52,7 @@ public record SourceBlock(Part part, String text, String own, Place at) {
             boolean heading = lines[i].startsWith("#");
             boolean hazard = lines[i].strip().startsWith(">");
             boolean step = STEP.matcher(lines[i]).matches();
+            boolean rest = lines[i].startsWith("**Safe to stop:**");
             ended |= lines[i].startsWith("## ");
             steps |= step;
             while (!heading && i + 1 < lines.length && goesOn(lines[i + 1], hazard)) {
@@ -58,7 +60,9 @@ public record SourceBlock(Part part, String text, String own, Place at) {
             }
             Part part = heading
                     ? Part.HEADING
-                    : hazard ? Part.HAZARD : ended ? Part.ENDING : step ? Part.STEP : steps ? Part.STEP : Part.OPENING;
+                    : hazard
+                            ? Part.HAZARD
+                            : ended || rest ? Part.ENDING : step ? Part.STEP : steps ? Part.STEP : Part.OPENING;
             String text = String.join("\n", List.of(lines).subList(first, i + 1));
             Position start = new Position(firstLineOfBody + first, 1);
             Position end = new Position(firstLineOfBody + i, 1 + lines[i].codePointCount(0, lines[i].length()));
@@ -87,6 +91,9 @@ public record SourceBlock(Part part, String text, String own, Place at) {
             own = blanked(own, LINK_END, FOREIGN);
         }
         own = blanked(own, MARK, ' ');
+        if (text.contains("{#")) {
+            own = blanked(own, ANCHOR, ' ');
+        }
         if (text.contains("**")) {
             own = blanked(own, SIGNAL, ' ');
         }

@@ -20,6 +20,18 @@ public sealed interface Target {
         }
     }
 
+    /**
+     * A later page of a procedure, or what stands below all its steps.
+     *
+     * @param anchor as the writer gave it, or the name of an ending
+     */
+    record OfPart(String procedure, String anchor) implements Target {
+        @Override
+        public String written() {
+            return "procedure:" + procedure + "/" + anchor;
+        }
+    }
+
     record OfWord(String id) implements Target {
         @Override
         public String written() {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -23,6 +24,8 @@ final class SwitchInItsStepTest {
             Pattern.DOTALL);
 
     private static final String SWITCH = "a[href*=#switch-], a[href*=/switch/]";
+
+    private static final Pattern PROCEDURE = Pattern.compile("([a-z]+)/do/([a-z0-9-]+)\\.html");
 
     private final Map<String, byte[]> files = DemoFleet.files(DemoFleet.web());
 
@@ -124,6 +127,10 @@ final class SwitchInItsStepTest {
     }
 
     private Document page(String path) {
+        Matcher procedure = PROCEDURE.matcher(path);
+        if (procedure.matches()) {
+            return DemoFleet.procedure(DemoFleet.web().resolve(procedure.group(1)), procedure.group(2));
+        }
         return Jsoup.parse(new String(Objects.requireNonNull(files.get(path), path), StandardCharsets.UTF_8));
     }
 }

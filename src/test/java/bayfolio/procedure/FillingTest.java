@@ -235,6 +235,84 @@ class FillingTest {
     }
 
     @Test
+    void aPageEndsWhereItIsSafeToStop() {
+        Procedure procedure = whimbrel("""
+                        At the pedestal.
+
+                        1. Push the plug in.
+
+                        **Safe to stop:** The plug is in, and [the breaker](switch:site-breaker) is off.
+
+                        ### Turn on the power {#power}
+                        1. Switch it on.
+
+                        ### Look
+                        1. Read the panel.
+                        """ + ENDINGS);
+
+        assertThat(findings).isEmpty();
+        assertThat(procedure.pages())
+                .extracting(page -> page.stream()
+                        .map(part ->
+                                part.anchor().orElse("-") + " " + part.title().orElse("-") + " "
+                                        + part.rest().stream()
+                                                .map(block -> Inline.plain(((Block.Paragraph) block).text()))
+                                                .collect(Collectors.joining()))
+                        .toList())
+                .containsExactly(
+                        List.of("- - The plug is in, and the breaker is off."),
+                        List.of("power Turn on the power ", "- Look "));
+        assertThat(procedure.links())
+                .extracting(link -> link.target().written())
+                .contains("switch:site-breaker");
+    }
+
+    /** As on a coach with no safety switch: the page keeps its name, and begins with what is left of it. */
+    @Test
+    void aPageWhoseFirstPartFallsAwayKeepsItsName() {
+        Procedure procedure = whimbrel("""
+                        At the panel.
+
+                        1. Look.
+
+                        **Safe to stop:** What is off may stay off.
+
+                        ### Safety switch {#safety-switch}
+                        {{#switch.rcd}}
+                        1. Switch on [](switch:{{id}}).
+                        {{/switch.rcd}}
+
+                        ### Fuses
+                        1. Call us.
+                        """ + ENDINGS);
+
+        assertThat(findings).isEmpty();
+        assertThat(procedure.pages().get(1))
+                .extracting(
+                        part -> part.anchor().orElse("-") + " " + part.title().orElse("-"))
+                .containsExactly("safety-switch Fuses");
+    }
+
+    @Test
+    void whereAllThatFollowsFallsAwayThePageGoesOn() {
+        Procedure procedure = whimbrel("""
+                        At the panel.
+
+                        {{#switch.rcd}}
+                        1. Look.
+                        {{/switch.rcd}}
+
+                        **Safe to stop:** Nothing is on.
+
+                        ### Fuses {#fuses}
+                        1. Call us.
+                        """ + ENDINGS);
+
+        assertThat(findings).isEmpty();
+        assertThat(procedure.pages()).hasSize(1);
+    }
+
+    @Test
     void whatIsMissingIsTold() {
         Procedure procedure = whimbrel("Only words.\n");
 

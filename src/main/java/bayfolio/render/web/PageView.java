@@ -394,16 +394,17 @@ final class PageView {
                                     .with(
                                             "parts",
                                             content.parts().stream()
-                                                    .map(part -> part(part, number))
+                                                    .map(part -> part(part, content.ticked(), number))
                                                     .toList()));
         }
 
         /** Numbers run on from part to part. */
-        private View part(Content.Steps.Part part, int[] number) {
+        private View part(Content.Steps.Part part, boolean ticked, int[] number) {
             int start = number[0] + 1;
             return new View()
                     .with("titled", part.title().isPresent())
                     .with("heading", part.title().orElse(""))
+                    .with("ticked", ticked)
                     .with("start", Integer.toString(start))
                     .with(
                             "each",
