@@ -45,6 +45,6 @@ public record Counted(Facts facts) implements Described {
     public static final Shape<Counted> SHAPE = DRAFT.done(Counted::new);
 
     private static void of(String list, String what) {
-        DECLARED.add(DRAFT.forStaff(list, Type.whole(0, 300), what, COUNT));
+        DECLARED.add(DRAFT.optional(list, Type.whole(0, 300), what, COUNT));
     }
 }

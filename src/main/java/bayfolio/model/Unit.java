@@ -80,7 +80,7 @@ public final class Unit implements Described {
             "When somebody last walked the whole coach with this description in hand.",
             Thing.Identity.CHECKED);
     public static final Key<String> CHECKED_BY = DRAFT.forStaff("checked-by", Type.TEXT, "Who that was.");
-    public static final Key<Counted> COUNTED = DRAFT.forStaff(
+    public static final Key<Counted> COUNTED = DRAFT.optional(
             "counted",
             Type.nested(Counted.SHAPE),
             "How many of each somebody counted on that walk: `{switches: 41, items: 38}`.");
