@@ -195,7 +195,7 @@ final class LookRelations {
                     TELL_APART),
             note(
                     "place-told-twice",
-                    Pairs.<Thing>allOf(
+                    Pairs.<Thing>alike(
                             whereTold(),
                             it -> it.kind()
                                     + plain(it.spot().flatMap(Spot::where).orElseThrow())),

@@ -140,8 +140,7 @@ interface Pairs<A, B> {
 
     /** Each thing of one kind with each later one of the kind, told at a fact of the later. */
     static <T extends Thing> Pairs<T, T> twoOf(Shape<T> shape, Key<?> fact) {
-        return records -> eachWithEarlier(
-                records.of(shape).filter(it -> it.facts().has(fact)).toList(), fact);
+        return alike(onCoach(shape, fact), it -> shape);
     }
 
     /**
@@ -150,28 +149,17 @@ interface Pairs<A, B> {
      * @param saying what is equal of two that are alike
      */
     static <T extends Thing> Pairs<T, T> alike(Shape<? extends T> shape, Key<?> fact, Function<? super T, ?> saying) {
-        return records -> {
-            Map<Object, List<T>> said = new LinkedHashMap<>();
-            records.of(shape)
-                    .filter(it -> it.facts().has(fact))
-                    .forEach(it -> said.computeIfAbsent(saying.apply(it), same -> new ArrayList<>())
-                            .add(it));
-            return said.values().stream().flatMap(same -> eachWithEarlier(same, fact));
-        };
+        return alike(onCoach(shape, fact), saying);
     }
 
-    /**
-     * Of some things, each with each earlier one that says the same, told where the first of their pairs is.
-     *
-     * @param saying what is equal of two that are alike
-     */
-    static <T extends Thing> Pairs<T, T> allOf(Pairs<T, ?> some, Function<? super T, ?> saying) {
+    /** Of some things, each with each earlier one that is alike, told where the first of their pairs is. */
+    static <T extends Thing> Pairs<T, T> alike(Pairs<? extends T, ?> some, Function<? super T, ?> saying) {
         return records -> {
-            Map<Object, List<Located<T>>> said = new LinkedHashMap<>();
+            Map<Object, List<Located<? extends T>>> said = new LinkedHashMap<>();
             some.of(records)
-                    .forEach(pair -> said.computeIfAbsent(
-                                    saying.apply(pair.first().value()), same -> new ArrayList<>())
-                            .add(pair.first()));
+                    .map(Pair::first)
+                    .forEach(it -> said.computeIfAbsent(saying.apply(it.value()), same -> new ArrayList<>())
+                            .add(it));
             return said.values().stream()
                     .flatMap(same -> IntStream.range(0, same.size())
                             .boxed()
@@ -179,13 +167,6 @@ interface Pairs<A, B> {
                                     .map(earlier -> Pair.of(
                                             same.get(i).value(), same.get(i).at(), earlier.value()))));
         };
-    }
-
-    private static <T extends Thing> Stream<Pair<T, T>> eachWithEarlier(List<T> all, Key<?> fact) {
-        return IntStream.range(0, all.size())
-                .boxed()
-                .flatMap(i -> all.subList(0, i).stream()
-                        .map(earlier -> Pair.of(all.get(i), all.get(i).facts().at(fact), earlier)));
     }
 
     /** Only those of which the first is so. */

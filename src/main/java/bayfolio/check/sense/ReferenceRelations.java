@@ -35,6 +35,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -70,12 +71,8 @@ final class ReferenceRelations {
             "120");
 
     /** How a thing is made or fits, which does not tell what it is for either. */
-    private static final Set<String> FITTINGS = Set.of(
-            "spout", "hose", "inlet", "outlet", "fill", "filler", "port", "cap", "cord", "adapter", "unit", "roof",
-            "12", "230v", "ac", "dc", "load", "gauge", "lamp", "front", "rear", "left", "right", "water", "tank",
-            "battery");
-
-    private static final String NAMED_AFTER = "{about} names {2}, and is named after another one of that kind";
+    private static final Set<String> FITTINGS =
+            Subjects.words("spout hose inlet outlet fill filler port cap cord adapter unit roof 230v gauge lamp");
 
     /** So many words tell what a thing is. */
     private static final int ENOUGH = 6;
@@ -232,38 +229,23 @@ final class ReferenceRelations {
                     ReferenceRelations::drawnBy,
                     "{about} is said to be that of {2}, and has no word in common with it",
                     "Name the appliance that draws it."),
-            note(
-                    "named-after-another",
-                    Pairs.toOne(Load.SHAPE, Load.APPLIANCE, Appliance.SHAPE)
-                            .where(ReferenceRelations::drawnBy)
-                            .with(Named::new),
-                    (load, appliance) -> load.meant(appliance, Set.of(appliance.id())),
-                    NAMED_AFTER,
+            namedAfterAnother(
+                    Pairs.toOne(Load.SHAPE, Load.APPLIANCE, Appliance.SHAPE).where(ReferenceRelations::drawnBy),
+                    load -> load.facts().find(Load.APPLIANCE).stream().toList(),
                     "Name the appliance that draws it."),
-            note(
-                    "named-after-another",
-                    Pairs.toEach(Item.SHAPE, Item.GOES_ON, Connection.SHAPE).with(Named::new),
-                    (item, connection) -> item.meant(
-                            connection, Set.copyOf(((Item) item.thing).facts().all(Item.GOES_ON))),
-                    NAMED_AFTER,
+            namedAfterAnother(
+                    Pairs.toEach(Item.SHAPE, Item.GOES_ON, Connection.SHAPE),
+                    item -> item.facts().all(Item.GOES_ON),
                     "Try it."),
-            note(
-                    "named-after-another",
+            namedAfterAnother(
                     Pairs.toEach(Gauge.SHAPE, Gauge.OF)
-                            .where((gauge, shown) -> !(shown instanceof Tank) && shows(gauge, shown))
-                            .with(Named::new),
-                    (gauge, shown) -> gauge.meant(
-                            shown, Set.copyOf(((Gauge) gauge.thing).facts().all(Gauge.OF))),
-                    NAMED_AFTER,
+                            .where((gauge, shown) -> !(shown instanceof Tank) && shows(gauge, shown)),
+                    gauge -> gauge.facts().all(Gauge.OF),
                     "Look what it shows."),
-            note(
-                    "named-after-another",
+            namedAfterAnother(
                     Pairs.toEach(Switch.SHAPE, Switch.FEEDS, Switch.SHAPE)
-                            .where((it, fed) -> it.roles().contains("branch-breaker"))
-                            .with(Named::new),
-                    (it, fed) ->
-                            it.meant(fed, Set.copyOf(((Switch) it.thing).facts().all(Switch.FEEDS))),
-                    NAMED_AFTER,
+                            .where((it, fed) -> it.roles().contains("branch-breaker")),
+                    it -> it.facts().all(Switch.FEEDS),
                     "Press its test key with the breaker off, and look."),
             note(
                     "fed-from-the-other-current",
@@ -440,9 +422,19 @@ final class ReferenceRelations {
         };
     }
 
-    /** What names another thing, and whether that is the one which it is named after. */
-    private record Named(Thing thing, Records records) {
-        boolean meant(Thing named, Set<String> all) {
+    private static <T extends Thing, O extends Thing> Relation<?, ?> namedAfterAnother(
+            Pairs<T, O> pairs, Function<T, List<String>> all, String mend) {
+        return note(
+                "named-after-another",
+                pairs.with((thing, records) -> new Named(thing, all.apply(thing), records)),
+                Named::meant,
+                "{about} names {2}, and is named after another one of that kind",
+                mend);
+    }
+
+    /** What names others by their ids, and whether one of them is one that it is named after. */
+    private record Named(Thing thing, List<String> all, Records records) {
+        boolean meant(Thing named) {
             Set<String> words = own(thing);
             Set<String> of = own(named);
             if (of.isEmpty() || common(words, of) > 0) {
@@ -457,7 +449,7 @@ final class ReferenceRelations {
         }
 
         private static Set<String> own(Thing it) {
-            return without(FITTINGS, naming(it));
+            return without(FITTINGS, telling(naming(it)));
         }
     }
 

@@ -178,12 +178,7 @@ final class UseRelations {
                     Pairs.own(Item.SHAPE, Item.FOR)
                             .where((user, item) -> item.roles().isEmpty())
                             .given(Records::described),
-                    (user, item) -> user == Item.For.EMERGENCY && !Collections.disjoint(Subjects.naming(item), OF_STAFF)
-                            ? false
-                            : user == Item.For.STAFF
-                                    ? Collections.disjoint(Subjects.naming(item), OF_GUESTS)
-                                    : user == Item.For.EMERGENCY
-                                            || Collections.disjoint(Subjects.naming(item), OF_EMERGENCIES),
+                    UseRelations::forWhomItsNameSays,
                     "{about} is said to be for {1}, and such things are for others, by its name",
                     "Say who it is for; if it is so, say under `accept` why."),
             note(
@@ -355,6 +350,15 @@ final class UseRelations {
                 (access, usual) -> access == Access.STAFF || among(usual, access),
                 "the access of {about} is {1}, which is another one on other coaches",
                 "Look who may use it; if it is so, say under `accept` why.");
+    }
+
+    private static boolean forWhomItsNameSays(Item.For user, Item item) {
+        Set<String> words = Subjects.naming(item);
+        return switch (user) {
+            case STAFF -> Collections.disjoint(words, OF_GUESTS);
+            case EMERGENCY -> Collections.disjoint(words, OF_STAFF);
+            default -> Collections.disjoint(words, OF_EMERGENCIES);
+        };
     }
 
     private static Pairs<Compartment, Switch> baysOfEmergencies() {
