@@ -43,12 +43,6 @@ public final class Filling {
 
     private static final Pattern SIGNAL = Pattern.compile("^([A-Z]{4,})\\b[\\s:.\\u2014-]*");
 
-    /** Begins the line below a step after which a reader may stop. */
-    private static final String SAFE_TO_STOP = "Safe to stop:";
-
-    /** Of a heading, behind its words: {@code ### Turn on the power {#power}}. */
-    private static final Pattern ANCHOR = Pattern.compile("\\s*\\{#([a-z0-9]+(?:-[a-z0-9]+)*)}$");
-
     private static final Pattern TAG = Pattern.compile("\\{\\{[^{}]*+}}");
     private static final Pattern LINK = Pattern.compile("\\[([^\\[\\]]*+)]\\((?:[a-z-]+:)?([^()\\s]*+)[^()]*+\\)");
 
@@ -68,6 +62,10 @@ public final class Filling {
     private final Set<String> anchors = new HashSet<>();
     private Optional<String> partTitle = Optional.empty();
     private Optional<String> partAnchor = Optional.empty();
+    private Optional<Place> partAt = Optional.empty();
+    /** What is safe after the last part, until it is known whether steps follow. */
+    private List<Block> rest = List.of();
+
     private List<Step> steps = new ArrayList<>();
     private String ending = "";
 
@@ -141,32 +139,26 @@ public final class Filling {
     private static boolean rests(Paragraph paragraph) {
         return paragraph.getFirstChild() instanceof StrongEmphasis strong
                 && strong.getFirstChild() instanceof Text text
-                && text.getLiteral().equals(SAFE_TO_STOP);
+                && text.getLiteral().equals(SourceBlock.SAFE_TO_STOP);
     }
 
-    /** The part before it ends, and with it the page. */
+    /**
+     * The part before it ends, and with it the page, if steps follow. Of several between which all steps fall away on this
+     * coach the first is true: what the others say came of those steps.
+     */
     private void rest(Paragraph paragraph) {
         closePart();
         partTitle = Optional.empty();
         partAnchor = Optional.empty();
-        if (parts.isEmpty()) {
-            return; // All steps before it fall away on this coach.
+        partAt = Optional.empty();
+        if (!parts.isEmpty() && rest.isEmpty()) {
+            rest = withoutMark(prose.blocks(paragraph), SourceBlock.SAFE_TO_STOP);
         }
-        List<Block> safe = new ArrayList<>(prose.blocks(paragraph));
-        Block.Paragraph first = (Block.Paragraph) safe.get(0);
-        List<Inline> words =
-                new ArrayList<>(first.text().subList(1, first.text().size()));
-        if (!words.isEmpty() && words.get(0) instanceof Inline.Text text) {
-            words.set(0, new Inline.Text(text.text().stripLeading()));
-        }
-        safe.set(0, new Block.Paragraph(words));
-        Procedure.Part last = parts.remove(parts.size() - 1);
-        parts.add(new Procedure.Part(last.title(), last.anchor(), last.steps(), safe));
     }
 
     private void heading(Heading heading) {
         String written = Inline.plain(prose.inlines(heading));
-        Matcher anchored = ANCHOR.matcher(written);
+        Matcher anchored = SourceBlock.ANCHOR.matcher(written);
         Optional<String> anchor = anchored.find() ? Optional.of(anchored.group(1)) : Optional.empty();
         String title = anchor.isPresent() ? written.substring(0, anchored.start()) : written;
         if (anchor.filter(it -> !anchors.add(it)).isPresent()) {
@@ -184,13 +176,7 @@ public final class Filling {
             closePart();
             partTitle = Optional.of(title);
             partAnchor = anchor.or(() -> before);
-            if (partAnchor.isEmpty()
-                    && !parts.isEmpty()
-                    && !parts.get(parts.size() - 1).rest().isEmpty()) {
-                tell("page-without-anchor", heading, "a page begins here, and nothing names it")
-                        .map(finding -> finding.mend("Write a lasting name behind the heading, such as `{#power}`."))
-                        .ifPresent(findings);
-            }
+            partAt = place(heading);
         } else {
             tell("unknown-section", heading, "a " + script.form().called() + " has no section `" + title + "`")
                     .map(finding -> finding.mend(
@@ -318,25 +304,27 @@ public final class Filling {
                     .mend("Begin it with DANGER, WARNING, CAUTION or NOTICE."));
             return Optional.empty();
         }
-        return Optional.of(new Hazard(signal.get(), withoutSignal(blocks, signal.get()), at));
+        return Optional.of(
+                new Hazard(signal.get(), withoutMark(blocks, signal.get().name()), at));
     }
 
-    private static List<Block> withoutSignal(List<Block> blocks, Signal signal) {
+    /** Without the words that it begins with, and what stands between those and the rest. */
+    private static List<Block> withoutMark(List<Block> blocks, String mark) {
         Block.Paragraph first = (Block.Paragraph) blocks.get(0);
-        List<Inline> rest = new ArrayList<>(first.text());
-        Inline start = rest.remove(0);
-        String after = start.plain().substring(signal.name().length());
-        rest.add(0, new Inline.Text(after));
-        while (!rest.isEmpty() && rest.get(0) instanceof Inline.Text text) {
+        List<Inline> words = new ArrayList<>(first.text());
+        Inline start = words.remove(0);
+        String after = start.plain().substring(mark.length());
+        words.add(0, new Inline.Text(after));
+        while (!words.isEmpty() && words.get(0) instanceof Inline.Text text) {
             String trimmed = text.text().replaceFirst("^[\\s:.\\u2014-]+", "");
-            rest.remove(0);
+            words.remove(0);
             if (!trimmed.isEmpty()) {
-                rest.add(0, new Inline.Text(trimmed));
+                words.add(0, new Inline.Text(trimmed));
                 break;
             }
         }
         List<Block> all = new ArrayList<>(blocks);
-        all.set(0, new Block.Paragraph(rest));
+        all.set(0, new Block.Paragraph(words));
         return all;
     }
 
@@ -371,9 +359,27 @@ public final class Filling {
 
     private void closePart() {
         if (!steps.isEmpty()) {
+            if (!rest.isEmpty()) {
+                closePage();
+            }
             parts.add(new Procedure.Part(partTitle, partAnchor, steps, List.of()));
         }
         steps = new ArrayList<>();
+    }
+
+    /** The part before the one that is being closed was the last of its page. */
+    private void closePage() {
+        Procedure.Part last = parts.remove(parts.size() - 1);
+        parts.add(new Procedure.Part(last.title(), last.anchor(), last.steps(), rest));
+        rest = List.of();
+        if (partAnchor.isEmpty()) {
+            Place at = partAt.orElseGet(() -> steps.get(0).at());
+            findings.accept(Finding.error("page-without-anchor", at, "a page begins here, and nothing names it")
+                    .mend(
+                            partAt.isPresent()
+                                    ? "Write a lasting name behind the heading, such as `{#power}`."
+                                    : "Begin it with a heading and its lasting name, such as `### Power {#power}`."));
+        }
     }
 
     private Optional<Finding> tell(String code, Node node, String message) {

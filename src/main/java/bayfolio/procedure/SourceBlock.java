@@ -20,12 +20,17 @@ public record SourceBlock(Part part, String text, String own, Place at) {
     /** Stands for what is not the writer's own: a value, the name of a thing. */
     public static final char FOREIGN = '\u00B7';
 
+    /** Begins, in bold, the line below a step after which a reader may stop. */
+    static final String SAFE_TO_STOP = "Safe to stop:";
+
+    /** Of a heading, behind its words: {@code ### Turn on the power {#power}}. */
+    static final Pattern ANCHOR = Pattern.compile("\\s*\\{#([a-z0-9]+(?:-[a-z0-9]+)*)}$");
+
     private static final Pattern STEP = Pattern.compile("^\\d+[.)]\\s.*");
     private static final Pattern SECTION = Pattern.compile("\\{\\{[#^/!][^{}\n]*+}}");
     private static final Pattern VALUE = Pattern.compile("\\{\\{\\{?[^{}\n]*+}}}?");
     private static final Pattern LINK_END = Pattern.compile("]\\([^()\\[\\]\\s]*+(?: \"[^\"\\n]*+\")?\\)");
     private static final Pattern MARK = Pattern.compile("(?m)^\\s*(?:\\d+[.)]\\s|>|[-*]\\s)");
-    private static final Pattern ANCHOR = Pattern.compile("\\{#[a-z0-9-]+}");
     private static final Pattern PLATE = Pattern.compile("`[^`\n]*`");
     private static final Pattern SIGNAL = Pattern.compile("\\*\\*[A-Z]{4,}\\*\\*(?!\\w)");
 
@@ -52,7 +57,7 @@ public record SourceBlock(Part part, String text, String own, Place at) {
             boolean heading = lines[i].startsWith("#");
             boolean hazard = lines[i].strip().startsWith(">");
             boolean step = STEP.matcher(lines[i]).matches();
-            boolean rest = lines[i].startsWith("**Safe to stop:**");
+            boolean rest = lines[i].startsWith("**" + SAFE_TO_STOP + "**");
             ended |= lines[i].startsWith("## ");
             steps |= step;
             while (!heading && i + 1 < lines.length && goesOn(lines[i + 1], hazard)) {
@@ -60,9 +65,7 @@ public record SourceBlock(Part part, String text, String own, Place at) {
             }
             Part part = heading
                     ? Part.HEADING
-                    : hazard
-                            ? Part.HAZARD
-                            : ended || rest ? Part.ENDING : step ? Part.STEP : steps ? Part.STEP : Part.OPENING;
+                    : hazard ? Part.HAZARD : ended || rest ? Part.ENDING : steps ? Part.STEP : Part.OPENING;
             String text = String.join("\n", List.of(lines).subList(first, i + 1));
             Position start = new Position(firstLineOfBody + first, 1);
             Position end = new Position(firstLineOfBody + i, 1 + lines[i].codePointCount(0, lines[i].length()));
@@ -91,7 +94,7 @@ public record SourceBlock(Part part, String text, String own, Place at) {
             own = blanked(own, LINK_END, FOREIGN);
         }
         own = blanked(own, MARK, ' ');
-        if (text.contains("{#")) {
+        if (own.contains("{#")) {
             own = blanked(own, ANCHOR, ' ');
         }
         if (text.contains("**")) {

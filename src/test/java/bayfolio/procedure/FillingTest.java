@@ -293,6 +293,58 @@ class FillingTest {
                 .containsExactly("safety-switch Fuses");
     }
 
+    /** Nothing is said of what was done in steps that this coach does not have. */
+    @Test
+    void whereAllOfAPageFallsAwayWhatItMadeSafeIsNotSaid() {
+        Procedure procedure = whimbrel("""
+                        At the panel.
+
+                        1. Look.
+
+                        **Safe to stop:** Nothing is on.
+
+                        ### Safety switch {#safety-switch}
+                        {{#switch.rcd}}
+                        1. Switch on [](switch:{{id}}).
+                        {{/switch.rcd}}
+
+                        **Safe to stop:** The safety switch is on.
+
+                        ### Fuses {#fuses}
+                        1. Call us.
+
+                        **Safe to stop:** All is done.
+
+                        ### More {#more}
+                        {{#switch.rcd}}
+                        1. Switch on [](switch:{{id}}).
+                        {{/switch.rcd}}
+                        """ + ENDINGS);
+
+        assertThat(findings).isEmpty();
+        assertThat(procedure.parts())
+                .extracting(part -> part.anchor().orElse("-") + ": "
+                        + part.rest().stream()
+                                .map(block -> Inline.plain(((Block.Paragraph) block).text()))
+                                .collect(Collectors.joining()))
+                .containsExactly("-: Nothing is on.", "fuses: ");
+    }
+
+    @Test
+    void aPageThatBeginsWithNoHeadingIsTold() {
+        whimbrel("""
+                        At the panel.
+
+                        1. Look.
+
+                        **Safe to stop:** Nothing is on.
+
+                        1. Call us.
+                        """ + ENDINGS);
+
+        assertThat(findings).extracting(Finding::code).containsExactly("page-without-anchor");
+    }
+
     @Test
     void whereAllThatFollowsFallsAwayThePageGoesOn() {
         Procedure procedure = whimbrel("""
