@@ -67,15 +67,15 @@ public record DemoFleet(Path root, Check check) {
         }
     }
 
-    /** A procedure of a published coach, all its pages in one: each is followed by the one to which it leads on. */
-    public static Document procedure(Path coach, String id) {
+    /** A published page, and what a procedure goes on with on later pages, in one. */
+    public static Document whole(Path file) {
         try {
-            Document first = Jsoup.parse(Files.readString(coach.resolve("do/" + id + ".html")));
-            String on = "#safe-to-stop a[href*=" + id + "--]:not([href*=#])";
+            String on = "#safe-to-stop a[href*=--]:not([href*=#])";
+            Document first = Jsoup.parse(Files.readString(file));
             Element next = first.selectFirst(on);
             while (next != null) {
-                Document page = Jsoup.parse(Files.readString(
-                        coach.resolve("do").resolve(next.attr("href")).normalize()));
+                Document page = Jsoup.parse(
+                        Files.readString(file.resolveSibling(next.attr("href")).normalize()));
                 Element main = Objects.requireNonNull(page.selectFirst("main"));
                 next = page.selectFirst(on);
                 Objects.requireNonNull(first.selectFirst("main")).appendChildren(main.childNodesCopy());

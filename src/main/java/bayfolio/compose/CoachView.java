@@ -6,6 +6,7 @@ import bayfolio.document.Content;
 import bayfolio.document.From;
 import bayfolio.document.NodeId;
 import bayfolio.document.PageKind;
+import bayfolio.document.Section;
 import bayfolio.document.Stamp;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
@@ -32,6 +33,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** What pages ask for in common while the handbook of a coach is composed. */
@@ -139,6 +141,16 @@ final class CoachView {
     }
 
     /** Screen words as a paragraph. */
+    /** A section of links; none where there is nothing to link to. */
+    Optional<Section> links(Stamp section, String key, Function<Stamp, Stream<Content.LinkList.Entry>> entries) {
+        Stamp list = section.child("list");
+        List<Content.LinkList.Entry> all = entries.apply(list).toList();
+        return all.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        Section.of(section, word(key), List.of(new Content.LinkList(list, Optional.empty(), all))));
+    }
+
     Content paragraph(Stamp stamp, String key) {
         return Content.Text.of(stamp, new Inline.Text(word(key)));
     }

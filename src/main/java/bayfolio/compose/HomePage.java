@@ -90,17 +90,11 @@ final class HomePage {
     }
 
     private Optional<Section> emergency() {
-        Stamp section = stamp.child("emergency");
-        Stamp list = section.child("list");
-        List<Content.LinkList.Entry> entries = StagePages.inOrder(view, Stage.EMERGENCY)
-                .map(procedure -> CoachView.entry(list, procedure, ""))
-                .toList();
-        return entries.isEmpty()
-                ? Optional.empty()
-                : Optional.of(Section.of(
-                        section,
-                        view.word("stage.emergency"),
-                        List.of(new Content.LinkList(list, Optional.empty(), entries))));
+        return view.links(
+                stamp.child("emergency"),
+                "stage.emergency",
+                list -> StagePages.inOrder(view, Stage.EMERGENCY)
+                        .map(procedure -> CoachView.entry(list, procedure, "")));
     }
 
     private Content trouble(Stamp list) {

@@ -81,11 +81,12 @@ final class ProcedurePage {
                     CoachView.audience(procedure),
                     CoachView.from(procedure));
             List<Section> sections = new ArrayList<>();
+            List<Thing> used = used(number);
             Stamp steps = page.child("steps");
             sections.add(Section.of(steps, view.word("steps"), List.of(steps(steps.child("list"), page, number))));
             if (last) {
                 for (Procedure.Ending ending : procedure.endings()) {
-                    String id = ending.title().toLowerCase(Locale.ROOT).replace(' ', '-');
+                    String id = id(ending);
                     Stamp section = page.child(id);
                     sections.add(new Section(
                             section,
@@ -95,7 +96,7 @@ final class ProcedurePage {
                             List.of(new Content.Text(section.child("text"), ending.text()))));
                 }
             } else {
-                sections.add(rest(page.child("safe-to-stop"), number));
+                sections.add(rest(page.child("safe-to-stop"), number, used.isEmpty()));
             }
             if (!urgent) {
                 if (first) {
@@ -103,7 +104,13 @@ final class ProcedurePage {
                             .flatMap(question -> view.workedOut().quoted(page, question).stream())
                             .forEach(sections::add);
                 }
-                things(page.child("things"), number).ifPresent(sections::add);
+                view.links(
+                                page.child("things"),
+                                "things",
+                                list -> used.stream()
+                                        .map(thing -> CoachView.entry(
+                                                list, thing, view.wording().place(thing))))
+                        .ifPresent(sections::add);
             }
             return new Page(page, kind, target(number), title(number), opening(page, number), sections, urgent);
         }
@@ -131,7 +138,7 @@ final class ProcedurePage {
         }
 
         /** Why a reader may stop here, the way on, and the way out. */
-        private Section rest(Stamp section, int number) {
+        private Section rest(Stamp section, int number, boolean usesNothing) {
             List<Procedure.Part> page = parts.get(number);
             Stamp list = section.child("list");
             List<Content.LinkList.Entry> ways = new ArrayList<>();
@@ -139,11 +146,10 @@ final class ProcedurePage {
                     list.child("next"),
                     view.link(target(number + 1), title(number + 1)),
                     view.word("steps.next"),
-                    Optional.of("things")
-                            .filter(it -> number == 0 && used(number).isEmpty())));
+                    Optional.of("things").filter(it -> number == 0 && usesNothing)));
             // Before the page was divided its endings were here.
             procedure.endings().forEach(ending -> {
-                String id = ending.title().toLowerCase(Locale.ROOT).replace(' ', '-');
+                String id = id(ending);
                 ways.add(new Content.LinkList.Entry(
                         list.child(id),
                         view.link(new Target.OfPart(procedure.id(), id), view.word(id)),
@@ -169,18 +175,12 @@ final class ProcedurePage {
         private String title(int number) {
             return number == 0
                     ? procedure.head().title()
-                    : parts.get(number).stream()
-                            .flatMap(part -> part.title().stream())
-                            .findFirst()
-                            .orElse(procedure.head().title());
+                    : parts.get(number).get(0).title().orElse(procedure.head().title());
         }
 
-        /** That of its first part, or where that falls away of the next; a page that a writer named by none is told. */
+        /** A page that a writer named by none is told, and not published. */
         private String anchor(int number) {
-            return parts.get(number).stream()
-                    .flatMap(part -> part.anchor().stream())
-                    .findFirst()
-                    .orElse("page-" + (number + 1));
+            return parts.get(number).get(0).anchor().orElse("page-" + (number + 1));
         }
 
         /** A step is named after the page, since links lead to it. */
@@ -217,19 +217,6 @@ final class ProcedurePage {
                     .flatMap(target -> view.coach().thing(target.kind(), target.id()).stream())
                     .toList();
         }
-
-        private Optional<Section> things(Stamp section, int number) {
-            Stamp list = section.child("list");
-            List<Content.LinkList.Entry> entries = used(number).stream()
-                    .map(thing -> CoachView.entry(list, thing, view.wording().place(thing)))
-                    .toList();
-            return entries.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(Section.of(
-                            section,
-                            view.word("things"),
-                            List.of(new Content.LinkList(list, Optional.empty(), entries))));
-        }
     }
 
     /** A part is named after the words of its first step, and after its thing only where another one begins so, too. */
@@ -241,6 +228,10 @@ final class ProcedurePage {
                         .count()
                 == 1;
         return alone ? words : Objects.requireNonNull(names.get(first));
+    }
+
+    private static String id(Procedure.Ending ending) {
+        return ending.title().toLowerCase(Locale.ROOT).replace(' ', '-');
     }
 
     private static String words(Step step) {

@@ -1,6 +1,5 @@
 package bayfolio.compose;
 
-import bayfolio.document.Content;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
@@ -42,17 +41,11 @@ final class TroublePage {
     }
 
     private Optional<Section> section(String id, Optional<Topic> topic) {
-        Stamp section = stamp.child(id);
-        Stamp list = section.child("list");
-        List<Content.LinkList.Entry> entries = view.procedures(Form.TROUBLE)
-                .filter(guide -> guide.head().facts().find(Head.ABOUT).equals(topic))
-                .map(guide -> CoachView.entry(list, guide, ""))
-                .toList();
-        return entries.isEmpty()
-                ? Optional.empty()
-                : Optional.of(Section.of(
-                        section,
-                        view.word("about." + id),
-                        List.of(new Content.LinkList(list, Optional.empty(), entries))));
+        return view.links(
+                stamp.child(id),
+                "about." + id,
+                list -> view.procedures(Form.TROUBLE)
+                        .filter(guide -> guide.head().facts().find(Head.ABOUT).equals(topic))
+                        .map(guide -> CoachView.entry(list, guide, "")));
     }
 }

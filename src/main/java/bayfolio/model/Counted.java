@@ -2,12 +2,9 @@ package bayfolio.model;
 
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
-import bayfolio.fact.Key;
 import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * How many things of each kind somebody counted on the coach. What was lost from the description, or
@@ -18,8 +15,6 @@ public record Counted(Facts facts) implements Described {
             Shape.draft("counted", "How many of each were counted on the coach, by hand and not from this file.");
 
     private static final Range COUNT = Range.of("0", "300").because("no coach has more of a kind");
-
-    private static final List<Key<Integer>> DECLARED = new ArrayList<>();
 
     // Each is named as the list of the coach that describes what is counted.
     static {
@@ -41,10 +36,9 @@ public record Counted(Facts facts) implements Described {
         of("items", "Lines of the list of what is carried on board.");
     }
 
-    public static final List<Key<Integer>> KEYS = List.copyOf(DECLARED);
     public static final Shape<Counted> SHAPE = DRAFT.done(Counted::new);
 
     private static void of(String list, String what) {
-        DECLARED.add(DRAFT.optional(list, Type.whole(0, 300), what, COUNT));
+        DRAFT.optional(list, Type.whole(0, 300), what, COUNT);
     }
 }

@@ -8,7 +8,6 @@ import bayfolio.model.Tank;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -79,12 +78,7 @@ final class PublishedFactsTest {
         Path file = page.startsWith("staff:")
                 ? DemoFleet.web().resolveSibling("staff").resolve(page.substring("staff:".length()))
                 : DemoFleet.web().resolve(page);
-        Element main = (file.getParent().endsWith("do")
-                        ? DemoFleet.procedure(
-                                file.getParent().getParent(),
-                                file.getFileName().toString().replace(".html", ""))
-                        : Jsoup.parse(Files.readString(file)))
-                .selectFirst("main");
+        Element main = DemoFleet.whole(file).selectFirst("main");
         assertThat(main).isNotNull();
         return main.text();
     }

@@ -51,9 +51,7 @@ final class ReadAloudTest {
                     read[0]++;
                     judge(path, sentence.text(), found, examples);
                     if (sentence.select("a").stream().anyMatch(ReadAloudTest::bare)) {
-                        found.merge("a name without its article", 1, Integer::sum);
-                        examples.merge(
-                                "a name without its article", path + ": " + sentence.text(), (a, b) -> a + "\n" + b);
+                        told("a name without its article", path + ": " + sentence.text(), found, examples);
                     }
                 }
                 page.select(".steps .place").forEach(place -> judge(path, place.text() + ".", found, examples));
@@ -65,11 +63,15 @@ final class ReadAloudTest {
         assertThat(read[0]).isGreaterThan(4000);
     }
 
+    private static void told(String fault, String example, Map<String, Integer> found, Map<String, String> examples) {
+        found.merge(fault, 1, Integer::sum);
+        examples.putIfAbsent(fault, example);
+    }
+
     private static void judge(String path, String text, Map<String, Integer> found, Map<String, String> examples) {
         FAULTS.forEach((name, fault) -> {
             if (fault.test(text)) {
-                found.merge(name, 1, Integer::sum);
-                examples.putIfAbsent(name, path + ": " + text);
+                told(name, path + ": " + text, found, examples);
             }
         });
     }

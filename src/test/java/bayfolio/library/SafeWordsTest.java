@@ -298,15 +298,7 @@ final class SafeWordsTest {
     }
 
     private static String read(Path file) {
-        if (file.getParent().endsWith("do")) {
-            String id = file.getFileName().toString().replace(".html", "");
-            return plain(DemoFleet.procedure(file.getParent().getParent(), id).html());
-        }
-        try {
-            return plain(Files.readString(file));
-        } catch (java.io.IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
+        return DemoFleet.whole(file).text().replace('\u00A0', ' ');
     }
 
     private static String plain(String html) {

@@ -109,7 +109,7 @@ final class SafetyTest {
     @Test
     void fuelInTheDrinkingWaterIsMetByPumpOffAndWindowsOpenFirst() {
         for (Unit unit : units) {
-            String steps = DemoFleet.procedure(DemoFleet.web().resolve(unit.id()), "deal-with-wrong-fuel")
+            String steps = DemoFleet.whole(DemoFleet.web().resolve(unit.id() + "/do/deal-with-wrong-fuel.html"))
                     .select("#steps")
                     .text();
 
@@ -122,7 +122,7 @@ final class SafetyTest {
                             "Turn off the water pump",
                             "Open all windows",
                             "Leave the coach where it is");
-            assertThat(DemoFleet.procedure(DemoFleet.web().resolve(unit.id()), "deal-with-wrong-fuel")
+            assertThat(DemoFleet.whole(DemoFleet.web().resolve(unit.id() + "/do/deal-with-wrong-fuel.html"))
                             .select("#steps a[href*=close-gas-supply]"))
                     .as("a page on which a burner is lit")
                     .isEmpty();
@@ -134,7 +134,7 @@ final class SafetyTest {
     void nothingIsUnhitchedOnASlope() {
         for (Unit unit : units) {
             if (Feature.TOWING_ALLOWED.of(unit)) {
-                assertThat(text(DemoFleet.procedure(DemoFleet.web().resolve(unit.id()), "uncouple-tow")))
+                assertThat(text(DemoFleet.whole(DemoFleet.web().resolve(unit.id() + "/do/uncouple-tow.html"))))
                         .containsSubsequence(
                                 "On a slope, what you unhitch rolls away",
                                 "Stop on level, firm ground",
@@ -169,9 +169,9 @@ final class SafetyTest {
                 described.replace(
                         "    roles: [tow-hitch]\n", "    roles: [tow-hitch]\n    coupling: ball-and-cable\n"));
         DemoFleet.of(folder).publish(folder.resolve("out"), "phalarope");
-        Path coach = folder.resolve("out/web/phalarope");
-        String on = text(DemoFleet.procedure(coach, "use-tow-hitch"));
-        String off = text(DemoFleet.procedure(coach, "uncouple-tow"));
+        Path pages = folder.resolve("out/web/phalarope/do");
+        String on = text(DemoFleet.whole(pages.resolve("use-tow-hitch.html")));
+        String off = text(DemoFleet.whole(pages.resolve("uncouple-tow.html")));
 
         assertThat(off)
                 .containsSubsequence("Chock its wheels", "jockey wheel", "off the ball", "breakaway cable, last");

@@ -3,14 +3,11 @@ package bayfolio.library;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
@@ -24,8 +21,6 @@ final class SwitchInItsStepTest {
             Pattern.DOTALL);
 
     private static final String SWITCH = "a[href*=#switch-], a[href*=/switch/]";
-
-    private static final Pattern PROCEDURE = Pattern.compile("([a-z]+)/do/([a-z0-9-]+)\\.html");
 
     private final Map<String, byte[]> files = DemoFleet.files(DemoFleet.web());
 
@@ -126,11 +121,7 @@ final class SwitchInItsStepTest {
                 .anyMatch(where -> where.contains("Diesel filler, left") && where.contains("Diesel filler, right"));
     }
 
-    private Document page(String path) {
-        Matcher procedure = PROCEDURE.matcher(path);
-        if (procedure.matches()) {
-            return DemoFleet.procedure(DemoFleet.web().resolve(procedure.group(1)), procedure.group(2));
-        }
-        return Jsoup.parse(new String(Objects.requireNonNull(files.get(path), path), StandardCharsets.UTF_8));
+    private static Document page(String path) {
+        return DemoFleet.whole(DemoFleet.web().resolve(path));
     }
 }

@@ -154,7 +154,7 @@ class TrueEditsTest {
     /** Whoever puts something in or takes it out counts what is there then. */
     private static String countedAnew(String text) {
         String counted = text;
-        for (Key<Integer> key : Counted.KEYS) {
+        for (Key<?> key : Counted.SHAPE.keys()) {
             Matcher list = Pattern.compile("(?m)^" + key.name() + ":\n((?:[ #].*\n|\n)*)")
                     .matcher(text);
             if (list.find()) {

@@ -7,7 +7,6 @@ import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Step;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Flags more than seven steps in one go, or more than ten on a page, as they are on this coach. */
@@ -22,40 +21,39 @@ public final class TooManySteps implements Rule {
     }
 
     private static Stream<Finding> told(Procedure procedure, List<Procedure.Part> page) {
-        List<Step> steps = page.stream().flatMap(part -> part.steps().stream()).toList();
         boolean ticked = procedure.head().facts().find(Head.TICKED).orElse(false);
-        return Stream.concat(
-                page.stream()
-                        .flatMap(part -> finding(
-                                part.steps(),
-                                ticked ? MOST_OF_A_PAGE : MOST_OF_A_PART,
-                                part.title()
-                                        .map(it -> "part `" + it + "` of " + called(procedure))
-                                        .orElse(
-                                                page.size() > 1
-                                                        ? "the first part of " + called(procedure)
-                                                        : called(procedure)),
-                                "Divide it by `###` headings where the reader can rest.")
-                                .stream()),
-                ticked || steps.size() <= MOST_OF_A_PAGE
-                        ? Stream.of()
-                        : finding(
-                                steps,
+        Stream<Finding> parts = page.stream()
+                .flatMap(part -> more(
+                        ticked ? MOST_OF_A_PAGE : MOST_OF_A_PART,
+                        part.steps(),
+                        of(part, page) + called(procedure),
+                        "Divide it by `###` headings where the reader can rest."));
+        return ticked
+                ? parts
+                : Stream.concat(
+                        parts,
+                        more(
                                 MOST_OF_A_PAGE,
+                                page.stream()
+                                        .flatMap(part -> part.steps().stream())
+                                        .toList(),
                                 "a page of " + called(procedure),
                                 "Say where it is safe to stop, with `**Safe to stop:**` and why, and begin the next page with a"
-                                        + " `###` heading and its anchor.")
-                                .stream());
+                                        + " `###` heading and its anchor."));
+    }
+
+    private static String of(Procedure.Part part, List<Procedure.Part> page) {
+        return part.title().map(it -> "part `" + it + "` of ").orElse(page.size() > 1 ? "the first part of " : "");
     }
 
     private static String called(Procedure procedure) {
         return procedure.form().called() + " `" + procedure.id() + "`";
     }
 
-    private static Optional<Finding> finding(List<Step> steps, int most, String what, String mend) {
+    private static Stream<Finding> more(int most, List<Step> steps, String what, String mend) {
         return steps.size() <= most
-                ? Optional.empty()
-                : Optional.of(Finding.warning(
+                ? Stream.of()
+                : Stream.of(Finding.warning(
                                 "too-many-steps",
                                 steps.get(most).at(),
                                 what + " has " + steps.size() + " steps on this coach; the most is " + most)

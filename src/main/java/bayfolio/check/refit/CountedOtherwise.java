@@ -4,9 +4,9 @@ import bayfolio.check.Case;
 import bayfolio.check.Rule;
 import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
-import bayfolio.model.Counted;
 import bayfolio.model.Unit;
 import bayfolio.source.Located;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -15,14 +15,16 @@ import java.util.stream.Stream;
 public final class CountedOtherwise implements Rule {
     @Override
     public Stream<Finding> check(Case coach) {
-        Unit unit = coach.unit();
-        return unit.facts().find(Unit.COUNTED).stream()
-                .flatMap(counted -> Counted.KEYS.stream()
-                        .flatMap(key -> counted.facts().located(key).stream()
-                                .flatMap(count -> told(unit, key, count).stream())));
+        List<Finding> found = new ArrayList<>();
+        coach.unit()
+                .facts()
+                .find(Unit.COUNTED)
+                .ifPresent(counted -> counted.facts()
+                        .each((key, count) -> told(coach.unit(), key, count).ifPresent(found::add)));
+        return found.stream();
     }
 
-    private static Optional<Finding> told(Unit unit, Key<Integer> key, Located<Integer> count) {
+    private static Optional<Finding> told(Unit unit, Key<?> key, Located<?> count) {
         Key<?> list = Unit.SHAPE.key(key.name()).orElseThrow();
         if (!unit.facts().read(list)) {
             return Optional.empty();
@@ -31,15 +33,15 @@ public final class CountedOtherwise implements Rule {
                 .ifRead(list)
                 .map(it -> ((List<?>) it.value()).size())
                 .orElse(0);
-        return described == count.value()
+        int counted = (Integer) count.value();
+        return described == counted
                 ? Optional.empty()
                 : Optional.of(Finding.warning(
                                 "counted-otherwise",
                                 count.at(),
-                                "`%s`: %d counted on the coach, %d described"
-                                        .formatted(key.name(), count.value(), described))
+                                "`%s`: %d counted on the coach, %d described".formatted(key.name(), counted, described))
                         .mend(
-                                described < count.value()
+                                described < counted
                                         ? "Describe what is lacking; if it is no longer on the coach, count anew."
                                         : "Take out what is not on the coach; if it is, count anew."));
     }

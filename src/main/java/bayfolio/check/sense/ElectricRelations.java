@@ -28,6 +28,7 @@ import bayfolio.model.Supply;
 import bayfolio.model.Switch;
 import bayfolio.model.Unit;
 import bayfolio.reckon.Shore;
+import bayfolio.source.Located;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -431,13 +432,22 @@ final class ElectricRelations {
                     "Measure it, and state it once."),
             error(
                     "energy-of-the-kind",
-                    Pairs.own(Appliance.SHAPE, Appliance.WHAT)
-                            .where((what, it) -> it.facts().has(Appliance.ENERGY)),
-                    (what, it) -> Energies.fit(what, it.facts().all(Appliance.ENERGY), it),
-                    "{about} is a {1} and runs on what no such appliance runs on",
+                    Pairs.within(Appliance.SHAPE, Appliance.ENERGY, Appliance.WHAT),
+                    (energy, what) -> Energies.fit(
+                            what, energy.stream().map(Located::value).toList()),
+                    "{about} is a {2} and runs on what no such appliance runs on",
                     "A two-way fridge runs on gas and ac, a three-way one on dc, too; compressor and residential "
                             + "fridges, induction hobs and microwaves on no gas; gas hobs, ovens and furnaces on gas; "
                             + "beds, fans, toilets and pumps on no fuel."),
+            error(
+                    "energy-of-the-kind",
+                    Pairs.own(Appliance.SHAPE, Appliance.ENERGY)
+                            .where((energy, it) ->
+                                    it.facts().find(Appliance.WHAT).equals(Optional.of(Appliance.What.CHARGER))),
+                    (energy, it) -> Energies.drivenAsCalled(
+                            energy.stream().map(Located::value).toList(), it),
+                    "{about} is a charger that runs on what its name does not say",
+                    "An alternator, a booster or a relay charges from the engine, and no other charger does."),
             warning(
                     "load-without-its-energy",
                     Pairs.toOne(Load.SHAPE, Load.APPLIANCE, Appliance.SHAPE)
@@ -456,7 +466,7 @@ final class ElectricRelations {
                     .find(Load.CIRCUIT)
                     .flatMap(id -> records.named(Circuit.SHAPE, id))
                     .flatMap(circuit -> circuit.facts().find(Circuit.CURRENT))
-                    .map(current -> current == Circuit.Current.AC ? Appliance.Energy.AC : Appliance.Energy.DC);
+                    .map(Energies::from);
         }
     }
 

@@ -3,6 +3,7 @@ package bayfolio.check.sense;
 import bayfolio.model.Appliance;
 import bayfolio.model.Appliance.Energy;
 import bayfolio.model.Appliance.What;
+import bayfolio.model.Circuit;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -41,7 +42,7 @@ final class Energies {
 
     private Energies() {}
 
-    static boolean fit(What what, List<Energy> energy, Appliance appliance) {
+    static boolean fit(What what, List<Energy> energy) {
         return MAY.getOrDefault(what, EnumSet.allOf(Energy.class)).containsAll(energy)
                 && switch (what) {
                     case FRIDGE_TWO_WAY ->
@@ -52,12 +53,20 @@ final class Energies {
                     case FURNACE -> energy.contains(Energy.GAS) || energy.contains(Energy.DIESEL);
                     // Of two that burn, one is a slip.
                     case BLOWN_AIR_HEATER, WATER_HEATER, HYDRONIC_HEATER -> !energy.containsAll(BURNT);
-                    case CHARGER ->
-                        energy.contains(Energy.ENGINE)
-                                == BY_THE_ENGINE
-                                        .matcher(appliance.id().replace('-', ' ') + " " + appliance.name())
-                                        .find();
                     default -> true;
                 };
+    }
+
+    /** Whether a charger is driven by the engine just if its name says so. */
+    static boolean drivenAsCalled(List<Energy> energy, Appliance charger) {
+        return energy.contains(Energy.ENGINE)
+                == BY_THE_ENGINE
+                        .matcher(charger.id().replace('-', ' ') + " " + charger.name())
+                        .find();
+    }
+
+    /** What is drawn from a circuit. */
+    static Energy from(Circuit.Current current) {
+        return current == Circuit.Current.AC ? Energy.AC : Energy.DC;
     }
 }

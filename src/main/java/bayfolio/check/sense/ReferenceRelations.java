@@ -264,10 +264,10 @@ final class ReferenceRelations {
                             .with(Feeding::new),
                     (feeding, fed) -> {
                         Set<Circuit.Current> one = feeding.currents(feeding.it);
-                        List<Appliance.Energy> energy = fed.facts().all(Appliance.ENERGY);
                         return one.size() != 1
-                                || energy.contains(
-                                        one.contains(Circuit.Current.AC) ? Appliance.Energy.AC : Appliance.Energy.DC);
+                                || one.stream()
+                                        .map(Energies::from)
+                                        .anyMatch(fed.facts().all(Appliance.ENERGY)::contains);
                     },
                     "{about} feeds circuits of one current and is said to feed {2}, which does not run on it",
                     "Name what goes dark with it."),

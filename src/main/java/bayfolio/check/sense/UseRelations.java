@@ -415,7 +415,7 @@ final class UseRelations {
                 || !ANY_PART.matcher(words).find() && (words.isEmpty() || !NAMED_AT_ONCE.contains(make));
     }
 
-    /** Whether the words name the part of some other make, and not of this one. */
+    /** Whether the words name the part of some other make, and not of this one. A tap may have the part of any. */
     private static boolean namedAsAnother(Switch.Make make, String words) {
         Pattern own = NAMES.get(make);
         return own != null
