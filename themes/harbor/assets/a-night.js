@@ -2,7 +2,7 @@
  * A night on the house batteries.
  * figures: capacity in ampere-hours, which come out in so many hours, over, with Peukert's exponent; usable, a share of 1;
  * night in hours; idle, amperes that the inverter takes for itself; holds, the share of the capacity that is there at each
- * temperature; loads, each {id, amps, inverted, alwaysOn}, with amperes out of the batteries; words, a # for a figure.
+ * temperature; loads, each {id, amps, inverted, alwaysOn}, with amperes out of the batteries; words, as said() takes them.
  * choice: temperature, its place in the list; for the id of each load, its hours.
  */
 (function () {
@@ -54,17 +54,12 @@
     }).filter(function (run) { return run.amps > 0 && run.hours > 0; });
   }
 
-  function fill(sentence, values) {
-    return sentence.split("#").map(function (part, at) { return part + (at < values.length ? values[at] : ""); }).join("");
-  }
-
   function aNight(figures, choice) {
-    var shown = window.bayfolio.shown;
-    var words = figures.words;
+    var words = window.bayfolio.said(figures.words);
     var loads = chosen(figures, choice);
     var runs = together(loads.concat([idling(figures, loads)]));
     if (!runs.length) {
-      return { answer: words.nothing, rows: [] };
+      return { answer: words.say("result.nothing"), rows: [] };
     }
     var capacity = figures.capacity * figures.holds[choice.temperature];
     var drawn = 0;
@@ -82,15 +77,17 @@
       drawn += run.amps * run.hours;
       used += share;
     });
-    var left = shown(100 * Math.max(0, 1 - used), 0, "less") + " %";
-    var limit = shown(100 * (1 - figures.usable), 0, "more") + " %";
-    var hours = until === null ? words.never : shown(until, 1, "less") + " h";
+    var left = words.amount(100 * Math.max(0, 1 - used), 0, "less", "percent");
+    var limit = words.amount(100 * (1 - figures.usable), 0, "more", "percent");
     return {
-      answer: fill(until === null ? words.lasts : words.ends, [left, limit]),
+      answer: words.say(until === null ? "result.lasts" : "result.ends", { left: left, limit: limit }),
       rows: [
-        [words.taken, shown(drawn, Math.abs(drawn) < 10 ? 1 : 0, "more") + " Ah"],
-        [words.left, left],
-        [words.limit, hours]
+        [words.say("result.row.taken"), words.amount(drawn, Math.abs(drawn) < 10 ? 1 : 0, "more", "ampere-hour")],
+        [words.say("result.row.left"), left],
+        [
+          words.say("result.row.limit"),
+          until === null ? words.say("result.never") : words.amount(until, 1, "less", "hour")
+        ]
       ]
     };
   }

@@ -1,6 +1,6 @@
 /*
  * What is left to load.
- * data: unit, perKilogram of that unit; frontSeats; hair, which is no excess, and noShare, under which a limit is not
+ * data: words, as said() takes them; unit, perKilogram of that unit; frontSeats; hair, which is no excess, and noShare, under which a limit is not
  * reached; levels, shares of fresh water; limits, each {name, room, inFront, inHouse, water, cargo}: kilograms left with
  * nothing on board, the shares of a person in front and in the house, kilograms of full fresh tanks, share of cargo.
  * choice: people; each and cargo in the unit; fresh, its place in the list of levels, left out without a fresh tank.
@@ -9,6 +9,7 @@
   "use strict";
 
   function loading(data, choice) {
+    var words = window.bayfolio.said(data.words);
     var front = Math.min(choice.people, data.frontSeats);
     var house = choice.people - front;
     var each = choice.each / data.perKilogram;
@@ -20,11 +21,11 @@
     }
 
     function less(left) {
-      return window.bayfolio.shown(Math.max(0, left * data.perKilogram), 0, "less") + " " + data.unit;
+      return words.amount(Math.max(0, left * data.perKilogram), 0, "less", data.unit);
     }
 
     function more(left) {
-      return window.bayfolio.shown(-left * data.perKilogram, 0, "more") + " " + data.unit;
+      return words.amount(-left * data.perKilogram, 0, "more", data.unit);
     }
 
     var all = data.limits.map(function (limit) {
@@ -41,10 +42,15 @@
     });
     return {
       answer: exceeded(first.more)
-        ? "Too heavy by " + more(first.more) + ": " + first.name + "."
-        : "Left to load: " + less(first.more) + ". The first limit is the " + first.name + ".",
+        ? words.say("result.too-heavy", { over: more(first.more), limit: first.name })
+        : words.say("result.left", { left: less(first.more), limit: first.name }),
       rows: all.map(function (limit) {
-        return [limit.name, exceeded(limit.left) ? more(limit.left) + " too much" : less(limit.left) + " left"];
+        return [
+          limit.name,
+          exceeded(limit.left)
+            ? words.say("too-much", { over: more(limit.left) })
+            : words.say("result.row.left", { left: less(limit.left) })
+        ];
       })
     };
   }

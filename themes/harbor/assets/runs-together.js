@@ -1,6 +1,6 @@
 /*
  * What runs together.
- * figures: loads, each {id, name, last}; ways, each {conductors: [{name, limit, always}], draws: one list for each load,
+ * figures: words, as said() takes them; loads, each {id, name, last}; ways, each {conductors: [{name, limit, always}], draws: one list for each load,
  * with what it draws on each conductor, empty where it has no power}.
  * choice: supply, its place in the list of ways; for the id of each load, true where it is on.
  */
@@ -12,7 +12,7 @@
 
   function runsTogether(figures, choice) {
     var way = figures.ways[choice.supply];
-    var shown = window.bayfolio.shown;
+    var words = window.bayfolio.said(figures.words);
     var on = figures.loads.map(function (load, at) {
       return { name: load.name, last: load.last, draws: way.draws[at], chosen: choice[load.id] === true };
     }).filter(function (load) {
@@ -33,9 +33,12 @@
       return carried[at] > conductor.limit + HAIR;
     });
     return {
-      answer: answer(dead, running, over),
+      answer: answer(dead, running, over, words),
       rows: way.conductors.map(function (conductor, at) {
-        return [conductor.name, shown(carried[at], 1, "more") + " A of " + shown(conductor.limit, 1, "less") + " A"];
+        return [conductor.name, words.say("result.row", {
+          carried: words.amount(carried[at], 1, "more", "ampere"),
+          limit: words.amount(conductor.limit, 1, "less", "ampere")
+        })];
       }),
       filled: way.conductors.map(function (conductor, at) {
         return carried[at] / conductor.limit;
@@ -43,12 +46,12 @@
     };
   }
 
-  function answer(dead, running, over) {
+  function answer(dead, running, over, words) {
     if (dead.length > 0) {
-      return dead[0].name + " does not run there at all.";
+      return words.say("result.dead", { name: dead[0].name });
     }
     if (over < 0) {
-      return "This fits.";
+      return words.say("result.fits");
     }
     /* The heaviest thing on what is loaded too far; air conditioners last. */
     var off = running.filter(function (load) {
@@ -57,8 +60,8 @@
       return one.last === other.last ? other.draws[over] - one.draws[over] : one.last ? 1 : -1;
     });
     return off.length > 0
-      ? "Too much. Switch off first: " + off[0].name + "."
-      : "Too much, even with all of this off.";
+      ? words.say("result.off", { name: off[0].name })
+      : words.say("result.too-much");
   }
 
   window.bayfolio = window.bayfolio || {};

@@ -47,7 +47,7 @@ public record DemoFleet(Path root, Check check) {
                 Check.of(
                         reading.fleet(),
                         reading.library(),
-                        Theme.load(root, Theme.BUILT_IN).words("en-US"),
+                        Theme.load(root, Theme.BUILT_IN).catalogs(),
                         reading.findings()));
     }
 
@@ -55,7 +55,7 @@ public record DemoFleet(Path root, Check check) {
     public void publish(Path out, String... units) throws Exception {
         Theme theme = Theme.load(root, Theme.BUILT_IN);
         List<String> chosen = units.length == 0 ? check.fleet().coaches() : List.of(units);
-        Publisher.publish(check, root, theme, theme.words("en-US"), chosen, out);
+        Publisher.publish(check, root, theme, chosen, out);
     }
 
     /** The public root of the demo fleet of this repository, published once for all tests. */

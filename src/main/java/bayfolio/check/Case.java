@@ -1,5 +1,6 @@
 package bayfolio.check;
 
+import bayfolio.catalog.Catalog;
 import bayfolio.model.Coach;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Library;
@@ -9,9 +10,10 @@ import java.util.List;
 /**
  * One coach as the rules look at it.
  *
+ * @param words in which its procedures were filled in
  * @param procedures all that apply to it, filled in, in the order of the trip
  */
-public record Case(Coach coach, Library library, List<Procedure> procedures) {
+public record Case(Coach coach, Library library, Catalog words, List<Procedure> procedures) {
     public Case {
         procedures = List.copyOf(procedures);
     }

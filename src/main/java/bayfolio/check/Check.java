@@ -1,5 +1,7 @@
 package bayfolio.check;
 
+import bayfolio.catalog.Catalog;
+import bayfolio.catalog.Catalogs;
 import bayfolio.check.text.LanguageWithoutWords;
 import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
@@ -13,7 +15,6 @@ import bayfolio.procedure.Procedure;
 import bayfolio.procedure.References;
 import bayfolio.procedure.Script;
 import bayfolio.procedure.ScriptChecker;
-import bayfolio.prose.ScreenWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -23,9 +24,10 @@ import java.util.stream.Stream;
 /**
  * All that is known to be wrong with a fleet, told in one run.
  *
+ * @param catalogs the words of all languages
  * @param units the coaches that could be read
  */
-public record Check(Fleet fleet, Library library, List<Unit> units, Findings findings) {
+public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> units, Findings findings) {
     public Check {
         units = List.copyOf(units);
     }
@@ -33,27 +35,28 @@ public record Check(Fleet fleet, Library library, List<Unit> units, Findings fin
     /**
      * @param soFar what reading has found already
      */
-    public static Check of(Fleet fleet, Library library, ScreenWords screen, List<Finding> soFar) {
+    public static Check of(Fleet fleet, Library library, Catalogs catalogs, List<Finding> soFar) {
         List<Finding> findings = new ArrayList<>(soFar);
-        LanguageWithoutWords.check(fleet, screen).forEach(findings::add);
+        LanguageWithoutWords.check(fleet, catalogs).forEach(findings::add);
         findings.addAll(ofTheFleet(fleet, library));
         List<Unit> units = fleet.units();
         // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet. Where
         // there are few, what one coach takes is shared out; both at once, threads would wait for each other.
         boolean many = units.size() >= Runtime.getRuntime().availableProcessors();
         stream(units, many)
-                .map(unit -> look(new Coach(fleet, unit), library, screen, !many))
+                .map(unit -> look(new Coach(fleet, unit), library, catalogs, !many))
                 .forEachOrdered(findings::addAll);
         return new Check(
                 fleet,
                 library,
+                catalogs,
                 units,
                 Findings.of(Acceptances.applied(findings, fleet, soFar.stream().noneMatch(Finding::isError))));
     }
 
     /** A coach with its procedures; filled in anew, as those of a thousand coaches are not kept. */
-    public Case of(Unit unit, ScreenWords screen) {
-        return filled(new Coach(fleet, unit), library, screen, false, finding -> {});
+    public Case of(Unit unit) {
+        return filled(new Coach(fleet, unit), library, catalogs, false, finding -> {});
     }
 
     private static <T> Stream<T> stream(List<T> all, boolean sideBySide) {
@@ -95,10 +98,10 @@ public record Check(Fleet fleet, Library library, List<Unit> units, Findings fin
     }
 
     /** All that is wrong with one coach. */
-    private static List<Finding> look(Coach coach, Library library, ScreenWords screen, boolean sideBySide) {
+    private static List<Finding> look(Coach coach, Library library, Catalogs catalogs, boolean sideBySide) {
         String unit = coach.unit().id();
         List<Finding> findings = new ArrayList<>();
-        Case filled = filled(coach, library, screen, sideBySide, finding -> findings.add(finding.on(unit)));
+        Case filled = filled(coach, library, catalogs, sideBySide, finding -> findings.add(finding.on(unit)));
         stream(Rules.OF_A_COACH, sideBySide)
                 .map(rule -> judged(() -> rule.check(filled)))
                 .forEachOrdered(told -> told.forEach(finding -> findings.add(finding.on(unit))));
@@ -106,19 +109,21 @@ public record Check(Fleet fleet, Library library, List<Unit> units, Findings fin
     }
 
     private static Case filled(
-            Coach coach, Library library, ScreenWords screen, boolean sideBySide, Consumer<Finding> findings) {
+            Coach coach, Library library, Catalogs catalogs, boolean sideBySide, Consumer<Finding> findings) {
+        Catalog words = catalogs.of(coach.languages());
         List<Filled> all = stream(library.of(coach.unit(), coach.features()), sideBySide)
-                .map(script -> filled(script, coach, library, screen))
+                .map(script -> filled(script, coach, library, words))
                 .toList();
         all.forEach(it -> it.findings.forEach(findings));
-        return new Case(coach, library, all.stream().map(Filled::procedure).toList());
+        return new Case(
+                coach, library, words, all.stream().map(Filled::procedure).toList());
     }
 
     /** One procedure with what could not be filled in. */
     private record Filled(Procedure procedure, List<Finding> findings) {}
 
-    private static Filled filled(Script script, Coach coach, Library library, ScreenWords screen) {
-        References references = References.of(script, coach, library, screen);
+    private static Filled filled(Script script, Coach coach, Library library, Catalog words) {
+        References references = References.of(script, coach, library, words);
         List<Finding> findings = new ArrayList<>();
         return new Filled(Filling.fill(script, coach, references, findings::add), findings);
     }

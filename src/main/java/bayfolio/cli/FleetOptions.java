@@ -4,13 +4,10 @@ import bayfolio.check.Check;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
 import bayfolio.model.Fleet;
-import bayfolio.model.FleetFacts;
-import bayfolio.prose.ScreenWords;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.theme.UnknownThemeException;
-import bayfolio.source.Located;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -83,7 +80,7 @@ final class FleetOptions {
             }
         }
         Fleet fleet = asOf.map(day -> asOf(reading.fleet(), day(day))).orElse(reading.fleet());
-        return Check.of(fleet, reading.library(), words(loaded, fleet), reading.findings());
+        return Check.of(fleet, reading.library(), loaded.catalogs(), reading.findings());
     }
 
     private LocalDate day(String written) {
@@ -102,14 +99,6 @@ final class FleetOptions {
                     "`--as-of " + day + "` is before " + newest + ", a day that the fleet's own files speak of.");
         });
         return fleet.asOf(day);
-    }
-
-    /** Of the language that the fleet names first. */
-    static ScreenWords words(Theme theme, Fleet fleet) throws IOException {
-        return theme.words(fleet.facts().facts().ifRead(FleetFacts.LANGUAGES).stream()
-                .flatMap(languages -> languages.value().stream())
-                .map(Located::value)
-                .toList());
     }
 
     /** Findings for people, with a summary below; nothing where nothing was found. */

@@ -65,8 +65,7 @@ final class PublishCommand implements Callable<Integer> {
             return 1;
         }
         Path folder = out.orElse(fleet.root.resolve("site-out"));
-        Set<String> files =
-                Publisher.publish(check, fleet.root, theme, FleetOptions.words(theme, check.fleet()), sound, folder);
+        Set<String> files = Publisher.publish(check, fleet.root, theme, sound, folder);
         long pages = files.stream().filter(file -> file.endsWith(".html")).count();
         spec.commandLine()
                 .getOut()

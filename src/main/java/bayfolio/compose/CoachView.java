@@ -1,5 +1,6 @@
 package bayfolio.compose;
 
+import bayfolio.catalog.Catalog;
 import bayfolio.check.Case;
 import bayfolio.document.Audience;
 import bayfolio.document.Content;
@@ -23,7 +24,6 @@ import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Stage;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
-import bayfolio.prose.ScreenWords;
 import bayfolio.prose.Target;
 import bayfolio.source.Place;
 import java.util.ArrayList;
@@ -41,13 +41,13 @@ final class CoachView {
     private final Coach coach;
     private final List<Procedure> procedures;
     private final List<Procedure> stages;
-    private final ScreenWords screen;
+    private final Catalog screen;
     private final Wording wording;
     private final WorkedOut workedOut;
     private final Map<Target, Set<Procedure>> uses = new LinkedHashMap<>();
     private final Map<Target, Map<Thing, Audience>> mentions = new LinkedHashMap<>();
 
-    CoachView(Case checked, ScreenWords screen) {
+    CoachView(Case checked) {
         this.coach = checked.coach();
         this.procedures = checked.procedures().stream()
                 .filter(procedure -> procedure.form().hasSteps())
@@ -55,8 +55,8 @@ final class CoachView {
         this.stages = checked.procedures().stream()
                 .filter(procedure -> !procedure.form().hasSteps())
                 .toList();
-        this.screen = screen;
-        this.wording = new Wording(coach);
+        this.screen = checked.words();
+        this.wording = new Wording(coach, screen);
         for (Procedure procedure : procedures) {
             procedure
                     .links()
@@ -136,11 +136,14 @@ final class CoachView {
         return procedures.stream().filter(procedure -> procedure.form() == form);
     }
 
-    String word(String key) {
-        return screen.of(key);
+    Catalog words() {
+        return screen;
     }
 
-    /** Screen words as a paragraph. */
+    String word(String key) {
+        return screen.say(key);
+    }
+
     /** A section of links; none where there is nothing to link to. */
     Optional<Section> links(Stamp section, String key, Function<Stamp, Stream<Content.LinkList.Entry>> entries) {
         Stamp list = section.child("list");
@@ -151,6 +154,7 @@ final class CoachView {
                         Section.of(section, word(key), List.of(new Content.LinkList(list, Optional.empty(), all))));
     }
 
+    /** Words of the catalog as a paragraph. */
     Content paragraph(Stamp stamp, String key) {
         return Content.Text.of(stamp, new Inline.Text(word(key)));
     }

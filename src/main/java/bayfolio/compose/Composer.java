@@ -4,7 +4,6 @@ import bayfolio.check.Case;
 import bayfolio.document.Handbook;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
-import bayfolio.prose.ScreenWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,8 +14,8 @@ import java.util.stream.Stream;
 public final class Composer {
     private Composer() {}
 
-    public static Handbook compose(Case coach, ScreenWords screen) {
-        CoachView view = new CoachView(coach, screen);
+    public static Handbook compose(Case coach) {
+        CoachView view = new CoachView(coach);
         List<Page> pages = Stream.of(
                         Stream.of(new HomePage(view).page()),
                         new ThingPages(view).pages(),
@@ -27,7 +26,8 @@ public final class Composer {
                         new StaffSheets(view).pages())
                 .flatMap(each -> each)
                 .toList();
-        return new Handbook(coach.unit().id(), coach.unit().name(), screen.language(), parts(explained(pages, coach)));
+        return new Handbook(
+                coach.unit().id(), coach.unit().name(), coach.words().language(), parts(explained(pages, coach)));
     }
 
     /** Parts and pages in the order of the table of kinds; pages of one kind as they were composed. */

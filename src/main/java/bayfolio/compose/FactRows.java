@@ -62,8 +62,7 @@ final class FactRows {
 
     String label(Shape<?> shape, Key<?> key) {
         return view.maybeWord("fact." + shape.name() + "." + key.name())
-                .or(() -> view.maybeWord("fact." + key.name()))
-                .orElse(key.label());
+                .orElseGet(() -> view.word("fact." + key.name()));
     }
 
     private Stream<Line> line(Type<?> type, Located<?> fact) {

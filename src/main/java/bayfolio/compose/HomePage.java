@@ -14,7 +14,7 @@ import bayfolio.model.Weights;
 import bayfolio.procedure.Stage;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
-import bayfolio.reckon.Clearances;
+import bayfolio.reckon.clearance.Clearances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -81,7 +81,7 @@ final class HomePage {
                 .ifPresent(sign -> all.add(Content.FactTable.Row.of(
                         table.child("lowest-sign").from(From.fact(unit.size(), Size.HEIGHT)),
                         view.word("home.lowest-sign"),
-                        sign)));
+                        view.words().amount(sign))));
         unit.facts()
                 .find(Unit.WEIGHTS)
                 .flatMap(weights -> rows.row(table, weights, Weights.GROSS))

@@ -10,6 +10,7 @@ import bayfolio.fact.Type;
 import bayfolio.model.Access;
 import bayfolio.model.Reach;
 import bayfolio.model.Thing;
+import bayfolio.model.Wording;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
@@ -330,10 +331,15 @@ final class ProcedurePage {
                 .flatMap(id -> view.coach().fleet().source(id).stream())
                 .map(source -> new Content.FactTable.Line(
                         Audience.EVERYBODY,
-                        List.of(new Inline.Text(source.title()
-                                + source.status()
-                                        .map(status -> " (" + Type.word(status) + ")")
-                                        .orElse("")))))
+                        List.of(new Inline.Text(source.status()
+                                .map(status -> view.words()
+                                        .say(
+                                                "cited",
+                                                "source",
+                                                source.title(),
+                                                "status",
+                                                view.word(Wording.key(status))))
+                                .orElseGet(source::title)))))
                 .toList();
         String label = new FactRows(view).label(Head.SHAPE, Head.SOURCES);
         return new Content.FactTable(table, List.of(new Content.FactTable.Row(table.child("titles"), label, titles)));

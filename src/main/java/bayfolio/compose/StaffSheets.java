@@ -8,6 +8,8 @@ import bayfolio.document.Section;
 import bayfolio.document.Stamp;
 import bayfolio.fact.Type;
 import bayfolio.measure.Meters;
+import bayfolio.measure.Rounding;
+import bayfolio.measure.Symbol;
 import bayfolio.model.Compartment;
 import bayfolio.model.Item;
 import bayfolio.model.Service;
@@ -213,10 +215,12 @@ final class StaffSheets {
         List<String> when = Stream.of(
                         due.day().map(day -> view.wording().of(Type.DAY, day)),
                         due.odometer().map(at -> view.wording().of(Type.measured(Meters.SCALE), at)),
-                        due.hours().map(at -> Math.round(at.value() / 3600) + " h"))
+                        due.hours()
+                                .map(at ->
+                                        view.words().amount(Rounding.NEAREST.print(at.value() / 3600, 0, Symbol.HOUR))))
                 .flatMap(Optional::stream)
                 .toList();
-        return when.isEmpty() ? view.word("sheet.not-known") : String.join(" " + view.word("or") + " ", when);
+        return when.isEmpty() ? view.word("sheet.not-known") : view.words().or(when);
     }
 
     private Content table(Stamp section, List<String> head, List<List<List<Inline>>> rows) {

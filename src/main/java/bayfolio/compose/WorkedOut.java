@@ -5,10 +5,10 @@ import bayfolio.document.Content;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
-import bayfolio.reckon.Calculator;
+import bayfolio.explain.Calculator;
+import bayfolio.explain.Explained;
+import bayfolio.explain.Explanations;
 import bayfolio.reckon.Question;
-import bayfolio.reckon.Reckoned;
-import bayfolio.reckon.Reckonings;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -17,19 +17,19 @@ import java.util.stream.Stream;
 
 /** What came of each question for the coach; those that are about nothing on it are left away. */
 final class WorkedOut {
-    private final Map<Question, Reckoned> answers = new EnumMap<>(Question.class);
+    private final Map<Question, Explained> answers = new EnumMap<>(Question.class);
     private final Map<Question, Calculator> calculators = new EnumMap<>(Question.class);
 
     WorkedOut(CoachView view) {
-        Reckonings.of(view.coach()).forEach(each -> {
-            if (!(each instanceof Reckoned.Lacking lacking && lacking.facts().isEmpty())) {
+        Explanations.of(view.coach(), view.words()).forEach(each -> {
+            if (!(each instanceof Explained.Lacking lacking && lacking.facts().isEmpty())) {
                 answers.put(each.question(), each);
             }
         });
-        Reckonings.calculators(view.coach()).forEach(each -> calculators.put(each.question(), each));
+        Explanations.calculators(view.coach(), view.words()).forEach(each -> calculators.put(each.question(), each));
     }
 
-    Stream<Reckoned> answers() {
+    Stream<Explained> answers() {
         return answers.values().stream();
     }
 
@@ -38,12 +38,8 @@ final class WorkedOut {
     }
 
     /** Renters are not told what the description lacks. */
-    static Audience audience(Reckoned answer) {
-        return Audience.staffIf(answer instanceof Reckoned.Lacking);
-    }
-
-    static String asked(Reckoned answer) {
-        return answer instanceof Reckoned.Reckoning reckoning ? reckoning.asked() : ((Reckoned.Lacking) answer).asked();
+    static Audience audience(Explained answer) {
+        return Audience.staffIf(answer instanceof Explained.Lacking);
     }
 
     /** The answer to a question on a page where it is needed; it lives on its own. */
@@ -52,7 +48,7 @@ final class WorkedOut {
             Stamp section = page.child(question.id()).seenBy(audience(answer));
             return Section.of(
                     section,
-                    asked(answer),
+                    answer.asked(),
                     List.of(new Content.Quote(section.child("quote"), PageKind.QUESTION.node(question.id()))));
         });
     }

@@ -7,12 +7,12 @@ import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
+import bayfolio.explain.Explained;
+import bayfolio.explain.Grid;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
-import bayfolio.reckon.Grid;
-import bayfolio.reckon.Input;
-import bayfolio.reckon.Reckoned;
+import bayfolio.reckon.Origin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,40 +52,40 @@ final class WorkedOutPages {
                 false);
     }
 
-    private Content.LinkList.Entry entry(Stamp list, Reckoned answer) {
+    private Content.LinkList.Entry entry(Stamp list, Explained answer) {
         String id = answer.question().id();
         return new Content.LinkList.Entry(
                 list.child(id).seenBy(WorkedOut.audience(answer)),
-                view.link(new Target.OfReckoning(id), WorkedOut.asked(answer)),
-                answer instanceof Reckoned.Reckoning reckoning ? reckoning.answer() : "",
+                view.link(new Target.OfReckoning(id), answer.asked()),
+                answer instanceof Explained.Explanation explanation ? explanation.answer() : "",
                 Optional.of(id));
     }
 
-    private Page page(Reckoned answer) {
+    private Page page(Explained answer) {
         String id = answer.question().id();
         Stamp page = view.stamp(PageKind.QUESTION.node(id), WorkedOut.audience(answer), From.PROGRAM);
         return new Page(
                 page,
                 PageKind.QUESTION,
                 new Target.OfReckoning(id),
-                WorkedOut.asked(answer),
-                answer instanceof Reckoned.Reckoning reckoning
-                        ? contents(page, reckoning)
-                        : lacking(page, (Reckoned.Lacking) answer),
+                answer.asked(),
+                answer instanceof Explained.Explanation explanation
+                        ? contents(page, explanation)
+                        : lacking(page, (Explained.Lacking) answer),
                 List.of(),
                 false);
     }
 
-    private List<Content> lacking(Stamp page, Reckoned.Lacking lacking) {
+    private List<Content> lacking(Stamp page, Explained.Lacking lacking) {
         return List.of(
                 view.paragraph(page.child("lacking"), "worked-out.lacking"),
                 bullets(page.child("facts"), lacking.facts()));
     }
 
-    private List<Content> contents(Stamp page, Reckoned.Reckoning reckoning) {
+    private List<Content> contents(Stamp page, Explained.Explanation explanation) {
         List<Content> contents = new ArrayList<>();
-        contents.add(Content.Text.of(page.child("answer"), new Inline.Strong(text(reckoning.answer()))));
-        List<Grid> grids = reckoning.grids();
+        contents.add(Content.Text.of(page.child("answer"), new Inline.Strong(text(explanation.answer()))));
+        List<Grid> grids = explanation.grids();
         int number = 1;
         for (Grid grid : grids) {
             Stamp table = page.child("table-" + number);
@@ -95,37 +95,38 @@ final class WorkedOutPages {
                             : new Content.Fold(table, grid.title(), List.of(table(table.child("table"), grid))));
         }
         view.workedOut()
-                .calculator(reckoning.question())
+                .calculator(explanation.question())
                 .ifPresent(calculator ->
                         contents.add(new Content.Form(page.child("form"), view.word("worked-out.try"), calculator)));
         contents.add(view.paragraph(page.child("assumed"), "worked-out.assumed"));
-        contents.add(bullets(page.child("assumptions"), reckoning.assumed()));
+        contents.add(bullets(page.child("assumptions"), explanation.assumed()));
         contents.add(Content.Text.of(
                 page.child("planning-aid"),
-                new Inline.Text(reckoning.howWrong() + " " + view.word("worked-out.planning-aid"))));
+                new Inline.Text(view.words().say("worked-out.planning-aid", "error", explanation.howWrong()))));
         Stamp working = page.child("working");
-        contents.add(new Content.Fold(working, view.word("worked-out.working"), working(working, reckoning)));
+        contents.add(new Content.Fold(working, view.word("worked-out.working"), working(working, explanation)));
         return contents;
     }
 
-    private List<Content> working(Stamp working, Reckoned.Reckoning reckoning) {
+    private List<Content> working(Stamp working, Explained.Explanation explanation) {
         List<Content> contents = new ArrayList<>();
-        boolean doubts = reckoning.inputs().stream().anyMatch(it -> it.origin() instanceof Input.Origin.Unverified);
+        boolean doubts = explanation.inputs().stream().anyMatch(it -> doubtful(it.origin()));
         if (doubts) {
-            contents.add(inputs(working.child("figures").seenBy(Audience.RENTERS), reckoning, false));
+            contents.add(inputs(working.child("figures").seenBy(Audience.RENTERS), explanation, false));
         }
         contents.add(inputs(
                 doubts ? working.child("figures-and-doubts").seenBy(Audience.STAFF) : working.child("figures"),
-                reckoning,
+                explanation,
                 doubts));
-        contents.add(Content.Text.of(working.child("formula"), new Inline.Text(reckoning.formula())));
-        contents.add(bullets(working.child("steps"), reckoning.steps()));
+        contents.add(Content.Text.of(working.child("formula"), new Inline.Text(explanation.formula())));
+        contents.add(bullets(working.child("steps"), explanation.steps()));
         contents.add(Content.Text.of(
-                working.child("source"), new Inline.Text(view.word("worked-out.source") + " " + reckoning.source())));
+                working.child("source"),
+                new Inline.Text(view.words().say("worked-out.source", "source", explanation.source()))));
         return contents;
     }
 
-    private Content inputs(Stamp stamp, Reckoned.Reckoning reckoning, boolean doubts) {
+    private Content inputs(Stamp stamp, Explained.Explanation explanation, boolean doubts) {
         return table(
                 stamp,
                 new Grid(
@@ -133,20 +134,24 @@ final class WorkedOutPages {
                         Stream.of("figure", "value", "origin")
                                 .map(column -> view.word("worked-out." + column))
                                 .toList(),
-                        reckoning.inputs().stream()
+                        explanation.inputs().stream()
                                 .map(input -> List.of(input.name(), input.value(), origin(input.origin(), doubts)))
                                 .toList()));
     }
 
-    private String origin(Input.Origin origin, boolean doubts) {
-        if (origin instanceof Input.Origin.Usual usual) {
-            return view.word("worked-out.usual") + " " + usual.source();
+    private static boolean doubtful(Origin origin) {
+        return origin instanceof Origin.Usual usual && usual.figure().unverified();
+    }
+
+    /** @param doubts whether the reader is told why a figure is taken for planning */
+    private String origin(Origin origin, boolean doubts) {
+        if (!(origin instanceof Origin.Usual usual)) {
+            return view.word("worked-out.described");
         }
-        if (origin instanceof Input.Origin.Unverified unverified) {
-            String planned = view.word("worked-out.unverified");
-            return doubts ? planned + ": " + unverified.doubt() : planned;
-        }
-        return view.word("worked-out.described");
+        String source = view.word("source." + usual.figure().told());
+        return !doubtful(origin)
+                ? view.words().say("worked-out.usual", "source", source)
+                : doubts ? view.words().say("worked-out.doubt", "source", source) : view.word("worked-out.unverified");
     }
 
     private static Content table(Stamp stamp, Grid grid) {

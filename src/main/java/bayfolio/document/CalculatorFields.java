@@ -1,6 +1,6 @@
 package bayfolio.document;
 
-import bayfolio.reckon.Calculator;
+import bayfolio.explain.Calculator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,9 +1,9 @@
 package bayfolio.document;
 
+import bayfolio.explain.Calculator;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Signal;
-import bayfolio.reckon.Calculator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;

@@ -1,9 +1,9 @@
 package bayfolio.document;
 
+import bayfolio.explain.Calculator;
 import bayfolio.fact.Type;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
-import bayfolio.reckon.Calculator;
 import bayfolio.source.Place;
 import com.google.gson.FormattingStyle;
 import com.google.gson.Gson;

@@ -1,5 +1,6 @@
 package bayfolio.fact;
 
+import bayfolio.measure.Amount;
 import bayfolio.measure.Quantity;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
@@ -9,6 +10,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -28,7 +31,20 @@ public final class Facts {
     /** By the indexes of their keys. */
     private final BitSet unread;
 
+    /** Is told of each fact that is asked for. */
+    private final Watch watch;
+
+    /** Whoever wants to know which facts something hangs on. */
+    public interface Watch {
+        void asked(Facts record, Key<?> key);
+    }
+
     private Facts(Shape<?> shape, Place at, @Nullable Located<?>[] values, BitSet unread) {
+        this(shape, at, values, unread, (record, key) -> {});
+    }
+
+    private Facts(Shape<?> shape, Place at, @Nullable Located<?>[] values, BitSet unread, Watch watch) {
+        this.watch = watch;
         this.shape = shape;
         this.at = at;
         this.values = values;
@@ -103,7 +119,11 @@ public final class Facts {
         if (!read(key)) {
             throw new UnreadException(key.name() + " of the " + shape.name() + " at " + at + " could not be read");
         }
-        return shape.declares(key) ? values[key.index()] : null;
+        if (!shape.declares(key)) {
+            return null;
+        }
+        watch.asked(this, key);
+        return values[key.index()];
     }
 
     /** Whether it is known what this fact is, or that it is left out. */
@@ -128,7 +148,7 @@ public final class Facts {
     }
 
     /** A quantity as the writer put it, and then in the other system: {@code 92 gal (348 L)}. */
-    public <Q extends Quantity> Optional<String> written(Key<Q> key) {
+    public <Q extends Quantity> Optional<Amount> written(Key<Q> key) {
         return located(key).map(fact -> fact.value().asWritten(fact.written()));
     }
 
@@ -186,17 +206,36 @@ public final class Facts {
     }
 
     private static Located<?> forRenters(Type<?> type, Located<?> value) {
+        return rebuilt(type, value, Facts::forRenters, record -> !record.forStaff());
+    }
+
+    /** The same, all records in it too, with somebody who is told of each fact that is asked for. */
+    public Facts watched(Watch by) {
+        @Nullable Located<?>[] same = new Located<?>[values.length];
+        for (int i = 0; i < values.length; i++) {
+            @Nullable Located<?> value = values[i];
+            same[i] = value == null
+                    ? null
+                    : rebuilt(shape.keys().get(i).type(), value, facts -> facts.watched(by), record -> true);
+        }
+        return new Facts(shape, at, same, (BitSet) unread.clone(), by);
+    }
+
+    /** A value with its records made anew, those that are wanted. */
+    private static Located<?> rebuilt(
+            Type<?> type, Located<?> value, UnaryOperator<Facts> change, Predicate<Described> wanted) {
         if (type instanceof Type.Nested<?> nested && value.value() instanceof Described record) {
-            return new Located<>(nested.shape().make(record.facts().forRenters()), value.at());
+            return new Located<>(nested.shape().make(change.apply(record.facts())), value.at(), value.written());
         }
         if (type instanceof Type.ListOf<?> list && value.value() instanceof List<?> all) {
             return new Located<>(
                     all.stream()
                             .map(each -> (Located<?>) each)
-                            .filter(each -> !(each.value() instanceof Described record && record.forStaff()))
-                            .<Located<?>>map(each -> forRenters(list.element(), each))
+                            .filter(each -> !(each.value() instanceof Described record) || wanted.test(record))
+                            .<Located<?>>map(each -> rebuilt(list.element(), each, change, wanted))
                             .toList(),
-                    value.at());
+                    value.at(),
+                    value.written());
         }
         return value;
     }

@@ -21,8 +21,8 @@ public record AmpHours(double value) implements Quantity {
 
     /** {@code 100 Ah} in either system. */
     @Override
-    public String in(MeasureSystem system) {
-        return Figure.fine(value) + " Ah";
+    public Amount amount(MeasureSystem system) {
+        return Amount.of(Figure.fine(value), Symbol.AMPERE_HOUR);
     }
 
     public AmpHours plus(AmpHours other) {

@@ -21,8 +21,8 @@ public record Amps(double value) implements Quantity {
 
     /** {@code 12.5 A} in either system. */
     @Override
-    public String in(MeasureSystem system) {
-        return Figure.fine(value) + " A";
+    public Amount amount(MeasureSystem system) {
+        return Amount.of(Figure.fine(value), Symbol.AMPERE);
     }
 
     public Amps plus(Amps other) {

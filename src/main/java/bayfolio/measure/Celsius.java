@@ -27,10 +27,10 @@ public record Celsius(double value) implements Quantity {
 
     /** {@code 45 °F}; {@code 7 °C}. */
     @Override
-    public String in(MeasureSystem system) {
+    public Amount amount(MeasureSystem system) {
         return switch (system) {
-            case US -> Figure.of(value * 9 / 5 + 32, 0) + " °F";
-            case METRIC -> Figure.of(value, 0) + " °C";
+            case US -> Amount.of(Figure.of(value * 9 / 5 + 32, 0), Symbol.FAHRENHEIT);
+            case METRIC -> Amount.of(Figure.of(value, 0), Symbol.CELSIUS);
         };
     }
 

@@ -26,7 +26,7 @@ public record Degrees(double value) implements Quantity {
 
     /** {@code 2.5°} in either system. */
     @Override
-    public String in(MeasureSystem system) {
-        return Figure.of(value, 1) + "°";
+    public Amount amount(MeasureSystem system) {
+        return Amount.of(Figure.of(value, 1), Symbol.DEGREE);
     }
 }

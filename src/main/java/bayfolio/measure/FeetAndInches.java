@@ -1,5 +1,7 @@
 package bayfolio.measure;
 
+import java.util.List;
+
 /**
  * A length the American way, in whole inches: {@code 12 ft 11 in}, {@code 7 in}, {@code 40 ft}.
  *
@@ -22,15 +24,18 @@ record FeetAndInches(long inches) {
                 : new FeetAndInches(12 * (long) Figure.rounded(meters / (12 * INCH), 0));
     }
 
-    String print() {
+    Amount amount() {
         long whole = Math.abs(inches);
         long feet = whole / 12;
         long rest = whole % 12;
         String sign = inches < 0 ? "-" : "";
         if (feet == 0) {
-            return sign + rest + " in";
+            return Amount.of(sign + rest, Symbol.INCH);
         }
-        return sign + Figure.of((double) feet, 0) + " ft" + (rest == 0 ? "" : " " + rest + " in");
+        Amount.Piece large = new Amount.Piece(sign + Figure.of((double) feet, 0), Symbol.FOOT);
+        return new Amount(
+                rest == 0 ? List.of(large) : List.of(large, new Amount.Piece(String.valueOf(rest), Symbol.INCH)),
+                List.of());
     }
 
     private static double inches(String feetAndInches) {

@@ -31,12 +31,14 @@ public record Kilograms(double value) implements Quantity {
 
     /** {@code 44,600 lb}; {@code 20,230 kg}, {@code 250 g}. */
     @Override
-    public String in(MeasureSystem system) {
+    public Amount amount(MeasureSystem system) {
         return switch (system) {
-            case US -> Figure.coarse(value / POUND) + " lb";
+            case US -> Amount.of(Figure.coarse(value / POUND), Symbol.POUND);
             case METRIC -> {
                 double grams = Math.abs(Figure.rounded(1000 * value, 0));
-                yield 0 < grams && grams < 1000 ? Figure.of(1000 * value, 0) + " g" : Figure.coarse(value) + " kg";
+                yield 0 < grams && grams < 1000
+                        ? Amount.of(Figure.of(1000 * value, 0), Symbol.GRAM)
+                        : Amount.of(Figure.coarse(value), Symbol.KILOGRAM);
             }
         };
     }

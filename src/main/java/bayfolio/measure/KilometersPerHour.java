@@ -28,10 +28,10 @@ public record KilometersPerHour(double value) implements Quantity {
 
     /** {@code 65 mph}; {@code 105 km/h}. */
     @Override
-    public String in(MeasureSystem system) {
+    public Amount amount(MeasureSystem system) {
         return switch (system) {
-            case US -> Figure.coarse(value / MILE) + " mph";
-            case METRIC -> Figure.coarse(value) + " km/h";
+            case US -> Amount.of(Figure.coarse(value / MILE), Symbol.MILE_PER_HOUR);
+            case METRIC -> Amount.of(Figure.coarse(value), Symbol.KILOMETER_PER_HOUR);
         };
     }
 }

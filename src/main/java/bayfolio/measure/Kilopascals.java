@@ -31,14 +31,14 @@ public record Kilopascals(double value) implements Quantity {
 
     /** {@code 80 psi}; {@code 5.5 bar}, and {@code 30 mbar} for what an LP-gas appliance sees. */
     @Override
-    public String in(MeasureSystem system) {
+    public Amount amount(MeasureSystem system) {
         return switch (system) {
-            case US -> Figure.coarse(value / PSI) + " psi";
+            case US -> Amount.of(Figure.coarse(value / PSI), Symbol.PSI);
             case METRIC -> {
                 double millibar = Math.abs(Figure.rounded(10 * value, 0));
                 yield 0 < millibar && millibar < 100
-                        ? Figure.of(10 * value, 0) + " mbar"
-                        : Figure.of(value / 100, 1) + " bar";
+                        ? Amount.of(Figure.of(10 * value, 0), Symbol.MILLIBAR)
+                        : Amount.of(Figure.of(value / 100, 1), Symbol.BAR);
             }
         };
     }

@@ -37,18 +37,22 @@ public record Liters(double value) implements Quantity {
 
     /** {@code 100 gal}, under half a gallon {@code 1.5 qt}, {@code 0.25 cup}; {@code 379 L}. */
     @Override
-    public String in(MeasureSystem system) {
+    public Amount amount(MeasureSystem system) {
         // Rounded far beyond the last digit printed, so that 0.5 gal counts as half a gallon.
         double size = Math.abs(Figure.rounded(value, 6));
         return switch (system) {
             case US ->
                 size == 0 || size >= Figure.rounded(GALLON / 2, 6)
-                        ? Figure.coarse(value / GALLON) + " gal"
+                        ? Amount.of(Figure.coarse(value / GALLON), Symbol.GALLON)
                         : size >= Figure.rounded(QUART, 6)
-                                ? Figure.coarse(value / QUART) + " qt"
-                                : cups(Figure.fine(value / CUP));
+                                ? Amount.of(Figure.coarse(value / QUART), Symbol.QUART)
+                                : Amount.of(
+                                        Figure.fine(value / CUP),
+                                        Figure.rounded(size / CUP, 2) < 1 ? Symbol.PART_OF_CUP : Symbol.CUP);
             case METRIC ->
-                size == 0 || size >= 0.9995 ? Figure.coarse(value) + " L" : Figure.coarse(1000 * value) + " mL";
+                size == 0 || size >= 0.9995
+                        ? Amount.of(Figure.coarse(value), Symbol.LITER)
+                        : Amount.of(Figure.coarse(1000 * value), Symbol.MILLILITER);
         };
     }
 
@@ -67,9 +71,5 @@ public record Liters(double value) implements Quantity {
 
     public boolean exceeds(Liters limit) {
         return value > limit.value;
-    }
-
-    private static String cups(String figure) {
-        return figure + (figure.equals("1") || figure.startsWith("0") ? " cup" : " cups");
     }
 }

@@ -33,10 +33,10 @@ public record LitersPer100Kilometers(double value) implements Quantity {
 
     /** {@code 8 mpg}; {@code 29.4 L/100 km}. */
     @Override
-    public String in(MeasureSystem system) {
+    public Amount amount(MeasureSystem system) {
         return switch (system) {
-            case US -> Figure.fine(MILES_PER_GALLON / value) + " mpg";
-            case METRIC -> Figure.fine(value) + " L/100 km";
+            case US -> Amount.of(Figure.fine(MILES_PER_GALLON / value), Symbol.MILE_PER_GALLON);
+            case METRIC -> Amount.of(Figure.fine(value), Symbol.LITER_PER_100_KILOMETERS);
         };
     }
 }

@@ -31,10 +31,10 @@ public record LitersPerHour(double value) implements Quantity {
 
     /** {@code 0.5 gal/h}; {@code 1.9 L/h}. */
     @Override
-    public String in(MeasureSystem system) {
+    public Amount amount(MeasureSystem system) {
         return switch (system) {
-            case US -> Figure.fine(value / Liters.GALLON) + " gal/h";
-            case METRIC -> Figure.fine(value) + " L/h";
+            case US -> Amount.of(Figure.fine(value / Liters.GALLON), Symbol.GALLON_PER_HOUR);
+            case METRIC -> Amount.of(Figure.fine(value), Symbol.LITER_PER_HOUR);
         };
     }
 }

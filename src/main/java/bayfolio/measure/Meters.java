@@ -41,33 +41,36 @@ public record Meters(double value) implements Quantity {
      * km}.
      */
     @Override
-    public String in(MeasureSystem system) {
+    public Amount amount(MeasureSystem system) {
         double size = Math.abs(value);
         return switch (system) {
-            case US -> size < MILE ? FeetAndInches.nearest(value).print() : Figure.fine(value / MILE) + " mi";
+            case US ->
+                size < MILE ? FeetAndInches.nearest(value).amount() : Amount.of(Figure.fine(value / MILE), Symbol.MILE);
             case METRIC ->
                 size < 0.1
-                        ? Figure.of(100 * value, 1) + " cm"
+                        ? Amount.of(Figure.of(100 * value, 1), Symbol.CENTIMETER)
                         : size < 100
                                 ? centimeters(Figure.rounded(100 * value, 0))
-                                : size < 1000 ? Figure.of(value, 0) + " m" : Figure.fine(value / 1000) + " km";
+                                : size < 1000
+                                        ? Amount.of(Figure.of(value, 0), Symbol.METER)
+                                        : Amount.of(Figure.fine(value / 1000), Symbol.KILOMETER);
         };
     }
 
     /**
      * Printed so that a coach never looks smaller than it is: to the next inch or centimeter up.
      */
-    public String roundedUp(MeasureSystem system) {
+    public Amount roundedUp(MeasureSystem system) {
         return switch (system) {
-            case US -> new FeetAndInches((long) Math.ceil((value - SLIP) / FeetAndInches.INCH)).print();
+            case US -> new FeetAndInches((long) Math.ceil((value - SLIP) / FeetAndInches.INCH)).amount();
             case METRIC -> centimeters(Math.ceil(100 * (value - SLIP)));
         };
     }
 
     /** Printed so that a gap never looks bigger than it is: to the inch or centimeter below. */
-    public String roundedDown(MeasureSystem system) {
+    public Amount roundedDown(MeasureSystem system) {
         return switch (system) {
-            case US -> new FeetAndInches((long) Math.floor((value + SLIP) / FeetAndInches.INCH)).print();
+            case US -> new FeetAndInches((long) Math.floor((value + SLIP) / FeetAndInches.INCH)).amount();
             case METRIC -> centimeters(Math.floor(100 * (value + SLIP)));
         };
     }
@@ -93,7 +96,9 @@ public record Meters(double value) implements Quantity {
         return value > limit.value;
     }
 
-    private static String centimeters(double whole) {
-        return Math.abs(whole) < 100 ? Figure.of(whole, 0) + " cm" : Figure.of(whole / 100, 2) + " m";
+    private static Amount centimeters(double whole) {
+        return Math.abs(whole) < 100
+                ? Amount.of(Figure.of(whole, 0), Symbol.CENTIMETER)
+                : Amount.of(Figure.of(whole / 100, 2), Symbol.METER);
     }
 }

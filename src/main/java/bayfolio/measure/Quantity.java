@@ -34,16 +34,19 @@ public sealed interface Quantity
     Scale<?> scale();
 
     /** The figure in a unit of the system, rounded half up to what a renter can use. */
-    String in(MeasureSystem system);
+    Amount amount(MeasureSystem system);
+
+    /** The same in a message to a writer. */
+    default String in(MeasureSystem system) {
+        return amount(system).toString();
+    }
 
     /**
-     * The figure in both systems, such as {@code 12 ft 11 in (3.94 m)}; printed once where both
+     * The figure in both systems, such as {@code 12 ft 11 in (3.94 m)}; once where both
      * read the same, as amps do.
      */
-    default String both(MeasureSystem first) {
-        String here = in(first);
-        String there = in(first.other());
-        return here.equals(there) ? here : here + " (" + there + ")";
+    default Amount both(MeasureSystem first) {
+        return Amount.both(amount(first), amount(first.other()));
     }
 
     /**
@@ -51,12 +54,10 @@ public sealed interface Quantity
      *
      * @param written what this quantity was read from
      */
-    default String asWritten(String written) {
+    default Amount asWritten(String written) {
         String spaced = WrittenUnit.spaced(written);
         MeasureSystem system = WrittenUnit.system(spaced);
-        String here = in(system);
-        String there = in(system.other());
-        return here.equals(there) ? spaced : spaced + " (" + there + ")";
+        return new Amount(Amount.written(spaced).pieces(), both(system).other());
     }
 
     /**

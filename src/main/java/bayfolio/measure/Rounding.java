@@ -40,69 +40,94 @@ public enum Rounding {
     }
 
     /** {@code 26 gal (98 L)}: whole ones, tenths below ten. */
-    public String print(Liters volume, MeasureSystem first) {
-        return both(coarse(volume.gallons()) + " gal", coarse(volume.value()) + " L", first);
+    public Amount print(Liters volume, MeasureSystem first) {
+        return Amount.both(
+                Amount.of(coarse(volume.gallons()), Symbol.GALLON),
+                Amount.of(coarse(volume.value()), Symbol.LITER),
+                first);
     }
 
     /** {@code 1,240 lb (562 kg)}: whole ones. */
-    public String print(Kilograms weight, MeasureSystem first) {
-        return both(print(weight.pounds(), 0) + " lb", print(weight.value(), 0) + " kg", first);
+    public Amount print(Kilograms weight, MeasureSystem first) {
+        return Amount.both(
+                Amount.of(print(weight.pounds(), 0), Symbol.POUND),
+                Amount.of(print(weight.value(), 0), Symbol.KILOGRAM),
+                first);
     }
 
     /** {@code 27 ft 6 in (8.38 m)}: to the inch and the centimeter. */
-    public String print(Meters length, MeasureSystem first) {
-        return both(length(length, MeasureSystem.US), length(length, MeasureSystem.METRIC), first);
+    public Amount print(Meters length, MeasureSystem first) {
+        return Amount.both(length(length, MeasureSystem.US), length(length, MeasureSystem.METRIC), first);
     }
 
-    private String length(Meters length, MeasureSystem system) {
+    private Amount length(Meters length, MeasureSystem system) {
         return switch (this) {
             case DOWN -> length.roundedDown(system);
             case UP -> length.roundedUp(system);
-            case NEAREST -> length.in(system);
+            case NEAREST -> length.amount(system);
         };
     }
 
+    /** {@code 0.53 gal/h (2.1 L/h)}: hundredths of gallons, as plates have them. */
+    public Amount print(LitersPerHour flow, MeasureSystem first) {
+        return Amount.both(
+                print(flow.gallons(), 2, Symbol.GALLON_PER_HOUR), print(flow.value(), 1, Symbol.LITER_PER_HOUR), first);
+    }
+
+    /** A figure of one unit, with so many decimals. */
+    public Amount print(double value, int decimals, Symbol unit) {
+        return Amount.of(print(value, decimals), unit);
+    }
+
     /** {@code 25.4 A}. */
-    public String print(Amps current) {
-        return print(current.value(), 1) + " A";
+    public Amount print(Amps current) {
+        return print(current.value(), 1, Symbol.AMPERE);
     }
 
     /** {@code 114.3 V}. */
-    public String print(Volts voltage) {
-        return print(voltage.value(), 1) + " V";
+    public Amount print(Volts voltage) {
+        return print(voltage.value(), 1, Symbol.VOLT);
     }
 
     /** {@code 1,740 W}. */
-    public String print(Watts power) {
-        return print(power.value(), 0) + " W";
+    public Amount print(Watts power) {
+        return print(power.value(), 0, Symbol.WATT);
     }
 
     /** {@code 112 Ah}: whole ones, tenths below ten. */
-    public String print(AmpHours charge) {
-        return coarse(charge.value()) + " Ah";
+    public Amount print(AmpHours charge) {
+        return Amount.of(coarse(charge.value()), Symbol.AMPERE_HOUR);
     }
 
     /** {@code 63 %}. */
-    public String print(Share share) {
-        return print(100 * share.value(), 0) + " %";
+    public Amount print(Share share) {
+        return print(100 * share.value(), 0, Symbol.PERCENT);
     }
 
     /** {@code 3.2 h}. */
-    public String hours(Seconds time) {
-        return print(time.value() / 3600, 1) + " h";
+    public Amount hours(Seconds time) {
+        return print(time.value() / 3600, 1, Symbol.HOUR);
     }
 
     /** {@code 3.2 days}, {@code 11 days}: tenths below ten. */
-    public String days(Seconds time) {
-        String days = coarse(time.value() / 86_400);
-        return days + (days.equals("1.0") ? " day" : " days");
+    public Amount days(Seconds time) {
+        return Amount.of(coarse(time.value() / 86_400), Symbol.DAY);
+    }
+
+    /** In minutes, hours or days, whichever suits: {@code 15 min}, {@code 5.0 h}, {@code 3.1 days}. */
+    public Amount time(Seconds time) {
+        if (time.value() < 3600) {
+            return print(time.value() / 60, 0, Symbol.MINUTE);
+        }
+        return time.value() < 48 * 3600 ? hours(time) : days(time);
+    }
+
+    /** To the hundredth below one ampere, for that runs all night. */
+    public Amount small(Amps current) {
+        return current.value() < 1 ? print(current.value(), 2, Symbol.AMPERE) : print(current);
     }
 
     private String coarse(double value) {
         return print(value, Math.abs(value) < 10 ? 1 : 0);
-    }
-
-    private static String both(String us, String metric, MeasureSystem first) {
-        return first == MeasureSystem.US ? us + " (" + metric + ")" : metric + " (" + us + ")";
     }
 }

@@ -25,7 +25,7 @@ public record Seconds(double value) implements Quantity {
             WrittenUnit.of("days", DAY).alsoSpelled("day"));
 
     private static final List<Step> LONGEST_FIRST =
-            List.of(new Step(DAY, "days"), new Step(HOUR, "h"), new Step(MINUTE, "min"));
+            List.of(new Step(DAY, Symbol.DAY), new Step(HOUR, Symbol.HOUR), new Step(MINUTE, Symbol.MINUTE));
 
     public Seconds {
         Figure.requireFinite(value);
@@ -41,7 +41,7 @@ public record Seconds(double value) implements Quantity {
      * that divides the duration, else the longest of which there are two, to a tenth.
      */
     @Override
-    public String in(MeasureSystem system) {
+    public Amount amount(MeasureSystem system) {
         double size = Math.abs(value);
         for (Step step : LONGEST_FIRST) {
             double count = Figure.rounded(size / step.seconds(), 6);
@@ -54,13 +54,12 @@ public record Seconds(double value) implements Quantity {
                 return step.print(value);
             }
         }
-        return Figure.of(value, 1) + " s";
+        return Amount.of(Figure.of(value, 1), Symbol.SECOND);
     }
 
-    private record Step(double seconds, String unit) {
-        String print(double duration) {
-            String count = Figure.of(duration / seconds, 1);
-            return count + " " + (unit.equals("days") && count.equals("1") ? "day" : unit);
+    private record Step(double seconds, Symbol unit) {
+        Amount print(double duration) {
+            return Amount.of(Figure.of(duration / seconds, 1), unit);
         }
     }
 }

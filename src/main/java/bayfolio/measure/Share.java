@@ -24,7 +24,7 @@ public record Share(double value) implements Quantity {
 
     /** {@code 80 %} in either system. */
     @Override
-    public String in(MeasureSystem system) {
-        return Figure.of(100 * value, 1) + " %";
+    public Amount amount(MeasureSystem system) {
+        return Amount.of(Figure.of(100 * value, 1), Symbol.PERCENT);
     }
 }

@@ -27,10 +27,10 @@ public record SquareMillimeters(double value) implements Quantity {
 
     /** The nearest size, {@code 6 AWG}, unless it lies beyond the gauge; {@code 13.3 mm²}. */
     @Override
-    public String in(MeasureSystem system) {
-        String metric = Figure.of(value, Math.abs(value) < 10 ? 2 : 1) + " mm²";
+    public Amount amount(MeasureSystem system) {
+        Amount metric = Amount.of(Figure.of(value, Math.abs(value) < 10 ? 2 : 1), Symbol.SQUARE_MILLIMETER);
         return switch (system) {
-            case US -> WireGauge.nearest(value).map(WireGauge::print).orElse(metric);
+            case US -> WireGauge.nearest(value).map(WireGauge::amount).orElse(metric);
             case METRIC -> metric;
         };
     }

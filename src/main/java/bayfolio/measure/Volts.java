@@ -20,7 +20,7 @@ public record Volts(double value) implements Quantity {
 
     /** {@code 120 V} in either system; {@code 12.65 V}, as a battery at rest is read. */
     @Override
-    public String in(MeasureSystem system) {
-        return Figure.of(value, Math.abs(value) < 100 ? 2 : 1) + " V";
+    public Amount amount(MeasureSystem system) {
+        return Amount.of(Figure.of(value, Math.abs(value) < 100 ? 2 : 1), Symbol.VOLT);
     }
 }

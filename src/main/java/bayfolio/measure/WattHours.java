@@ -28,8 +28,8 @@ public record WattHours(double value) implements Quantity {
 
     /** {@code 1,200 Wh} in either system, to stand beside watts. */
     @Override
-    public String in(MeasureSystem system) {
-        return Figure.fine(value) + " Wh";
+    public Amount amount(MeasureSystem system) {
+        return Amount.of(Figure.fine(value), Symbol.WATT_HOUR);
     }
 
     public static WattHours ofBtu(double btu) {

@@ -26,8 +26,8 @@ public record Watts(double value) implements Quantity {
 
     /** {@code 1,500 W} in either system, however large: a renter adds up watts. */
     @Override
-    public String in(MeasureSystem system) {
-        return Figure.fine(value) + " W";
+    public Amount amount(MeasureSystem system) {
+        return Amount.of(Figure.fine(value), Symbol.WATT);
     }
 
     /** In British thermal units (International Table) an hour. */

@@ -30,8 +30,8 @@ record WireGauge(int number) {
         return Math.PI / 4 * diameter * diameter;
     }
 
-    String print() {
-        return (number > 0 ? String.valueOf(number) : (1 - number) + "/0") + " AWG";
+    Amount amount() {
+        return Amount.of(number > 0 ? String.valueOf(number) : (1 - number) + "/0", Symbol.AWG);
     }
 
     private static double millimeters(double inches) {

@@ -93,7 +93,10 @@ public final class Coach {
         if (!rolesRead(kind)) {
             throw unread(kind, role);
         }
-        return read(kind, role);
+        List<Thing> holders = read(kind, role);
+        // Asked of each again, so that whoever watches the facts learns what the answer hangs on.
+        holders.forEach(Thing::roles);
+        return holders;
     }
 
     /** All that hold a role, in walking order; the one name by which texts for several coaches speak of things. */
@@ -139,5 +142,11 @@ public final class Coach {
                 .flatMap(Spot::in)
                 .flatMap(id -> thing(Compartment.SHAPE.name(), id))
                 .map(Compartment.class::cast);
+    }
+
+    /** Languages of its handbook, the default first: its own, or those of the fleet. */
+    public List<String> languages() {
+        List<String> own = Fleet.languages(unit.facts(), Unit.LANGUAGES);
+        return own.isEmpty() ? fleet.languages() : own;
     }
 }

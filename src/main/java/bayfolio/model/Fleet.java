@@ -1,5 +1,6 @@
 package bayfolio.model;
 
+import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.UnreadException;
 import bayfolio.source.Located;
@@ -93,6 +94,11 @@ public final class Fleet {
     /** The same fleet as of another day. */
     public Fleet asOf(LocalDate day) {
         return new Fleet(facts, units, roles, words, sources, countries, unread, Optional.of(day));
+    }
+
+    /** The same with other facts of its own. */
+    public Fleet with(FleetFacts other) {
+        return new Fleet(other, units, roles, words, sources, countries, unread, asOf);
     }
 
     public FleetFacts facts() {
@@ -203,5 +209,17 @@ public final class Fleet {
 
     public Optional<Word> word(String id) {
         return Optional.ofNullable(wordById.get(id));
+    }
+
+    /** Languages of its handbooks, the default first. */
+    public List<String> languages() {
+        return languages(facts().facts(), FleetFacts.LANGUAGES);
+    }
+
+    static List<String> languages(Facts facts, Key<List<Located<String>>> key) {
+        return facts.ifRead(key).stream()
+                .flatMap(languages -> languages.value().stream())
+                .map(Located::value)
+                .toList();
     }
 }

@@ -1,35 +1,31 @@
 package bayfolio.model;
 
+import bayfolio.catalog.Catalog;
 import bayfolio.fact.Described;
 import bayfolio.fact.Type;
+import bayfolio.measure.Amount;
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Meters;
 import bayfolio.measure.Quantity;
 import bayfolio.source.Located;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * Facts of a coach in words, for its people: measures in their own system first, places with left
  * and right.
  */
-public record Wording(Coach coach) {
-    private static final DateTimeFormatter AMERICAN = DateTimeFormatter.ofPattern("MMMM d, uuuu", Locale.US);
-    private static final DateTimeFormatter EUROPEAN = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
-
+public record Wording(Coach coach, Catalog words) {
     /** A fact as a reader reads it: a measure as its writer put it, with what it is in the other system. */
     public <T> String of(Type<T> type, Located<?> fact) {
         return fact.value() instanceof Quantity quantity
                         && !fact.written().isEmpty()
                         && type instanceof Type.Measured<?> measured
                         && !measured.roundedUp()
-                ? unbroken(quantity.asWritten(fact.written()))
+                ? shown(quantity.asWritten(fact.written()))
                 : of(type, fact.value());
     }
 
@@ -43,22 +39,17 @@ public record Wording(Coach coach) {
 
             @Override
             public <Q extends Quantity> String measured(Type.Measured<Q> measured) {
-                return unbroken(measured.roundedUp() ? clearance((Meters) value) : ((Quantity) value).both(first()));
+                return shown(measured.roundedUp() ? clearance((Meters) value) : ((Quantity) value).both(first()));
             }
 
             @Override
             public <E> String choice(Type.Choice<E> choice) {
-                return choice.words().entrySet().stream()
-                        .filter(entry -> entry.getValue().equals(value))
-                        .map(Map.Entry::getKey)
-                        .findFirst()
-                        .orElseThrow()
-                        .replace('-', ' ');
+                return words.say(key((Enum<?>) value));
             }
 
             @Override
             public String yesNo(Type.YesNo yesNo) {
-                return value.equals(true) ? "yes" : "no";
+                return words.say(value.equals(true) ? "yes" : "no");
             }
 
             @Override
@@ -68,7 +59,7 @@ public record Wording(Coach coach) {
 
             @Override
             public String day(Type.Day day) {
-                return ((LocalDate) value).format(coach.unit().region() == Region.EUROPE ? EUROPEAN : AMERICAN);
+                return Wording.this.day((LocalDate) value);
             }
 
             @Override
@@ -83,10 +74,10 @@ public record Wording(Coach coach) {
 
             @Override
             public <E> String list(Type.ListOf<E> list) {
-                return ((List<?>) value)
+                return words.row(((List<?>) value)
                         .stream()
                                 .map(element -> of(list.element(), ((Located<?>) element).value()))
-                                .collect(Collectors.joining(", "));
+                                .toList());
             }
 
             @Override
@@ -100,13 +91,34 @@ public record Wording(Coach coach) {
         return coach.unit().region().first();
     }
 
-    private String clearance(Meters length) {
-        return length.roundedUp(first()) + " (" + length.roundedUp(first().other()) + ")";
+    /** A day with its month in words. */
+    public String day(LocalDate day) {
+        return words.say(
+                "date",
+                "day",
+                day.getDayOfMonth(),
+                "month",
+                String.valueOf(day.getMonthValue()),
+                "year",
+                day.getYear());
+    }
+
+    /** Of the word for one of a list of choices: {@code choice.tank-contents.fresh}. */
+    public static String key(Enum<?> choice) {
+        Class<?> type = choice.getDeclaringClass();
+        Class<?> of = type.getEnclosingClass();
+        String name = of == null ? type.getSimpleName() : of.getSimpleName() + type.getSimpleName();
+        return "choice." + name.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT) + "."
+                + Type.word(choice);
+    }
+
+    private Amount clearance(Meters length) {
+        return Amount.both(length.roundedUp(first()), length.roundedUp(first().other()));
     }
 
     /** A number and its unit stay on one line; a line may break before the brackets. */
-    private static String unbroken(String quantity) {
-        return quantity.replace(' ', '\u00A0').replace("\u00A0(", " (");
+    private String shown(Amount quantity) {
+        return words.amount(quantity).replace(' ', '\u00A0').replace("\u00A0(", " (");
     }
 
     /** The thing that a reference in the description names. */
@@ -125,37 +137,29 @@ public record Wording(Coach coach) {
                 .map(spot -> Stream.of(
                                 coach.around(thing).isPresent()
                                         ? Optional.<String>empty()
-                                        : spot.side().map(Wording::side),
-                                coach.around(thing).map(around -> sideOf(around) + around.name()),
+                                        : spot.side().map(this::side),
+                                coach.around(thing).map(this::in),
                                 spot.where())
                         .flatMap(Optional::stream)
-                        .reduce(Wording::then)
+                        .reduce(this::then)
                         .orElse(""))
                 .orElse("");
     }
 
     /** What a writer has said again of the side, or of the bay, is said once. */
-    private static String then(String place, String where) {
-        return where.toLowerCase(Locale.ROOT).startsWith(place.toLowerCase(Locale.ROOT)) ? where : place + ", " + where;
+    private String then(String place, String where) {
+        return where.toLowerCase(Locale.ROOT).startsWith(place.toLowerCase(Locale.ROOT))
+                ? where
+                : words.row(List.of(place, where));
     }
 
-    private static String sideOf(Compartment compartment) {
-        return compartment
-                .spot()
-                .flatMap(Spot::side)
-                .map(side -> side(side) + ", ")
-                .orElse("");
+    private String in(Compartment compartment) {
+        return words.row(Stream.concat(
+                        compartment.spot().flatMap(Spot::side).map(this::side).stream(), Stream.of(compartment.name()))
+                .toList());
     }
 
-    private static String side(Side side) {
-        return switch (side) {
-            case LEFT -> "left side";
-            case RIGHT -> "right side";
-            case FRONT -> "front";
-            case REAR -> "rear";
-            case ROOF -> "roof";
-            case UNDERFLOOR -> "under the floor";
-            case INSIDE -> "inside";
-        };
+    private String side(Side side) {
+        return words.say("place." + Type.word(side));
     }
 }

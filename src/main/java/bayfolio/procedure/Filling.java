@@ -87,7 +87,8 @@ public final class Filling {
 
     private static Procedure filled(Script script, Coach coach, References references, Consumer<Finding> findings) {
         Template template = script.template();
-        RootNames names = new RootNames(coach, references.staff(), references.own(), references.scripts());
+        RootNames names =
+                new RootNames(references.wording(), references.staff(), references.own(), references.scripts());
         Output output = template.fill(names, complaint -> findings.accept(finding(complaint)));
         if (template.malformed()) {
             // What is missing in it is nobody's mistake but that one.

@@ -1,9 +1,9 @@
 package bayfolio.procedure;
 
 import bayfolio.finding.Article;
-import bayfolio.model.Coach;
 import bayfolio.model.Role;
 import bayfolio.model.Thing;
+import bayfolio.model.Wording;
 import bayfolio.template.Names;
 import bayfolio.template.Value;
 import java.util.Collection;
@@ -16,10 +16,11 @@ import java.util.stream.Stream;
  * @param staff see {@link RecordNames}
  * @param own whether ids are names, as in texts of this coach alone
  */
-record KindNames(Coach coach, String kind, boolean staff, boolean own) implements Names {
+record KindNames(Wording wording, String kind, boolean staff, boolean own) implements Names {
     @Override
     public Value find(String idOrRole) {
-        List<Thing> named = own ? coach.named(kind, idOrRole) : coach.inRole(kind, idOrRole);
+        List<Thing> named =
+                own ? wording.coach().named(kind, idOrRole) : wording.coach().inRole(kind, idOrRole);
         if (!staff && named.stream().anyMatch(Thing::forStaff)) {
             return Withheld.thing(kind, idOrRole);
         }
@@ -27,10 +28,11 @@ record KindNames(Coach coach, String kind, boolean staff, boolean own) implement
             return new Value.Many(
                     idOrRole,
                     named.stream()
-                            .<Value>map(thing -> new Value.Inner(new ThingNames(coach, thing, staff)))
+                            .<Value>map(thing -> new Value.Inner(new ThingNames(wording, thing, staff)))
                             .toList());
         }
-        return coach.fleet()
+        return wording.coach()
+                        .fleet()
                         .role(idOrRole)
                         .filter(role -> role.kind().equals(kind))
                         .isPresent()
@@ -49,10 +51,11 @@ record KindNames(Coach coach, String kind, boolean staff, boolean own) implement
     @Override
     public Collection<String> known() {
         return Stream.concat(
-                        coach.things()
+                        wording.coach()
+                                .things()
                                 .filter(thing -> own && thing.kind().equals(kind) && (staff || !thing.forStaff()))
                                 .map(Thing::id),
-                        coach.fleet().roles().stream()
+                        wording.coach().fleet().roles().stream()
                                 .filter(role -> role.kind().equals(kind))
                                 .map(Role::id))
                 .toList();

@@ -1,11 +1,11 @@
 package bayfolio.procedure;
 
+import bayfolio.explain.ExtensionCordRule;
 import bayfolio.measure.Liters;
-import bayfolio.model.Coach;
 import bayfolio.model.Tank;
-import bayfolio.reckon.Bleach;
-import bayfolio.reckon.Clearances;
-import bayfolio.reckon.ExtensionCord;
+import bayfolio.model.Wording;
+import bayfolio.reckon.clearance.Clearances;
+import bayfolio.reckon.water.Bleach;
 import bayfolio.template.Names;
 import bayfolio.template.Value;
 import java.util.Collection;
@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What is worked out from the facts of the coach: {@code reckoned.bleach-for-50ppm}, {@code reckoned.lowest-sign}. */
-record ReckonedNames(Coach coach) implements Names {
+record ReckonedNames(Wording wording) implements Names {
     private static final String LOWEST_SIGN = "lowest-sign";
     private static final String EXTENSION_CORD = "extension-cord";
     private static final Map<String, Double> DOSES = doses();
@@ -36,19 +36,19 @@ record ReckonedNames(Coach coach) implements Names {
     @Override
     public Value find(String word) {
         if (word.equals(LOWEST_SIGN)) {
-            return Clearances.lowestSign(coach)
-                    .<Value>map(Value.Text::new)
+            return Clearances.lowestSign(wording.coach())
+                    .<Value>map(sign -> new Value.Text(wording.words().amount(sign)))
                     .orElse(new Value.Absent(
                             "the height of this coach is not stated", "Guard the text with {{#unit.size.height}}."));
         }
         if (word.equals(EXTENSION_CORD)) {
-            return new Value.Text(ExtensionCord.rule(coach.unit()));
+            return new Value.Text(ExtensionCordRule.of(wording.coach().unit(), wording.words()));
         }
         Double dose = DOSES.get(word);
         if (dose == null) {
             return new Value.Unknown();
         }
-        Optional<Liters> tank = coach.unit().tanks().stream()
+        Optional<Liters> tank = wording.coach().unit().tanks().stream()
                 .filter(it -> it.contents() == Tank.Contents.FRESH)
                 .map(it -> it.facts().get(Tank.CAPACITY))
                 .findFirst();
@@ -64,12 +64,23 @@ record ReckonedNames(Coach coach) implements Names {
 
     /** {@code 0.9 cup (210 mL) of 5.25 % bleach, or 130 mL of 8.25 %}: the strength is on the bottle. */
     private String dose(double milligramsPerLiter, Liters tank) {
-        return amount(Bleach.WEAK, milligramsPerLiter, tank) + ", or "
-                + amount(Bleach.STRONG, milligramsPerLiter, tank);
+        return wording.words()
+                .say(
+                        "bleach",
+                        "weak",
+                        amount(Bleach.WEAK, milligramsPerLiter, tank),
+                        "strong",
+                        amount(Bleach.STRONG, milligramsPerLiter, tank));
     }
 
     private String amount(Bleach bleach, double milligramsPerLiter, Liters tank) {
-        return bleach.toReach(milligramsPerLiter, tank)
-                        .both(coach.unit().region().first()) + " of " + bleach.percent() + " % bleach";
+        return wording.words()
+                .say(
+                        "bleach.one",
+                        "amount",
+                        bleach.toReach(milligramsPerLiter, tank)
+                                .both(wording.coach().unit().region().first()),
+                        "strength",
+                        wording.words().digits(String.valueOf(bleach.percent())));
     }
 }

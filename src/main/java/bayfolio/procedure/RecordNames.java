@@ -5,7 +5,6 @@ import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
 import bayfolio.measure.Quantity;
-import bayfolio.model.Coach;
 import bayfolio.model.Thing;
 import bayfolio.model.Wording;
 import bayfolio.source.Located;
@@ -21,7 +20,7 @@ import java.util.Optional;
  * @param what the record in words, for messages: {@code gray tank}
  * @param staff whether staff alone read the text; what is for them is withheld from all others
  */
-record RecordNames(Coach coach, Facts facts, String what, boolean staff) implements Names {
+record RecordNames(Wording wording, Facts facts, String what, boolean staff) implements Names {
     @Override
     public Value find(String name) {
         return facts.shape()
@@ -51,7 +50,7 @@ record RecordNames(Coach coach, Facts facts, String what, boolean staff) impleme
         Object fact = located.value();
         return type.accept(new Type.Visitor<Value>() {
             private Value words() {
-                return new Value.Text(new Wording(coach).of(type, located));
+                return new Value.Text(wording.of(type, located));
             }
 
             @Override
@@ -86,9 +85,9 @@ record RecordNames(Coach coach, Facts facts, String what, boolean staff) impleme
 
             @Override
             public Value reference(Type.Reference reference) {
-                Optional<Thing> thing = new Wording(coach).referred(reference, fact.toString());
+                Optional<Thing> thing = wording.referred(reference, fact.toString());
                 return thing.map(it -> staff || !it.forStaff()
-                                ? new Value.Inner(new ThingNames(coach, it, staff))
+                                ? new Value.Inner(new ThingNames(wording, it, staff))
                                 : Withheld.thing(it.kind(), it.id()))
                         .orElse(new Value.Absent(
                                 "`" + fact + "` in the description of " + what + " names nothing",
@@ -118,7 +117,7 @@ record RecordNames(Coach coach, Facts facts, String what, boolean staff) impleme
             @Override
             public <E extends Described> Value record(Type.Nested<E> nested) {
                 return new Value.Inner(new RecordNames(
-                        coach, ((Described) fact).facts(), nested.shape().name(), staff));
+                        wording, ((Described) fact).facts(), nested.shape().name(), staff));
             }
         });
     }

@@ -1,5 +1,6 @@
 package bayfolio.procedure;
 
+import bayfolio.catalog.Catalog;
 import bayfolio.document.PageKind;
 import bayfolio.finding.Article;
 import bayfolio.finding.Finding;
@@ -17,7 +18,6 @@ import bayfolio.model.Word;
 import bayfolio.model.Wording;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
-import bayfolio.prose.ScreenWords;
 import bayfolio.prose.Target;
 import bayfolio.source.Place;
 import bayfolio.template.Names;
@@ -44,7 +44,7 @@ public final class References {
 
     private final Coach coach;
     private final Library library;
-    private final ScreenWords screen;
+    private final Catalog screen;
     private final boolean staff;
     private final boolean own;
 
@@ -52,7 +52,7 @@ public final class References {
      * @param staff whether the text that refers is read by staff only
      * @param own whether it is of this coach alone: ids are names in it; in texts for several coaches only roles are
      */
-    public References(Coach coach, Library library, ScreenWords screen, boolean staff, boolean own) {
+    public References(Coach coach, Library library, Catalog screen, boolean staff, boolean own) {
         this.coach = coach;
         this.library = library;
         this.screen = screen;
@@ -61,7 +61,7 @@ public final class References {
     }
 
     /** As a script refers, by who reads it and where it is kept. */
-    public static References of(Script script, Coach coach, Library library, ScreenWords screen) {
+    public static References of(Script script, Coach coach, Library library, Catalog screen) {
         return new References(
                 coach, library, screen, script.forStaff(), script.unit().isPresent());
     }
@@ -97,8 +97,12 @@ public final class References {
         return things(scheme(written), name(written)).stream()
                 .filter(thing -> staff || !thing.forStaff())
                 .filter(Switch.class::isInstance)
-                .map(thing -> state.of((Switch) thing, new Wording(coach)))
+                .map(thing -> state.of((Switch) thing, wording()))
                 .toList();
+    }
+
+    Wording wording() {
+        return new Wording(coach, screen);
     }
 
     /** The kind of what a reference names; empty where it has none. */
@@ -142,10 +146,12 @@ public final class References {
         if (!given.isEmpty() && named.size() == 1) {
             return List.of(new Inline.Link(new Target.OfThing(kind, named.get(0).id()), given, at));
         }
-        Wording wording = new Wording(coach);
+        Wording wording = wording();
+        List<String> separators = screen.separators(named.size(), any);
         Inline.Things things = new Inline.Things(
                 named.stream()
                         .map(thing -> new Inline.Things.One(
+                                separators.get(named.indexOf(thing)),
                                 new Inline.Link(
                                         new Target.OfThing(kind, thing.id()),
                                         List.of(new Inline.Text(thing.name())),
@@ -208,7 +214,7 @@ public final class References {
     private List<Inline> page(String id, List<Inline> given, Place at, Consumer<Finding> findings) {
         Optional<Finding> unknown = unknownPage(id, at, staff);
         unknown.ifPresent(findings);
-        return unknown.isPresent() ? given : link(new Target.OfPage(id), given, screen.of("page." + id), at);
+        return unknown.isPresent() ? given : link(new Target.OfPage(id), given, screen.say("page." + id), at);
     }
 
     private List<Inline> stage(String id, List<Inline> given, Place at, Consumer<Finding> findings) {
@@ -224,7 +230,7 @@ public final class References {
                             .mend("Take the reference out.")));
             return given;
         }
-        return link(new Target.OfStage(id), given, screen.of("stage." + id), at);
+        return link(new Target.OfStage(id), given, screen.say("stage." + id), at);
     }
 
     private List<Inline> phone(String id, List<Inline> given, Place at, Consumer<Finding> findings) {
@@ -249,13 +255,14 @@ public final class References {
     }
 
     /** {@code 911}; {@code 999 or 112}; {@code 110 (fire), 112 (police) or 113 (ambulance)}. */
-    private static List<Inline> emergency(List<EmergencyNumber> numbers, List<Inline> given, Place at) {
+    private List<Inline> emergency(List<EmergencyNumber> numbers, List<Inline> given, Place at) {
         boolean differ =
                 numbers.stream().map(EmergencyNumber::reaches).distinct().count() > 1;
+        List<String> separators = screen.separators(numbers.size(), true);
         List<Inline> links = new ArrayList<>();
         for (int i = 0; i < numbers.size(); i++) {
             if (i > 0) {
-                links.add(new Inline.Text(i == numbers.size() - 1 ? " or " : ", "));
+                links.add(new Inline.Text(separators.get(i)));
             }
             EmergencyNumber each = numbers.get(i);
             Target target = new Target.OfPhone(Phone.EMERGENCY, each.number());

@@ -2,13 +2,13 @@ package bayfolio.procedure;
 
 import bayfolio.fact.Facts;
 import bayfolio.fact.Type;
-import bayfolio.model.Coach;
 import bayfolio.model.Compartment;
 import bayfolio.model.Country;
 import bayfolio.model.Kinds;
 import bayfolio.model.Phone;
 import bayfolio.model.Side;
 import bayfolio.model.Spot;
+import bayfolio.model.Wording;
 import bayfolio.template.Names;
 import bayfolio.template.Value;
 import java.util.Collection;
@@ -27,7 +27,7 @@ import java.util.stream.Stream;
  * @param scripts {@code procedure} and {@code trouble}, see {@link ScriptNames}; {@code turn} and {@code turn-back},
  *     see {@link TurnNames}
  */
-record RootNames(Coach coach, boolean staff, boolean own, Map<String, Names> scripts) implements Names {
+record RootNames(Wording wording, boolean staff, boolean own, Map<String, Names> scripts) implements Names {
     static final List<String> ROOTS = Stream.concat(
                     Stream.of(
                             "unit",
@@ -53,25 +53,28 @@ record RootNames(Coach coach, boolean staff, boolean own, Map<String, Names> scr
     @Override
     public Value find(String name) {
         return switch (name) {
-            case "unit" -> new Value.Inner(new RecordNames(coach, coach.unit().facts(), "this coach", staff));
+            case "unit" ->
+                new Value.Inner(new RecordNames(wording, wording.coach().unit().facts(), "this coach", staff));
             case "fleet" ->
-                new Value.Inner(new RecordNames(coach, coach.fleet().facts().facts(), "the fleet", staff));
-            case "country" -> new Value.Inner(new RecordNames(coach, country(), "the country", staff));
+                new Value.Inner(
+                        new RecordNames(wording, wording.coach().fleet().facts().facts(), "the fleet", staff));
+            case "country" -> new Value.Inner(new RecordNames(wording, country(), "the country", staff));
             case "phone" -> new Value.Inner(phones());
-            case "has" -> new Value.Inner(new FeatureNames(coach));
+            case "has" -> new Value.Inner(new FeatureNames(wording.coach()));
             case "count" -> new Value.Inner(Names.of(DOORS.keySet(), this::doors));
-            case "reckoned" -> new Value.Inner(new ReckonedNames(coach));
+            case "reckoned" -> new Value.Inner(new ReckonedNames(wording));
             case "procedure", "trouble", "turn", "turn-back" ->
                 new Value.Inner(scripts.getOrDefault(name, Names.of(Map.of())));
             // Whether the coach has a thing of that id or role, for a text that stands there once however many there
             // are.
             case "any" ->
                 new Value.Inner(Names.of(
-                        Kinds.names(), kind -> new Value.Inner(new AnyNames(new KindNames(coach, kind, staff, own)))));
+                        Kinds.names(),
+                        kind -> new Value.Inner(new AnyNames(new KindNames(wording, kind, staff, own)))));
             case "all" -> new Value.Inner(Names.of(Kinds.names(), this::everything));
             default ->
                 Kinds.named(name)
-                        .<Value>map(kind -> new Value.Inner(new KindNames(coach, name, staff, own)))
+                        .<Value>map(kind -> new Value.Inner(new KindNames(wording, name, staff, own)))
                         .orElse(new Value.Unknown());
         };
     }
@@ -83,17 +86,19 @@ record RootNames(Coach coach, boolean staff, boolean own, Map<String, Names> scr
 
     /** What a country that is not on the list says, nobody knows; that is told where it is named. */
     private Facts country() {
-        return coach.country()
+        return wording.coach()
+                .country()
                 .map(Country::facts)
-                .orElseGet(
-                        () -> Facts.unread(Country.SHAPE, coach.unit().facts().at()));
+                .orElseGet(() -> Facts.unread(
+                        Country.SHAPE, wording.coach().unit().facts().at()));
     }
 
     private Names phones() {
         return new Names() {
             @Override
             public Value find(String id) {
-                return coach.fleet()
+                return wording.coach()
+                        .fleet()
                         .phone(id)
                         .<Value>map(phone -> new Value.Text(phone.number()))
                         .orElse(new Value.Unknown());
@@ -101,7 +106,7 @@ record RootNames(Coach coach, boolean staff, boolean own, Map<String, Names> scr
 
             @Override
             public Collection<String> known() {
-                return coach.fleet().phones().stream().map(Phone::id).toList();
+                return wording.coach().fleet().phones().stream().map(Phone::id).toList();
             }
         };
     }
@@ -109,7 +114,7 @@ record RootNames(Coach coach, boolean staff, boolean own, Map<String, Names> scr
     /** How many doors of compartments there are on a side; a compartment that goes right through has two. */
     private Value doors(String word) {
         Side side = DOORS.get(word);
-        long doors = coach.unit().compartments().stream()
+        long doors = wording.coach().unit().compartments().stream()
                 .flatMap(compartment -> Stream.concat(
                         compartment.spot().flatMap(Spot::side).stream(),
                         compartment.facts().find(Compartment.SECOND_DOOR).stream()))
@@ -122,9 +127,10 @@ record RootNames(Coach coach, boolean staff, boolean own, Map<String, Names> scr
     private Value everything(String kind) {
         return new Value.Many(
                 kind,
-                coach.walked()
+                wording.coach()
+                        .walked()
                         .filter(thing -> thing.kind().equals(kind) && (staff || !thing.forStaff()))
-                        .<Value>map(thing -> new Value.Inner(new ThingNames(coach, thing, staff)))
+                        .<Value>map(thing -> new Value.Inner(new ThingNames(wording, thing, staff)))
                         .toList());
     }
 }

@@ -1,7 +1,6 @@
 package bayfolio.procedure;
 
 import bayfolio.fact.Shape;
-import bayfolio.model.Coach;
 import bayfolio.model.Switch;
 import bayfolio.model.Thing;
 import bayfolio.model.Wording;
@@ -18,7 +17,7 @@ import java.util.stream.Stream;
  *
  * @param staff see {@link RecordNames}
  */
-record ThingNames(Coach coach, Thing thing, boolean staff) implements Names {
+record ThingNames(Wording wording, Thing thing, boolean staff) implements Names {
     /** Where it is, put together from side, compartment and words. */
     static final String PLACE = "place";
 
@@ -28,7 +27,7 @@ record ThingNames(Coach coach, Thing thing, boolean staff) implements Names {
     @Override
     public Value find(String name) {
         if (thing instanceof Switch control && ZONE.contains(name)) {
-            Zone zone = new Zone(coach, control);
+            Zone zone = new Zone(wording.coach(), control);
             return new Value.Flag(name.equals(HEATS) ? zone.heats() : zone.cools());
         }
         return name.equals(PLACE) ? place() : name.equals("id") ? id() : facts().find(name);
@@ -54,7 +53,7 @@ record ThingNames(Coach coach, Thing thing, boolean staff) implements Names {
     }
 
     private Value place() {
-        String place = new Wording(coach).place(thing);
+        String place = wording.place(thing);
         return place.isEmpty()
                 ? new Value.Absent(
                         "the description does not say where " + thing.name() + " is", "State `side` or `where`.")
@@ -62,6 +61,6 @@ record ThingNames(Coach coach, Thing thing, boolean staff) implements Names {
     }
 
     private RecordNames facts() {
-        return new RecordNames(coach, thing.facts(), thing.name(), staff);
+        return new RecordNames(wording, thing.facts(), thing.name(), staff);
     }
 }

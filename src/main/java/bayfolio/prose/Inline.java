@@ -120,9 +120,10 @@ public sealed interface Inline {
      */
     record Things(List<One> each, boolean any) implements Inline {
         /**
+         * @param before what stands between it and the one before
          * @param place where it is, in words; empty where nothing is said of it
          */
-        public record One(Link link, String place) {}
+        public record One(String before, Link link, String place) {}
 
         public Things {
             each = List.copyOf(each);
@@ -141,27 +142,21 @@ public sealed interface Inline {
         @Override
         public String plain() {
             StringBuilder words = new StringBuilder();
-            for (int i = 0; i < each.size(); i++) {
-                words.append(before(i)).append(each.get(i).link().plain());
-                words.append(
-                        each.get(i).place().isEmpty() ? "" : " (" + each.get(i).place() + ")");
+            for (One one : each) {
+                words.append(one.before()).append(one.link().plain());
+                words.append(one.place().isEmpty() ? "" : " (" + one.place() + ")");
             }
             return words.toString();
-        }
-
-        /** What stands between it and the one before. */
-        public String before(int i) {
-            return i == 0 ? "" : i < each.size() - 1 ? ", " : any ? " or " : " and ";
         }
 
         /** Their names alone, each leading to it. */
         public List<Inline> names() {
             List<Inline> names = new ArrayList<>();
-            for (int i = 0; i < each.size(); i++) {
-                if (i > 0) {
-                    names.add(new Text(before(i)));
+            for (One one : each) {
+                if (!names.isEmpty()) {
+                    names.add(new Text(one.before()));
                 }
-                names.add(each.get(i).link());
+                names.add(one.link());
             }
             return names;
         }

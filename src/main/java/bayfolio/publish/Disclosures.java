@@ -1,7 +1,7 @@
 package bayfolio.publish;
 
 import bayfolio.fact.Type;
-import bayfolio.model.Coach;
+import bayfolio.model.Wording;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.nio.charset.StandardCharsets;
@@ -42,7 +42,7 @@ final class Disclosures {
      * @param without the same of a fleet without all that is for staff
      * @return one sentence for each file that tells something, the path first
      */
-    static List<String> of(Coach coach, Map<String, byte[]> published, Map<String, byte[]> without) {
+    static List<String> of(Wording coach, Map<String, byte[]> published, Map<String, byte[]> without) {
         List<Located<String>> said = StaffTexts.facts(coach, type -> !(type instanceof Type.Reference));
         Set<String> paths = new TreeSet<>(published.keySet());
         paths.addAll(without.keySet());

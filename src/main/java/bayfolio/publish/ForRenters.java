@@ -35,6 +35,7 @@ final class ForRenters {
                         .filter(script -> !script.forStaff())
                         .map(Script::forRenters)
                         .toList()),
+                check.catalogs(),
                 units,
                 check.findings());
     }

@@ -1,12 +1,13 @@
 package bayfolio.publish;
 
+import bayfolio.catalog.Catalogs;
 import bayfolio.check.Case;
 import bayfolio.check.Check;
 import bayfolio.compose.Composer;
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
 import bayfolio.model.Unit;
-import bayfolio.prose.ScreenWords;
+import bayfolio.model.Wording;
 import bayfolio.render.Output;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.Pictures;
@@ -33,7 +34,7 @@ import org.jsoup.nodes.Element;
  */
 public final class Publisher {
     /** In what ways handbooks are given out, each a package of its own. */
-    private static final List<BiFunction<Theme, ScreenWords, Output>> OUTPUTS = List.of(WebSite::new);
+    private static final List<BiFunction<Theme, Catalogs, Output>> OUTPUTS = List.of(WebSite::new);
 
     private Publisher() {}
 
@@ -44,27 +45,27 @@ public final class Publisher {
      * @return the paths of the renters' site
      * @throws PublishException in one sentence, when something is wrong; nothing was changed then
      */
-    public static Set<String> publish(
-            Check check, Path root, Theme theme, ScreenWords screen, List<String> units, Path out)
+    public static Set<String> publish(Check check, Path root, Theme theme, List<String> units, Path out)
             throws IOException, PublishException {
         FleetFolder.refuse(root, out);
         try (OutputFolder output = OutputFolder.open(out)) {
             Map<String, Path> before = output.published();
             Map<String, Case> chosen = check.units().stream()
                     .filter(unit -> units.contains(unit.id()))
-                    .collect(Collectors.toMap(Unit::id, unit -> check.of(unit, screen)));
-            List<Output> outputs =
-                    OUTPUTS.stream().map(made -> made.apply(theme, screen)).toList();
+                    .collect(Collectors.toMap(Unit::id, check::of));
+            List<Output> outputs = OUTPUTS.stream()
+                    .map(made -> made.apply(theme, check.catalogs()))
+                    .toList();
             refuseComplaints(outputs);
             Map<String, Handbook> handbooks = new TreeMap<>();
-            chosen.forEach((unit, coach) -> handbooks.put(unit, Composer.compose(coach, screen)));
+            chosen.forEach((unit, coach) -> handbooks.put(unit, Composer.compose(coach)));
             Map<String, Handbook> rentersHandbooks = seenBy(Audience.RENTERS, handbooks);
             refuse(
                     "The renters' copy tells what is for staff",
                     rentersHandbooks.values().stream()
                             .flatMap(handbook -> Marks.of(handbook).stream())
                             .toList());
-            Copies copies = new Copies(check, chosen, root, outputs, screen);
+            Copies copies = new Copies(check, chosen, root, outputs);
             Map<String, byte[]> forRenters = copies.of(Audience.RENTERS, rentersHandbooks, below("web/", before));
             Map<String, byte[]> forStaff =
                     copies.of(Audience.STAFF, seenBy(Audience.STAFF, handbooks), below("staff/", before));
@@ -105,7 +106,7 @@ public final class Publisher {
      * @param check of the whole fleet
      * @param chosen the coaches to be made anew, by their ids
      */
-    private record Copies(Check check, Map<String, Case> chosen, Path root, List<Output> outputs, ScreenWords screen) {
+    private record Copies(Check check, Map<String, Case> chosen, Path root, List<Output> outputs) {
         /**
          * @param handbooks as the reader sees them
          * @param before what was published last; of it stays what is not made anew
@@ -132,7 +133,7 @@ public final class Publisher {
                 }
             }
             for (Output output : outputs) {
-                files.putAll(output.shared(check.fleet().name(), screen.language(), coaches));
+                files.putAll(output.shared(check.fleet().name(), check.fleet().languages(), coaches));
             }
             return files;
         }
@@ -164,12 +165,12 @@ public final class Publisher {
                 if (coach != null) {
                     // All paths of its folder: a zero is the letter after the slash.
                     Map<String, byte[]> files = published.subMap(unit.id() + "/", unit.id() + "0");
-                    Map<String, byte[]> without = new TreeMap<>(files(
-                            Composer.compose(theirs.of(unit, screen), screen).seenBy(Audience.RENTERS)));
+                    Map<String, byte[]> without = new TreeMap<>(
+                            files(Composer.compose(theirs.of(unit)).seenBy(Audience.RENTERS)));
                     // They hold nothing that was written; what matters is which there are.
                     Pictures.paths(unit, Audience.RENTERS)
                             .forEach(path -> without.put(path, files.getOrDefault(path, new byte[0])));
-                    disclosures.addAll(Disclosures.of(coach.coach(), files, without));
+                    disclosures.addAll(Disclosures.of(new Wording(coach.coach(), coach.words()), files, without));
                 }
             }
             return disclosures;

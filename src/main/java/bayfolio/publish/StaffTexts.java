@@ -30,8 +30,8 @@ final class StaffTexts {
     private final Predicate<Type<?>> types;
     private final List<Located<String>> facts = new ArrayList<>();
 
-    private StaffTexts(Coach coach, Predicate<Type<?>> types) {
-        this.wording = new Wording(coach);
+    private StaffTexts(Wording wording, Predicate<Type<?>> types) {
+        this.wording = wording;
         this.types = types;
     }
 
@@ -40,7 +40,7 @@ final class StaffTexts {
                 .filter(it -> !it.head().who().forRenters())
                 .flatMap(StaffTexts::sentences);
         Set<String> texts = Stream.concat(
-                        facts(coach.coach(), Type.Text.class::isInstance).stream()
+                        facts(new Wording(coach.coach(), coach.words()), Type.Text.class::isInstance).stream()
                                 .map(Located::value),
                         sentences)
                 .map(StaffTexts::plain)
@@ -57,8 +57,9 @@ final class StaffTexts {
     }
 
     /** Every single fact for staff of some types, as pages print it. */
-    static List<Located<String>> facts(Coach coach, Predicate<Type<?>> types) {
-        StaffTexts staff = new StaffTexts(coach, types);
+    static List<Located<String>> facts(Wording wording, Predicate<Type<?>> types) {
+        Coach coach = wording.coach();
+        StaffTexts staff = new StaffTexts(wording, types);
         staff.facts(coach.unit().facts(), false);
         staff.facts(coach.fleet().facts().facts(), false);
         coach.country().ifPresent(country -> staff.facts(country.facts(), false));

@@ -7,7 +7,7 @@ import bayfolio.measure.WattHours;
 import bayfolio.measure.Watts;
 
 /** How long a store lasts at an even draw: what it holds divided by what is taken. Definitions, exact. */
-final class Endurance {
+public final class Endurance {
     private static final double HOUR = 3600;
     private static final double DAY = 86_400;
 
@@ -16,21 +16,21 @@ final class Endurance {
     /**
      * @param taken above zero
      */
-    static Seconds of(WattHours held, Watts taken) {
+    public static Seconds of(WattHours held, Watts taken) {
         return divided(held.value(), taken.value(), HOUR);
     }
 
     /**
      * @param taken above zero
      */
-    static Seconds of(Liters held, LitersPerHour taken) {
+    public static Seconds of(Liters held, LitersPerHour taken) {
         return divided(held.value(), taken.value(), HOUR);
     }
 
     /**
      * @param daily above zero
      */
-    static Seconds ofDays(WattHours held, WattHours daily) {
+    public static Seconds ofDays(WattHours held, WattHours daily) {
         return divided(held.value(), daily.value(), DAY);
     }
 

@@ -1,65 +1,53 @@
 package bayfolio.reckon;
 
 import bayfolio.model.Coach;
-import java.util.ArrayList;
+import bayfolio.reckon.battery.ANight;
+import bayfolio.reckon.battery.ChargingBack;
+import bayfolio.reckon.battery.LeftStanding;
+import bayfolio.reckon.clearance.Clearances;
+import bayfolio.reckon.cord.CordVolts;
+import bayfolio.reckon.fuel.DrivingRange;
+import bayfolio.reckon.fuel.GeneratorHours;
+import bayfolio.reckon.gas.GasDays;
+import bayfolio.reckon.power.RunsTogether;
+import bayfolio.reckon.reach.Reach;
+import bayfolio.reckon.water.WaterUse;
+import bayfolio.reckon.weight.Loading;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 
-/** All that is worked out for a coach. */
+/** All that can be worked out for a coach. */
 public final class Reckonings {
-    private static final Map<Question, Answer> ANSWERS = answers();
+    private static final Map<Question, Function<Coach, List<Missing>>> LACKING = new EnumMap<>(Question.class);
 
-    /**
-     * @param lacking which facts would make a result possible, at once; a result takes longer
-     */
-    private record Answer(Function<Coach, Reckoned> of, Function<Coach, List<String>> lacking) {}
-
-    private static final List<Function<Coach, Optional<Calculator>>> CALCULATORS =
-            List.of(TogetherCalculator::of, NightCalculator::of, WaterCalculator::of, LoadingCalculator::of);
+    static {
+        LACKING.put(Question.RUNS_TOGETHER, RunsTogether::lacking);
+        LACKING.put(Question.A_NIGHT, ANight::lacking);
+        LACKING.put(Question.LEFT_STANDING, LeftStanding::lacking);
+        LACKING.put(Question.CHARGING_BACK, ChargingBack::lacking);
+        LACKING.put(Question.WATER_DAYS, coach -> WaterUse.lacking(coach.unit()));
+        LACKING.put(Question.LOADING, Loading::lacking);
+        LACKING.put(Question.GAS_DAYS, GasDays::lacking);
+        LACKING.put(Question.GENERATOR_HOURS, GeneratorHours::lacking);
+        LACKING.put(Question.RANGE, DrivingRange::lacking);
+        LACKING.put(Question.CORD_VOLTS, CordVolts::lacking);
+        LACKING.put(Question.REACH, Reach::lacking);
+        LACKING.put(Question.CLEARANCE, Clearances::lacking);
+    }
 
     private Reckonings() {}
 
-    private static Map<Question, Answer> answers() {
-        Map<Question, Answer> answers = new EnumMap<>(Question.class);
-        answers.put(Question.RUNS_TOGETHER, new Answer(RunsTogether::of, RunsTogether::lacking));
-        answers.put(Question.A_NIGHT, new Answer(ANight::of, Night::lacking));
-        answers.put(Question.LEFT_STANDING, new Answer(LeftStanding::of, LeftStanding::lacking));
-        answers.put(Question.CHARGING_BACK, new Answer(ChargingBack::of, ChargingBack::lacking));
-        answers.put(Question.WATER_DAYS, new Answer(WaterDays::of, coach -> WaterUse.lacking(coach.unit())));
-        answers.put(Question.LOADING, new Answer(Loading::of, coach -> PayloadLimits.lacking(coach.unit())));
-        answers.put(Question.GAS_DAYS, new Answer(GasDays::of, GasDays::lacking));
-        answers.put(Question.GENERATOR_HOURS, new Answer(GeneratorHours::of, GeneratorHours::lacking));
-        answers.put(Question.RANGE, new Answer(DrivingRange::of, DrivingRange::lacking));
-        answers.put(Question.CORD_VOLTS, new Answer(CordVolts::of, CordVolts::lacking));
-        answers.put(Question.REACH, new Answer(Reach::of, Reach::lacking));
-        answers.put(Question.CLEARANCE, new Answer(Clearances::of, Clearances::lacking));
-        return answers;
-    }
-
     /** Questions that the coach gives rise to and that have no answer, with the facts that would make one possible. */
-    public static Map<Question, List<String>> lacking(Coach coach) {
-        Map<Question, List<String>> lacking = new EnumMap<>(Question.class);
-        ANSWERS.forEach((question, answer) -> {
-            List<String> facts = answer.lacking().apply(coach);
+    public static Map<Question, List<Missing>> lacking(Coach coach) {
+        Map<Question, List<Missing>> lacking = new EnumMap<>(Question.class);
+        LACKING.forEach((question, of) -> {
+            List<Missing> facts = of.apply(coach);
             if (!facts.isEmpty()) {
                 lacking.put(question, facts);
             }
         });
         return lacking;
-    }
-
-    /** An answer to every question, or what is missing for one, in the order of the questions. */
-    public static List<Reckoned> of(Coach coach) {
-        List<Reckoned> all = new ArrayList<>();
-        ANSWERS.values().forEach(answer -> all.add(answer.of().apply(coach)));
-        return List.copyOf(all);
-    }
-
-    /** What a reader can vary. */
-    public static List<Calculator> calculators(Coach coach) {
-        return CALCULATORS.stream().flatMap(each -> each.apply(coach).stream()).toList();
     }
 }

@@ -21,8 +21,12 @@ public interface Output {
      */
     Map<String, byte[]> files(Handbook handbook);
 
-    /** The files that all coaches share. */
-    Map<String, byte[]> shared(String fleet, String language, List<Entry> coaches);
+    /**
+     * The files that all coaches share.
+     *
+     * @param languages of the fleet, the default first
+     */
+    Map<String, byte[]> shared(String fleet, List<String> languages, List<Entry> coaches);
 
     /** A coach in the list of the fleet. */
     record Entry(String unit, String name) {}

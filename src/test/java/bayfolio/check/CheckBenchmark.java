@@ -1,7 +1,7 @@
 package bayfolio.check;
 
 import bayfolio.DemoFleet;
-import bayfolio.prose.ScreenWords;
+import bayfolio.catalog.Catalogs;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
@@ -82,7 +82,7 @@ final class CheckBenchmark {
     }
 
     private static long time(Path fleet) throws Exception {
-        ScreenWords screen = Theme.load(fleet, Theme.BUILT_IN).words("en-US");
+        Catalogs screen = Theme.load(fleet, Theme.BUILT_IN).catalogs();
         long start = System.nanoTime();
         FleetReader.Reading reading = FleetReader.read(new Folder(fleet));
         Check check = Check.of(reading.fleet(), reading.library(), screen, reading.findings());

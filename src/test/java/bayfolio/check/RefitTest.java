@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import bayfolio.catalog.Catalogs;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
-import bayfolio.prose.ScreenWords;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
@@ -171,7 +171,7 @@ class RefitTest {
 
     private static Reading findings(Path root) throws Exception {
         FleetReader.Reading read = FleetReader.read(new Folder(root));
-        ScreenWords screen = Theme.load(Path.of("."), Theme.BUILT_IN).words("en-US");
+        Catalogs screen = Theme.load(Path.of("."), Theme.BUILT_IN).catalogs();
         Check check = Check.of(read.fleet(), read.library(), screen, read.findings());
         return new Reading(read.fleet().units(), check.findings().all());
     }

@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.fail;
 import static org.junit.jupiter.api.DynamicContainer.dynamicContainer;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import bayfolio.catalog.Catalogs;
 import bayfolio.check.sense.Relations;
 import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
-import bayfolio.prose.ScreenWords;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import bayfolio.read.Overlay;
@@ -380,7 +380,7 @@ class RulePagesTest {
     }
 
     private static Stream<Finding> findings(FleetReader.Reading reading) throws Exception {
-        ScreenWords screen = Theme.load(Path.of("."), Theme.BUILT_IN).words("en-US");
+        Catalogs screen = Theme.load(Path.of("."), Theme.BUILT_IN).catalogs();
         return Check.of(reading.fleet(), reading.library(), screen, reading.findings()).findings().all().stream();
     }
 

@@ -2,6 +2,7 @@ package bayfolio.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.document.Audience;
 import bayfolio.document.Content;
@@ -9,7 +10,6 @@ import bayfolio.document.Handbook;
 import bayfolio.document.Node;
 import bayfolio.document.NodeId;
 import bayfolio.document.PageKind;
-import bayfolio.prose.ScreenWords;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
@@ -113,17 +113,13 @@ final class LastingNamesTest {
     }
 
     private Handbook handbook(String coach) throws Exception {
-        ScreenWords screen = Theme.load(folder, Theme.BUILT_IN).words("en-US");
+        Catalogs screen = Theme.load(folder, Theme.BUILT_IN).catalogs();
         FleetReader.Reading reading = FleetReader.read(new Folder(folder));
         Check check = Check.of(reading.fleet(), reading.library(), screen, reading.findings());
-        return Composer.compose(
-                check.of(
-                        check.units().stream()
-                                .filter(unit -> unit.id().equals(coach))
-                                .findFirst()
-                                .orElseThrow(),
-                        screen),
-                screen);
+        return Composer.compose(check.of(check.units().stream()
+                .filter(unit -> unit.id().equals(coach))
+                .findFirst()
+                .orElseThrow()));
     }
 
     /** A list of the description, its records from the last to the first. */

@@ -3,10 +3,10 @@ package bayfolio.document;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
+import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.compose.Composer;
 import bayfolio.model.Unit;
-import bayfolio.prose.ScreenWords;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
@@ -133,12 +133,12 @@ final class DocumentJsonTest {
     }
 
     private static Map<String, Handbook> handbooks(Path fleet) throws Exception {
-        ScreenWords screen = Theme.load(fleet, Theme.BUILT_IN).words("en-US");
+        Catalogs screen = Theme.load(fleet, Theme.BUILT_IN).catalogs();
         FleetReader.Reading reading = FleetReader.read(new Folder(fleet));
         Check check = Check.of(reading.fleet(), reading.library(), screen, reading.findings());
         Map<String, Handbook> handbooks = new TreeMap<>();
         for (Unit unit : check.units()) {
-            handbooks.put(unit.id(), Composer.compose(check.of(unit, screen), screen));
+            handbooks.put(unit.id(), Composer.compose(check.of(unit)));
         }
         return handbooks;
     }

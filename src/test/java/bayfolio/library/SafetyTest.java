@@ -12,7 +12,7 @@ import bayfolio.model.Tires;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
-import bayfolio.reckon.Clearances;
+import bayfolio.reckon.clearance.Clearances;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -183,7 +183,8 @@ final class SafetyTest {
     @Test
     void oneLimitForBridgesIsToldInEveryPlace() {
         for (Unit unit : units) {
-            String limit = Clearances.lowestSign(new Coach(fleet, unit)).orElseThrow();
+            String limit =
+                    Clearances.lowestSign(new Coach(fleet, unit)).orElseThrow().toString();
             List<String> figures =
                     LENGTH.matcher(limit).results().map(MatchResult::group).toList();
             List<String> told = new ArrayList<>();

@@ -77,9 +77,9 @@ class PrintingTest {
 
     @Test
     void bothSystemsStandSideBySideUnlessTheyAgree() {
-        assertThat(new Meters(3.937).both(US)).isEqualTo("12 ft 11 in (3.94 m)");
-        assertThat(new Meters(3.937).both(METRIC)).isEqualTo("3.94 m (12 ft 11 in)");
-        assertThat(new Amps(12.5).both(US)).isEqualTo("12.5 A");
+        assertThat(new Meters(3.937).both(US).toString()).isEqualTo("12 ft 11 in (3.94 m)");
+        assertThat(new Meters(3.937).both(METRIC).toString()).isEqualTo("3.94 m (12 ft 11 in)");
+        assertThat(new Amps(12.5).both(US).toString()).isEqualTo("12.5 A");
     }
 
     /** Each unit that is printed as it is written, up to where the next unit takes over. */
@@ -168,7 +168,7 @@ class PrintingTest {
         assertThat(new Kilograms(-0.0001).in(METRIC)).isEqualTo("0 kg");
         assertThat(new Meters(-0.001).in(US)).isEqualTo("0 in");
         assertThat(new Meters(-0.0001).in(METRIC)).isEqualTo("0 cm");
-        assertThat(new Meters(-0.001).roundedUp(METRIC)).isEqualTo("0 cm");
+        assertThat(new Meters(-0.001).roundedUp(METRIC).toString()).isEqualTo("0 cm");
     }
 
     @Test
@@ -188,24 +188,25 @@ class PrintingTest {
     void heightsAreRoundedUpAndGapsDown() {
         Meters height = new Meters(3.932);
 
-        assertThat(height.roundedUp(US)).isEqualTo("12 ft 11 in");
-        assertThat(height.roundedUp(METRIC)).isEqualTo("3.94 m");
-        assertThat(height.roundedDown(US)).isEqualTo("12 ft 10 in");
-        assertThat(height.roundedDown(METRIC)).isEqualTo("3.93 m");
-        assertThat(new Meters(-0.01).roundedDown(US)).isEqualTo("-1 in");
-        assertThat(new Meters(-0.01).roundedUp(US)).isEqualTo("0 in");
+        assertThat(height.roundedUp(US).toString()).isEqualTo("12 ft 11 in");
+        assertThat(height.roundedUp(METRIC).toString()).isEqualTo("3.94 m");
+        assertThat(height.roundedDown(US).toString()).isEqualTo("12 ft 10 in");
+        assertThat(height.roundedDown(METRIC).toString()).isEqualTo("3.93 m");
+        assertThat(new Meters(-0.01).roundedDown(US).toString()).isEqualTo("-1 in");
+        assertThat(new Meters(-0.01).roundedUp(US).toString()).isEqualTo("0 in");
     }
 
     @Test
     void anExactFigureIsNotPushedOn() {
         for (int inches = 1; inches <= 2000; inches++) {
-            String exact = new FeetAndInches(inches).print();
+            String exact = new FeetAndInches(inches).amount().toString();
 
-            assertThat(new Meters(inches * 0.0254).roundedUp(US)).isEqualTo(exact);
-            assertThat(new Meters(inches * 0.0254).roundedDown(US)).isEqualTo(exact);
-            assertThat(new Meters(inches * 0.0254 + 5e-10).roundedUp(US)).isEqualTo(exact);
-            assertThat(new Meters(inches * 0.0254 + 1e-6).roundedUp(US))
-                    .isEqualTo(new FeetAndInches(inches + 1).print());
+            assertThat(new Meters(inches * 0.0254).roundedUp(US).toString()).isEqualTo(exact);
+            assertThat(new Meters(inches * 0.0254).roundedDown(US).toString()).isEqualTo(exact);
+            assertThat(new Meters(inches * 0.0254 + 5e-10).roundedUp(US).toString())
+                    .isEqualTo(exact);
+            assertThat(new Meters(inches * 0.0254 + 1e-6).roundedUp(US).toString())
+                    .isEqualTo(new FeetAndInches(inches + 1).amount().toString());
             assertThat(new Meters(inches * 0.01).roundedUp(METRIC))
                     .isEqualTo(new Meters(inches * 0.01).roundedDown(METRIC));
         }
@@ -217,8 +218,10 @@ class PrintingTest {
         for (int i = 0; i < 5000; i++) {
             Meters exact = new Meters(0.3 + 10 * random.nextDouble());
             for (MeasureSystem system : MeasureSystem.values()) {
-                Quantity up = ScaleTest.parsed(Meters.SCALE, exact.roundedUp(system));
-                Quantity down = ScaleTest.parsed(Meters.SCALE, exact.roundedDown(system));
+                Quantity up =
+                        ScaleTest.parsed(Meters.SCALE, exact.roundedUp(system).toString());
+                Quantity down =
+                        ScaleTest.parsed(Meters.SCALE, exact.roundedDown(system).toString());
 
                 assertThat(up.value()).isBetween(exact.value() - 1e-9, exact.value() + 0.0255);
                 assertThat(down.value()).isBetween(exact.value() - 0.0255, exact.value() + 1e-9);
@@ -258,17 +261,19 @@ class PrintingTest {
                     500 mL      | 500 mL (2.1 cups)
                     """)
     void aVolumeAsWritten(String written, String shown) throws NotAQuantityException {
-        assertThat(Liters.SCALE.parse(written).asWritten(written)).isEqualTo(shown);
+        assertThat(Liters.SCALE.parse(written).asWritten(written).toString()).isEqualTo(shown);
     }
 
     @Test
     void measuresAsWritten() throws NotAQuantityException {
-        assertThat(Kilograms.SCALE.parse("15,500 lb").asWritten("15,500 lb")).isEqualTo("15,500 lb (7,031 kg)");
-        assertThat(Seconds.SCALE.parse("90 min").asWritten("90 min")).isEqualTo("90 min");
-        assertThat(Celsius.SCALE.parse("32°F").asWritten("32°F")).isEqualTo("32 °F (0 °C)");
-        assertThat(Meters.SCALE.parse("12 ft 11 in").asWritten("12 ft 11 in")).isEqualTo("12 ft 11 in (3.94 m)");
-        assertThat(Watts.SCALE.parse("6 kW").asWritten("6 kW")).isEqualTo("6 kW");
-        assertThat(Share.SCALE.parse("80%").asWritten("80%")).isEqualTo("80 %");
-        assertThat(Degrees.SCALE.parse("3°").asWritten("3°")).isEqualTo("3°");
+        assertThat(Kilograms.SCALE.parse("15,500 lb").asWritten("15,500 lb").toString())
+                .isEqualTo("15,500 lb (7,031 kg)");
+        assertThat(Seconds.SCALE.parse("90 min").asWritten("90 min").toString()).isEqualTo("90 min");
+        assertThat(Celsius.SCALE.parse("32°F").asWritten("32°F").toString()).isEqualTo("32 °F (0 °C)");
+        assertThat(Meters.SCALE.parse("12 ft 11 in").asWritten("12 ft 11 in").toString())
+                .isEqualTo("12 ft 11 in (3.94 m)");
+        assertThat(Watts.SCALE.parse("6 kW").asWritten("6 kW").toString()).isEqualTo("6 kW");
+        assertThat(Share.SCALE.parse("80%").asWritten("80%").toString()).isEqualTo("80 %");
+        assertThat(Degrees.SCALE.parse("3°").asWritten("3°").toString()).isEqualTo("3°");
     }
 }

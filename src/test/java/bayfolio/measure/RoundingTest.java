@@ -27,10 +27,12 @@ final class RoundingTest {
 
     @Test
     void roundsEachSystemByItself() {
-        assertThat(Rounding.DOWN.print(new Liters(100), MeasureSystem.US)).isEqualTo("26 gal (100 L)");
-        assertThat(Rounding.UP.print(new Kilograms(100.2), MeasureSystem.METRIC))
+        assertThat(Rounding.DOWN.print(new Liters(100), MeasureSystem.US).toString())
+                .isEqualTo("26 gal (100 L)");
+        assertThat(Rounding.UP.print(new Kilograms(100.2), MeasureSystem.METRIC).toString())
                 .isEqualTo("101 kg (221 lb)");
-        assertThat(Rounding.UP.print(new Meters(3.941), MeasureSystem.METRIC)).isEqualTo("3.95 m (13 ft)");
+        assertThat(Rounding.UP.print(new Meters(3.941), MeasureSystem.METRIC).toString())
+                .isEqualTo("3.95 m (13 ft)");
     }
 
     @Test

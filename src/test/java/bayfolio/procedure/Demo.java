@@ -1,33 +1,41 @@
 package bayfolio.procedure;
 
+import bayfolio.catalog.Catalog;
 import bayfolio.document.PageKind;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
-import bayfolio.prose.ScreenWords;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
+import bayfolio.reckon.TestCoach;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The demo fleet, and scripts for it that a test writes. */
 public final class Demo {
     private static final FleetReader.Reading READING = FleetReader.read(new Folder(Path.of(".")));
-    public static final ScreenWords SCREEN = new ScreenWords(
-            "en-US",
-            Stream.concat(
-                            Stream.concat(PageKind.FOR_EVERYBODY.stream(), PageKind.FOR_STAFF.stream())
-                                    .map(id -> "page." + id),
-                            Stream.of(Stage.values()).map(stage -> "stage." + stage.word()))
-                    .collect(Collectors.toMap(key -> key, key -> "words of " + key)));
+    /** The words of the program, with titles of pages and stages that nothing else says. */
+    public static final Catalog SCREEN = screen();
+
+    private static Catalog screen() {
+        Map<String, Located<String>> words = new TreeMap<>(TestCoach.WORDS.patterns());
+        Stream.concat(
+                        Stream.concat(PageKind.FOR_EVERYBODY.stream(), PageKind.FOR_STAFF.stream())
+                                .map(id -> "page." + id),
+                        Stream.of(Stage.values()).map(stage -> "stage." + stage.word()))
+                .forEach(key ->
+                        words.put(key, new Located<>("words of " + key, Place.whole(new SourceFile("words", "")))));
+        return new Catalog("en-US", words);
+    }
 
     private Demo() {}
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.Asking;
 import bayfolio.Canaries;
+import bayfolio.catalog.Catalogs;
 import bayfolio.check.Case;
 import bayfolio.check.Check;
 import bayfolio.compose.Composer;
@@ -14,6 +15,7 @@ import bayfolio.model.Coach;
 import bayfolio.model.Country;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
+import bayfolio.model.Wording;
 import bayfolio.procedure.Condition;
 import bayfolio.procedure.Demo;
 import bayfolio.procedure.Filling;
@@ -22,7 +24,6 @@ import bayfolio.procedure.References;
 import bayfolio.procedure.Script;
 import bayfolio.procedure.Stage;
 import bayfolio.procedure.Who;
-import bayfolio.prose.ScreenWords;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
 import java.nio.charset.StandardCharsets;
@@ -43,12 +44,12 @@ final class DisclosuresTest {
     /** A door code, and a number that stands on pages for other reasons. */
     private static final String CODE = "4711";
 
-    private final ScreenWords screen;
+    private final Catalogs screen;
     private final WebSite site;
 
     DisclosuresTest() throws Exception {
         Theme theme = Theme.load(Path.of(""), Theme.BUILT_IN);
-        screen = theme.words("en-US");
+        screen = theme.catalogs();
         site = new WebSite(theme, screen);
     }
 
@@ -125,7 +126,8 @@ final class DisclosuresTest {
                 "4711.jpg", ""));
 
         String place = unit.facts().at().file().path();
-        assertThat(Disclosures.of(coach, published, without))
+        Wording wording = new Wording(coach, screen.of("en-US"));
+        assertThat(Disclosures.of(wording, published, without))
                 .hasSize(4)
                 .anyMatch(fault -> fault.startsWith("a.html: something for staff shows through: `4711` (" + place))
                 .anyMatch(fault -> fault.startsWith("b.html: something for staff shows through: `4711` (" + place))
@@ -133,7 +135,7 @@ final class DisclosuresTest {
                         fault.startsWith("c.json: something for staff shows through: `July 4, 2031` (" + place))
                 .contains("4711.jpg: whether there is such a file tells something that is for staff");
         assertThat(Disclosures.of(
-                        coach, files(Map.of("a.html", "<p>Every 14 weeks.</p>")), files(Map.of("a.html", "<p></p>"))))
+                        wording, files(Map.of("a.html", "<p>Every 14 weeks.</p>")), files(Map.of("a.html", "<p></p>"))))
                 .as("what was only worked out from it")
                 .containsExactly("a.html: something for staff shows through: `Every 14 weeks.`");
     }
@@ -162,9 +164,9 @@ final class DisclosuresTest {
     /** @param asStaff whether names withhold nothing */
     private List<String> told(Unit unit, List<Script> scripts, boolean asStaff) {
         Fleet fleet = fleet(unit);
-        Check check = new Check(fleet, new Library(scripts), List.of(unit), Findings.of(List.of()));
+        Check check = new Check(fleet, new Library(scripts), screen, List.of(unit), Findings.of(List.of()));
         return Disclosures.of(
-                new Coach(fleet, unit),
+                new Wording(new Coach(fleet, unit), screen.of("en-US")),
                 rendered(check, asStaff),
                 rendered(ForRenters.of(check, Set.of(unit.id())), asStaff));
     }
@@ -183,13 +185,14 @@ final class DisclosuresTest {
 
     private Map<String, byte[]> rendered(Check check, boolean asStaff) {
         Coach coach = new Coach(check.fleet(), check.units().get(0));
-        References references = new References(coach, check.library(), screen, asStaff, true);
+        References references = new References(coach, check.library(), screen.of("en-US"), asStaff, true);
         Case filled = new Case(
                 coach,
                 check.library(),
+                screen.of("en-US"),
                 check.library().of(coach.unit()).stream()
                         .map(script -> Filling.fill(script, coach, references, finding -> {}))
                         .toList());
-        return site.files(Composer.compose(filled, screen).seenBy(Audience.RENTERS));
+        return site.files(Composer.compose(filled).seenBy(Audience.RENTERS));
     }
 }

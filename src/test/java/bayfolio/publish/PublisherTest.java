@@ -283,7 +283,7 @@ class PublisherTest {
         Path facts = fleet.resolve("units/fleet.yaml");
         Files.writeString(facts, Files.readString(facts).replaceAll("(?m)^languages: .*", "languages: [de-DE, en-US]"));
         Path coach = fleet.resolve("units/plover/unit.yaml");
-        Files.writeString(coach, Files.readString(coach) + "languages: [en-GB]\n");
+        Files.writeString(coach, Files.readString(coach) + "languages: [de-DE, en-GB]\n");
         StringWriter err = new StringWriter();
         String[] publish = {
             "publish",

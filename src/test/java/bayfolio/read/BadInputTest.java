@@ -4,10 +4,10 @@ import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.check.HostileInput;
 import bayfolio.finding.Finding;
-import bayfolio.prose.ScreenWords;
 import bayfolio.render.theme.Theme;
 import java.io.IOException;
 import java.nio.channels.SeekableByteChannel;
@@ -497,7 +497,7 @@ class BadInputTest {
     /** Findings as {@code file:line:column: message [code]}. */
     private List<String> findings() throws Exception {
         FleetReader.Reading reading = FleetReader.read(new Folder(root));
-        ScreenWords screen = Theme.load(Path.of("."), Theme.BUILT_IN).words("en-US");
+        Catalogs screen = Theme.load(Path.of("."), Theme.BUILT_IN).catalogs();
         return Check.of(reading.fleet(), reading.library(), screen, reading.findings()).findings().all().stream()
                 .map(BadInputTest::told)
                 .toList();

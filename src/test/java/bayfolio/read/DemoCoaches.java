@@ -1,12 +1,12 @@
 package bayfolio.read;
 
+import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.compose.Composer;
 import bayfolio.document.Audience;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
-import bayfolio.prose.ScreenWords;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
 import bayfolio.source.Place;
@@ -26,14 +26,14 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class DemoCoaches {
     private final FleetReader.Reading reading;
-    private final ScreenWords screen;
+    private final Catalogs screen;
     private final WebSite site;
     private final Map<String, List<String>> untouched = new ConcurrentHashMap<>();
     private final Map<String, Map<String, byte[]>> pages = new ConcurrentHashMap<>();
 
     private DemoCoaches(FleetReader.Reading reading, Theme theme) throws Exception {
         this.reading = reading;
-        this.screen = theme.words("en-US");
+        this.screen = theme.catalogs();
         this.site = new WebSite(theme, screen);
     }
 
@@ -115,8 +115,7 @@ final class DemoCoaches {
     }
 
     private Map<String, byte[]> pages(Unit unit) {
-        return new TreeMap<>(site.files(
-                Composer.compose(check(unit).of(unit, screen), screen).seenBy(Audience.STAFF)));
+        return new TreeMap<>(site.files(Composer.compose(check(unit).of(unit)).seenBy(Audience.STAFF)));
     }
 
     private Check check(Unit unit) {

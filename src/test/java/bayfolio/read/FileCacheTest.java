@@ -3,10 +3,10 @@ package bayfolio.read;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.finding.Findings;
 import bayfolio.finding.JsonReport;
-import bayfolio.prose.ScreenWords;
 import bayfolio.render.theme.Theme;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -32,7 +32,7 @@ class FileCacheTest {
     @TempDir
     Path root;
 
-    private ScreenWords screen;
+    private Catalogs screen;
 
     @BeforeEach
     void copyOneCoach() throws Exception {
@@ -41,7 +41,7 @@ class FileCacheTest {
                 DemoFleet.write(root.resolve("units").resolve(file.getKey()), file.getValue());
             }
         }
-        screen = Theme.load(root, Theme.BUILT_IN).words("en-US");
+        screen = Theme.load(root, Theme.BUILT_IN).catalogs();
     }
 
     /** A file of the fleet with one line of it spoilt. */

@@ -2,6 +2,7 @@ package bayfolio.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.check.Rules;
 import bayfolio.fact.Described;
@@ -30,7 +31,6 @@ import bayfolio.model.Words;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
-import bayfolio.prose.ScreenWords;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
@@ -77,14 +77,14 @@ final class MutationTest {
     private static final Map<String, Tally> TALLIES = new ConcurrentSkipListMap<>();
 
     private static FleetReader.Reading reading;
-    private static ScreenWords screen;
+    private static Catalogs screen;
     private static Optional<Map<String, Role>> roles;
 
     @BeforeAll
     static void readDemoFleet() throws Exception {
         reading = FleetReader.read(new Folder(ROOT));
         roles = Optional.of(reading.fleet().roles().stream().collect(Collectors.toMap(Role::id, role -> role)));
-        screen = Theme.load(ROOT, Theme.BUILT_IN).words("en-US");
+        screen = Theme.load(ROOT, Theme.BUILT_IN).catalogs();
     }
 
     @AfterAll

@@ -3,6 +3,7 @@ package bayfolio.read;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.fact.Type;
 import bayfolio.fact.Walkthrough;
@@ -10,7 +11,6 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.Role;
 import bayfolio.model.Unit;
-import bayfolio.prose.ScreenWords;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
@@ -43,7 +43,7 @@ final class OneFaultTest {
     private static final Path ROOT = Path.of("");
 
     private static FleetReader.Reading reading;
-    private static ScreenWords screen;
+    private static Catalogs screen;
     private static Map<String, Role> roles;
 
     /** What is told of the coaches each alone, without the others that explain a word of theirs. */
@@ -55,7 +55,7 @@ final class OneFaultTest {
     @BeforeAll
     static void readDemoFleet() throws Exception {
         reading = FleetReader.read(new Folder(ROOT));
-        screen = Theme.load(ROOT, Theme.BUILT_IN).words("en-US");
+        screen = Theme.load(ROOT, Theme.BUILT_IN).catalogs();
         roles = reading.fleet().roles().stream().collect(Collectors.toMap(Role::id, role -> role));
         alone = reading.fleet().units().stream()
                 .flatMap(unit -> told(unit.facts().at().file()).stream())

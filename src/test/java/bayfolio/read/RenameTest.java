@@ -2,6 +2,7 @@ package bayfolio.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.fact.Type;
 import bayfolio.fact.Walkthrough;
@@ -12,7 +13,6 @@ import bayfolio.model.Unit;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
-import bayfolio.prose.ScreenWords;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
@@ -34,12 +34,12 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 final class RenameTest {
     private static FleetReader.Reading reading;
-    private static ScreenWords screen;
+    private static Catalogs screen;
 
     @BeforeAll
     static void readDemoFleet() throws Exception {
         reading = FleetReader.read(new Folder(Path.of(".")));
-        screen = Theme.load(Path.of("."), Theme.BUILT_IN).words("en-US");
+        screen = Theme.load(Path.of("."), Theme.BUILT_IN).catalogs();
         assertThat(reading.findings()).isEmpty();
     }
 

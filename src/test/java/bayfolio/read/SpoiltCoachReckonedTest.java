@@ -2,14 +2,17 @@ package bayfolio.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.explain.Calculator;
+import bayfolio.explain.Explained;
+import bayfolio.explain.Explanations;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
-import bayfolio.reckon.Calculator;
+import bayfolio.reckon.Missing;
 import bayfolio.reckon.Question;
-import bayfolio.reckon.Reckoned;
 import bayfolio.reckon.Reckonings;
+import bayfolio.reckon.TestCoach;
 import bayfolio.source.SourceFile;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -73,11 +76,11 @@ final class SpoiltCoachReckonedTest {
 
     /** The check asks for what is missing alone, which must be what the pages say. */
     private static void lackingIsToldAlike(Coach coach) {
-        Map<Question, List<String>> lacking = Reckonings.lacking(coach);
-        for (Reckoned reckoned : Reckonings.of(coach)) {
-            assertThat(lacking.getOrDefault(reckoned.question(), List.of()))
+        Map<Question, List<Missing>> lacking = Reckonings.lacking(coach);
+        for (Explained reckoned : Explanations.of(coach, TestCoach.WORDS)) {
+            assertThat(Explanations.lacking(lacking.getOrDefault(reckoned.question(), List.of()), TestCoach.WORDS))
                     .as(reckoned.question().id())
-                    .isEqualTo(reckoned instanceof Reckoned.Lacking it ? it.facts() : List.of());
+                    .isEqualTo(reckoned instanceof Explained.Lacking it ? it.facts() : List.of());
         }
     }
 
@@ -99,8 +102,10 @@ final class SpoiltCoachReckonedTest {
     }
 
     private static String everything(Coach coach) {
-        StringBuilder all = new StringBuilder(Reckonings.of(coach).toString());
-        for (Calculator calculator : Reckonings.calculators(coach)) {
+        StringBuilder all = new StringBuilder(Explanations.of(coach, TestCoach.WORDS).stream()
+                .map(TestCoach::said)
+                .collect(java.util.stream.Collectors.joining("\n")));
+        for (Calculator calculator : Explanations.calculators(coach, TestCoach.WORDS)) {
             Map<String, Object> choice = new LinkedHashMap<>();
             calculator.fields().forEach(field -> choice.put(field.name(), first(field.kind())));
             all.append(calculator.fields())

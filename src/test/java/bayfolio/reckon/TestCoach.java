@@ -2,11 +2,17 @@ package bayfolio.reckon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.catalog.Catalog;
+import bayfolio.explain.Calculator;
+import bayfolio.explain.Explained;
+import bayfolio.explain.Explanations;
 import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import bayfolio.read.Overlay;
+import bayfolio.render.theme.Theme;
+import bayfolio.render.theme.UnknownThemeException;
 import bayfolio.source.SourceFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -15,7 +21,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /** A small coach with what a test says of it. */
-final class TestCoach {
+public final class TestCoach {
     private static final Path TINY = Path.of("src/test/resources/bayfolio/rules/tiny");
 
     private TestCoach() {}
@@ -23,7 +29,7 @@ final class TestCoach {
     /**
      * @param yaml laid over the description of the tiny coach
      */
-    static Coach of(String yaml) {
+    public static Coach of(String yaml) {
         return read(whole(), Optional.of(new SourceFile("test", yaml)));
     }
 
@@ -32,14 +38,14 @@ final class TestCoach {
      *
      * @param key of the description itself
      */
-    static Coach without(String key) {
+    public static Coach without(String key) {
         String less = whole().text().replaceFirst("(?m)^" + key + ":\\n(?:  .*\\n)+", "");
         assertThat(less).isNotEqualTo(whole().text());
         return read(new SourceFile(whole().path(), less), Optional.empty());
     }
 
     /** One of the demo fleet. */
-    static Coach demo(String id) {
+    public static Coach demo(String id) {
         Fleet fleet = FleetReader.read(new Folder(Path.of(""))).fleet();
         return fleet.units().stream()
                 .filter(unit -> unit.id().equals(id))
@@ -67,5 +73,43 @@ final class TestCoach {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The words of the built-in theme. */
+    public static final Catalog WORDS = words();
+
+    private static Catalog words() {
+        try {
+            return Theme.load(Path.of(""), Theme.BUILT_IN).catalogs().of("en-US");
+        } catch (IOException | UnknownThemeException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** What comes of a question, in those words. */
+    public static Explained told(Question question, Coach coach) {
+        return Explanations.of(question, coach, WORDS);
+    }
+
+    /** All that a reader sees of it. */
+    public static String said(Explained explained) {
+        return explained instanceof Explained.Explanation it
+                ? String.join(
+                        "\n",
+                        it.answer(),
+                        it.grids().toString(),
+                        it.inputs().stream()
+                                .map(input -> input.name() + ": " + input.value())
+                                .toList()
+                                .toString(),
+                        it.steps().toString(),
+                        it.assumed().toString())
+                : explained.toString();
+    }
+
+    public static Optional<Calculator> calculator(Question question, Coach coach) {
+        return Explanations.calculators(coach, WORDS).stream()
+                .filter(each -> each.question() == question)
+                .findFirst();
     }
 }

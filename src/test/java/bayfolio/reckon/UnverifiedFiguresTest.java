@@ -2,6 +2,9 @@ package bayfolio.reckon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.explain.Explained;
+import bayfolio.explain.Explanations;
+import bayfolio.explain.Input;
 import bayfolio.model.Coach;
 import java.util.List;
 import java.util.stream.Stream;
@@ -31,10 +34,11 @@ final class UnverifiedFiguresTest {
                 Stream.of("whimbrel", "dunlin", "phalarope", "redpoll", "turnstone")
                         .map(TestCoach::demo),
                 Stream.of(TestCoach.of(SPARSE)));
-        List<Input> unverified = coaches.flatMap(coach -> Reckonings.of(coach).stream())
-                .filter(Reckoned.Reckoning.class::isInstance)
-                .flatMap(each -> ((Reckoned.Reckoning) each).inputs().stream())
-                .filter(input -> input.origin() instanceof Input.Origin.Unverified)
+        List<Input> unverified = coaches.flatMap(coach -> Explanations.of(coach, TestCoach.WORDS).stream())
+                .filter(Explained.Explanation.class::isInstance)
+                .flatMap(each -> ((Explained.Explanation) each).inputs().stream())
+                .filter(input -> input.origin() instanceof Origin.Usual usual
+                        && usual.figure().unverified())
                 .toList();
 
         assertThat(unverified.stream().map(Input::name).distinct().sorted().toList())
@@ -44,7 +48,8 @@ final class UnverifiedFiguresTest {
                         "what comes out of the charger",
                         "what the inverter takes for itself");
         assertThat(unverified)
-                .allSatisfy(input -> assertThat(((Input.Origin.Unverified) input.origin()).doubt())
+                .allSatisfy(input -> assertThat(TestCoach.WORDS.say("source."
+                                + ((Origin.Usual) input.origin()).figure().told()))
                         .isNotBlank());
     }
 }

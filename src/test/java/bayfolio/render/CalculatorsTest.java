@@ -3,12 +3,13 @@ package bayfolio.render;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.explain.Calculator;
+import bayfolio.explain.Explanations;
 import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
-import bayfolio.reckon.Calculator;
 import bayfolio.reckon.Question;
-import bayfolio.reckon.Reckonings;
+import bayfolio.reckon.TestCoach;
 import com.google.gson.Gson;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,8 +63,9 @@ class CalculatorsTest {
         Map<Question, Integer> cases = new EnumMap<>(Question.class);
         browser.get("data:text/html,<title>x</title>");
         run("shown");
+        run("said");
         for (Unit unit : fleet.units()) {
-            for (Calculator calculator : Reckonings.calculators(new Coach(fleet, unit))) {
+            for (Calculator calculator : Explanations.calculators(new Coach(fleet, unit), TestCoach.WORDS)) {
                 String question = calculator.question().id();
                 run(question);
                 List<Map<String, Object>> choices = new ArrayList<>();
@@ -157,7 +159,7 @@ class CalculatorsTest {
     void everyFieldIsLabeled() {
         for (Unit unit : fleet.units()) {
             TreeSet<String> built = new TreeSet<>();
-            for (Calculator calculator : Reckonings.calculators(new Coach(fleet, unit))) {
+            for (Calculator calculator : Explanations.calculators(new Coach(fleet, unit), TestCoach.WORDS)) {
                 browser.get(DemoFleet.web()
                         .resolve(unit.id() + "/worked-out/"
                                 + calculator.question().id() + ".html")
@@ -171,9 +173,10 @@ class CalculatorsTest {
                 }
             }
             assertThat(built)
-                    .containsExactlyElementsOf(new TreeSet<>(Reckonings.calculators(new Coach(fleet, unit)).stream()
-                            .map(each -> each.question().id())
-                            .toList()));
+                    .containsExactlyElementsOf(
+                            new TreeSet<>(Explanations.calculators(new Coach(fleet, unit), TestCoach.WORDS).stream()
+                                    .map(each -> each.question().id())
+                                    .toList()));
         }
     }
 }

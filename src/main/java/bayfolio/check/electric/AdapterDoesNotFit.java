@@ -7,7 +7,7 @@ import bayfolio.measure.Amps;
 import bayfolio.model.Adapter;
 import bayfolio.model.Supply;
 import bayfolio.model.Unit;
-import bayfolio.reckon.Shore;
+import bayfolio.reckon.power.Shore;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.Optional;

@@ -5,7 +5,7 @@ import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Adapter;
 import bayfolio.model.Item;
-import bayfolio.reckon.Shore;
+import bayfolio.reckon.power.Shore;
 import java.util.Optional;
 import java.util.stream.Stream;
 

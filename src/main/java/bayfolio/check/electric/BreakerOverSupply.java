@@ -8,7 +8,7 @@ import bayfolio.model.Bank;
 import bayfolio.model.Circuit;
 import bayfolio.model.Region;
 import bayfolio.model.Thing;
-import bayfolio.reckon.Shore;
+import bayfolio.reckon.power.Shore;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

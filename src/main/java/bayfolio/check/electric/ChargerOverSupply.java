@@ -8,8 +8,8 @@ import bayfolio.measure.Amps;
 import bayfolio.model.Charger;
 import bayfolio.model.Circuit;
 import bayfolio.model.Unit;
-import bayfolio.reckon.Draw;
-import bayfolio.reckon.Shore;
+import bayfolio.reckon.power.Draw;
+import bayfolio.reckon.power.Shore;
 import java.util.Optional;
 import java.util.stream.Stream;
 

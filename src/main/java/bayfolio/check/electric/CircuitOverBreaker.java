@@ -6,7 +6,7 @@ import bayfolio.finding.Finding;
 import bayfolio.measure.Amps;
 import bayfolio.model.Circuit;
 import bayfolio.model.Unit;
-import bayfolio.reckon.Draw;
+import bayfolio.reckon.power.Draw;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

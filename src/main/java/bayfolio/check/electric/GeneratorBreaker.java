@@ -7,7 +7,7 @@ import bayfolio.finding.Finding;
 import bayfolio.measure.Amps;
 import bayfolio.model.Generator;
 import bayfolio.model.Region;
-import bayfolio.reckon.PerLeg;
+import bayfolio.reckon.power.PerLeg;
 import bayfolio.source.Place;
 import java.util.Optional;
 import java.util.stream.Stream;

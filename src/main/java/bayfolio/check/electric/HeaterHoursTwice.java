@@ -7,7 +7,7 @@ import bayfolio.finding.Finding;
 import bayfolio.measure.Seconds;
 import bayfolio.model.Appliance;
 import bayfolio.model.Load;
-import bayfolio.reckon.GasFlame;
+import bayfolio.reckon.gas.GasFlame;
 import java.util.stream.Stream;
 
 /** Flags hours of a load that belongs to a gas heater whose hours of flame are stated: the flame's hours are taken for both. */

@@ -8,7 +8,7 @@ import bayfolio.measure.Watts;
 import bayfolio.model.Inverter;
 import bayfolio.model.Load;
 import bayfolio.model.Unit;
-import bayfolio.reckon.Draw;
+import bayfolio.reckon.power.Draw;
 import java.util.Optional;
 import java.util.stream.Stream;
 

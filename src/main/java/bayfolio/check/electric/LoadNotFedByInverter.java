@@ -6,7 +6,7 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Circuit;
 import bayfolio.model.Load;
 import bayfolio.model.Unit;
-import bayfolio.reckon.Draw;
+import bayfolio.reckon.power.Draw;
 import java.util.stream.Stream;
 
 /** Flags a load that is said to run from the inverter and hangs on a circuit that the inverter does not feed. */

@@ -8,7 +8,7 @@ import bayfolio.model.Circuit;
 import bayfolio.model.Load;
 import bayfolio.model.Region;
 import bayfolio.model.Unit;
-import bayfolio.reckon.Draw;
+import bayfolio.reckon.power.Draw;
 import java.util.Optional;
 import java.util.stream.Stream;
 

@@ -10,7 +10,7 @@ import bayfolio.model.Unit;
 import bayfolio.procedure.Procedure;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
-import bayfolio.reckon.Shore;
+import bayfolio.reckon.power.Shore;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;

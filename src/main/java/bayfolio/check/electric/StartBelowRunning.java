@@ -4,7 +4,7 @@ import bayfolio.check.Case;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Load;
-import bayfolio.reckon.Draw;
+import bayfolio.reckon.power.Draw;
 import java.util.Optional;
 import java.util.stream.Stream;
 

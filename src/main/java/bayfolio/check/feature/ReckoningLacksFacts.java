@@ -2,6 +2,7 @@ package bayfolio.check.feature;
 
 import bayfolio.check.Case;
 import bayfolio.check.Rule;
+import bayfolio.explain.Explanations;
 import bayfolio.finding.Finding;
 import bayfolio.model.Unit;
 import bayfolio.reckon.Question;
@@ -32,7 +33,10 @@ public final class ReckoningLacksFacts implements Rule {
         return coach.unit().draft() || !coach.unit().facts().whole()
                 ? Stream.empty()
                 : Reckonings.lacking(coach.coach()).entrySet().stream()
-                        .map(lacking -> finding(lacking.getKey(), lacking.getValue(), coach.unit()));
+                        .map(lacking -> finding(
+                                lacking.getKey(),
+                                Explanations.lacking(lacking.getValue(), coach.words()),
+                                coach.unit()));
     }
 
     private static Finding finding(Question question, List<String> facts, Unit unit) {

@@ -27,7 +27,7 @@ import bayfolio.model.Spot;
 import bayfolio.model.Supply;
 import bayfolio.model.Switch;
 import bayfolio.model.Unit;
-import bayfolio.reckon.Shore;
+import bayfolio.reckon.power.Shore;
 import bayfolio.source.Located;
 import java.util.List;
 import java.util.Locale;

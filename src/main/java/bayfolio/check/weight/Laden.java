@@ -10,11 +10,11 @@ import bayfolio.model.Tank;
 import bayfolio.model.Unit;
 import bayfolio.model.Weighing;
 import bayfolio.model.Weights;
-import bayfolio.reckon.Axles;
-import bayfolio.reckon.Middle;
-import bayfolio.reckon.Person;
-import bayfolio.reckon.WaterTanks;
-import bayfolio.reckon.WaterWeight;
+import bayfolio.reckon.water.WaterTanks;
+import bayfolio.reckon.water.WaterWeight;
+import bayfolio.reckon.weight.Axles;
+import bayfolio.reckon.weight.Middle;
+import bayfolio.reckon.weight.Person;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,6 +1,8 @@
 package bayfolio.render.theme;
 
-import bayfolio.prose.ScreenWords;
+import bayfolio.catalog.Catalogs;
+import bayfolio.source.Located;
+import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.io.IOException;
 import java.io.InputStream;
@@ -9,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +29,6 @@ public final class Theme {
     /** The theme that the program carries. */
     public static final String BUILT_IN = "harbor";
 
-    private static final String ENGLISH = "en-US";
     private static final String WORDS = "words-";
     private static final String PROPERTIES = ".properties";
     private static final String RESOURCES = "/bayfolio/themes/";
@@ -34,9 +36,13 @@ public final class Theme {
     private final String name;
     private final Map<String, byte[]> files;
 
-    private Theme(String name, Map<String, byte[]> files) {
+    /** Words that the program carries, by path. */
+    private final Map<String, byte[]> builtInWords;
+
+    private Theme(String name, Map<String, byte[]> files, Map<String, byte[]> builtInWords) {
         this.name = name;
         this.files = files;
+        this.builtInWords = builtInWords;
     }
 
     /**
@@ -49,6 +55,9 @@ public final class Theme {
             throw new UnknownThemeException(name);
         }
         Map<String, byte[]> files = new TreeMap<>(builtIn());
+        Map<String, byte[]> words = new TreeMap<>(files);
+        words.keySet().removeIf(path -> !path.endsWith(PROPERTIES));
+        files.keySet().removeAll(words.keySet());
         Path folder = root.resolve("themes").resolve(name);
         if (Files.isDirectory(folder)) {
             if (!folder.toRealPath().startsWith(root.toRealPath())) {
@@ -64,18 +73,13 @@ public final class Theme {
                     }
                     String file =
                             folder.toRealPath().relativize(path).toString().replace('\\', '/');
-                    byte[] own = Files.readAllBytes(path);
-                    if (file.endsWith(PROPERTIES)) {
-                        files.merge(file, own, Theme::after);
-                    } else {
-                        files.put(file, own);
-                    }
+                    files.put(file, Files.readAllBytes(path));
                 }
             }
         } else if (!name.equals(BUILT_IN)) {
             throw new UnknownThemeException(name);
         }
-        return new Theme(name, files);
+        return new Theme(name, files, words);
     }
 
     private static boolean isFileOrLink(Path path) {
@@ -84,11 +88,6 @@ public final class Theme {
 
     private static IOException leadsOut(Path path, String of) {
         return new FileSystemException(path.toString(), null, "it is a link that leads out of " + of);
-    }
-
-    /** Of a word that both have, the later one holds. */
-    private static byte[] after(byte[] first, byte[] second) {
-        return (text(first) + "\n" + text(second)).getBytes(StandardCharsets.UTF_8);
     }
 
     private static String text(byte[] bytes) {
@@ -136,38 +135,65 @@ public final class Theme {
         return assets;
     }
 
-    /**
-     * The screen words of a language; of its main language where the region has none of its own,
-     * and English for the rest.
-     */
-    public ScreenWords words(String language) throws IOException {
-        Map<String, String> words = new TreeMap<>();
-        for (String each : List.of("en", language.replaceFirst("-.*", ""), language)) {
-            Optional<SourceFile> file = text(WORDS + each + PROPERTIES);
-            if (file.isPresent()) {
-                Properties properties = new Properties();
-                try {
-                    properties.load(new StringReader(file.get().text()));
-                } catch (IllegalArgumentException e) {
-                    throw new IOException(file.get().path() + ": " + e.getMessage(), e);
-                }
-                properties.forEach((key, value) -> words.put(key.toString(), value.toString()));
-            }
+    /** What it says, in all languages that it has words for. */
+    public Catalogs catalogs() throws IOException {
+        Map<String, List<Catalogs.Words>> languages = new TreeMap<>();
+        for (Map.Entry<String, byte[]> file : builtInWords.entrySet()) {
+            add(file, BUILT_IN, true, languages);
         }
-        return new ScreenWords(language, words, languages());
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            add(file, name, false, languages);
+        }
+        return new Catalogs(languages);
     }
 
-    /** The first of these languages that it has words for; English where there is none, which the check tells. */
-    public ScreenWords words(List<String> languages) throws IOException {
-        ScreenWords english = words(ENGLISH);
-        Optional<String> first = languages.stream().filter(english::has).findFirst();
-        return first.isPresent() ? words(first.get()) : english;
+    private static void add(
+            Map.Entry<String, byte[]> file, String theme, boolean builtIn, Map<String, List<Catalogs.Words>> languages)
+            throws IOException {
+        String path = file.getKey();
+        if (path.startsWith(WORDS) && path.endsWith(PROPERTIES)) {
+            SourceFile source = new SourceFile("themes/" + theme + "/" + path, text(file.getValue()));
+            languages
+                    .computeIfAbsent(
+                            path.substring(WORDS.length(), path.length() - PROPERTIES.length()),
+                            it -> new ArrayList<>())
+                    .add(new Catalogs.Words(source.path(), patterns(source), builtIn));
+        }
     }
 
-    private List<String> languages() {
-        return files.keySet().stream()
-                .filter(path -> path.startsWith(WORDS) && path.endsWith(PROPERTIES))
-                .map(path -> path.substring(WORDS.length(), path.length() - PROPERTIES.length()))
-                .toList();
+    /** Messages by their keys, each where it is written; of a key that is there twice the later one holds. */
+    private static Map<String, Located<String>> patterns(SourceFile file) throws IOException {
+        Map<String, Located<String>> patterns = new TreeMap<>();
+        StringBuilder logical = new StringBuilder();
+        int begun = 1;
+        int number = 0;
+        for (String line : file.text().split("\n", -1)) {
+            number++;
+            if (logical.isEmpty()) {
+                begun = number;
+            }
+            logical.append(line);
+            if (goesOn(line)) {
+                logical.append('\n');
+                continue;
+            }
+            Properties one = new Properties();
+            try {
+                one.load(new StringReader(logical.toString()));
+            } catch (IllegalArgumentException e) {
+                throw new IOException(file.path() + ":" + begun + ": " + e.getMessage(), e);
+            }
+            int at = begun;
+            int length = logical.toString().stripTrailing().length();
+            one.forEach((key, value) ->
+                    patterns.put(key.toString(), new Located<>(value.toString(), Place.of(file, at, 1, length))));
+            logical.setLength(0);
+        }
+        return patterns;
+    }
+
+    private static boolean goesOn(String line) {
+        int slashes = line.length() - line.replaceFirst("\\\\+$", "").length();
+        return slashes % 2 == 1 && !line.stripLeading().startsWith("#");
     }
 }

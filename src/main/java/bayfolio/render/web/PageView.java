@@ -1,5 +1,6 @@
 package bayfolio.render.web;
 
+import bayfolio.catalog.Catalog;
 import bayfolio.document.Audience;
 import bayfolio.document.CalculatorFields;
 import bayfolio.document.Content;
@@ -8,9 +9,9 @@ import bayfolio.document.NodeId;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
+import bayfolio.fact.Type;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
-import bayfolio.prose.ScreenWords;
 import bayfolio.prose.Target;
 import com.google.gson.Gson;
 import java.util.ArrayList;
@@ -38,12 +39,14 @@ final class PageView {
 
     private final Handbook handbook;
     private final Page page;
-    private final ScreenWords screen;
+    private final Catalog screen;
+    private final View words;
     private final Content.Visitor<View> contents = new ContentView();
     private final Block.Visitor<View> blocks = new BlockView();
     private final Inline.Visitor<View> inlines = new InlineView();
 
-    PageView(Handbook handbook, Page page, ScreenWords screen) {
+    PageView(Handbook handbook, Page page, Catalog screen, View words) {
+        this.words = words;
         this.handbook = handbook;
         this.page = page;
         this.screen = screen;
@@ -62,7 +65,7 @@ final class PageView {
                 .with("kind", page.kind().id())
                 .with("root", up(file) + "../")
                 .with("home", href(PageKind.HOME.target()))
-                .with("word", WebSite.words(screen))
+                .with("word", words)
                 .with("navigation", navigation())
                 .with(
                         "opening",
@@ -83,7 +86,7 @@ final class PageView {
                 .toList();
         return questions.isEmpty()
                 ? List.of()
-                : Stream.of(List.of("shown"), questions, List.of("forms"))
+                : Stream.of(List.of("shown", "said"), questions, List.of("forms"))
                         .flatMap(List::stream)
                         .map(name -> new View().with("script", name))
                         .toList();
@@ -99,7 +102,7 @@ final class PageView {
                 .map(id -> {
                     Target target = new Target.OfPage(id);
                     return new View()
-                            .with("words", screen.of("page." + id))
+                            .with("words", screen.say("page." + id))
                             .with("href", href(target))
                             .with("here", target.equals(page.home()));
                 })
@@ -181,9 +184,8 @@ final class PageView {
         @Override
         public View things(Inline.Things inline) {
             List<View> each = new ArrayList<>();
-            for (int i = 0; i < inline.each().size(); i++) {
-                Inline.Things.One one = inline.each().get(i);
-                each.add(place(one.link(), one.place()).with("before", inline.before(i)));
+            for (Inline.Things.One one : inline.each()) {
+                each.add(place(one.link(), one.place()).with("before", one.before()));
             }
             return View.oneOf(INLINES).with("things", new View().with("each", each));
         }
@@ -265,7 +267,7 @@ final class PageView {
         String sort = piece.sort().name().toLowerCase(Locale.ROOT);
         return new View()
                 .with("sort", sort)
-                .with("label", screen.of("handling." + sort + (piece.state().isEmpty() ? "" : "." + piece.state())))
+                .with("label", screen.say("handling." + sort + (piece.state().isEmpty() ? "" : "." + piece.state())))
                 .with("words", piece.words());
     }
 
@@ -444,7 +446,7 @@ final class PageView {
 
         private View hazard(Content.Steps.Hazard hazard) {
             return new View()
-                    .with("signal", hazard.signal().name())
+                    .with("signal", screen.say("signal." + Type.word(hazard.signal())))
                     .with("kind", hazard.signal().name().toLowerCase(Locale.ROOT))
                     .with("blocks", blocks(hazard.text()));
         }

@@ -1,10 +1,11 @@
 package bayfolio.render.web;
 
+import bayfolio.catalog.Catalog;
+import bayfolio.catalog.Catalogs;
 import bayfolio.document.Handbook;
 import bayfolio.document.NodeId;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
-import bayfolio.prose.ScreenWords;
 import bayfolio.render.Output;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.SourceFile;
@@ -17,18 +18,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Handbooks through a theme into files of a web site: a page of HTML for each page. */
 public final class WebSite implements Output {
     private final Theme theme;
-    private final ScreenWords screen;
+    private final Catalogs catalogs;
     private final List<Complaint> complaints = new ArrayList<>();
+    /** Words by language, the same on every page. */
+    private final Map<String, View> words = new ConcurrentHashMap<>();
+
     private final Template page;
     private final Template fleet;
 
-    public WebSite(Theme theme, ScreenWords screen) {
+    public WebSite(Theme theme, Catalogs catalogs) {
         this.theme = theme;
-        this.screen = screen;
+        this.catalogs = catalogs;
         this.page = template("page");
         this.fleet = template("fleet");
     }
@@ -47,8 +52,10 @@ public final class WebSite implements Output {
     @Override
     public Map<String, byte[]> files(Handbook handbook) {
         Map<String, byte[]> files = new TreeMap<>();
+        Catalog screen = catalogs.of(handbook.language());
+        View words = words(screen);
         for (Page each : handbook.pages()) {
-            Names names = new PageView(handbook, each, screen).view().names();
+            Names names = new PageView(handbook, each, screen, words).view().names();
             files.put(
                     handbook.unit() + "/" + file(each.id()),
                     bytes(page.fill(names, complaints::add).text()));
@@ -62,11 +69,12 @@ public final class WebSite implements Output {
     }
 
     @Override
-    public Map<String, byte[]> shared(String fleetName, String language, List<Entry> coaches) {
+    public Map<String, byte[]> shared(String fleetName, List<String> languages, List<Entry> coaches) {
+        Catalog screen = catalogs.of(languages);
         Map<String, byte[]> files = new TreeMap<>();
         theme.assets().forEach((path, bytes) -> files.put("assets/" + path, bytes));
         View view = new View()
-                .with("language", language)
+                .with("language", screen.language())
                 .with("title", fleetName)
                 .with("root", "")
                 .with("word", words(screen))
@@ -81,11 +89,11 @@ public final class WebSite implements Output {
         return files;
     }
 
-    /** Screen words by their keys; dots in a key are steps of the name. */
-    static View words(ScreenWords screen) {
-        return branch(screen.words(), "");
+    private View words(Catalog screen) {
+        return words.computeIfAbsent(screen.language(), it -> branch(screen.plain(), ""));
     }
 
+    /** Words by their keys; dots in a key are steps of the name. */
     private static View branch(Map<String, String> words, String prefix) {
         View view = new View();
         Map<String, Boolean> names = new LinkedHashMap<>();
