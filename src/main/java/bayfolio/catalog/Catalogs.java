@@ -1,13 +1,18 @@
 package bayfolio.catalog;
 
 import bayfolio.source.Located;
+import com.ibm.icu.text.PluralRules;
+import com.ibm.icu.util.ULocale;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a theme has to say, in all its languages: a file for each, {@code words-en.properties}, and one of differences for a
@@ -18,6 +23,8 @@ public final class Catalogs {
     public static final String ENGLISH = "en";
 
     private static final String DEFAULT = "en-US";
+
+    private static final int MOST_COUNTED = 3000;
 
     private final Map<String, List<Words>> files;
     private final Map<String, Catalog> made = new ConcurrentHashMap<>();
@@ -71,9 +78,34 @@ public final class Catalogs {
             layers.stream()
                     .distinct()
                     .flatMap(layer -> files(layer).stream())
-                    .forEach(words -> messages.putAll(words.messages()));
+                    .forEach(words -> words.messages().forEach((key, pattern) -> {
+                        // What cannot be said is told by the check; until it is mended the English message stays.
+                        if (words.builtIn() || sayable(pattern.value(), messages.get(key))) {
+                            messages.put(key, pattern);
+                        }
+                    }));
             return new Catalog(it, messages);
         });
+    }
+
+    private static boolean sayable(String pattern, @Nullable Located<String> english) {
+        try {
+            Message message = Message.of(pattern);
+            return english == null || Message.of(english.value()).arguments().containsAll(message.arguments());
+        } catch (IllegalArgumentException broken) {
+            return false;
+        }
+    }
+
+    /** The forms that a plural of a language has, for numbers as they stand in a handbook: up to some thousands, with tenths. */
+    public static Set<String> pluralForms(String language) {
+        PluralRules rules = PluralRules.forLocale(ULocale.forLanguageTag(language));
+        Set<String> forms = new TreeSet<>();
+        for (int i = 0; i <= MOST_COUNTED; i++) {
+            forms.add(rules.select(i));
+            forms.add(rules.select(i / 10.0));
+        }
+        return forms;
     }
 
     /** Where a message of a language is written; what it lacks is in English. */

@@ -3,6 +3,7 @@ package bayfolio.check;
 import bayfolio.catalog.Catalog;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.text.LanguageWithoutWords;
+import bayfolio.check.text.MessagesOfThemes;
 import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
@@ -38,6 +39,7 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
     public static Check of(Fleet fleet, Library library, Catalogs catalogs, List<Finding> soFar) {
         List<Finding> findings = new ArrayList<>(soFar);
         LanguageWithoutWords.check(fleet, catalogs).forEach(findings::add);
+        MessagesOfThemes.check(catalogs).forEach(findings::add);
         findings.addAll(ofTheFleet(fleet, library));
         List<Unit> units = fleet.units();
         // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet. Where

@@ -268,7 +268,7 @@ class RulePagesTest {
     }
 
     private static boolean isRead(String path) {
-        return path.endsWith(".yaml") || path.endsWith(".md");
+        return path.endsWith(".yaml") || path.endsWith(".md") || path.endsWith(".properties");
     }
 
     private static void lay(RulePage.Block block, Path root) throws IOException {
@@ -337,7 +337,7 @@ class RulePagesTest {
                 .flatMap(block -> block.option("path").stream())
                 .collect(Collectors.toSet());
         // The tiny coach has next to nothing of what the procedures of the program speak of.
-        return findings(FleetReader.read(new Folder(root)))
+        return findings(FleetReader.read(new Folder(root)), root)
                 .filter(finding -> paths.contains(finding.at().file().path()))
                 .map(finding -> new Told(finding, true))
                 .toList();
@@ -370,7 +370,7 @@ class RulePagesTest {
         }
         fleet.ifPresent(snippets::add);
         overlay.fleet(tiny("fleet.yaml", FLEET), fleet);
-        return findings(overlay.read())
+        return findings(overlay.read(), root)
                 .map(finding -> new Told(finding, snippets.contains(finding.at().file())))
                 .toList();
     }
@@ -379,8 +379,8 @@ class RulePagesTest {
         return new SourceFile(path, Files.readString(TINY.resolve(name)));
     }
 
-    private static Stream<Finding> findings(FleetReader.Reading reading) throws Exception {
-        Catalogs screen = Theme.load(Path.of("."), Theme.BUILT_IN).catalogs();
+    private static Stream<Finding> findings(FleetReader.Reading reading, Path root) throws Exception {
+        Catalogs screen = Theme.load(root, Theme.BUILT_IN).catalogs();
         return Check.of(reading.fleet(), reading.library(), screen, reading.findings()).findings().all().stream();
     }
 
