@@ -63,7 +63,8 @@ public final class Catalogs {
 
     /** Without its region: {@code en}. */
     public static String main(String language) {
-        return language.replaceFirst("-.*", "");
+        int region = language.indexOf('-');
+        return region < 0 ? language : language.substring(0, region);
     }
 
     /** The first of these languages that there are words for; English where there is none, which the check tells. */

@@ -1,6 +1,7 @@
 package bayfolio.compose;
 
 import bayfolio.catalog.Catalog;
+import bayfolio.catalog.Catalogs;
 import bayfolio.check.Case;
 import bayfolio.document.Audience;
 import bayfolio.document.Content;
@@ -136,6 +137,11 @@ final class CoachView {
         return procedures.stream().filter(procedure -> procedure.form() == form);
     }
 
+    /** Whether a text is in another language than the handbook; a regional one is not. */
+    boolean foreign(String language) {
+        return !Catalogs.main(language).equals(Catalogs.main(screen.language()));
+    }
+
     Catalog words() {
         return screen;
     }
@@ -245,7 +251,8 @@ final class CoachView {
         return new Content.LinkList.Entry(
                 list.child(procedure.form().scheme() + "-" + procedure.id())
                         .from(from(procedure))
-                        .seenBy(audience(procedure)),
+                        .seenBy(audience(procedure))
+                        .in(procedure.head().language()),
                 link(procedure),
                 note);
     }

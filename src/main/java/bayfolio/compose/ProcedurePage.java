@@ -62,12 +62,16 @@ final class ProcedurePage {
         private final List<List<Procedure.Part>> parts;
         private final Map<Step, String> names;
 
+        /** That of the text; titles of sections and labels are in that of the handbook. */
+        private final String language;
+
         Pages(Procedure procedure) {
             this.procedure = procedure;
             this.kind = procedure.form() == Form.TROUBLE ? PageKind.GUIDE : PageKind.PROCEDURE;
             this.urgent = procedure.head().stage() == Stage.EMERGENCY;
             this.parts = procedure.pages();
             this.names = names(procedure);
+            this.language = procedure.head().language();
         }
 
         Stream<Page> pages() {
@@ -84,7 +88,10 @@ final class ProcedurePage {
             List<Section> sections = new ArrayList<>();
             List<Thing> used = used(number);
             Stamp steps = page.child("steps");
-            sections.add(Section.of(steps, view.word("steps"), List.of(steps(steps.child("list"), page, number))));
+            sections.add(Section.of(
+                    steps,
+                    view.word("steps"),
+                    List.of(steps(steps.child("list").in(language), page.in(language), number))));
             if (last) {
                 for (Procedure.Ending ending : procedure.endings()) {
                     String id = id(ending);
@@ -94,7 +101,7 @@ final class ProcedurePage {
                             Optional.of(new Target.OfPart(procedure.id(), id)),
                             view.word(id),
                             2,
-                            List.of(new Content.Text(section.child("text"), ending.text()))));
+                            List.of(new Content.Text(section.child("text").in(language), ending.text()))));
                 }
             } else {
                 sections.add(rest(page.child("safe-to-stop"), number, used.isEmpty()));
@@ -113,11 +120,15 @@ final class ProcedurePage {
                                                 list, thing, view.wording().place(thing))))
                         .ifPresent(sections::add);
             }
-            return new Page(page, kind, target(number), title(number), opening(page, number), sections, urgent);
+            return new Page(
+                    page.in(language), kind, target(number), title(number), opening(page, number), sections, urgent);
         }
 
         private List<Content> opening(Stamp page, int number) {
             List<Content> opening = new ArrayList<>();
+            if (view.foreign(language)) {
+                opening.add(new Content.Mark(page.child("foreign"), "foreign", view.word("foreign")));
+            }
             if (!urgent) {
                 marks(procedure).map(who -> mark(page, who)).forEach(opening::add);
             }
@@ -133,7 +144,7 @@ final class ProcedurePage {
                 opening.add(sources(page.child("sources").seenBy(Audience.STAFF), procedure));
             }
             if (!procedure.opening().isEmpty()) {
-                opening.add(new Content.Text(page.child("opening"), procedure.opening()));
+                opening.add(new Content.Text(page.child("opening").in(language), procedure.opening()));
             }
             return opening;
         }
@@ -162,7 +173,7 @@ final class ProcedurePage {
                     view.word("safe-to-stop"),
                     List.of(
                             new Content.Text(
-                                    section.child("text"),
+                                    section.child("text").in(language),
                                     page.get(page.size() - 1).rest()),
                             new Content.LinkList(list, Optional.empty(), ways)));
         }

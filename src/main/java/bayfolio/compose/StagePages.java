@@ -61,7 +61,9 @@ final class StagePages {
             sections.add(Section.of(read, view.word("stage-read"), List.of(procedures(read.child("list"), stage))));
         }
         view.about(stage).ifPresent(about -> {
-            Stamp text = page.from(CoachView.from(about)).seenBy(CoachView.audience(about));
+            Stamp text = page.from(CoachView.from(about))
+                    .seenBy(CoachView.audience(about))
+                    .in(about.head().language());
             if (!about.opening().isEmpty()) {
                 opening.add(new Content.Text(text.child("opening"), about.opening()));
             }

@@ -15,6 +15,11 @@ public record Stamp(NodeId id, Audience audience, From from, String language) {
         return new Stamp(id, audience, other, language);
     }
 
+    /** In another language. */
+    public Stamp in(String other) {
+        return new Stamp(id, audience, from, other);
+    }
+
     public Stamp seenBy(Audience narrower) {
         return new Stamp(id, narrower.within(audience), from, language);
     }

@@ -56,6 +56,8 @@ public record Head(Facts facts) implements Described {
             "answers",
             Type.list(Type.choice(Question.class)),
             "Questions that are worked out for the coach and answered on this page.");
+    public static final Key<String> LANGUAGE =
+            DRAFT.optional("language", Type.LANGUAGE, "Language that its text is written in; `en-US` where left out.");
     public static final Key<List<Located<String>>> SOURCES =
             DRAFT.forStaff("sources", Type.list(Type.ID), "What backs it, by the list of sources; shown to staff.");
     public static final Shape<Head> SHAPE =
@@ -67,6 +69,11 @@ public record Head(Facts facts) implements Described {
 
     public String title() {
         return facts.get(TITLE);
+    }
+
+    /** The language that its text is written in. */
+    public String language() {
+        return facts.find(LANGUAGE).orElse("en-US");
     }
 
     public Stage stage() {

@@ -11,6 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -225,9 +227,10 @@ class PublisherTest {
 
     @Test
     void anUnknownNameInAThemeIsToldByFileAndLine(@TempDir Path folder) throws Exception {
-        DemoFleet themed = themed(folder, "page.mustache", "<h1>{{title}}", "<h1>{{titel}}");
-        String line =
-                Files.readAllLines(Path.of("themes/harbor/page.mustache")).indexOf("<h1>{{title}}</h1>") + 1 + ":5";
+        DemoFleet themed = themed(folder, "page.mustache", "{{title}}</h1>", "{{titel}}</h1>");
+        String line = Files.readAllLines(Path.of("themes/harbor/page.mustache"))
+                        .indexOf("<h1{{#foreign}} lang=\"{{lang}}\"{{/foreign}}>{{title}}</h1>")
+                + 1 + ":45";
 
         assertRefused(
                 themed, folder.resolve("out"), "  themes/harbor/page.mustache:" + line + ": there is no name `titel`");
@@ -304,6 +307,15 @@ class PublisherTest {
                 .content()
                 .contains("<html lang=\"de-DE\">", "<h1>Unsere W\u00f6rter</h1>");
         assertThat(folder.resolve("out/web/index.html")).content().contains("<html lang=\"de-DE\">");
+        Document page = Jsoup.parse(Files.readString(folder.resolve("out/web/plover/do/open-the-bed.html")));
+        assertThat(page.select("h1").attr("lang"))
+                .as("a procedure in the words of its writer")
+                .isEqualTo("en-US");
+        assertThat(page.select(".steps li [lang=en-US] p")).isNotEmpty();
+        assertThat(page.select("p.mark.foreign").text()).isEqualTo("This text is not in your language yet.");
+        assertThat(page.select("h2[lang]"))
+                .as("titles of sections are of the catalog")
+                .isEmpty();
     }
 
     @Test

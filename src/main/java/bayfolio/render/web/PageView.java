@@ -1,6 +1,7 @@
 package bayfolio.render.web;
 
 import bayfolio.catalog.Catalog;
+import bayfolio.catalog.Catalogs;
 import bayfolio.document.Audience;
 import bayfolio.document.CalculatorFields;
 import bayfolio.document.Content;
@@ -9,6 +10,7 @@ import bayfolio.document.NodeId;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
+import bayfolio.document.Stamp;
 import bayfolio.fact.Type;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
@@ -27,7 +29,7 @@ final class PageView {
     private static final Set<String> INLINES = Set.of("text", "strong", "emphasis", "code", "link", "things");
     private static final Set<String> BLOCKS = Set.of("paragraph", "bullets", "table", "handling");
     private static final Set<String> CONTENTS =
-            Set.of("blocks", "mark", "facts", "links", "steps", "picture", "fold", "form", "quote");
+            Set.of("text", "mark", "facts", "links", "steps", "picture", "fold", "form", "quote");
 
     /**
      * A list with a heading and more entries than this is folded, so that what follows is not
@@ -54,7 +56,7 @@ final class PageView {
 
     View view() {
         String file = WebSite.file(page.id());
-        return new View()
+        return inLanguage(new View(), page.stamp())
                 .with("language", handbook.language())
                 .with("title", page.title())
                 .with("coach", handbook.name())
@@ -73,6 +75,12 @@ final class PageView {
                                 .map(content -> content.accept(contents))
                                 .toList())
                 .with("sections", page.sections().stream().map(this::section).toList());
+    }
+
+    /** With the language of what it shows, where that is another one than the page's; for a region nobody changes his voice. */
+    private View inLanguage(View view, Stamp stamp) {
+        return view.with("foreign", !Catalogs.main(stamp.language()).equals(Catalogs.main(handbook.language())))
+                .with("lang", stamp.language());
     }
 
     /** Scripts of the forms on the page, each after what it needs; none where there are no forms. */
@@ -110,7 +118,7 @@ final class PageView {
     }
 
     private View section(Section section) {
-        return new View()
+        return inLanguage(new View(), section.stamp())
                 .with("anchor", section.anchor())
                 .with("heading", section.title())
                 .with("deep", section.level() > 2)
@@ -274,7 +282,8 @@ final class PageView {
     private final class ContentView implements Content.Visitor<View> {
         @Override
         public View text(Content.Text content) {
-            return View.oneOf(CONTENTS).with("blocks", blocks(content.blocks()));
+            return View.oneOf(CONTENTS)
+                    .with("text", inLanguage(new View(), content.stamp()).with("blocks", blocks(content.blocks())));
         }
 
         @Override
@@ -327,7 +336,7 @@ final class PageView {
         }
 
         private View entry(Content.LinkList.Entry entry) {
-            return new View()
+            return inLanguage(new View(), entry.stamp())
                     .with("href", href(entry.link().target()))
                     .with("formerly", entry.formerly().isPresent())
                     .with("anchor", entry.formerly().orElse(""))
@@ -403,7 +412,7 @@ final class PageView {
         /** Numbers run on from part to part. */
         private View part(Content.Steps.Part part, boolean ticked, int[] number) {
             int start = number[0] + 1;
-            return new View()
+            return inLanguage(new View(), part.stamp())
                     .with("titled", part.title().isPresent())
                     .with("heading", part.title().orElse(""))
                     .with("ticked", ticked)
@@ -416,7 +425,7 @@ final class PageView {
         }
 
         private View step(Content.Steps.Step step, int number) {
-            return new View()
+            return inLanguage(new View(), step.stamp())
                     .with("anchor", step.id().within())
                     .with("number", Integer.toString(number))
                     .with("hazards", step.hazards().stream().map(this::hazard).toList())
