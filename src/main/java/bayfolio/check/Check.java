@@ -83,6 +83,7 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
                 .map(script -> script.once(ScriptRule.class, Rules.OF_A_SCRIPT, Check::ofAScript))
                 .forEachOrdered(findings::addAll);
         ScriptChecker.check(fleet, library, findings::add);
+        findings.addAll(library.translations().check(library));
         return findings;
     }
 
@@ -114,6 +115,7 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
             Coach coach, Library library, Catalogs catalogs, boolean sideBySide, Consumer<Finding> findings) {
         Catalog words = catalogs.of(coach.languages());
         List<Filled> all = stream(library.of(coach.unit(), coach.features()), sideBySide)
+                .map(script -> library.translations().in(words.language(), script))
                 .map(script -> filled(script, coach, library, words))
                 .toList();
         all.forEach(it -> it.findings.forEach(findings));

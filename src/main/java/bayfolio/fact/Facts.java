@@ -185,6 +185,13 @@ public final class Facts {
         return find(key).orElseThrow();
     }
 
+    /** The same with another value for one fact. */
+    public <T> Facts with(Key<T> key, Located<T> value) {
+        @Nullable Located<?>[] other = values.clone();
+        other[key.index()] = value;
+        return new Facts(shape, at, other, (BitSet) unread.clone(), watch);
+    }
+
     /** Where a fact stands, or where its record begins. */
     public Place at(Key<?> key) {
         return ifRead(key).map(Located::at).orElse(at);

@@ -45,16 +45,18 @@ public final class Library {
     private final Supplier<BitSet> runs;
 
     private final List<Optional<String>> unread;
+    private final Translations translations;
 
     public Library(List<Script> scripts) {
-        this(scripts, List.of());
+        this(scripts, List.of(), Translations.NONE);
     }
 
     /**
      * @param scripts those that could be read
      * @param unread whose others could not be read: ids of coaches, empty for shared ones
      */
-    public Library(List<Script> scripts, List<Optional<String>> unread) {
+    public Library(List<Script> scripts, List<Optional<String>> unread, Translations translations) {
+        this.translations = translations;
         this.unread = List.copyOf(unread);
         this.scripts = List.copyOf(scripts);
         this.ids = scripts.stream()
@@ -161,6 +163,15 @@ public final class Library {
 
     public List<Script> scripts() {
         return scripts;
+    }
+
+    public Translations translations() {
+        return translations;
+    }
+
+    /** The same with some scripts alone, and their translations. */
+    public Library with(List<Script> others) {
+        return new Library(others, List.of(), translations.of(others));
     }
 
     /** Whether all scripts there are could be read; for a coach, all that may be for it. */

@@ -196,7 +196,11 @@ public final class References {
     private List<Inline> script(Form form, String id, List<Inline> given, Place at, Consumer<Finding> findings) {
         Optional<Script> script = library.named(coach.unit(), id).filter(it -> it.form() == form);
         if (script.isPresent() && (staff || script.get().head().who().forRenters())) {
-            return link(new Target.OfProcedure(id), given, script.get().head().title(), at);
+            String title = library.translations()
+                    .in(screen.language(), script.get())
+                    .head()
+                    .title();
+            return link(new Target.OfProcedure(id), given, title, at);
         }
         findings.accept(script.isPresent() ? staffScript(form, id, at) : unknownScript(form, id, at, library));
         return given;

@@ -1,20 +1,30 @@
 package bayfolio.procedure;
 
+import bayfolio.fact.Facts;
 import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
 import bayfolio.model.Features;
 import bayfolio.model.Unit;
+import bayfolio.source.Located;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Template;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /** A procedure or trouble guide as written, before it is filled in for a coach. */
 public final class Script {
+    private static final int LETTERS_OF_DIGEST = 12;
+    private static final Pattern WARNS = Pattern.compile("\\W*(DANGER|WARNING)\\b");
+
     private final Form form;
     private final Head head;
     private final Condition when;
@@ -123,6 +133,41 @@ public final class Script {
 
     public String id() {
         return head.id();
+    }
+
+    /** By which a translation knows what it was made of: the first letters of the SHA-256 of title and body. */
+    public String digest() {
+        try {
+            byte[] bytes = (head.title() + "\n" + body.stripTrailing()).getBytes(StandardCharsets.UTF_8);
+            return HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes))
+                    .substring(0, LETTERS_OF_DIGEST);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Whether it warns of what can hurt somebody. */
+    boolean warns() {
+        return passages.stream()
+                .anyMatch(passage -> WARNS.matcher(passage.own()).lookingAt());
+    }
+
+    /** The same in the words of a translation. */
+    Script in(Translation translation, Consumer<Finding> findings) {
+        Facts facts = translation.head().facts();
+        Located<String> title = facts.located(TranslationHead.TITLE).orElseThrow();
+        return of(
+                form,
+                new Head(head.facts()
+                        .with(Head.TITLE, title)
+                        .with(Head.LANGUAGE, new Located<>(translation.language(), title.at()))),
+                when,
+                translation.file(),
+                translation.body(),
+                translation.firstLine(),
+                unit,
+                findings);
     }
 
     /** The same without what its head says to staff. */

@@ -5,7 +5,6 @@ import bayfolio.model.Country;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Unit;
-import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
 import java.util.List;
 import java.util.Set;
@@ -31,10 +30,11 @@ final class ForRenters {
                         fleet.countries().stream()
                                 .map(country -> new Country(country.facts().forRenters()))
                                 .toList()),
-                new Library(check.library().scripts().stream()
-                        .filter(script -> !script.forStaff())
-                        .map(Script::forRenters)
-                        .toList()),
+                check.library()
+                        .with(check.library().scripts().stream()
+                                .filter(script -> !script.forStaff())
+                                .map(Script::forRenters)
+                                .toList()),
                 check.catalogs(),
                 units,
                 check.findings());

@@ -19,6 +19,9 @@ import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
+import bayfolio.procedure.Translation;
+import bayfolio.procedure.TranslationHead;
+import bayfolio.procedure.Translations;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
@@ -35,6 +38,9 @@ import org.snakeyaml.engine.v2.nodes.Node;
 /** Reads a whole fleet folder; what is broken in one file hides nothing of the others. */
 public final class FleetReader {
     private static final String FLEET = "units/fleet.yaml";
+    /** The folder of texts in other languages. */
+    private static final String TRANSLATIONS = "translations";
+
     private static final String SHARED = "units/shared";
 
     /** What every shared procedure counts on. */
@@ -128,7 +134,11 @@ public final class FleetReader {
                         .filter(it -> it.unit.isEmpty())
                         .map(OfACoach::folder)
                         .toList());
-        return new Reading(fleet, new Library(judged ? scripts : List.of(), unread), names, findings);
+        Translations translations = new Translations(Stream.concat(
+                        translations(SHARED).stream(),
+                        names.stream().flatMap(name -> translations("units/" + name).stream()))
+                .toList());
+        return new Reading(fleet, new Library(judged ? scripts : List.of(), unread, translations), names, findings);
     }
 
     private Optional<SourceFile> fleetFile() {
@@ -227,7 +237,7 @@ public final class FleetReader {
     /**
      * The scripts in a folder.
      *
-     * @param unread whose others could not be read: see {@link Library#Library(List, List)}
+     * @param unread whose others could not be read: see {@link Library}
      */
     private record Scripts(List<Script> read, List<Optional<String>> unread) {}
 
@@ -247,6 +257,31 @@ public final class FleetReader {
                         .map(it -> unit)
                         .distinct()
                         .toList());
+    }
+
+    /** Texts in other languages: a folder for each language, in it the folders of the forms. */
+    private List<Translation> translations(String path) {
+        List<Translation> translations = new ArrayList<>();
+        String root = path + "/" + TRANSLATIONS;
+        for (String language : folder.folders(root)) {
+            for (Form form : Form.values()) {
+                String of = root + "/" + language + "/" + form.folder();
+                folder.files(of, ".md")
+                        .forEach(name -> folder.text(of + "/" + name, findings::add)
+                                .flatMap(file -> headed(file, findings::add))
+                                .flatMap(text -> translation(language, form, text))
+                                .ifPresent(translations::add));
+            }
+        }
+        return translations;
+    }
+
+    private Optional<Translation> translation(String language, Form form, Headed text) {
+        return Yaml.compose(text.file(), text.head(), 2, findings::add)
+                .flatMap(node -> new Decoder(text.file(), 2, Optional.empty(), findings::add)
+                        .record(node, TranslationHead.SHAPE))
+                .filter(head -> head.facts().whole())
+                .map(head -> new Translation(language, form, head, text.file(), text.body(), text.firstLine()));
     }
 
     /** What one procedure file says. */
@@ -287,8 +322,14 @@ public final class FleetReader {
         return Optional.empty();
     }
 
-    /** A procedure or trouble guide: a head between two lines of three hyphens, then Markdown. */
-    static Optional<Script> script(SourceFile file, Optional<String> unit, Consumer<Finding> findings) {
+    /**
+     * A text below a head between two lines of three hyphens.
+     *
+     * @param firstLine of the body
+     */
+    private record Headed(SourceFile file, String head, String body, int firstLine) {}
+
+    private static Optional<Headed> headed(SourceFile file, Consumer<Finding> findings) {
         List<String> lines = file.text().lines().toList();
         boolean begun = !lines.isEmpty() && lines.get(0).strip().equals("---");
         int end = !begun
@@ -313,7 +354,17 @@ public final class FleetReader {
             findings.accept(tooLong.get());
             return Optional.empty();
         }
-        return Yaml.compose(file, head, 2, findings)
+        return Optional.of(new Headed(file, head, body, end + 3));
+    }
+
+    /** A procedure or trouble guide, as Markdown below its head. */
+    static Optional<Script> script(SourceFile file, Optional<String> unit, Consumer<Finding> findings) {
+        return headed(file, findings).flatMap(text -> script(text, unit, findings));
+    }
+
+    private static Optional<Script> script(Headed text, Optional<String> unit, Consumer<Finding> findings) {
+        SourceFile file = text.file();
+        return Yaml.compose(file, text.head(), 2, findings)
                 .flatMap(node -> new Decoder(file, 2, Optional.empty(), findings).record(node, Head.SHAPE))
                 .filter(it -> it.facts().read(Head.ID))
                 .map(it -> Script.of(
@@ -324,8 +375,8 @@ public final class FleetReader {
                                 .map(when -> ConditionReader.read(when, findings))
                                 .orElse(new Condition.Unread()),
                         file,
-                        body,
-                        end + 3,
+                        text.body(),
+                        text.firstLine(),
                         unit,
                         findings));
     }

@@ -22,6 +22,7 @@ import bayfolio.model.Unit;
 import bayfolio.model.Words;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Stage;
+import bayfolio.procedure.TranslationHead;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -138,6 +139,19 @@ public final class ReferencePage {
                             stage: living
                             who: renter
                             when: city-water and not fill-valve
+                            ---
+                            """),
+            new Chapter("A text in another language: its head", TranslationHead.SHAPE, """
+                            In `units/shared/translations/de/procedures/`, or `units/<id>/translations/de/trouble/` and so on:
+                            `de` is the language, the folder below it that of the text which it translates. The name of the file is
+                            free. The text below the head is whole; only words are translated. Headings that every procedure has
+                            (`## Done when`), the signal words, `**Safe to stop:**`, references, names and `{#anchors}` stay as they
+                            are, since they are marks: pages say them in the words of the language.
+                            """, """
+                            ---
+                            of: use-water-pump
+                            title: Wasser aus dem Tank nehmen
+                            source: 8eb6669bb8cb
                             ---
                             """));
 

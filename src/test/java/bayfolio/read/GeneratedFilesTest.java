@@ -11,6 +11,7 @@ import bayfolio.model.Sources;
 import bayfolio.model.Unit;
 import bayfolio.model.Words;
 import bayfolio.procedure.Head;
+import bayfolio.procedure.TranslationHead;
 import bayfolio.source.SourceFile;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -68,7 +69,7 @@ class GeneratedFilesTest {
         List<String> examples = matches("(?s)\n```(?:yaml)?\n(.*?)```\n", ReferencePage.write());
         List<Finding> findings = new ArrayList<>();
 
-        assertThat(examples).hasSize(7);
+        assertThat(examples).hasSize(8);
         FleetReader.yaml(example("unit.yaml", examples.get(0)), Unit.SHAPE, findings::add);
         FleetReader.yaml(example("fleet.yaml", examples.get(1)), FleetFacts.SHAPE, findings::add);
         FleetReader.yaml(example("roles.yaml", examples.get(2)), Roles.SHAPE, findings::add);
@@ -76,6 +77,8 @@ class GeneratedFilesTest {
         FleetReader.yaml(example("sources.yaml", examples.get(4)), Sources.SHAPE, findings::add);
         FleetReader.yaml(example("countries/us.yaml", examples.get(5)), Country.SHAPE, findings::add);
         FleetReader.script(example("procedure.md", examples.get(6)), Optional.empty(), findings::add);
+        FleetReader.yaml(
+                example("translation.md", examples.get(7).replace("---\n", "")), TranslationHead.SHAPE, findings::add);
         assertThat(findings).isEmpty();
     }
 
