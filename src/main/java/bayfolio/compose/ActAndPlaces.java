@@ -1,5 +1,6 @@
 package bayfolio.compose;
 
+import bayfolio.document.Content.Steps.Answer;
 import bayfolio.document.Content.Steps.Labeled;
 import bayfolio.document.Content.Steps.Where;
 import bayfolio.document.Stamp;
@@ -25,10 +26,12 @@ final class ActAndPlaces {
     private final Map<Target, Where> where = new LinkedHashMap<>();
     private final List<Block> act = new ArrayList<>();
     private final List<Labeled> known = new ArrayList<>();
+    private final List<Answer> answers = new ArrayList<>();
     private final List<Block> more = new ArrayList<>();
     private boolean any;
 
-    ActAndPlaces(Stamp step, List<Block> blocks) {
+    /** @param guide whether it is a look of a trouble guide, whose points are answers */
+    ActAndPlaces(Stamp step, List<Block> blocks, boolean guide) {
         this.step = step;
         for (Block block : blocks) {
             if (block instanceof Block.Paragraph paragraph) {
@@ -38,6 +41,8 @@ final class ActAndPlaces {
                 }
             } else if (block instanceof Block.Handling handling) {
                 handling.switches().forEach(this::handled);
+            } else if (guide && block instanceof Block.Bullets bullets) {
+                bullets.items().forEach(item -> answers.add(answer(item)));
             } else {
                 more.add(block);
             }
@@ -50,6 +55,26 @@ final class ActAndPlaces {
 
     List<Labeled> known() {
         return known;
+    }
+
+    List<Answer> answers() {
+        return answers;
+    }
+
+    /** What stands before the first colon of its own words is what one sees. */
+    private static Answer answer(List<Inline> words) {
+        for (int i = 0; i < words.size(); i++) {
+            if (words.get(i) instanceof Inline.Text text && text.text().contains(": ")) {
+                int colon = text.text().indexOf(": ") + 1;
+                List<Inline> look = new ArrayList<>(words.subList(0, i));
+                look.add(new Inline.Text(text.text().substring(0, colon)));
+                List<Inline> then = new ArrayList<>();
+                then.add(new Inline.Text(text.text().substring(colon)));
+                then.addAll(words.subList(i + 1, words.size()));
+                return new Answer(look, then);
+            }
+        }
+        return new Answer(List.of(), words);
     }
 
     List<Block> more() {
@@ -183,7 +208,9 @@ final class ActAndPlaces {
     }
 
     private Stream<Inline.Link> links() {
-        return Stream.concat(act.stream(), more.stream()).flatMap(Block::links);
+        return Stream.concat(
+                Stream.concat(act.stream(), more.stream()).flatMap(Block::links),
+                answers.stream().flatMap(each -> Stream.concat(Inline.links(each.look()), Inline.links(each.then()))));
     }
 
     private Stamp stamp(Target target) {

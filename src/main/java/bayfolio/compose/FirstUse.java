@@ -158,6 +158,10 @@ final class FirstUse {
                                     step.any(),
                                     step.where(),
                                     step.known(),
+                                    step.answers().stream()
+                                            .map(each -> new Content.Steps.Answer(
+                                                    inlines(each.look()), inlines(each.then())))
+                                            .toList(),
                                     step.more().stream().map(this::block).toList()))
                             .toList());
         }

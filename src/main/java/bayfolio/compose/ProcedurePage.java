@@ -207,7 +207,10 @@ final class ProcedurePage {
                                     // The page bears the title of its first part.
                                     part.title().filter(title -> number == 0 || part != shown.get(0)),
                                     part.steps().stream()
-                                            .map(step -> step(page.child("step-" + names.get(step)), step))
+                                            .map(step -> step(
+                                                    page.child("step-" + names.get(step)),
+                                                    step,
+                                                    kind == PageKind.GUIDE))
                                             .toList()))
                             .toList());
         }
@@ -278,9 +281,9 @@ final class ProcedurePage {
                 .findFirst();
     }
 
-    private static Content.Steps.Step step(Stamp stamp, Step step) {
+    private static Content.Steps.Step step(Stamp stamp, Step step, boolean guide) {
         Map<Signal, Integer> told = new EnumMap<>(Signal.class);
-        ActAndPlaces parts = new ActAndPlaces(stamp, step.text());
+        ActAndPlaces parts = new ActAndPlaces(stamp, step.text(), guide);
         return new Content.Steps.Step(
                 stamp,
                 step.hazards().stream()
@@ -296,6 +299,7 @@ final class ProcedurePage {
                 parts.any(),
                 parts.where(),
                 parts.known(),
+                parts.answers(),
                 parts.more());
     }
 

@@ -188,7 +188,8 @@ public sealed interface Content extends Node {
          * @param any whether one of the things is enough
          * @param where the things that it is done to
          * @param known what the coach has to say of it, each under a label: {@code Good}, 12.5 V or more
-         * @param more the answers to what one looks at
+         * @param answers what one may see, in a trouble guide, and what to do then
+         * @param more whatever else belongs to it
          */
         public record Step(
                 Stamp stamp,
@@ -197,6 +198,7 @@ public sealed interface Content extends Node {
                 boolean any,
                 List<Where> where,
                 List<Labeled> known,
+                List<Answer> answers,
                 List<Block> more)
                 implements Node {
             public Step {
@@ -204,6 +206,7 @@ public sealed interface Content extends Node {
                 act = List.copyOf(act);
                 where = List.copyOf(where);
                 known = List.copyOf(known);
+                answers = List.copyOf(answers);
                 more = List.copyOf(more);
             }
 
@@ -216,7 +219,23 @@ public sealed interface Content extends Node {
             public Stream<Inline.Link> links() {
                 return Stream.concat(
                         Stream.concat(act.stream(), more.stream()).flatMap(Block::links),
-                        known.stream().flatMap(each -> Inline.links(each.words())));
+                        Stream.concat(
+                                known.stream().flatMap(each -> Inline.links(each.words())),
+                                answers.stream()
+                                        .flatMap(each ->
+                                                Stream.concat(Inline.links(each.look()), Inline.links(each.then())))));
+            }
+        }
+
+        /**
+         * What one may see, and what to do then: {@code It is off: turn it on.}
+         *
+         * @param look up to its colon; empty where it says only what to do
+         */
+        public record Answer(List<Inline> look, List<Inline> then) {
+            public Answer {
+                look = List.copyOf(look);
+                then = List.copyOf(then);
             }
         }
 

@@ -430,6 +430,15 @@ final class PageView {
                     .with("number", Integer.toString(number))
                     .with("hazards", step.hazards().stream().map(this::hazard).toList())
                     .with("act", new View().with("blocks", blocks(step.act())))
+                    .with("answered", !step.answers().isEmpty())
+                    .with(
+                            "answers",
+                            step.answers().stream()
+                                    .map(each -> new View()
+                                            .with("looked", !each.look().isEmpty())
+                                            .with("look", new View().with("inlines", inlines(each.look())))
+                                            .with("inlines", inlines(each.then())))
+                                    .toList())
                     .with("more", new View().with("blocks", blocks(step.more())))
                     .with("placed", !step.where().isEmpty())
                     .with("told", !step.known().isEmpty())

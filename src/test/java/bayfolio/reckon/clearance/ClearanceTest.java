@@ -23,8 +23,8 @@ class ClearanceTest {
         assertThat(1000 * height.value()).isCloseTo(3766.8, within(0.1));
         assertThat(height.roundedUp(MeasureSystem.US).toString()).isEqualTo("12 ft 5 in");
         assertThat(height.roundedUp(MeasureSystem.METRIC).toString()).isEqualTo("3.77 m");
-        assertThat(Clearance.card(height, MeasureSystem.US)).isEqualTo("12 ft 5 in");
-        assertThat(Clearance.card(height, MeasureSystem.METRIC)).isEqualTo("3.8 m");
+        assertThat(Clearance.card(height, MeasureSystem.US).toString()).isEqualTo("12 ft 5 in");
+        assertThat(Clearance.card(height, MeasureSystem.METRIC).toString()).isEqualTo("3.8 m");
     }
 
     /** T49 [S77] VERIFIED: 12 ft 6 in are signed as 3.8 m, 13 ft 6 in as 4.1 m; T52 [S14]: 4.00 m as 13 ft 1 in. */
