@@ -8,6 +8,7 @@ import bayfolio.measure.Celsius;
 import bayfolio.measure.Rounding;
 import bayfolio.measure.Seconds;
 import bayfolio.measure.Symbol;
+import bayfolio.model.Appliance;
 import bayfolio.model.Circuit;
 import bayfolio.model.Coach;
 import bayfolio.model.Load;
@@ -19,6 +20,7 @@ import bayfolio.reckon.battery.HouseBank;
 import bayfolio.reckon.battery.HouseLoad;
 import bayfolio.reckon.battery.Inverting;
 import bayfolio.reckon.battery.Night;
+import bayfolio.reckon.gas.GasFlame;
 import bayfolio.reckon.power.Draw;
 import java.util.ArrayList;
 import java.util.List;
@@ -203,17 +205,13 @@ final class ANightExplanation {
             String hours = voice.amount(load.hours().amount(voice.first()));
             inputs.add(
                     load.stated().isPresent()
-                            ? input(
-                                    "hours",
-                                    hours,
-                                    new Origin.Stated(load.load().facts(), Load.A_NIGHT),
-                                    load)
+                            ? input("hours", hours, hoursFrom(load, Appliance.GAS_HOURS, Load.A_NIGHT), load)
                             : input("hours-always-on", hours, alwaysOn(load), load));
             if (load.heats()) {
                 inputs.add(input(
                         "hours-frost",
                         voice.amount(load.frosty().amount(voice.first())),
-                        new Origin.Stated(load.load().facts(), Load.A_NIGHT_FROST),
+                        hoursFrom(load, Appliance.GAS_HOURS_FROST, Load.A_NIGHT_FROST),
                         load));
             }
         }
@@ -223,6 +221,14 @@ final class ANightExplanation {
             inputs.add(voice.input("inverter-takes", inverter.idle().map(it -> it.amount(voice.first()))));
         }
         return inputs;
+    }
+
+    /** The blower of a gas heater runs while its flame does. */
+    private Origin hoursFrom(HouseLoad load, Key<Seconds> flame, Key<Seconds> own) {
+        return GasFlame.heaterOf(load.load(), question.coach().unit())
+                .filter(heater -> heater.facts().has(flame))
+                .<Origin>map(heater -> new Origin.Stated(heater.facts(), flame))
+                .orElseGet(() -> new Origin.Stated(load.load().facts(), own));
     }
 
     private static Origin alwaysOn(HouseLoad load) {

@@ -40,12 +40,6 @@ public record Key<T>(
         return necessity == Necessity.FOR_STAFF;
     }
 
-    /** The name in words, for tables: {@code from-front} is {@code From front}. */
-    public String label() {
-        String words = name.replace('-', ' ');
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
-    }
-
     // Two shapes may have a key of one name and type; each is a key of its own.
     @Override
     public boolean equals(Object other) {

@@ -3,6 +3,7 @@ package bayfolio.render;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.catalog.Catalog;
 import bayfolio.explain.Calculator;
 import bayfolio.explain.Explanations;
 import bayfolio.model.Coach;
@@ -10,6 +11,9 @@ import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.reckon.Question;
 import bayfolio.reckon.TestCoach;
+import bayfolio.source.Located;
+import bayfolio.source.Place;
+import bayfolio.source.SourceFile;
 import com.google.gson.Gson;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -84,6 +89,36 @@ class CalculatorsTest {
         }
 
         assertThat(cases.values().stream().mapToInt(Integer::intValue).sum()).isGreaterThanOrEqualTo(2000);
+    }
+
+    /** With a comma in a figure and a point between its thousands, as much of Europe writes it. */
+    @Test
+    void scriptsShowFiguresAsTheLanguageDoes() throws Exception {
+        Map<String, Located<String>> words = new TreeMap<>(TestCoach.WORDS.patterns());
+        words.put("number.decimal", new Located<>(",", Place.whole(new SourceFile("words", ""))));
+        words.put("number.thousands", new Located<>(".", Place.whole(new SourceFile("words", ""))));
+        Catalog german = new Catalog("de-DE", words);
+        Random random = new Random(20_261_128);
+        browser.get("data:text/html,<title>x</title>");
+        run("shown");
+        run("said");
+        boolean comma = false;
+        for (Calculator calculator :
+                Explanations.calculators(new Coach(fleet, fleet.units().get(0)), german)) {
+            run(calculator.question().id());
+            List<Map<String, Object>> choices = new ArrayList<>();
+            for (int each = 0; each < 50; each++) {
+                choices.add(choice(calculator, random));
+            }
+            List<Said> said = said(calculator.question().id(), calculator.figures(), choices);
+            for (int each = 0; each < choices.size(); each++) {
+                Calculator.Result result = calculator.result(new Calculator.Chosen(choices.get(each)));
+                assertThat(said.get(each)).isEqualTo(new Said(result.answer(), result.rows()));
+                comma |= result.rows().toString().matches(".*[0-9],[0-9] A .*");
+            }
+        }
+
+        assertThat(comma).isTrue();
     }
 
     private static void run(String script) throws Exception {
