@@ -3,8 +3,6 @@ package bayfolio.catalog;
 import bayfolio.measure.Amount;
 import bayfolio.measure.Symbol;
 import bayfolio.source.Located;
-import bayfolio.source.Place;
-import bayfolio.source.SourceFile;
 import com.ibm.icu.text.PluralRules;
 import com.ibm.icu.util.ULocale;
 import java.util.ArrayList;
@@ -35,14 +33,6 @@ public final class Catalog {
     public Catalog(String language, Map<String, Located<String>> patterns) {
         this.language = language;
         this.patterns = Map.copyOf(patterns);
-    }
-
-    /** Words of a theme that has no other language, written nowhere. */
-    public static Catalog of(String language, Map<String, String> words) {
-        Map<String, Located<String>> patterns = new HashMap<>();
-        SourceFile nowhere = new SourceFile("words", "");
-        words.forEach((key, word) -> patterns.put(key, new Located<>(word, Place.whole(nowhere))));
-        return new Catalog(language, patterns);
     }
 
     public String language() {

@@ -34,7 +34,7 @@ public final class Catalogs {
      *
      * @param builtIn whether the program carries it
      */
-    public record Words(String path, Map<String, Located<String>> messages, boolean builtIn) {
+    public record Words(Map<String, Located<String>> messages, boolean builtIn) {
         public Words {
             messages = Map.copyOf(messages);
         }

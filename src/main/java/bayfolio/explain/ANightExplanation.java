@@ -217,8 +217,8 @@ final class ANightExplanation {
         }
         if (night.loads().stream().anyMatch(HouseLoad::inverted)) {
             Inverting inverter = night.inverter();
-            inputs.add(voice.input("inverter-gives", inverter.efficiency().map(it -> it.amount(voice.first()))));
-            inputs.add(voice.input("inverter-takes", inverter.idle().map(it -> it.amount(voice.first()))));
+            inputs.add(voice.input("inverter-gives", voice.shown(inverter.efficiency())));
+            inputs.add(voice.input("inverter-takes", voice.shown(inverter.idle())));
         }
         return inputs;
     }
@@ -240,7 +240,7 @@ final class ANightExplanation {
     }
 
     private static Key<?> key(HouseLoad load) {
-        return load.load().facts().has(Load.AMPS) && !load.inverted() ? Load.AMPS : Load.WATTS;
+        return load.inverted() ? Load.WATTS : Draw.stated(load.load());
     }
 
     private String drawn(HouseLoad load) {

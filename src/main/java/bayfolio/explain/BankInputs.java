@@ -17,12 +17,12 @@ record BankInputs(HouseBank bank, Voice voice) {
         return List.of(
                 written("capacity", Bank.AMP_HOURS),
                 written("voltage", Bank.VOLTS),
-                input("usable", shown(bank.usable())));
+                input("usable", voice.shown(bank.usable())));
     }
 
     List<Input> rating() {
         return List.of(
-                input("rated-over", shown(bank.ratedOver())),
+                input("rated-over", voice.shown(bank.ratedOver())),
                 bank.exponent().origin() instanceof Origin.Stated stated
                         ? new Input(said("exponent"), bank.bank().facts().get(Bank.PEUKERT_EXPONENT), stated)
                         : input(
@@ -31,15 +31,11 @@ record BankInputs(HouseBank bank, Voice voice) {
     }
 
     Input accepts() {
-        return input("accepts", shown(bank.accepts()));
+        return input("accepts", voice.shown(bank.accepts()));
     }
 
     private <Q extends Quantity> Input written(String name, Key<Q> key) {
         return input(name, Voice.written(Given.stated(bank.bank().facts(), key)));
-    }
-
-    private <Q extends Quantity> Given<Amount> shown(Given<Q> given) {
-        return given.map(it -> it.amount(voice.first()));
     }
 
     private Input input(String name, Given<Amount> value) {

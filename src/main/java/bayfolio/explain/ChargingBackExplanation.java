@@ -94,19 +94,19 @@ final class ChargingBackExplanation {
         List<Input> inputs = new ArrayList<>();
         inputs.add(voice.input(
                 "capacity",
-                shown(Given.stated(bank.bank().facts(), Bank.AMP_HOURS)),
+                voice.shown(Given.stated(bank.bank().facts(), Bank.AMP_HOURS)),
                 "name",
                 bank.bank().name(),
                 "inside",
                 Voice.inside(bank.bank().name())));
         inputs.add(voice.input("charger", stated(charging.charger(), Charger.RATING)));
-        inputs.add(voice.input("gives-back", shown(Given.usual(bank.kind().givesBack()))));
+        inputs.add(voice.input("gives-back", voice.shown(Given.usual(bank.kind().givesBack()))));
         inputs.add(new BankInputs(bank, voice).accepts());
         charging.generator().ifPresent(it -> {
             inputs.add(voice.input("generator", stated(it, Generator.POWER)));
             inputs.add(charging.measured()
-                    .map(watts -> voice.input("charger-draws", shown(watts)))
-                    .orElseGet(() -> voice.input("charger-gives", shown(charging.efficiency()))));
+                    .map(watts -> voice.input("charger-draws", voice.shown(watts)))
+                    .orElseGet(() -> voice.input("charger-gives", voice.shown(charging.efficiency()))));
         });
         charging.generator().filter(it -> charging.fuel().isPresent()).ifPresent(it -> {
             inputs.add(voice.input("fuel-half", stated(it, Generator.BURN_HALF)));
@@ -116,11 +116,7 @@ final class ChargingBackExplanation {
     }
 
     private <Q extends Quantity> Given<Amount> stated(Described record, Key<Q> key) {
-        return shown(Given.stated(record.facts(), key));
-    }
-
-    private <Q extends Quantity> Given<Amount> shown(Given<Q> given) {
-        return given.map(it -> it.amount(voice.first()));
+        return voice.shown(Given.stated(record.facts(), key));
     }
 
     private List<String> steps() {

@@ -210,7 +210,7 @@ final class GeneratorHoursExplanation {
     }
 
     private <Q extends Quantity> Given<Amount> shown(Key<Q> key) {
-        return stated(key).map(it -> it.amount(voice.first()));
+        return voice.shown(stated(key));
     }
 
     private Input flowInput(String key, GeneratorHours.Burning row, Key<?> fact) {

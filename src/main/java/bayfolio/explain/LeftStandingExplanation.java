@@ -6,7 +6,6 @@ import bayfolio.measure.Amps;
 import bayfolio.measure.Rounding;
 import bayfolio.measure.Symbol;
 import bayfolio.model.Coach;
-import bayfolio.model.Load;
 import bayfolio.model.Unit;
 import bayfolio.reckon.Given;
 import bayfolio.reckon.Origin;
@@ -14,6 +13,7 @@ import bayfolio.reckon.Question;
 import bayfolio.reckon.battery.HouseBank;
 import bayfolio.reckon.battery.HouseLoad;
 import bayfolio.reckon.battery.LeftStanding;
+import bayfolio.reckon.power.Draw;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -111,13 +111,12 @@ final class LeftStandingExplanation {
         if (standing.aboveRated()) {
             inputs.addAll(of.rating());
         }
-        inputs.add(voice.input("fades", Given.usual(bank.kind().fades()).map(it -> it.amount(voice.first()))));
+        inputs.add(voice.input("fades", voice.shown(Given.usual(bank.kind().fades()))));
         standing.always()
                 .forEach(load -> inputs.add(voice.input(
                         "draw",
                         voice.amount(load.current().amount(voice.first())),
-                        new Origin.Stated(
-                                load.load().facts(), load.load().facts().has(Load.AMPS) ? Load.AMPS : Load.WATTS),
+                        new Origin.Stated(load.load().facts(), Draw.stated(load.load())),
                         "name",
                         load.name(),
                         "inside",

@@ -66,6 +66,11 @@ record Voice(Catalog words, Question question, Region region) {
         return new Input(say("input." + key, with), value, origin);
     }
 
+    /** In the measures of the region. */
+    <Q extends Quantity> Given<Amount> shown(Given<Q> given) {
+        return given.map(quantity -> quantity.amount(first()));
+    }
+
     /** A stated quantity as its writer put it. */
     static <Q extends Quantity> Given<Amount> written(Given<Q> given) {
         return given.origin() instanceof Origin.Stated stated

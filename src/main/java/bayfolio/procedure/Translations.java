@@ -57,10 +57,11 @@ public final class Translations {
             List<Script> scripts = library.scripts().stream()
                     .filter(script -> script.form() == each.form())
                     .toList();
-            Optional<Script> source = scripts.stream()
+            // A coach may have a text of its own under the id of a shared one.
+            List<Script> sources = scripts.stream()
                     .filter(script -> script.id().equals(each.of()))
-                    .findFirst();
-            if (source.isEmpty()) {
+                    .toList();
+            if (sources.isEmpty()) {
                 findings.add(Finding.error(
                                 "unknown-translation",
                                 of,
@@ -69,27 +70,25 @@ public final class Translations {
                                 each.of(), scripts.stream().map(Script::id).toList()))
                         .mend("Name the text that this is, or take the file out."));
             } else {
-                source.get().in(each, findings::add);
-                stale(each, source.get()).ifPresent(findings::add);
+                sources.get(0).in(each, findings::add);
+                if (sources.stream().noneMatch(each::isOf)) {
+                    findings.add(stale(each, sources.get(0)));
+                }
             }
         }
         return findings;
     }
 
     /** Readers get the text as it is written until it is translated anew; where that warns of harm, nothing else will do. */
-    private static Optional<Finding> stale(Translation translation, Script source) {
-        if (translation.isOf(source)) {
-            return Optional.empty();
-        }
+    private static Finding stale(Translation translation, Script source) {
         Place at = translation.head().facts().at(TranslationHead.SOURCE);
         String message =
                 "`" + source.id() + "` has changed since it was translated into `" + translation.language() + "`";
         String mend = "Translate what is new, then write `source: " + source.digest() + "`.";
-        return Optional.of(
-                source.warns()
+        return (source.warns()
                         ? Finding.error("stale-translation", at, message + ", and it warns of harm")
-                                .mend(mend)
-                        : Finding.warning("stale-translation", at, message).mend(mend));
+                        : Finding.warning("stale-translation", at, message))
+                .mend(mend);
     }
 
     /** Without what is for staff. */

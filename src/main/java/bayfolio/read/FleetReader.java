@@ -38,6 +38,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 /** Reads a whole fleet folder; what is broken in one file hides nothing of the others. */
 public final class FleetReader {
     private static final String FLEET = "units/fleet.yaml";
+
     /** The folder of texts in other languages. */
     private static final String TRANSLATIONS = "translations";
 
@@ -237,7 +238,7 @@ public final class FleetReader {
     /**
      * The scripts in a folder.
      *
-     * @param unread whose others could not be read: see {@link Library}
+     * @param unread whose others could not be read: see {@link Library#Library(List, List, Translations)}
      */
     private record Scripts(List<Script> read, List<Optional<String>> unread) {}
 

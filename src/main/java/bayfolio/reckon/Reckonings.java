@@ -16,38 +16,37 @@ import bayfolio.reckon.weight.Loading;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 
 /** All that can be worked out for a coach. */
 public final class Reckonings {
-    private static final Map<Question, Function<Coach, List<Missing>>> LACKING = new EnumMap<>(Question.class);
-
-    static {
-        LACKING.put(Question.RUNS_TOGETHER, RunsTogether::lacking);
-        LACKING.put(Question.A_NIGHT, ANight::lacking);
-        LACKING.put(Question.LEFT_STANDING, LeftStanding::lacking);
-        LACKING.put(Question.CHARGING_BACK, ChargingBack::lacking);
-        LACKING.put(Question.WATER_DAYS, coach -> WaterUse.lacking(coach.unit()));
-        LACKING.put(Question.LOADING, Loading::lacking);
-        LACKING.put(Question.GAS_DAYS, GasDays::lacking);
-        LACKING.put(Question.GENERATOR_HOURS, GeneratorHours::lacking);
-        LACKING.put(Question.RANGE, DrivingRange::lacking);
-        LACKING.put(Question.CORD_VOLTS, CordVolts::lacking);
-        LACKING.put(Question.REACH, Reach::lacking);
-        LACKING.put(Question.CLEARANCE, Clearances::lacking);
-    }
-
     private Reckonings() {}
 
     /** Questions that the coach gives rise to and that have no answer, with the facts that would make one possible. */
     public static Map<Question, List<Missing>> lacking(Coach coach) {
         Map<Question, List<Missing>> lacking = new EnumMap<>(Question.class);
-        LACKING.forEach((question, of) -> {
-            List<Missing> facts = of.apply(coach);
+        for (Question question : Question.values()) {
+            List<Missing> facts = lacking(question, coach);
             if (!facts.isEmpty()) {
                 lacking.put(question, facts);
             }
-        });
+        }
         return lacking;
+    }
+
+    private static List<Missing> lacking(Question question, Coach coach) {
+        return switch (question) {
+            case RUNS_TOGETHER -> RunsTogether.lacking(coach);
+            case A_NIGHT -> ANight.lacking(coach);
+            case LEFT_STANDING -> LeftStanding.lacking(coach);
+            case CHARGING_BACK -> ChargingBack.lacking(coach);
+            case WATER_DAYS -> WaterUse.lacking(coach.unit());
+            case LOADING -> Loading.lacking(coach);
+            case GAS_DAYS -> GasDays.lacking(coach);
+            case GENERATOR_HOURS -> GeneratorHours.lacking(coach);
+            case RANGE -> DrivingRange.lacking(coach);
+            case CORD_VOLTS -> CordVolts.lacking(coach);
+            case REACH -> Reach.lacking(coach);
+            case CLEARANCE -> Clearances.lacking(coach);
+        };
     }
 }

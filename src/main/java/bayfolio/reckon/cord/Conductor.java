@@ -36,7 +36,8 @@ public record Conductor(Published<Double> row, SquareMillimeters area, double oh
     public static final List<Conductor> TABLES =
             TABLE.figures().stream().map(Conductor::read).toList();
 
-    private static Conductor read(String size) {
+    /** The one of a size as the tables write it. */
+    static Conductor read(String size) {
         Published<Double> row = TABLE.number(size);
         double length = TABLE.column(size, "per").endsWith("ft") ? THOUSAND_FEET : 1000;
         return new Conductor(
@@ -51,11 +52,6 @@ public record Conductor(Published<Double> row, SquareMillimeters area, double oh
         return TABLES.stream()
                 .filter(listed -> listed.area.value() <= stated.value() * (1 + SAME))
                 .max(Comparator.comparingDouble(listed -> listed.area.value()));
-    }
-
-    /** The one of a size as the tables write it. */
-    static Conductor sized(String size) {
-        return read(size);
     }
 
     public Amount size() {

@@ -24,7 +24,7 @@ public record CordSet(
         Optional<String> name, Given<Meters> length, Given<SquareMillimeters> stated, Conductor conductor) {
     public static final String SHORE_CORD = "shore-cord";
 
-    private static final Table TABLE = Table.read("cord");
+    static final Table TABLE = Table.read("cord");
 
     /** DIN VDE 0100-708, trade press. */
     public static final Meters LONGEST_IN_EUROPE =
@@ -42,11 +42,7 @@ public record CordSet(
 
     private static Thinnest thinnest(int amps) {
         return new Thinnest(
-                amps, Conductor.sized(TABLE.text("thinnest." + amps).value()).area());
-    }
-
-    static Table table() {
-        return TABLE;
+                amps, Conductor.read(TABLE.text("thinnest." + amps).value()).area());
     }
 
     /** The coach's own, if its length and conductor are stated and a table has the conductor. */

@@ -137,7 +137,7 @@ public record CordVolts(
     }
 
     private static Post weaker(Volts nominal, String figure) {
-        Published<Share> part = CordSet.table().quantity(figure, Share.SCALE);
+        Published<Share> part = CordSet.TABLE.quantity(figure, Share.SCALE);
         return new Post(Given.usual(part.map(it -> new Volts(nominal.value() * it.value()))));
     }
 

@@ -149,6 +149,11 @@ public record Draw(Load load, Circuit circuit, Amps amps, Region region, List<Ci
 
     /** What its current follows from. */
     public Key<?> stated() {
+        return stated(load);
+    }
+
+    /** What the current of a load follows from. */
+    public static Key<?> stated(Load load) {
         return load.facts().has(Load.AMPS) ? Load.AMPS : Load.WATTS;
     }
 

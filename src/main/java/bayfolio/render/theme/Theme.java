@@ -157,7 +157,7 @@ public final class Theme {
                     .computeIfAbsent(
                             path.substring(WORDS.length(), path.length() - PROPERTIES.length()),
                             it -> new ArrayList<>())
-                    .add(new Catalogs.Words(source.path(), patterns(source), builtIn));
+                    .add(new Catalogs.Words(patterns(source), builtIn));
         }
     }
 

@@ -275,7 +275,8 @@ final class BatteriesTest {
         assertThat(((Explained.Explanation) TestCoach.told(Question.GAS_DAYS, coach)).inputs())
                 .anyMatch(it -> it.name().equals("Furnace, hours in frost")
                         && it.value().equals("4 h")
-                        && it.origin() instanceof Origin.Stated);
+                        && it.origin() instanceof Origin.Stated stated
+                        && stated.at().line() > 1);
     }
 
     @ParameterizedTest
@@ -311,7 +312,8 @@ final class BatteriesTest {
         assertThat(((Explained.Explanation) TestCoach.told(Question.CHARGING_BACK, coach)).inputs())
                 .anyMatch(it -> it.name().equals("the most that the batteries take")
                         && it.value().equals("5 A")
-                        && it.origin() instanceof Origin.Stated);
+                        && it.origin() instanceof Origin.Stated stated
+                        && stated.at().line() > 1);
     }
 
     @Test
