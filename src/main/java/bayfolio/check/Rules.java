@@ -47,19 +47,23 @@ import bayfolio.check.gas.WhileDrivingUnstated;
 import bayfolio.check.orphan.OrphanCompartment;
 import bayfolio.check.orphan.OrphanSwitch;
 import bayfolio.check.photo.PhotoUnused;
+import bayfolio.check.procedure.AnswerWithoutLook;
 import bayfolio.check.procedure.ColorAsOnlyMark;
 import bayfolio.check.procedure.FirstDoThisCycle;
+import bayfolio.check.procedure.GuideWithoutCall;
 import bayfolio.check.procedure.HardToRead;
 import bayfolio.check.procedure.HazardMissing;
 import bayfolio.check.procedure.HazardWithoutWayOut;
 import bayfolio.check.procedure.HelperUnsaid;
 import bayfolio.check.procedure.LongStep;
+import bayfolio.check.procedure.LookAlone;
 import bayfolio.check.procedure.OrderAgainstFacts;
 import bayfolio.check.procedure.PluggedUnderLoad;
 import bayfolio.check.procedure.ProcedureWithoutRoles;
 import bayfolio.check.procedure.SetUpNeverUndone;
 import bayfolio.check.procedure.StateAgainstFacts;
 import bayfolio.check.procedure.StateUnexplained;
+import bayfolio.check.procedure.TooManyAnswers;
 import bayfolio.check.procedure.TooManySteps;
 import bayfolio.check.procedure.TwoActionsInAStep;
 import bayfolio.check.reference.DuplicateId;
@@ -140,6 +144,7 @@ public final class Rules {
             new ShortFormUnexplained());
 
     public static final List<ScriptRule> OF_A_SCRIPT = List.of(
+            new AnswerWithoutLook(),
             new HardToRead(),
             new HazardWithoutWayOut(),
             new HelperUnsaid(),
@@ -252,11 +257,14 @@ public final class Rules {
             new OrphanCompartment(),
             new OrphanSwitch(),
             new FirstDoThisCycle(),
+            new GuideWithoutCall(),
             new HazardMissing(),
+            new LookAlone(),
             new OrderAgainstFacts(),
             new SetUpNeverUndone(),
             new StateAgainstFacts(),
             new StateUnexplained(),
+            new TooManyAnswers(),
             new TooManySteps(),
             new PlaceInProse());
 

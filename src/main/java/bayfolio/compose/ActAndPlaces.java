@@ -2,8 +2,11 @@ package bayfolio.compose;
 
 import bayfolio.document.Content.Steps.Answer;
 import bayfolio.document.Content.Steps.Labeled;
+import bayfolio.document.Content.Steps.Sort;
 import bayfolio.document.Content.Steps.Where;
 import bayfolio.document.Stamp;
+import bayfolio.fact.Type;
+import bayfolio.procedure.Step;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
@@ -12,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -22,7 +26,12 @@ import java.util.stream.Stream;
 final class ActAndPlaces {
     private static final Pattern ENDS = Pattern.compile("[.!?:…][)\"”’]?$");
 
+    /** The labels that mean the same in every script, whatever its language. */
+    private static final Map<String, Sort> SORTS =
+            Map.of("Then", Sort.THEN, "Takes", Sort.TAKES, "Helper", Sort.HELPER, "Stop if", Sort.STOP);
+
     private final Stamp step;
+    private final UnaryOperator<String> word;
     private final Map<Target, Where> where = new LinkedHashMap<>();
     private final List<Block> act = new ArrayList<>();
     private final List<Labeled> known = new ArrayList<>();
@@ -30,9 +39,10 @@ final class ActAndPlaces {
     private final List<Block> more = new ArrayList<>();
     private boolean any;
 
-    /** @param guide whether it is a look of a trouble guide, whose points are answers */
-    ActAndPlaces(Stamp step, List<Block> blocks, boolean guide) {
+    /** @param word of the handbook's language, for a key */
+    ActAndPlaces(Stamp step, List<Block> blocks, UnaryOperator<String> word) {
         this.step = step;
+        this.word = word;
         for (Block block : blocks) {
             if (block instanceof Block.Paragraph paragraph) {
                 List<Inline> rest = ended(act(unlabeled(paragraph.text())));
@@ -41,8 +51,12 @@ final class ActAndPlaces {
                 }
             } else if (block instanceof Block.Handling handling) {
                 handling.switches().forEach(this::handled);
-            } else if (guide && block instanceof Block.Bullets bullets) {
-                bullets.items().forEach(item -> answers.add(answer(item)));
+            } else if (block instanceof Block.Bullets bullets) {
+                List<List<Inline>> points = new ArrayList<>();
+                bullets.items().forEach(item -> answer(item).ifPresentOrElse(answers::add, () -> points.add(item)));
+                if (!points.isEmpty()) {
+                    more.add(new Block.Bullets(points));
+                }
             } else {
                 more.add(block);
             }
@@ -61,20 +75,19 @@ final class ActAndPlaces {
         return answers;
     }
 
-    /** What stands before the first colon of its own words is what one sees. */
-    private static Answer answer(List<Inline> words) {
-        for (int i = 0; i < words.size(); i++) {
-            if (words.get(i) instanceof Inline.Text text && text.text().contains(": ")) {
-                int colon = text.text().indexOf(": ") + 1;
-                List<Inline> look = new ArrayList<>(words.subList(0, i));
-                look.add(new Inline.Text(text.text().substring(0, colon)));
-                List<Inline> then = new ArrayList<>();
-                then.add(new Inline.Text(text.text().substring(colon)));
-                then.addAll(words.subList(i + 1, words.size()));
-                return new Answer(look, then);
-            }
+    /** A point that begins with bold words and a colon says what one sees, and what to do then. */
+    private static Optional<Answer> answer(List<Inline> words) {
+        if (!Step.isAnswer(words)) {
+            return Optional.empty();
         }
-        return new Answer(List.of(), words);
+        List<Inline> then = words.subList(1, words.size());
+        return Optional.of(new Answer(
+                ((Inline.Strong) words.get(0)).inside(),
+                then,
+                Inline.links(then)
+                        .map(Inline.Link::target)
+                        .filter(target -> goesOn(target) || target instanceof Target.OfPhone)
+                        .findFirst()));
     }
 
     List<Block> more() {
@@ -92,27 +105,23 @@ final class ActAndPlaces {
     /** What stands before the first label; what comes under each is known. */
     private List<Inline> unlabeled(List<Inline> words) {
         int first = 0;
-        while (first < words.size() && label(words.get(first)).isEmpty()) {
+        while (first < words.size() && words.get(first).label().isEmpty()) {
             first++;
         }
         for (int at = first; at < words.size(); ) {
             int next = at + 1;
-            while (next < words.size() && label(words.get(next)).isEmpty()) {
+            while (next < words.size() && words.get(next).label().isEmpty()) {
                 next++;
             }
             List<Inline> under = trimmed(words.subList(at + 1, next));
             if (!under.isEmpty()) {
-                known.add(new Labeled(label(words.get(at)).orElseThrow(), under));
+                String label = words.get(at).label().orElseThrow();
+                Sort sort = SORTS.getOrDefault(label, Sort.FACT);
+                known.add(new Labeled(sort, sort == Sort.FACT ? label : word.apply("step." + Type.word(sort)), under));
             }
             at = next;
         }
         return trimmed(words.subList(0, first));
-    }
-
-    private static Optional<String> label(Inline inline) {
-        return inline instanceof Inline.Strong && inline.plain().endsWith(":")
-                ? Optional.of(inline.plain().substring(0, inline.plain().length() - 1))
-                : Optional.empty();
     }
 
     /** Without the blanks at both ends. */

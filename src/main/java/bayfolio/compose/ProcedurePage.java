@@ -24,17 +24,12 @@ import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -42,8 +37,6 @@ import java.util.stream.Stream;
  * One procedure: steps, how to tell that it worked, what to do if not, and the things that it uses.
  */
 final class ProcedurePage {
-    private static final Pattern COUNTER = Pattern.compile("-[0-9]+$");
-
     private final CoachView view;
 
     ProcedurePage(CoachView view) {
@@ -60,7 +53,6 @@ final class ProcedurePage {
         private final PageKind kind;
         private final boolean urgent;
         private final List<List<Procedure.Part>> parts;
-        private final Map<Step, String> names;
 
         /** That of the text; titles of sections and labels are in that of the handbook. */
         private final String language;
@@ -70,7 +62,6 @@ final class ProcedurePage {
             this.kind = procedure.form() == Form.TROUBLE ? PageKind.GUIDE : PageKind.PROCEDURE;
             this.urgent = procedure.head().stage() == Stage.EMERGENCY;
             this.parts = procedure.pages();
-            this.names = names(procedure);
             this.language = procedure.head().language();
         }
 
@@ -203,14 +194,11 @@ final class ProcedurePage {
                     procedure.head().facts().find(Head.TICKED).orElse(false),
                     shown.stream()
                             .map(part -> new Content.Steps.Part(
-                                    list.child(part.anchor().orElseGet(() -> "from-" + first(part, procedure, names))),
+                                    list.child(part.name()),
                                     // The page bears the title of its first part.
                                     part.title().filter(title -> number == 0 || part != shown.get(0)),
                                     part.steps().stream()
-                                            .map(step -> step(
-                                                    page.child("step-" + names.get(step)),
-                                                    step,
-                                                    kind == PageKind.GUIDE))
+                                            .map(step -> step(page.child("step-" + step.id()), step))
                                             .toList()))
                             .toList());
         }
@@ -234,56 +222,13 @@ final class ProcedurePage {
         }
     }
 
-    /** A part is named after the words of its first step, and after its thing only where another one begins so, too. */
-    private static String first(Procedure.Part part, Procedure procedure, Map<Step, String> names) {
-        Step first = part.steps().get(0);
-        String words = words(first);
-        boolean alone = procedure.parts().stream()
-                        .filter(other -> words(other.steps().get(0)).equals(words))
-                        .count()
-                == 1;
-        return alone ? words : Objects.requireNonNull(names.get(first));
-    }
-
     private static String id(Procedure.Ending ending) {
         return ending.title().toLowerCase(Locale.ROOT).replace(' ', '-');
     }
 
-    private static String words(Step step) {
-        return COUNTER.matcher(step.id()).replaceFirst("");
-    }
-
-    /** A step that a text repeats for each of several things is named after its thing, and not after its turn. */
-    private static Map<Step, String> names(Procedure procedure) {
-        Map<Step, String> names = new IdentityHashMap<>();
-        Map<String, List<Step>> alike = procedure
-                .steps()
-                .collect(Collectors.groupingBy(ProcedurePage::words, LinkedHashMap::new, Collectors.toList()));
-        alike.forEach((name, steps) -> {
-            List<String> own = steps.stream()
-                    .map(step -> name + thing(step).map(id -> "-" + id).orElse(""))
-                    .toList();
-            boolean apart = steps.size() > 1 && Set.copyOf(own).size() == own.size();
-            for (int i = 0; i < own.size(); i++) {
-                names.put(steps.get(i), apart ? own.get(i) : steps.get(i).id());
-            }
-        });
-        return names;
-    }
-
-    /** The first that it is about. */
-    private static Optional<String> thing(Step step) {
-        return step.text().stream()
-                .flatMap(Block::links)
-                .map(Inline.Link::target)
-                .filter(Target.OfThing.class::isInstance)
-                .map(target -> ((Target.OfThing) target).id())
-                .findFirst();
-    }
-
-    private static Content.Steps.Step step(Stamp stamp, Step step, boolean guide) {
+    private Content.Steps.Step step(Stamp stamp, Step step) {
         Map<Signal, Integer> told = new EnumMap<>(Signal.class);
-        ActAndPlaces parts = new ActAndPlaces(stamp, step.text(), guide);
+        ActAndPlaces parts = new ActAndPlaces(stamp, step.text(), view::word);
         return new Content.Steps.Step(
                 stamp,
                 step.hazards().stream()

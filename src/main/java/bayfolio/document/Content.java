@@ -4,6 +4,7 @@ import bayfolio.explain.Calculator;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Signal;
+import bayfolio.prose.Target;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -187,8 +188,10 @@ public sealed interface Content extends Node {
          * @param act what is done; names and no places
          * @param any whether one of the things is enough
          * @param where the things that it is done to
-         * @param known what the coach has to say of it, each under a label: {@code Good}, 12.5 V or more
-         * @param answers what one may see, in a trouble guide, and what to do then
+         * @param known what follows from it, and what the coach has to say of it, each under a label: {@code Good}, 12.5 V
+         *     or more
+         * @param answers what one may see, and what to do then: of a look in a trouble guide each; otherwise the way back
+         *     when it did not work, two at most
          * @param more whatever else belongs to it
          */
         public record Step(
@@ -228,22 +231,41 @@ public sealed interface Content extends Node {
         }
 
         /**
-         * What one may see, and what to do then: {@code It is off: turn it on.}
+         * What one may see, and what to do then: {@code **It is off:** turn it on.}
          *
-         * @param look up to its colon; empty where it says only what to do
+         * @param look with its colon
+         * @param leadsTo the guide, procedure, page or phone that it goes on with; empty where one stays with these steps
          */
-        public record Answer(List<Inline> look, List<Inline> then) {
+        public record Answer(List<Inline> look, List<Inline> then, Optional<Target> leadsTo) {
             public Answer {
                 look = List.copyOf(look);
                 then = List.copyOf(then);
             }
         }
 
-        /** What a writer put under a label: {@code **Good:** {{normal}}}. */
-        public record Labeled(String label, List<Inline> words) {
+        /**
+         * What a writer put under a label: {@code **Good:** {{normal}}}.
+         *
+         * @param label as the writer has it, of a fact; the others have the words of the handbook's language
+         */
+        public record Labeled(Sort sort, String label, List<Inline> words) {
             public Labeled {
                 words = List.copyOf(words);
             }
+        }
+
+        /** What stands under a label of a step. */
+        public enum Sort {
+            /** What the coach has to say of it. */
+            FACT,
+            /** The look that follows. */
+            THEN,
+            /** How long it takes. */
+            TAKES,
+            /** What a second person does. */
+            HELPER,
+            /** At which sight one goes no further. */
+            STOP
         }
 
         /**

@@ -43,12 +43,6 @@ public final class Filling {
 
     private static final Pattern SIGNAL = Pattern.compile("^([A-Z]{4,})\\b[\\s:.\\u2014-]*");
 
-    private static final Pattern TAG = Pattern.compile("\\{\\{[^{}]*+}}");
-    private static final Pattern LINK = Pattern.compile("\\[([^\\[\\]]*+)]\\((?:[a-z-]+:)?([^()\\s]*+)[^()]*+\\)");
-
-    /** Of a step in its id. */
-    private static final int MOST_WORDS = 6;
-
     private final Script script;
     private final Output output;
     private final Prose prose;
@@ -58,7 +52,6 @@ public final class Filling {
     private final List<Procedure.Part> parts = new ArrayList<>();
     private final Map<String, List<Block>> endings = new LinkedHashMap<>();
     private final List<Hazard> waiting = new ArrayList<>();
-    private final Set<String> stepIds = new HashSet<>();
     private final Set<String> anchors = new HashSet<>();
     private Optional<String> partTitle = Optional.empty();
     private Optional<String> partAnchor = Optional.empty();
@@ -210,81 +203,32 @@ public final class Filling {
             }
         }
         Place at = place(item).orElse(Place.whole(script.file()));
-        return new Step(stepId(at), guards, text, at);
+        Optional<String> name = named(text);
+        return new Step(
+                name.orElseGet(() -> script.once(Filling.class, "", StepNames::ofLines)[at.line() - 1]),
+                name.isPresent(),
+                guards,
+                text,
+                at);
     }
 
-    /**
-     * Made of the words as the script writes them, so that it is the same on every coach and in
-     * every edition.
-     */
-    private String stepId(Place at) {
-        String id = script.once(Filling.class, "", Filling::lineIds)[at.line() - 1];
-        String free = id.isEmpty() ? "step" : id;
-        for (int i = 2; !stepIds.add(free); i++) {
-            free = id + "-" + i;
+    /** The name at the end of its first paragraph, which is no part of the text. */
+    private static Optional<String> named(List<Block> text) {
+        if (text.isEmpty() || !(text.get(0) instanceof Block.Paragraph paragraph)) {
+            return Optional.empty();
         }
-        return free;
-    }
-
-    /** What the id of a step would be, for each line of the script's file: many coaches ask for the same. */
-    private static String[] lineIds(Script script) {
-        String[] ids = new String[script.file().lineCount()];
-        for (int i = 0; i < ids.length; i++) {
-            String line = script.file().line(i + 1);
-            String untagged = line.contains("{{") ? TAG.matcher(line).replaceAll(" ") : line;
-            String unnumbered = untagged.substring(afterNumber(untagged));
-            ids[i] = firstWords(
-                    unnumbered.contains("](") ? LINK.matcher(unnumbered).replaceAll("$1 $2") : unnumbered);
+        List<Inline> words = new ArrayList<>(paragraph.text());
+        int last = words.size() - 1;
+        if (last < 0 || !(words.get(last) instanceof Inline.Text end)) {
+            return Optional.empty();
         }
-        return ids;
-    }
-
-    /** Where the text begins behind the number that a list item begins with, if it does. */
-    private static int afterNumber(String line) {
-        int at = afterBlanks(line, 0);
-        int digits = at;
-        while (at < line.length() && line.charAt(at) >= '0' && line.charAt(at) <= '9') {
-            at++;
+        Matcher anchor = SourceBlock.ANCHOR.matcher(end.text());
+        if (!anchor.find()) {
+            return Optional.empty();
         }
-        boolean numbered = at > digits
-                && at + 1 < line.length()
-                && ".)".indexOf(line.charAt(at)) >= 0
-                && isBlank(line.charAt(at + 1));
-        return numbered ? afterBlanks(line, at + 1) : 0;
-    }
-
-    private static int afterBlanks(String line, int from) {
-        int at = from;
-        while (at < line.length() && isBlank(line.charAt(at))) {
-            at++;
-        }
-        return at;
-    }
-
-    private static boolean isBlank(char letter) {
-        return letter == ' ' || letter == '\t';
-    }
-
-    /** In small letters with hyphens between them. */
-    private static String firstWords(String text) {
-        StringBuilder words = new StringBuilder();
-        int count = 0;
-        boolean within = false;
-        for (int i = 0; i < text.length(); i++) {
-            char letter = Character.toLowerCase(text.charAt(i));
-            boolean part = letter >= 'a' && letter <= 'z' || letter >= '0' && letter <= '9';
-            if (part && !within) {
-                if (++count > MOST_WORDS) {
-                    break;
-                }
-                words.append(count > 1 ? "-" : "");
-            }
-            if (part) {
-                words.append(letter);
-            }
-            within = part;
-        }
-        return words.toString();
+        words.set(last, new Inline.Text(end.text().substring(0, anchor.start())));
+        text.set(0, new Block.Paragraph(words));
+        return Optional.of(anchor.group(1));
     }
 
     private Optional<Hazard> hazard(BlockQuote quote) {
@@ -352,7 +296,7 @@ public final class Filling {
                 script.form(),
                 script.head(),
                 opening,
-                parts,
+                StepNames.told(parts, findings),
                 endings.entrySet().stream()
                         .map(it -> new Procedure.Ending(it.getKey(), it.getValue()))
                         .toList());
@@ -363,7 +307,7 @@ public final class Filling {
             if (!rest.isEmpty()) {
                 closePage();
             }
-            parts.add(new Procedure.Part(partTitle, partAnchor, steps, List.of()));
+            parts.add(new Procedure.Part(partTitle, partAnchor, "", steps, List.of()));
         }
         steps = new ArrayList<>();
     }
@@ -371,7 +315,7 @@ public final class Filling {
     /** The part before the one that is being closed was the last of its page. */
     private void closePage() {
         Procedure.Part last = parts.remove(parts.size() - 1);
-        parts.add(new Procedure.Part(last.title(), last.anchor(), last.steps(), rest));
+        parts.add(new Procedure.Part(last.title(), last.anchor(), last.name(), last.steps(), rest));
         rest = List.of();
         if (partAnchor.isEmpty()) {
             Place at = partAt.orElseGet(() -> steps.get(0).at());

@@ -42,9 +42,11 @@ public record Procedure(
      * Steps under a heading of their own, such as inside and outside.
      *
      * @param anchor by which the page is named that begins with it
+     * @param name stable within its procedure: the anchor, or what its first step is called, whichever thing that is of
      * @param rest what is safe after its last step, so that a reader may stop there; empty where the page goes on
      */
-    public record Part(Optional<String> title, Optional<String> anchor, List<Step> steps, List<Block> rest) {
+    public record Part(
+            Optional<String> title, Optional<String> anchor, String name, List<Step> steps, List<Block> rest) {
         public Part {
             steps = List.copyOf(steps);
             rest = List.copyOf(rest);

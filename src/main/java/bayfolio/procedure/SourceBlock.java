@@ -23,8 +23,8 @@ public record SourceBlock(Part part, String text, String own, Place at) {
     /** Begins, in bold, the line below a step after which a reader may stop. */
     static final String SAFE_TO_STOP = "Safe to stop:";
 
-    /** Of a heading, behind its words: {@code ### Turn on the power {#power}}. */
-    static final Pattern ANCHOR = Pattern.compile("\\s*\\{#([a-z0-9]+(?:-[a-z0-9]+)*)}$");
+    /** Of a heading or a step, behind its words: {@code ### Turn on the power {#power}}. */
+    static final Pattern ANCHOR = Pattern.compile("(?m)\\s*\\{#([a-z0-9]+(?:-[a-z0-9]+)*)}$");
 
     private static final Pattern STEP = Pattern.compile("^\\d+[.)]\\s.*");
     private static final Pattern SECTION = Pattern.compile("\\{\\{[#^/!][^{}\n]*+}}");

@@ -3,6 +3,7 @@ package bayfolio.prose;
 import bayfolio.source.Place;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -26,6 +27,11 @@ public sealed interface Inline {
 
     /** The words alone. */
     String plain();
+
+    /** Of bold words that end in a colon, those: what comes next stands under them. */
+    default Optional<String> label() {
+        return Optional.empty();
+    }
 
     /** Takes the links in it, itself where it is one. */
     default void links(Consumer<Link> each) {}
@@ -66,6 +72,12 @@ public sealed interface Inline {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.strong(this);
+        }
+
+        @Override
+        public Optional<String> label() {
+            String words = plain();
+            return words.endsWith(":") ? Optional.of(words.substring(0, words.length() - 1)) : Optional.empty();
         }
 
         @Override

@@ -319,6 +319,21 @@ public final class ReferencePage {
     private void namesInProcedures() {
         page.append("""
 
+                ## Steps in procedures
+
+                A step is an item of a numbered list: one act, and what belongs to it.
+
+                | Written | What it is |
+                | --- | --- |
+                | `1. Turn on the pump. {#pump-on}` | The act, and behind it the name of the step, by which links, translations and later editions know it. Without one it goes by its first words. |
+                | `[](switch:water-pump-switch "on")` | The thing that it is done to; with the state that it shall have, the coach adds how it is worked, its plate and its looks. |
+                | `**Then:** the pump hums` | What follows. |
+                | `**Takes:** {{unit.transfer.delay}}` | How long it takes. |
+                | `**Helper:** watches the mirror` | What a second person does. |
+                | `**Stop if:** it grinds` | At which sight one goes no further. |
+                | `**Good:** {{normal}}` | Whatever else the coach says of it, under a label of your own. |
+                | `- **It stays dark:** call us. [](phone:hours)` | A point below the step: what one may see, and what to do then. A procedure has two at most, a trouble guide as many as there are. |
+
                 ## Names in procedures
 
                 The text of a procedure is Markdown, filled in for each coach with Mustache.

@@ -227,9 +227,9 @@ final class SafeWordsTest {
                         "Open the spigot",
                         "Shut the spigot after two minutes",
                         "Open it")
-                .doesNotContain("Watch the hose");
+                .doesNotContain("watch the hose");
         assertThat(text("whimbrel", "do/flush-black-tank.html"))
-                .contains("See that this valve is open", "Watch the hose")
+                .contains("Open this valve, if it is shut", "watch the hose")
                 .doesNotContain("two minutes");
     }
 

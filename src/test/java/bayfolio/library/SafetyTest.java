@@ -100,7 +100,7 @@ final class SafetyTest {
     void airIsNeverLetOutOfAWarmTire() {
         for (Unit unit : units) {
             assertThat(text(pages.get(unit.id() + "/trouble/tire-trouble.html")))
-                    .contains("Never let air out of a warm tire", "read it again when it is cold")
+                    .contains("Never let air out of a warm tire", "Read it again when it is cold")
                     .doesNotContain("truck stop");
         }
     }

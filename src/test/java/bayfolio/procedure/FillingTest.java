@@ -441,8 +441,7 @@ class FillingTest {
                         """ + ENDINGS);
 
         assertThat(procedure.steps().map(Step::id))
-                .containsExactly(
-                        "wait", "wait-2", "wait-2-2", "turn-it-on-house-battery-switch", "wait-3", "step", "t");
+                .containsExactly("wait", "wait-3", "wait-2", "turn-it-on-house-battery-switch", "wait-4", "step", "t");
     }
 
     @Test
@@ -497,8 +496,35 @@ class FillingTest {
                         """ + ENDINGS, findings::add);
 
         assertThat(findings).isEmpty();
-        assertThat(procedure.steps().map(Step::id)).containsExactly("shut", "shut-2", "shut-3");
+        assertThat(procedure.steps().map(Step::id))
+                .containsExactly("shut-tap-hob", "shut-tap-fridge", "shut-tap-heater");
         assertThat(procedure.steps().map(Step::at).map(Place::line)).containsOnly(9);
+    }
+
+    @Test
+    void aStepHasTheNameThatItsWriterGives() {
+        Procedure procedure = Demo.fill("turnstone", """
+                        {{#switch.gas-isolation-tap}}
+                        1. Shut [](switch:{{id}}). {#gas-off}
+                        {{/switch.gas-isolation-tap}}
+                        1. Open the window. **Then:** air comes in {#air}
+                           - **It is stuck:** open the door.
+                        """ + ENDINGS, findings::add);
+
+        assertThat(findings).isEmpty();
+        assertThat(procedure.steps().map(Step::id))
+                .containsExactly("gas-off-tap-hob", "gas-off-tap-fridge", "gas-off-tap-heater", "air");
+        assertThat(steps(procedure)).noneMatch(text -> text.contains("{#"));
+    }
+
+    @Test
+    void aNameOfAStepIsGivenOnce() {
+        whimbrel("1. Open the window. {#air}\n1. Open the door. {#air}\n" + ENDINGS);
+
+        assertThat(findings)
+                .singleElement()
+                .extracting(Finding::code, finding -> finding.at().line())
+                .containsExactly("anchor-twice", 9);
     }
 
     // ---- references ----

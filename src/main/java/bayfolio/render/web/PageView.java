@@ -435,7 +435,6 @@ final class PageView {
                             "answers",
                             step.answers().stream()
                                     .map(each -> new View()
-                                            .with("looked", !each.look().isEmpty())
                                             .with("look", new View().with("inlines", inlines(each.look())))
                                             .with("inlines", inlines(each.then())))
                                     .toList())
@@ -446,6 +445,8 @@ final class PageView {
                             "known",
                             step.known().stream()
                                     .map(each -> new View()
+                                            .with("sort", Type.word(each.sort()))
+                                            .with("fact", each.sort() == Content.Steps.Sort.FACT)
                                             .with("label", each.label())
                                             .with("inlines", inlines(each.words())))
                                     .toList())
