@@ -10,10 +10,12 @@ import java.util.List;
 /**
  * One coach as the rules look at it.
  *
+ * @param coach as it is written
+ * @param told the same as its readers hear of it, in the words of their language where there are any
  * @param words in which its procedures were filled in
  * @param procedures all that apply to it, filled in, in the order of the trip
  */
-public record Case(Coach coach, Library library, Catalog words, List<Procedure> procedures) {
+public record Case(Coach coach, Coach told, Library library, Catalog words, List<Procedure> procedures) {
     public Case {
         procedures = List.copyOf(procedures);
     }

@@ -84,6 +84,7 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
                 .forEachOrdered(findings::addAll);
         ScriptChecker.check(fleet, library, findings::add);
         findings.addAll(library.translations().check(library));
+        findings.addAll(library.translations().facts().check(fleet));
         return findings;
     }
 
@@ -114,13 +115,14 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
     private static Case filled(
             Coach coach, Library library, Catalogs catalogs, boolean sideBySide, Consumer<Finding> findings) {
         Catalog words = catalogs.of(coach.languages());
+        Coach told = library.translations().facts().in(words.language(), coach);
         List<Filled> all = stream(library.of(coach.unit(), coach.features()), sideBySide)
                 .map(script -> library.translations().in(words.language(), script))
-                .map(script -> filled(script, coach, library, words))
+                .map(script -> filled(script, told, library, words))
                 .toList();
         all.forEach(it -> it.findings.forEach(findings));
         return new Case(
-                coach, library, words, all.stream().map(Filled::procedure).toList());
+                coach, told, library, words, all.stream().map(Filled::procedure).toList());
     }
 
     /** One procedure with what could not be filled in. */

@@ -7,6 +7,7 @@ import bayfolio.fact.Type;
 import bayfolio.fact.UnreadException;
 import bayfolio.model.Fleet;
 import bayfolio.model.Region;
+import bayfolio.model.Rewording;
 import bayfolio.model.Unit;
 import bayfolio.model.Word;
 import bayfolio.procedure.Head;
@@ -18,7 +19,6 @@ import bayfolio.source.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.MatchResult;
 import java.util.stream.Stream;
@@ -34,9 +34,6 @@ import java.util.stream.Stream;
  */
 public record Text(
         String own, Place at, boolean forRenters, boolean american, boolean plate, Optional<SourceBlock> passage) {
-
-    /** Keys whose texts are copied word for word. */
-    private static final Set<String> PLATES = Set.of("plate", "label", "fuel-label", "fill-label", "mark", "number");
 
     /**
      * All texts of a fleet: its own, those of its coaches, its procedures and its glossary.
@@ -134,7 +131,7 @@ public record Text(
     private static void value(
             Key<?> key, Type<?> type, Located<?> value, boolean forRenters, boolean american, List<Text> texts) {
         if (type == Type.TEXT) {
-            boolean plate = PLATES.contains(key.name());
+            boolean plate = Rewording.PLATES.contains(key.name());
             texts.add(new Text(value.value().toString(), value.at(), forRenters, american, plate, Optional.empty()));
         } else if (value.value() instanceof Described record) {
             facts(record.facts(), forRenters && !forStaff(record), american, texts);

@@ -7,6 +7,7 @@ import bayfolio.document.Content.Steps.Where;
 import bayfolio.document.Stamp;
 import bayfolio.fact.Type;
 import bayfolio.procedure.Step;
+import bayfolio.procedure.StepMark;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
@@ -25,10 +26,6 @@ import java.util.stream.Stream;
  */
 final class ActAndPlaces {
     private static final Pattern ENDS = Pattern.compile("[.!?:…][)\"”’]?$");
-
-    /** The labels that mean the same in every script, whatever its language. */
-    private static final Map<String, Sort> SORTS =
-            Map.of("Then", Sort.THEN, "Takes", Sort.TAKES, "Helper", Sort.HELPER, "Stop if", Sort.STOP);
 
     private final Stamp step;
     private final UnaryOperator<String> word;
@@ -116,7 +113,9 @@ final class ActAndPlaces {
             List<Inline> under = trimmed(words.subList(at + 1, next));
             if (!under.isEmpty()) {
                 String label = words.get(at).label().orElseThrow();
-                Sort sort = SORTS.getOrDefault(label, Sort.FACT);
+                Sort sort = StepMark.of(label)
+                        .map(mark -> Sort.valueOf(mark.name()))
+                        .orElse(Sort.FACT);
                 known.add(new Labeled(sort, sort == Sort.FACT ? label : word.apply("step." + Type.word(sort)), under));
             }
             at = next;

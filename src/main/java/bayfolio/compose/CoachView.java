@@ -7,6 +7,7 @@ import bayfolio.document.Audience;
 import bayfolio.document.Content;
 import bayfolio.document.From;
 import bayfolio.document.NodeId;
+import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
@@ -19,13 +20,16 @@ import bayfolio.model.Note;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.model.Walk;
+import bayfolio.model.Word;
 import bayfolio.model.Wording;
 import bayfolio.procedure.Form;
+import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Stage;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
+import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -35,6 +39,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** What pages ask for in common while the handbook of a coach is composed. */
@@ -45,11 +50,13 @@ final class CoachView {
     private final Catalog screen;
     private final Wording wording;
     private final WorkedOut workedOut;
+    private final Predicate<Located<?>> made;
     private final Map<Target, Set<Procedure>> uses = new LinkedHashMap<>();
     private final Map<Target, Map<Thing, Audience>> mentions = new LinkedHashMap<>();
 
     CoachView(Case checked) {
-        this.coach = checked.coach();
+        this.coach = checked.told();
+        this.made = checked.library().translations().facts()::made;
         this.procedures = checked.procedures().stream()
                 .filter(procedure -> procedure.form().hasSteps())
                 .toList();
@@ -137,6 +144,33 @@ final class CoachView {
         return procedures.stream().filter(procedure -> procedure.form() == form);
     }
 
+    /** Of the text of a fact of the coach or the fleet. */
+    String language(Located<?> text) {
+        return made.test(text)
+                ? screen.language()
+                : unit().facts().find(Unit.WRITTEN_IN).orElse(screen.language());
+    }
+
+    /** Of the name of a thing. */
+    String language(Thing thing) {
+        return thing.facts()
+                .located(thing.identity().name())
+                .map(this::language)
+                .orElseGet(screen::language);
+    }
+
+    /** Of the text of a word, which all fleets share; that of a region reads the others. */
+    String language(Word word) {
+        boolean translated = word.facts().located(Word.MEANING).filter(made).isPresent();
+        return translated || !foreign(Head.LANGUAGE_OF_SHARED) ? screen.language() : Head.LANGUAGE_OF_SHARED;
+    }
+
+    /** That not all of a page is in the language of the handbook. */
+    Content notice(Page page, Audience reader) {
+        return new Content.Mark(
+                page.stamp().child("foreign").in(screen.language()).seenBy(reader), "foreign", word("foreign-in-part"));
+    }
+
     /** Whether a text is in another language than the handbook; a regional one is not. */
     boolean foreign(String language) {
         return !Catalogs.main(language).equals(Catalogs.main(screen.language()));
@@ -206,7 +240,11 @@ final class CoachView {
                             ? Stream.of()
                             : Stream.<Content>of(new Content.Text(
                                     stamp.child(audience == Audience.STAFF ? "notes-for-staff" : "notes")
-                                            .seenBy(audience),
+                                            .seenBy(audience)
+                                            .in(language(notes.get(0)
+                                                    .facts()
+                                                    .located(Note.TEXT)
+                                                    .orElseThrow())),
                                     paragraphs));
                 })
                 .toList();
@@ -237,17 +275,18 @@ final class CoachView {
     }
 
     /** An entry of a list of things. */
-    static Content.LinkList.Entry entry(Stamp list, Thing thing, String note) {
+    Content.LinkList.Entry entry(Stamp list, Thing thing, String note) {
         return new Content.LinkList.Entry(
                 list.child(thing.kind() + "-" + thing.id())
                         .from(From.thing(thing))
-                        .seenBy(audience(thing)),
+                        .seenBy(audience(thing))
+                        .in(language(thing)),
                 link(thing),
                 note);
     }
 
     /** An entry of a list of procedures. */
-    static Content.LinkList.Entry entry(Stamp list, Procedure procedure, String note) {
+    Content.LinkList.Entry entry(Stamp list, Procedure procedure, String note) {
         return new Content.LinkList.Entry(
                 list.child(procedure.form().scheme() + "-" + procedure.id())
                         .from(from(procedure))

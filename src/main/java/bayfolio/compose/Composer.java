@@ -1,9 +1,12 @@
 package bayfolio.compose;
 
 import bayfolio.check.Case;
+import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
+import bayfolio.document.Node;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
+import bayfolio.document.Stamp;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,7 +30,10 @@ public final class Composer {
                 .flatMap(each -> each)
                 .toList();
         return new Handbook(
-                coach.unit().id(), coach.unit().name(), coach.words().language(), parts(explained(pages, coach)));
+                coach.unit().id(),
+                coach.told().unit().name(),
+                coach.words().language(),
+                parts(noticed(explained(pages, coach), view)));
     }
 
     /** Parts and pages in the order of the table of kinds; pages of one kind as they were composed. */
@@ -42,9 +48,31 @@ public final class Composer {
                 .toList();
     }
 
+    /** A reader who meets another language is told that it is no mistake. */
+    private static List<Page> noticed(List<Page> pages, CoachView view) {
+        return pages.stream()
+                .map(page -> {
+                    boolean told = page.opening().stream()
+                            .anyMatch(it -> it.id().equals(page.id().child("foreign")));
+                    List<Audience> foreign = told
+                            ? List.of()
+                            : page.walk()
+                                    .map(Node::stamp)
+                                    .filter(it -> view.foreign(it.language()))
+                                    .map(Stamp::audience)
+                                    .toList();
+                    return foreign.isEmpty()
+                            ? page
+                            : page.opened(view.notice(
+                                    page,
+                                    Audience.staffIf(foreign.stream().noneMatch(it -> it.includes(Audience.RENTERS)))));
+                })
+                .toList();
+    }
+
     /** The glossary itself explains each word where it stands. */
     private static List<Page> explained(List<Page> pages, Case coach) {
-        FirstUse firstUse = new FirstUse(coach.coach().fleet().words());
+        FirstUse firstUse = new FirstUse(coach.told().fleet().words());
         return pages.stream()
                 .map(page -> page.kind() == PageKind.WORDS ? page : firstUse.linked(page))
                 .toList();

@@ -44,11 +44,25 @@ final class FactRows {
     /** One fact, where it is stated and says something. */
     <V> Optional<Row> row(Stamp table, Described record, Key<V> key) {
         Stamp stamp = table.child(key.name()).from(From.fact(record, key)).seenBy(Audience.staffIf(key.forStaff()));
-        return record.facts()
-                .located(key)
-                .map(value -> lines(key.type(), value))
-                .filter(lines -> !lines.isEmpty())
-                .map(lines -> new Row(stamp, label(record.facts().shape(), key), lines));
+        return record.facts().located(key).flatMap(value -> {
+            List<Line> lines = lines(key.type(), value);
+            return lines.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new Row(
+                            stamp.in(language(key.type(), value).orElse(table.language())),
+                            label(record.facts().shape(), key),
+                            lines));
+        });
+    }
+
+    /** That of the first text in it; a figure or a name has none of its own. */
+    private Optional<String> language(Type<?> type, Located<?> value) {
+        if (type == Type.TEXT) {
+            return Optional.of(view.language(value));
+        }
+        return type instanceof Type.ListOf<?> list && value.value() instanceof List<?> all && !all.isEmpty()
+                ? language(list.element(), (Located<?>) all.get(0))
+                : Optional.empty();
     }
 
     /** A list has a line for each element, everything else one. */

@@ -93,8 +93,7 @@ final class HomePage {
         return view.links(
                 stamp.child("emergency"),
                 "stage.emergency",
-                list -> StagePages.inOrder(view, Stage.EMERGENCY)
-                        .map(procedure -> CoachView.entry(list, procedure, "")));
+                list -> StagePages.inOrder(view, Stage.EMERGENCY).map(procedure -> view.entry(list, procedure, "")));
     }
 
     private Content trouble(Stamp list) {
@@ -130,7 +129,7 @@ final class HomePage {
                                 PageKind.FOR_STAFF.stream().map(id -> page(list, id, "")),
                                 view.procedures().stream()
                                         .filter(procedure -> CoachView.audience(procedure) == Audience.STAFF)
-                                        .map(procedure -> CoachView.entry(list, procedure, "")))
+                                        .map(procedure -> view.entry(list, procedure, "")))
                         .toList());
     }
 

@@ -60,9 +60,9 @@ final class IndexPage {
         return Stream.of(
                         Kinds.names().stream()
                                 .flatMap(kind -> view.things(kind).stream())
-                                .map(thing -> CoachView.entry(list, thing, view.word("one." + thing.kind()))),
+                                .map(thing -> view.entry(list, thing, view.word("one." + thing.kind()))),
                         view.procedures().stream()
-                                .map(procedure -> CoachView.entry(
+                                .map(procedure -> view.entry(
                                         list,
                                         procedure,
                                         view.word("one." + procedure.form().scheme()))),

@@ -107,7 +107,7 @@ final class ProcedurePage {
                                 page.child("things"),
                                 "things",
                                 list -> used.stream()
-                                        .map(thing -> CoachView.entry(
+                                        .map(thing -> view.entry(
                                                 list, thing, view.wording().place(thing))))
                         .ifPresent(sections::add);
             }

@@ -117,7 +117,7 @@ final class StagePages {
                 list,
                 Optional.empty(),
                 inOrder(view, stage)
-                        .map(procedure -> CoachView.entry(list, procedure, opening(procedure)))
+                        .map(procedure -> view.entry(list, procedure, opening(procedure)))
                         .toList());
     }
 

@@ -91,8 +91,7 @@ final class ThingPages {
     }
 
     private Content.LinkList.Entry entry(Stamp list, Thing thing) {
-        Content.LinkList.Entry entry =
-                CoachView.entry(list, thing, view.wording().place(thing));
+        Content.LinkList.Entry entry = view.entry(list, thing, view.wording().place(thing));
         return new Content.LinkList.Entry(
                 entry.stamp(), entry.link(), entry.note(), Optional.of(ThingSection.anchor(thing)));
     }

@@ -55,7 +55,7 @@ final class ThingSection {
     Page page(PageKind kind, Thing thing, List<Thing> inside) {
         Stamp page = view.stamp(kind.node(thing.id()), CoachView.audience(thing), From.thing(thing));
         return new Page(
-                page,
+                page.in(view.language(thing)),
                 kind,
                 CoachView.target(thing),
                 thing.name(),
@@ -67,7 +67,11 @@ final class ThingSection {
     Section section(Stamp page, Thing thing, int level) {
         Stamp section = page.child(anchor(thing)).from(From.thing(thing)).seenBy(CoachView.audience(thing));
         return new Section(
-                section, Optional.of(CoachView.target(thing)), thing.name(), level, contents(section, thing));
+                section.in(view.language(thing)),
+                Optional.of(CoachView.target(thing)),
+                thing.name(),
+                level,
+                contents(section, thing));
     }
 
     static String anchor(Thing thing) {
@@ -127,7 +131,7 @@ final class ThingSection {
             Stamp list =
                     stamp.child(inside ? "inside-" + other.kind() : "named-by").seenBy(audience);
             byKind.computeIfAbsent(heading, it -> new ArrayList<>())
-                    .add(CoachView.entry(list, other, inside ? where(other) : ""));
+                    .add(view.entry(list, other, inside ? where(other) : ""));
         });
         List<Content> lists = new ArrayList<>();
         byKind.forEach((heading, entries) -> lists.add(new Content.LinkList(
@@ -181,7 +185,7 @@ final class ThingSection {
 
     private Stream<Content.LinkList.Entry> used(Stamp list, Thing thing, Audience audience) {
         return view.uses(CoachView.target(thing)).stream()
-                .map(procedure -> CoachView.entry(list.seenBy(audience), procedure, ""));
+                .map(procedure -> view.entry(list.seenBy(audience), procedure, ""));
     }
 
     private static Content.LinkList.Entry wider(Content.LinkList.Entry one, Content.LinkList.Entry other) {

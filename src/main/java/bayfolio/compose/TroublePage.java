@@ -46,6 +46,6 @@ final class TroublePage {
                 "about." + id,
                 list -> view.procedures(Form.TROUBLE)
                         .filter(guide -> guide.head().facts().find(Head.ABOUT).equals(topic))
-                        .map(guide -> CoachView.entry(list, guide, "")));
+                        .map(guide -> view.entry(list, guide, "")));
     }
 }

@@ -41,7 +41,9 @@ final class WordsPage {
     }
 
     private Section section(Word word) {
-        Stamp section = stamp.child("word-" + word.id()).from(From.fact(word, Word.MEANING));
+        Stamp section = stamp.child("word-" + word.id())
+                .from(From.fact(word, Word.MEANING))
+                .in(view.language(word));
         List<Content> contents = new ArrayList<>();
         contents.add(Content.Text.of(section.child("meaning"), new Inline.Text(word.meaning())));
         Stamp table = section.child("facts");

@@ -35,6 +35,18 @@ public record Page(
         return Stream.<Node>concat(opening.stream(), sections.stream()).toList();
     }
 
+    /** The same with something that stands before all else. */
+    public Page opened(Content first) {
+        return new Page(
+                stamp,
+                kind,
+                home,
+                title,
+                Stream.concat(Stream.of(first), opening.stream()).toList(),
+                sections,
+                urgent);
+    }
+
     Page seenBy(Audience reader) {
         return new Page(
                 stamp,

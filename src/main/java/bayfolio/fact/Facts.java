@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -189,6 +190,16 @@ public final class Facts {
     public <T> Facts with(Key<T> key, Located<T> value) {
         @Nullable Located<?>[] other = values.clone();
         other[key.index()] = value;
+        return new Facts(shape, at, other, (BitSet) unread.clone(), watch);
+    }
+
+    /** The same with each fact that is stated as somebody makes it of what it was. */
+    public Facts changed(BiFunction<Key<?>, Located<?>, Located<?>> change) {
+        @Nullable Located<?>[] other = values.clone();
+        for (int i = 0; i < other.length; i++) {
+            @Nullable Located<?> value = other[i];
+            other[i] = value == null ? null : change.apply(shape.keys().get(i), value);
+        }
         return new Facts(shape, at, other, (BitSet) unread.clone(), watch);
     }
 

@@ -207,6 +207,11 @@ public final class Fleet {
                 .map(countryById::get);
     }
 
+    /** The same in other words. */
+    Fleet worded(FleetFacts facts, List<Word> words, List<Country> countries) {
+        return new Fleet(facts, units, roles, words, sources, countries, unread, asOf);
+    }
+
     public Optional<Word> word(String id) {
         return Optional.ofNullable(wordById.get(id));
     }

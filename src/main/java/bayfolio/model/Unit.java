@@ -58,6 +58,10 @@ public final class Unit implements Described {
                     .because("a model year runs up to two years ahead of the calendar"));
     public static final Key<List<Located<String>>> LANGUAGES = DRAFT.optional(
             "languages", Type.list(Type.LANGUAGE), "Languages of its handbook; the fleet's where left out.");
+    public static final Key<String> WRITTEN_IN = DRAFT.optional(
+            "written-in",
+            Type.LANGUAGE,
+            "Language of the texts in this description, where that is not the one of its handbook.");
     public static final Key<List<Located<String>>> FORMERLY =
             DRAFT.optional("formerly", Type.list(Type.ID), "Ids that it had before, so that old addresses lead on.");
     public static final Key<List<Located<Acceptance>>> ACCEPT = DRAFT.forStaff(

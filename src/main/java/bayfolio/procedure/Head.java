@@ -20,6 +20,9 @@ public record Head(Facts facts) implements Described {
         DRIVING
     }
 
+    /** Of texts that all fleets share, where they do not say otherwise. */
+    public static final String LANGUAGE_OF_SHARED = "en-US";
+
     private static final Shape.Draft<Head> DRAFT =
             Shape.draft("procedure", "What to do, step by step; or what to look at, from a symptom to its remedy.");
     public static final Key<String> ID = DRAFT.required("id", Type.ID, "Its name in references and addresses.");
@@ -73,7 +76,7 @@ public record Head(Facts facts) implements Described {
 
     /** The language that its text is written in. */
     public String language() {
-        return facts.find(LANGUAGE).orElse("en-US");
+        return facts.find(LANGUAGE).orElse(LANGUAGE_OF_SHARED);
     }
 
     public Stage stage() {

@@ -5,13 +5,10 @@ import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
 import bayfolio.model.Features;
 import bayfolio.model.Unit;
+import bayfolio.source.Digest;
 import bayfolio.source.Located;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Template;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,7 +19,6 @@ import java.util.regex.Pattern;
 
 /** A procedure or trouble guide as written, before it is filled in for a coach. */
 public final class Script {
-    private static final int LETTERS_OF_DIGEST = 12;
     private static final Pattern WARNS = Pattern.compile("\\W*(DANGER|WARNING)\\b");
 
     private final Form form;
@@ -135,16 +131,9 @@ public final class Script {
         return head.id();
     }
 
-    /** By which a translation knows what it was made of: the first letters of the SHA-256 of title and body. */
+    /** By which a translation knows what it was made of: the digest of title and body. */
     public String digest() {
-        try {
-            byte[] bytes = (head.title() + "\n" + body.stripTrailing()).getBytes(StandardCharsets.UTF_8);
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes))
-                    .substring(0, LETTERS_OF_DIGEST);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
+        return Digest.of(head.title() + "\n" + body.stripTrailing());
     }
 
     /** Whether it warns of what can hurt somebody. */

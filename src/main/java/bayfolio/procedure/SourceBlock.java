@@ -74,6 +74,11 @@ public record SourceBlock(Part part, String text, String own, Place at) {
         return passages;
     }
 
+    /** All lasting names of parts and steps in a text, in their order. */
+    static List<String> anchors(String body) {
+        return ANCHOR.matcher(body).results().map(name -> name.group(1)).toList();
+    }
+
     private static boolean separates(String line) {
         return line.isBlank() || tagsOnly(line);
     }

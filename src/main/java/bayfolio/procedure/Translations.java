@@ -3,27 +3,35 @@ package bayfolio.procedure;
 import bayfolio.catalog.Catalogs;
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
+import bayfolio.model.Rewording;
 import bayfolio.source.Place;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
-/** The scripts of a fleet in other languages, as far as they are of the texts as they are now. */
+/** The scripts and the facts of a fleet in other languages, as far as they are of the texts as they are now. */
 public final class Translations {
-    public static final Translations NONE = new Translations(List.of());
+    public static final Translations NONE = new Translations(List.of(), Rewording.NONE);
 
     private final List<Translation> written;
+    private final Rewording facts;
     private final Map<Name, Translation> byName = new HashMap<>();
     private final Map<Name, Script> made = new HashMap<>();
 
     private record Name(String language, Form form, String id) {}
 
     /** @param written of two of one language and one text the first counts */
-    public Translations(List<Translation> written) {
+    public Translations(List<Translation> written, Rewording facts) {
+        this.facts = facts;
         this.written = List.copyOf(written);
         written.forEach(each -> byName.putIfAbsent(new Name(each.language(), each.form(), each.of()), each));
+    }
+
+    public Rewording facts() {
+        return facts;
     }
 
     /** A script in the words of a reader's language; as it is written, where there are none or where they are of an older text. */
@@ -71,9 +79,12 @@ public final class Translations {
                         .mend("Name the text that this is, or take the file out."));
             } else {
                 sources.get(0).in(each, findings::add);
-                if (sources.stream().noneMatch(each::isOf)) {
-                    findings.add(stale(each, sources.get(0)));
-                }
+                sources.stream()
+                        .filter(each::isOf)
+                        .findFirst()
+                        .ifPresentOrElse(
+                                source -> namedOtherwise(each, source).ifPresent(findings::add),
+                                () -> findings.add(stale(each, sources.get(0))));
             }
         }
         return findings;
@@ -91,12 +102,30 @@ public final class Translations {
                 .mend(mend);
     }
 
+    /** What parts and steps are called is no word of a language: links and editions know them by it. */
+    private static Optional<Finding> namedOtherwise(Translation translation, Script source) {
+        List<String> names = SourceBlock.anchors(source.body());
+        return names.equals(SourceBlock.anchors(translation.body()))
+                ? Optional.empty()
+                : Optional.of(Finding.error(
+                                "named-otherwise",
+                                translation.head().facts().at(TranslationHead.OF),
+                                "parts or steps are called otherwise than in `" + source.id() + "`")
+                        .mend("Keep them as they are, in this order: "
+                                + names.stream()
+                                        .map(name -> "`{#" + name + "}`")
+                                        .collect(Collectors.joining(", "))
+                                + "."));
+    }
+
     /** Without what is for staff. */
     Translations of(List<Script> scripts) {
-        return new Translations(written.stream()
-                .filter(each -> scripts.stream()
-                        .anyMatch(script ->
-                                script.form() == each.form() && script.id().equals(each.of())))
-                .toList());
+        return new Translations(
+                written.stream()
+                        .filter(each -> scripts.stream()
+                                .anyMatch(script -> script.form() == each.form()
+                                        && script.id().equals(each.of())))
+                        .toList(),
+                facts);
     }
 }

@@ -6,8 +6,10 @@ import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.finding.Finding;
 import bayfolio.model.Country;
+import bayfolio.model.FactTexts;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
+import bayfolio.model.Rewording;
 import bayfolio.model.Role;
 import bayfolio.model.Roles;
 import bayfolio.model.Sources;
@@ -41,6 +43,8 @@ public final class FleetReader {
 
     /** The folder of texts in other languages. */
     private static final String TRANSLATIONS = "translations";
+
+    private static final String FACTS = "facts.yaml";
 
     private static final String SHARED = "units/shared";
 
@@ -135,10 +139,18 @@ public final class FleetReader {
                         .filter(it -> it.unit.isEmpty())
                         .map(OfACoach::folder)
                         .toList());
-        Translations translations = new Translations(Stream.concat(
-                        translations(SHARED).stream(),
-                        names.stream().flatMap(name -> translations("units/" + name).stream()))
-                .toList());
+        Translations translations = new Translations(
+                Stream.concat(
+                                translations(SHARED).stream(),
+                                names.stream().flatMap(name -> translations("units/" + name).stream()))
+                        .toList(),
+                new Rewording(Stream.concat(
+                                factTexts(SHARED, Optional.empty()),
+                                coaches.stream()
+                                        .flatMap(coach -> coach.unit.stream()
+                                                .flatMap(unit ->
+                                                        factTexts("units/" + coach.folder, Optional.of(unit.id())))))
+                        .toList()));
         return new Reading(fleet, new Library(judged ? scripts : List.of(), unread, translations), names, findings);
     }
 
@@ -275,6 +287,19 @@ public final class FleetReader {
             }
         }
         return translations;
+    }
+
+    /** Texts of facts in other languages: a file for each language, beside the folders of the forms. */
+    private Stream<Rewording.OfALanguage> factTexts(String path, Optional<String> unit) {
+        String root = path + "/" + TRANSLATIONS;
+        return folder.folders(root).stream()
+                .filter(language -> folder.has(root + "/" + language + "/" + FACTS))
+                .flatMap(language -> folder
+                        .text(root + "/" + language + "/" + FACTS, findings::add)
+                        .flatMap(file -> yaml(file, FactTexts.SHAPE, findings::add))
+                        .filter(texts -> texts.facts().read(FactTexts.TEXTS))
+                        .map(texts -> new Rewording.OfALanguage(language, unit, texts))
+                        .stream());
     }
 
     private Optional<Translation> translation(String language, Form form, Headed text) {

@@ -12,6 +12,7 @@ import bayfolio.finding.Article;
 import bayfolio.measure.Quantity;
 import bayfolio.measure.Scale;
 import bayfolio.model.Country;
+import bayfolio.model.FactTexts;
 import bayfolio.model.Feature;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Kinds;
@@ -153,6 +154,19 @@ public final class ReferencePage {
                             title: Wasser aus dem Tank nehmen
                             source: 8eb6669bb8cb
                             ---
+                            """),
+            new Chapter("Facts in another language: facts.yaml", FactTexts.SHAPE, """
+                            What a description says in words, in `units/<id>/translations/de/facts.yaml`; what the fleet's own file,
+                            the glossary and the countries say, in `units/shared/translations/de/facts.yaml`. `bayfolio texts
+                            --language de <id>` prints all that is still to be done, each text as it is written and with its digest.
+                            A coach whose own texts are in another language than its handbook says so under `written-in`; readers
+                            get what is not translated as it is written, and are told so.
+                            """, """
+                            # yaml-language-server: $schema=../../../shared/fact-texts.schema.json
+                            texts:
+                              - of: switch/pump-switch/name
+                                source: "1a2b3c4d5e6f"
+                                text: Pumpenschalter
                             """));
 
     private final StringBuilder page = new StringBuilder();

@@ -188,6 +188,7 @@ final class DisclosuresTest {
         References references = new References(coach, check.library(), screen.of("en-US"), asStaff, true);
         Case filled = new Case(
                 coach,
+                coach,
                 check.library(),
                 screen.of("en-US"),
                 check.library().of(coach.unit()).stream()

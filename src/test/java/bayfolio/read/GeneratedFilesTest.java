@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.fail;
 
 import bayfolio.finding.Finding;
 import bayfolio.model.Country;
+import bayfolio.model.FactTexts;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Roles;
 import bayfolio.model.Sources;
@@ -58,7 +59,15 @@ class GeneratedFilesTest {
 
     private static Map<String, String> generated() {
         Map<String, String> files = new TreeMap<>();
-        Stream.of(Unit.SHAPE, FleetFacts.SHAPE, Roles.SHAPE, Words.SHAPE, Sources.SHAPE, Country.SHAPE, Head.SHAPE)
+        Stream.of(
+                        Unit.SHAPE,
+                        FleetFacts.SHAPE,
+                        Roles.SHAPE,
+                        Words.SHAPE,
+                        Sources.SHAPE,
+                        Country.SHAPE,
+                        Head.SHAPE,
+                        FactTexts.SHAPE)
                 .forEach(shape -> files.put(SchemaWriter.fileName(shape), SchemaWriter.write(shape)));
         files.put("reference.md", ReferencePage.write());
         return files;
@@ -69,7 +78,7 @@ class GeneratedFilesTest {
         List<String> examples = matches("(?s)\n```(?:yaml)?\n(.*?)```\n", ReferencePage.write());
         List<Finding> findings = new ArrayList<>();
 
-        assertThat(examples).hasSize(8);
+        assertThat(examples).hasSize(9);
         FleetReader.yaml(example("unit.yaml", examples.get(0)), Unit.SHAPE, findings::add);
         FleetReader.yaml(example("fleet.yaml", examples.get(1)), FleetFacts.SHAPE, findings::add);
         FleetReader.yaml(example("roles.yaml", examples.get(2)), Roles.SHAPE, findings::add);
@@ -79,6 +88,7 @@ class GeneratedFilesTest {
         FleetReader.script(example("procedure.md", examples.get(6)), Optional.empty(), findings::add);
         FleetReader.yaml(
                 example("translation.md", examples.get(7).replace("---\n", "")), TranslationHead.SHAPE, findings::add);
+        FleetReader.yaml(example("facts.yaml", examples.get(8)), FactTexts.SHAPE, findings::add);
         assertThat(findings).isEmpty();
     }
 

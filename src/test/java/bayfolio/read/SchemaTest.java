@@ -9,6 +9,7 @@ import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Quantity;
 import bayfolio.model.Country;
+import bayfolio.model.FactTexts;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Roles;
 import bayfolio.model.Sources;
@@ -95,7 +96,14 @@ class SchemaTest {
 
     static Stream<Shape<?>> shapes() {
         return Stream.of(
-                Unit.SHAPE, FleetFacts.SHAPE, Roles.SHAPE, Words.SHAPE, Sources.SHAPE, Country.SHAPE, Head.SHAPE);
+                Unit.SHAPE,
+                FleetFacts.SHAPE,
+                Roles.SHAPE,
+                Words.SHAPE,
+                Sources.SHAPE,
+                Country.SHAPE,
+                Head.SHAPE,
+                FactTexts.SHAPE);
     }
 
     @ParameterizedTest

@@ -306,7 +306,7 @@ final class PageView {
         }
 
         private View row(Content.FactTable.Row row) {
-            return new View()
+            return inLanguage(new View(), row.stamp())
                     .with("label", row.label())
                     .with("several", row.lines().size() > 1)
                     .with(
