@@ -10,9 +10,9 @@ import bayfolio.finding.Findings;
 import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
-import bayfolio.procedure.Filling;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Procedure;
+import bayfolio.procedure.ProcedureFiller;
 import bayfolio.procedure.References;
 import bayfolio.procedure.Script;
 import bayfolio.procedure.ScriptChecker;
@@ -57,7 +57,7 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
     }
 
     /** A coach with its procedures; filled in anew, as those of a thousand coaches are not kept. */
-    public Case of(Unit unit) {
+    public CheckedCoach of(Unit unit) {
         return filled(new Coach(fleet, unit), library, catalogs, false, finding -> {});
     }
 
@@ -105,14 +105,14 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
     private static List<Finding> look(Coach coach, Library library, Catalogs catalogs, boolean sideBySide) {
         String unit = coach.unit().id();
         List<Finding> findings = new ArrayList<>();
-        Case filled = filled(coach, library, catalogs, sideBySide, finding -> findings.add(finding.on(unit)));
+        CheckedCoach filled = filled(coach, library, catalogs, sideBySide, finding -> findings.add(finding.on(unit)));
         stream(Rules.OF_A_COACH, sideBySide)
                 .map(rule -> judged(() -> rule.check(filled)))
                 .forEachOrdered(told -> told.forEach(finding -> findings.add(finding.on(unit))));
         return findings;
     }
 
-    private static Case filled(
+    private static CheckedCoach filled(
             Coach coach, Library library, Catalogs catalogs, boolean sideBySide, Consumer<Finding> findings) {
         Catalog words = catalogs.of(coach.languages());
         Coach told = library.translations().facts().in(words.language(), coach);
@@ -121,7 +121,7 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
                 .map(script -> filled(script, told, library, words))
                 .toList();
         all.forEach(it -> it.findings.forEach(findings));
-        return new Case(
+        return new CheckedCoach(
                 coach, told, library, words, all.stream().map(Filled::procedure).toList());
     }
 
@@ -131,6 +131,6 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
     private static Filled filled(Script script, Coach coach, Library library, Catalog words) {
         References references = References.of(script, coach, library, words);
         List<Finding> findings = new ArrayList<>();
-        return new Filled(Filling.fill(script, coach, references, findings::add), findings);
+        return new Filled(ProcedureFiller.fill(script, coach, references, findings::add), findings);
     }
 }

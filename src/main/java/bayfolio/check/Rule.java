@@ -8,5 +8,5 @@ import java.util.stream.Stream;
  * kebab-case is the code of its findings and the name of its page.
  */
 public interface Rule {
-    Stream<Finding> check(Case coach);
+    Stream<Finding> check(CheckedCoach coach);
 }

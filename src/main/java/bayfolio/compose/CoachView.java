@@ -2,7 +2,7 @@ package bayfolio.compose;
 
 import bayfolio.catalog.Catalog;
 import bayfolio.catalog.Catalogs;
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.document.Audience;
 import bayfolio.document.Content;
 import bayfolio.document.From;
@@ -12,14 +12,14 @@ import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
 import bayfolio.fact.Described;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Type;
-import bayfolio.fact.Walkthrough;
 import bayfolio.model.Coach;
 import bayfolio.model.Note;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
-import bayfolio.model.Walk;
+import bayfolio.model.WalkingOrder;
 import bayfolio.model.Word;
 import bayfolio.model.Wording;
 import bayfolio.procedure.Form;
@@ -54,7 +54,7 @@ final class CoachView {
     private final Map<Target, Set<Procedure>> uses = new LinkedHashMap<>();
     private final Map<Target, Map<Thing, Audience>> mentions = new LinkedHashMap<>();
 
-    CoachView(Case checked) {
+    CoachView(CheckedCoach checked) {
         this.coach = checked.told();
         this.made = checked.library().translations().facts()::made;
         this.procedures = checked.procedures().stream()
@@ -80,7 +80,7 @@ final class CoachView {
 
     /** What a fact for staff alone names, is named for them alone. */
     private void mention(Thing thing, Facts facts, Audience audience) {
-        Walkthrough.of(facts, (type, value) -> {
+        FactVisitor.of(facts, (type, value) -> {
             if (type instanceof Type.Reference reference) {
                 wording.referred(reference, value.value().toString())
                         .ifPresent(named -> mentions.computeIfAbsent(target(named), it -> new LinkedHashMap<>())
@@ -205,7 +205,7 @@ final class CoachView {
 
     /** Things of a kind in walking order, those of the site last. */
     List<Thing> things(String kind) {
-        List<Thing> things = new ArrayList<>(new Walk(unit())
+        List<Thing> things = new ArrayList<>(new WalkingOrder(unit())
                 .order(coach.unit()
                         .things()
                         .filter(thing -> thing.kind().equals(kind))

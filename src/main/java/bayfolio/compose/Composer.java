@@ -1,6 +1,6 @@
 package bayfolio.compose;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
 import bayfolio.document.Node;
@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 public final class Composer {
     private Composer() {}
 
-    public static Handbook compose(Case coach) {
+    public static Handbook compose(CheckedCoach coach) {
         CoachView view = new CoachView(coach);
         List<Page> pages = Stream.of(
                         Stream.of(new HomePage(view).page()),
@@ -71,7 +71,7 @@ public final class Composer {
     }
 
     /** The glossary itself explains each word where it stands. */
-    private static List<Page> explained(List<Page> pages, Case coach) {
+    private static List<Page> explained(List<Page> pages, CheckedCoach coach) {
         FirstUse firstUse = new FirstUse(coach.told().fleet().words());
         return pages.stream()
                 .map(page -> page.kind() == PageKind.WORDS ? page : firstUse.linked(page))

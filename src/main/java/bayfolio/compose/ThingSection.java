@@ -8,8 +8,8 @@ import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Type;
-import bayfolio.fact.Walkthrough;
 import bayfolio.model.Access;
 import bayfolio.model.Photo;
 import bayfolio.model.Thing;
@@ -158,7 +158,7 @@ final class ThingSection {
 
     private static boolean shows(Thing thing, Photo photo) {
         boolean[] shows = {false};
-        Walkthrough.of(thing.facts(), (type, value) -> {
+        FactVisitor.of(thing.facts(), (type, value) -> {
             boolean reference = type instanceof Type.Reference it && it.kinds().contains(Photo.SHAPE.name());
             shows[0] |= reference && value.value().equals(photo.id());
         });

@@ -20,7 +20,7 @@ import bayfolio.reckon.Question;
 import bayfolio.reckon.fuel.FuelPrice;
 import bayfolio.reckon.fuel.GeneratorHours;
 import bayfolio.reckon.gas.GasStore;
-import bayfolio.reckon.power.PerLeg;
+import bayfolio.reckon.power.LegRating;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +30,7 @@ final class GeneratorHoursExplanation {
     private final GeneratorHours hours;
     private final Voice voice;
     private final Watts power;
-    private final PerLeg legs;
+    private final LegRating legs;
     private final List<GeneratorHours.Source> sources;
     private final List<GeneratorHours.Burning> burning;
     private final Optional<FuelPrice> price;

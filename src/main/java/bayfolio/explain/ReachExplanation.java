@@ -75,11 +75,11 @@ final class ReachExplanation {
     }
 
     private String verdict(Posts site, Posts.Way way) {
-        List<Reach.Case> cases =
+        List<Reach.CheckedCoach> cases =
                 reach.cases(site).stream().filter(it -> it.way() == way).toList();
         List<String> said = new ArrayList<>();
         cases.stream()
-                .filter(Reach.Case::isShort)
+                .filter(Reach.CheckedCoach::isShort)
                 .forEach(it -> said.add(voice.say("verdict.short", "name", name(it), "length", needed(it.missing()))));
         cases.stream()
                 .filter(it -> it.line().owned().isEmpty())
@@ -97,7 +97,7 @@ final class ReachExplanation {
         return voice.words().row(said);
     }
 
-    private String name(Reach.Case it) {
+    private String name(Reach.CheckedCoach it) {
         return name(it.line());
     }
 
@@ -107,7 +107,7 @@ final class ReachExplanation {
 
     private Grid grid(Posts site) {
         List<List<String>> rows = new ArrayList<>();
-        for (Reach.Case it : reach.cases(site)) {
+        for (Reach.CheckedCoach it : reach.cases(site)) {
             rows.add(row(it, name(it), it.line().owned()));
             if (it.line().kind() == SiteLine.Kind.POWER && it.isShort()) {
                 reach.longestExtension()
@@ -124,7 +124,7 @@ final class ReachExplanation {
                 rows);
     }
 
-    private List<String> row(Reach.Case it, String name, Optional<Meters> owned) {
+    private List<String> row(Reach.CheckedCoach it, String name, Optional<Meters> owned) {
         return List.of(
                 name,
                 way(it.way()),
@@ -221,7 +221,7 @@ final class ReachExplanation {
                 voice.first()));
     }
 
-    private String step(Reach.Case it) {
+    private String step(Reach.CheckedCoach it) {
         return voice.say(
                 it.straight() ? "step.straight" : "step.round",
                 "name",

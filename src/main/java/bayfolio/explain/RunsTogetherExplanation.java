@@ -143,7 +143,7 @@ final class RunsTogetherExplanation {
             return voice.say("nothing");
         }
         List<String> legs = new ArrayList<>();
-        for (LoadSharing.Conductor leg : RunsTogether.legs(way)) {
+        for (LoadSharing.Limit leg : RunsTogether.legs(way)) {
             Amount amps = Rounding.DOWN.print(
                     new Amps(leg.limit().value() - way.carried(leg, on).value()));
             legs.add(leg.leg() == 0 ? voice.amount(amps) : voice.say("free.leg", "leg", leg.leg(), "amps", amps));
@@ -182,7 +182,7 @@ final class RunsTogetherExplanation {
     }
 
     private String why(List<Draw> set, LoadSharing way) {
-        LoadSharing.Conductor over = RunsTogether.over(set, way);
+        LoadSharing.Limit over = RunsTogether.over(set, way);
         boolean supply = over.circuit().isEmpty() && over.leg() == 0;
         String why = voice.say(
                 "why",
@@ -351,14 +351,14 @@ final class RunsTogetherExplanation {
     private String step(LoadSharing way) {
         List<Draw> on = RunsTogether.on(way);
         List<String> legs = new ArrayList<>();
-        for (LoadSharing.Conductor leg : RunsTogether.legs(way)) {
+        for (LoadSharing.Limit leg : RunsTogether.legs(way)) {
             String sum = voice.say("step.of", "sum", sum(leg, on, way), "limit", Rounding.DOWN.print(leg.limit()));
             legs.add(leg.leg() == 0 ? sum : voice.say("step.leg", "leg", names.of(leg, way.feed()), "sum", sum));
         }
         return voice.say("step", "supply", names.of(way.feed()), "legs", String.join("; ", legs));
     }
 
-    private String sum(LoadSharing.Conductor leg, List<Draw> on, LoadSharing way) {
+    private String sum(LoadSharing.Limit leg, List<Draw> on, LoadSharing way) {
         List<String> parts = new ArrayList<>();
         parts.add(voice.say("step.always", "amps", Rounding.UP.print(leg.always())));
         for (Draw draw : on) {

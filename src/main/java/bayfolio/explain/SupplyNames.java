@@ -21,7 +21,7 @@ record SupplyNames(Voice voice) {
     }
 
     /** {@code Leg 1}, {@code Kitchen, leg 2}, or the supply. */
-    String of(LoadSharing.Conductor conductor, SupplyOption feed) {
+    String of(LoadSharing.Limit conductor, SupplyOption feed) {
         int leg = conductor.leg();
         return conductor
                 .circuit()

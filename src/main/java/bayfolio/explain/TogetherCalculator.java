@@ -153,7 +153,7 @@ final class TogetherCalculator implements Calculator {
 
     /** The heaviest thing on what is loaded too far; air conditioners last. */
     private static Optional<Draw> off(LoadSharing way, List<Draw> running) {
-        LoadSharing.Conductor over = way.conductors().stream()
+        LoadSharing.Limit over = way.conductors().stream()
                 .filter(conductor -> Draw.over(way.carried(conductor, running), conductor.limit()))
                 .findFirst()
                 .orElseThrow();
@@ -163,7 +163,7 @@ final class TogetherCalculator implements Calculator {
                         .thenComparing(draw -> -drawn(over, draw, way)));
     }
 
-    private static double drawn(LoadSharing.Conductor conductor, Draw draw, LoadSharing way) {
+    private static double drawn(LoadSharing.Limit conductor, Draw draw, LoadSharing way) {
         return conductor.draws().get(way.switched().indexOf(draw)).value();
     }
 }

@@ -1,8 +1,8 @@
 package bayfolio.model;
 
 import bayfolio.fact.Described;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Type;
-import bayfolio.fact.Walkthrough;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -38,7 +38,7 @@ final class AsOf {
     }
 
     private static void collect(Described fleetOrUnit, List<LocalDate> days) {
-        Walkthrough.of(fleetOrUnit, (record, key, type, value) -> {
+        FactVisitor.of(fleetOrUnit, (record, key, type, value) -> {
             if (type instanceof Type.Day && key.past()) {
                 days.add((LocalDate) value.value());
             }

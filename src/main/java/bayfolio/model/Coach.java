@@ -41,7 +41,7 @@ public final class Coach {
     /** Where it could not be read in which order they are met, in that of the description. */
     private static List<Thing> walked(Unit unit, List<Thing> things) {
         try {
-            return new Walk(unit).order(things);
+            return new WalkingOrder(unit).order(things);
         } catch (UnreadException nobodyKnows) {
             return things;
         }

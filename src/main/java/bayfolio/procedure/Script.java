@@ -67,7 +67,7 @@ public final class Script {
                 body,
                 firstLine,
                 Template.Escape.MARKDOWN,
-                complaint -> findings.accept(Filling.finding(complaint)));
+                complaint -> findings.accept(ProcedureFiller.finding(complaint)));
         return new Script(form, head, when, file, body, firstLine, template, unit);
     }
 

@@ -1,8 +1,8 @@
 package bayfolio.publish;
 
 import bayfolio.catalog.Catalogs;
-import bayfolio.check.Case;
 import bayfolio.check.Check;
+import bayfolio.check.CheckedCoach;
 import bayfolio.compose.Composer;
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
@@ -12,7 +12,7 @@ import bayfolio.render.Output;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.Pictures;
 import bayfolio.render.web.WebSite;
-import bayfolio.template.Complaint;
+import bayfolio.template.TemplateProblem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,7 +50,7 @@ public final class Publisher {
         FleetFolder.refuse(root, out);
         try (OutputFolder output = OutputFolder.open(out)) {
             Map<String, Path> before = output.published();
-            Map<String, Case> chosen = check.units().stream()
+            Map<String, CheckedCoach> chosen = check.units().stream()
                     .filter(unit -> units.contains(unit.id()))
                     .collect(Collectors.toMap(Unit::id, check::of));
             List<Output> outputs = OUTPUTS.stream()
@@ -106,7 +106,7 @@ public final class Publisher {
      * @param check of the whole fleet
      * @param chosen the coaches to be made anew, by their ids
      */
-    private record Copies(Check check, Map<String, Case> chosen, Path root, List<Output> outputs) {
+    private record Copies(Check check, Map<String, CheckedCoach> chosen, Path root, List<Output> outputs) {
         /**
          * @param handbooks as the reader sees them
          * @param before what was published last; of it stays what is not made anew
@@ -117,7 +117,7 @@ public final class Publisher {
             List<Output.Entry> coaches = new ArrayList<>();
             for (String unit : check.fleet().coaches()) {
                 Handbook handbook = handbooks.get(unit);
-                Case coach = chosen.get(unit);
+                CheckedCoach coach = chosen.get(unit);
                 if (handbook != null && coach != null) {
                     Unit each = coach.unit();
                     files.putAll(files(handbook));
@@ -161,7 +161,7 @@ public final class Publisher {
             Check theirs = ForRenters.of(check, chosen.keySet());
             List<String> disclosures = new ArrayList<>();
             for (Unit unit : theirs.units()) {
-                Case coach = chosen.get(unit.id());
+                CheckedCoach coach = chosen.get(unit.id());
                 if (coach != null) {
                     // All paths of its folder: a zero is the letter after the slash.
                     Map<String, byte[]> files = published.subMap(unit.id() + "/", unit.id() + "0");
@@ -177,7 +177,7 @@ public final class Publisher {
         }
     }
 
-    private static String sentence(Complaint complaint) {
+    private static String sentence(TemplateProblem complaint) {
         return complaint.at() + ": " + complaint.message();
     }
 

@@ -1,6 +1,6 @@
 package bayfolio.publish;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Type;
@@ -35,7 +35,7 @@ final class StaffTexts {
         this.types = types;
     }
 
-    static Set<String> of(Case coach) {
+    static Set<String> of(CheckedCoach coach) {
         Stream<String> sentences = coach.procedures().stream()
                 .filter(it -> !it.head().who().forRenters())
                 .flatMap(StaffTexts::sentences);

@@ -1,7 +1,7 @@
 package bayfolio.render;
 
 import bayfolio.document.Handbook;
-import bayfolio.template.Complaint;
+import bayfolio.template.TemplateProblem;
 import java.util.List;
 import java.util.Map;
 
@@ -11,7 +11,7 @@ import java.util.Map;
  */
 public interface Output {
     /** What is wrong with what it is made with; nothing is published then. */
-    List<Complaint> complaints();
+    List<TemplateProblem> complaints();
 
     /**
      * The files of one coach.

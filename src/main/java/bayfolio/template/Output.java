@@ -11,7 +11,6 @@ public final class Output extends Writer {
     /** More than any page; sections within sections over all things could else fill the memory. */
     private static final int MOST_CHARACTERS = 5_000_000;
 
-    private final Marks marks;
     private final StringBuilder text;
     private final List<Piece> pieces = new ArrayList<>();
     private @Nullable String printed;
@@ -21,30 +20,37 @@ public final class Output extends Writer {
         private static final long serialVersionUID = 1L;
     }
 
-    private record Piece(int start, Marks.Mark mark) {}
+    /**
+     * @param verbatim whether the text is printed as it stands, so that places within it can be counted
+     */
+    private record Piece(int start, Place at, boolean verbatim) {}
 
-    Output(Marks marks) {
-        this.marks = marks;
-        this.text = new StringBuilder(marks.marked().length());
+    /** @param length of the template, about which the output will have */
+    Output(int length) {
+        this.text = new StringBuilder(length);
+    }
+
+    /** What is written next comes from there. */
+    void from(Place place, boolean verbatim) {
+        pieces.add(new Piece(text.length(), place, verbatim));
     }
 
     @Override
     public void write(char[] chars, int offset, int length) {
+        room(length);
+        text.append(chars, offset, length);
+    }
+
+    @Override
+    public void write(String words, int offset, int length) {
+        room(length);
+        text.append(words, offset, offset + length);
+    }
+
+    private void room(int length) {
         if (text.length() + length > MOST_CHARACTERS) {
             throw new TooLong();
         }
-        int end = offset + length;
-        int from = offset;
-        for (int i = offset; i < end; i++) {
-            if (chars[i] == Marks.START) {
-                text.append(chars, from, i - from);
-                // A mark is written in one go with the text after it, never cut in two.
-                pieces.add(new Piece(text.length(), marks.mark(chars[i + 1], chars[i + 2])));
-                i += 2;
-                from = i + 1;
-            }
-        }
-        text.append(chars, from, end - from);
     }
 
     @Override
@@ -72,8 +78,8 @@ public final class Output extends Writer {
      */
     public Place place(int offset, int length) {
         Piece piece = pieces.get(index(offset));
-        Place at = piece.mark.at();
-        if (!piece.mark.verbatim()) {
+        Place at = piece.at();
+        if (!piece.verbatim()) {
             return at;
         }
         int start = Math.min(Math.max(offset, piece.start), text.length());
@@ -85,11 +91,11 @@ public final class Output extends Writer {
     /** A stretch that holds values is as long as it is written, not as long as it is printed. */
     private int endColumn(Place at, int start, int end) {
         Piece last = pieces.get(index(Math.max(start, end - 1)));
-        Place lastAt = last.mark.at();
+        Place lastAt = last.at();
         if (lastAt.line() != at.line() || lastAt.column() < at.column()) {
             return at.endColumn();
         }
-        return last.mark.verbatim()
+        return last.verbatim()
                 ? lastAt.column() + text.codePointCount(last.start, Math.max(last.start, end))
                 : lastAt.endColumn();
     }

@@ -13,8 +13,9 @@ import com.github.mustachejava.MustacheException;
 import com.github.mustachejava.MustacheVisitor;
 import com.github.mustachejava.ObjectHandler;
 import com.github.mustachejava.TemplateContext;
-import com.github.mustachejava.codes.NotIterableCode;
+import com.github.mustachejava.codes.IterableCode;
 import com.github.mustachejava.codes.ValueCode;
+import com.github.mustachejava.codes.WriteCode;
 import com.github.mustachejava.util.HtmlEscaper;
 import com.github.mustachejava.util.Wrapper;
 import java.io.IOException;
@@ -28,6 +29,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -42,13 +44,15 @@ import org.jspecify.annotations.Nullable;
  */
 final class StrictMustache extends DefaultMustacheFactory {
     /** A template text within a file. */
-    record Part(SourceFile file, String text, int firstLine) {}
-
-    /** Tags of one name on one line, with one sign before it. */
-    private record Tag(String file, int line, String name, String sign) {}
+    record Part(SourceFile file, String text, int firstLine) {
+        /** Where it begins. */
+        Place first() {
+            return Place.of(file, firstLine, 1, 0);
+        }
+    }
 
     /** The outermost scope of one filling. */
-    record Run(Names names, Consumer<Complaint> complaints) {}
+    record Run(Names names, Consumer<TemplateProblem> complaints) {}
 
     private static final String OPEN_TAG = "Improperly closed variable";
 
@@ -62,8 +66,11 @@ final class StrictMustache extends DefaultMustacheFactory {
     private final Map<String, Part> parts = new HashMap<>();
     private final Map<Code, Place> places = new IdentityHashMap<>();
 
-    /** Up to where on its line the tags of one name and sign have been met. */
-    private final Map<Tag, Integer> passed = new HashMap<>();
+    /** Of the file that is being compiled: one is done before the next begins. */
+    private Tokens tokens = new Tokens(new SourceFile("", ""), "", 1);
+
+    /** Where the tag stands whose code is being made. */
+    private @Nullable Place here;
 
     StrictMustache(Template.Escape escape, Function<String, Optional<Part>> partials) {
         this.escape = escape;
@@ -71,10 +78,15 @@ final class StrictMustache extends DefaultMustacheFactory {
         setObjectHandler(new Strict());
     }
 
-    Mustache compile(Part part, String marked) {
-        parts.put(part.file.path(), part);
-        refuse(part, part.file.path());
-        return compile(new StringReader(marked), part.file.path());
+    Mustache compile(Part part) {
+        return compile(begun(part, part.file.path()), part.file.path());
+    }
+
+    private Reader begun(Part part, String path) {
+        parts.put(path, part);
+        refuse(part, path);
+        tokens = new Tokens(part.file, part.text, part.firstLine);
+        return new StringReader(part.text);
     }
 
     /**
@@ -118,7 +130,7 @@ final class StrictMustache extends DefaultMustacheFactory {
         return places;
     }
 
-    Complaint malformed(Part part, MustacheException exception) {
+    TemplateProblem malformed(Part part, MustacheException exception) {
         TemplateContext context = exception.getContext();
         Part where = context == null ? part : parts.getOrDefault(context.file(), part);
         int line = context == null ? 1 : Math.max(1, context.line());
@@ -140,27 +152,60 @@ final class StrictMustache extends DefaultMustacheFactory {
             message = "the template is malformed: " + message.replaceAll(" in [^ ]*:\\d+.*| @\\[.*", "");
             mend = "Use {{name}}, {{#name}}, {{^name}} and {{/name}}.";
         }
-        return new Complaint(Complaint.Kind.MALFORMED, place(where, line, "", ""), "", message, List.of(), mend);
+        return new TemplateProblem(TemplateProblem.Kind.MALFORMED, line(where, line), "", message, List.of(), mend);
     }
 
     @Override
     public MustacheVisitor createMustacheVisitor() {
+        // The engine wants one for each file, and for each section within.
+        Tokens.Section section = tokens.section();
         return new DefaultMustacheVisitor(this) {
+            @Override
+            public void write(TemplateContext context, String text) {
+                if (text.isBlank()) {
+                    super.write(context, text);
+                    return;
+                }
+                Place at = here(section.words(text), context);
+                list.add(new WriteCode(context, df, text) {
+                    @Override
+                    public Writer execute(Writer writer, List<Object> scopes) {
+                        from(writer, at, true);
+                        return super.execute(writer, scopes);
+                    }
+                });
+            }
+
             @Override
             public void value(TemplateContext context, String variable, boolean encoded) {
                 if (!encoded) {
                     throw new MustacheException("printing without escaping is not allowed", context);
                 }
-                super.value(context, variable.equals(".") ? ITSELF : variable, encoded);
+                Place at = here(section.value(), context);
+                list.add(new ValueCode(context, df, variable.equals(".") ? ITSELF : variable, encoded) {
+                    @Override
+                    public Writer execute(Writer writer, List<Object> scopes) {
+                        from(writer, at, false);
+                        return super.execute(writer, scopes);
+                    }
+                });
+            }
+
+            private Place here(Optional<Place> at, TemplateContext context) {
+                Place known = at.orElseThrow(() -> new MustacheException("its tags do not go together", context));
+                here = known;
+                return known;
             }
 
             @Override
             public void iterable(TemplateContext context, String variable, Mustache mustache) {
+                here(section.within(), context);
                 super.iterable(context, named(context, variable), mustache);
             }
 
             @Override
             public void notIterable(TemplateContext context, String variable, Mustache mustache) {
+                here(section.within(), context);
                 super.notIterable(context, named(context, variable), mustache);
             }
 
@@ -206,13 +251,19 @@ final class StrictMustache extends DefaultMustacheFactory {
         };
     }
 
+    /** Below a partial that calls itself the engine writes into something of its own, and no place is asked for. */
+    private static void from(Writer writer, Place at, boolean verbatim) {
+        if (writer instanceof Output output) {
+            output.from(at, verbatim);
+        }
+    }
+
     @Override
     public Reader getReader(String path) {
         String name = path.replaceFirst("\\.mustache$", "");
-        Part part = partials.apply(name).orElseThrow(() -> new MustacheException("there is no partial `" + name + "`"));
-        parts.put(path, part);
-        refuse(part, path);
-        return new StringReader(part.text.replace(Marks.START, '\uFFFD'));
+        return begun(
+                partials.apply(name).orElseThrow(() -> new MustacheException("there is no partial `" + name + "`")),
+                path);
     }
 
     @Override
@@ -222,15 +273,13 @@ final class StrictMustache extends DefaultMustacheFactory {
 
     @Override
     public void encode(String raw, Writer writer) {
-        String value = raw.replace(Marks.START, '\uFFFD');
         if (escape == Template.Escape.HTML) {
-            HtmlEscaper.escape(value, writer);
+            HtmlEscaper.escape(raw, writer);
             return;
         }
         try {
-            String line = value.lines().limit(2).count() > 1
-                    ? LINE_BREAKS.matcher(value).replaceAll(" ")
-                    : value;
+            String line =
+                    raw.lines().limit(2).count() > 1 ? LINE_BREAKS.matcher(raw).replaceAll(" ") : raw;
             StringBuilder safe = new StringBuilder(line.length() + 8);
             for (int i = 0; i < line.length(); i++) {
                 char c = line.charAt(i);
@@ -245,70 +294,20 @@ final class StrictMustache extends DefaultMustacheFactory {
         }
     }
 
-    /** Of a tag that is being compiled: those of one name on one line come one after the other. */
-    private Place place(TemplateContext context, String name, String sign) {
-        Part part = parts.get(context.file());
-        if (part == null) {
-            throw new IllegalStateException("nobody asked for a template " + context.file());
-        }
-        return place(part, Math.max(1, context.line()), name, sign);
-    }
-
-    /**
-     * The next tag of that name on that line; the line where there is none.
-     *
-     * @param sign what stands before the name: {@code #}, {@code ^}, or nothing before that of a value
-     */
-    private Place place(Part part, int templateLine, String name, String sign) {
-        int line = part.firstLine + templateLine - 1;
+    private static Place line(Part part, int templateLine) {
+        int line = Math.max(1, part.firstLine + templateLine - 1);
         String text = part.file.line(line);
-        Tag tag = new Tag(part.file.path(), line, name, sign);
-        for (int start = text.indexOf("{{", passed.getOrDefault(tag, 0));
-                start >= 0 && !name.isEmpty();
-                start = text.indexOf("{{", start + 1)) {
-            int end = endOfTag(text, start, name, sign);
-            if (end > start) {
-                passed.put(tag, end);
-                return Place.of(part.file, line, 1 + text.codePointCount(0, start), text.codePointCount(start, end));
-            }
-        }
-        return Place.of(part.file, Math.max(1, line), 1, text.codePointCount(0, text.length()));
-    }
-
-    /** Where the tag ends that begins there and has that name and sign; before its start where it is another. */
-    private static int endOfTag(String text, int start, String name, String sign) {
-        int at = start + 2;
-        if (!sign.isEmpty()) {
-            if (at >= text.length() || text.charAt(at) != sign.charAt(0)) {
-                return -1;
-            }
-            at++;
-        }
-        at = afterBlanks(text, at);
-        if (!text.startsWith(name, at)) {
-            return -1;
-        }
-        at = afterBlanks(text, at + name.length());
-        return text.startsWith("}}", at) ? at + 2 : -1;
-    }
-
-    private static int afterBlanks(String text, int from) {
-        int at = from;
-        while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
-            at++;
-        }
-        return at;
+        return Place.of(part.file, line, 1, text.codePointCount(0, text.length()));
     }
 
     private final class Strict implements ObjectHandler {
         @Override
         public Binding createBinding(String name, TemplateContext context, Code code) {
-            if (name == null || context == null) {
+            boolean printed = code instanceof ValueCode;
+            if (!printed && !(code instanceof IterableCode)) {
                 return scopes -> null;
             }
-            boolean printed = code instanceof ValueCode;
-            String sign = printed ? "" : code instanceof NotIterableCode ? "^" : "#";
-            Place at = place(context, name.strip(), sign);
+            Place at = Objects.requireNonNull(here, "the code of a tag is made where the tag stands");
             if (name.equals(ITSELF)) {
                 return scopes -> itself(scopes, at);
             }
@@ -371,7 +370,8 @@ final class StrictMustache extends DefaultMustacheFactory {
             }
             complain(
                     scopes,
-                    new Complaint(Complaint.Kind.WITHHELD, at, name, withheld.why(), List.of(), withheld.mend()));
+                    new TemplateProblem(
+                            TemplateProblem.Kind.WITHHELD, at, name, withheld.why(), List.of(), withheld.mend()));
             return new Value.Flag(false);
         }
 
@@ -383,8 +383,8 @@ final class StrictMustache extends DefaultMustacheFactory {
             boolean several = value instanceof Value.Many;
             complain(
                     scopes,
-                    new Complaint(
-                            Complaint.Kind.NOTHING_THERE,
+                    new TemplateProblem(
+                            TemplateProblem.Kind.NOTHING_THERE,
                             at,
                             before,
                             several
@@ -403,8 +403,8 @@ final class StrictMustache extends DefaultMustacheFactory {
             }
             complain(
                     scopes,
-                    new Complaint(
-                            Complaint.Kind.NOTHING_THERE,
+                    new TemplateProblem(
+                            TemplateProblem.Kind.NOTHING_THERE,
                             at,
                             ".",
                             "`.` is not a text to print",
@@ -431,12 +431,13 @@ final class StrictMustache extends DefaultMustacheFactory {
             if (value instanceof Value.Absent absent) {
                 complain(
                         scopes,
-                        new Complaint(Complaint.Kind.NOTHING_THERE, at, name, absent.why(), List.of(), absent.mend()));
+                        new TemplateProblem(
+                                TemplateProblem.Kind.NOTHING_THERE, at, name, absent.why(), List.of(), absent.mend()));
             } else if (value instanceof Value.Inner || value instanceof Value.Many) {
                 complain(
                         scopes,
-                        new Complaint(
-                                Complaint.Kind.NOTHING_THERE,
+                        new TemplateProblem(
+                                TemplateProblem.Kind.NOTHING_THERE,
                                 at,
                                 name,
                                 "`" + name + "` is not a text to print",
@@ -508,13 +509,13 @@ final class StrictMustache extends DefaultMustacheFactory {
             throw new UnsupportedOperationException("names are looked up by their bindings");
         }
 
-        private void complain(List<Object> scopes, Complaint complaint) {
+        private void complain(List<Object> scopes, TemplateProblem complaint) {
             ((Run) scopes.get(0)).complaints.accept(complaint);
         }
 
-        private Complaint unknown(Place at, String word, Collection<String> known, String within) {
-            return new Complaint(
-                    Complaint.Kind.UNKNOWN_NAME,
+        private TemplateProblem unknown(Place at, String word, Collection<String> known, String within) {
+            return new TemplateProblem(
+                    TemplateProblem.Kind.UNKNOWN_NAME,
                     at,
                     word,
                     "there is no name `" + word + "`" + (within.isEmpty() ? "" : " in `" + within + "`"),

@@ -30,12 +30,12 @@ public final class Template {
 
     private static final Pattern SECTION = Pattern.compile("\\{\\{\\s*([#^/])");
 
-    private final Marks marks;
+    private final StrictMustache.Part part;
     private final @Nullable Mustache compiled;
     private final Map<Code, Place> places;
 
-    private Template(Marks marks, @Nullable Mustache compiled, Map<Code, Place> places) {
-        this.marks = marks;
+    private Template(StrictMustache.Part part, @Nullable Mustache compiled, Map<Code, Place> places) {
+        this.part = part;
         this.compiled = compiled;
         this.places = places;
     }
@@ -53,7 +53,7 @@ public final class Template {
      * @param firstLine the line of the file that the text begins on
      */
     public static Template compile(
-            SourceFile file, String text, int firstLine, Escape escape, Consumer<Complaint> complaints) {
+            SourceFile file, String text, int firstLine, Escape escape, Consumer<TemplateProblem> complaints) {
         return compile(new StrictMustache.Part(file, text, firstLine), escape, name -> Optional.empty(), complaints);
     }
 
@@ -62,7 +62,7 @@ public final class Template {
             SourceFile file,
             Escape escape,
             Function<String, Optional<SourceFile>> partials,
-            Consumer<Complaint> complaints) {
+            Consumer<TemplateProblem> complaints) {
         return compile(
                 new StrictMustache.Part(file, file.text(), 1),
                 escape,
@@ -74,24 +74,23 @@ public final class Template {
             StrictMustache.Part part,
             Escape escape,
             Function<String, Optional<StrictMustache.Part>> partials,
-            Consumer<Complaint> complaints) {
+            Consumer<TemplateProblem> complaints) {
         if (deepest(part.text()) > DEEPEST) {
-            complaints.accept(new Complaint(
-                    Complaint.Kind.MALFORMED,
-                    Place.of(part.file(), part.firstLine(), 1, 0),
+            complaints.accept(new TemplateProblem(
+                    TemplateProblem.Kind.MALFORMED,
+                    part.first(),
                     "",
                     "sections are nested deeper than " + DEEPEST + " levels",
                     List.of(),
                     "Close each section where its text ends."));
-            return new Template(new Marks(part.file(), "", part.firstLine()), null, Map.of());
+            return new Template(part, null, Map.of());
         }
         StrictMustache factory = new StrictMustache(escape, partials);
-        Marks marks = new Marks(part.file(), part.text(), part.firstLine());
         try {
-            return new Template(marks, factory.compile(part, marks.marked()), factory.places());
+            return new Template(part, factory.compile(part), factory.places());
         } catch (MustacheException malformed) {
             complaints.accept(factory.malformed(part, malformed));
-            return new Template(marks, null, Map.of());
+            return new Template(part, null, Map.of());
         }
     }
 
@@ -117,8 +116,8 @@ public final class Template {
      *
      * @throws UnreadException when it asks for what could not be read
      */
-    public Output fill(Names names, Consumer<Complaint> complaints) {
-        Output output = new Output(marks);
+    public Output fill(Names names, Consumer<TemplateProblem> complaints) {
+        Output output = new Output(part.text().length());
         if (compiled != null) {
             try {
                 compiled.execute(output, new ArrayList<>(List.of(new StrictMustache.Run(names, complaints))));
@@ -130,7 +129,7 @@ public final class Template {
     }
 
     /** The engine wraps what stops it, once for each section around. */
-    private void stopped(RuntimeException exception, Consumer<Complaint> complaints) {
+    private void stopped(RuntimeException exception, Consumer<TemplateProblem> complaints) {
         Throwable why = exception;
         while (why instanceof MustacheException && why.getCause() != null) {
             why = why.getCause();
@@ -144,10 +143,10 @@ public final class Template {
         complaints.accept(tooLong());
     }
 
-    private Complaint tooLong() {
-        return new Complaint(
-                Complaint.Kind.NOTHING_THERE,
-                marks.first(),
+    private TemplateProblem tooLong() {
+        return new TemplateProblem(
+                TemplateProblem.Kind.NOTHING_THERE,
+                part.first(),
                 "",
                 "filled in, this text is longer than any page",
                 List.of(),

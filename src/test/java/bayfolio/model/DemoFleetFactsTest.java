@@ -3,8 +3,8 @@ package bayfolio.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Key;
-import bayfolio.fact.Walkthrough;
 import bayfolio.measure.Kilograms;
 import bayfolio.measure.Kilopascals;
 import bayfolio.measure.Meters;
@@ -276,7 +276,7 @@ class DemoFleetFactsTest {
                 .flatMap(gauge -> gauge.facts().find(Gauge.REPLACE_BY).stream())
                 .toList();
         List<LocalDate> done = new ArrayList<>();
-        Walkthrough.of(coach.facts(), (type, value) -> {
+        FactVisitor.of(coach.facts(), (type, value) -> {
             if (value.value() instanceof LocalDate day && !ends.contains(day)) {
                 done.add(day);
             }

@@ -110,6 +110,6 @@ public final class Demo {
 
     static Procedure fill(String coachId, String body, Consumer<Finding> findings) {
         Coach coach = coach(coachId);
-        return Filling.fill(script(body, findings), coach, references(coach, false), findings);
+        return ProcedureFiller.fill(script(body, findings), coach, references(coach, false), findings);
     }
 }

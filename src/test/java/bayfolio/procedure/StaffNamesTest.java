@@ -216,7 +216,7 @@ final class StaffNamesTest {
         scripts.add(script);
         Coach coach = new Coach(fleet, unit);
         Library library = new Library(scripts);
-        Procedure procedure = Filling.fill(
+        Procedure procedure = ProcedureFiller.fill(
                 script, coach, new References(coach, library, Demo.SCREEN, who == Who.STAFF, true), findings::add);
         ScriptChecker.check(
                 fleet,

@@ -81,8 +81,8 @@ final class WayBackTest {
     private static Procedure procedure(String coach, String id) {
         List<Finding> findings = new ArrayList<>();
         Script script = Demo.library().named(Demo.coach(coach).unit(), id).orElseThrow();
-        Procedure procedure =
-                Filling.fill(script, Demo.coach(coach), Demo.references(Demo.coach(coach), false), findings::add);
+        Procedure procedure = ProcedureFiller.fill(
+                script, Demo.coach(coach), Demo.references(Demo.coach(coach), false), findings::add);
         assertThat(findings).isEmpty();
         return procedure;
     }

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bayfolio.Asking;
 import bayfolio.Canaries;
 import bayfolio.catalog.Catalogs;
-import bayfolio.check.Case;
 import bayfolio.check.Check;
+import bayfolio.check.CheckedCoach;
 import bayfolio.compose.Composer;
 import bayfolio.document.Audience;
 import bayfolio.fact.Key;
@@ -18,8 +18,8 @@ import bayfolio.model.Unit;
 import bayfolio.model.Wording;
 import bayfolio.procedure.Condition;
 import bayfolio.procedure.Demo;
-import bayfolio.procedure.Filling;
 import bayfolio.procedure.Library;
+import bayfolio.procedure.ProcedureFiller;
 import bayfolio.procedure.References;
 import bayfolio.procedure.Script;
 import bayfolio.procedure.Stage;
@@ -186,13 +186,13 @@ final class DisclosuresTest {
     private Map<String, byte[]> rendered(Check check, boolean asStaff) {
         Coach coach = new Coach(check.fleet(), check.units().get(0));
         References references = new References(coach, check.library(), screen.of("en-US"), asStaff, true);
-        Case filled = new Case(
+        CheckedCoach filled = new CheckedCoach(
                 coach,
                 coach,
                 check.library(),
                 screen.of("en-US"),
                 check.library().of(coach.unit()).stream()
-                        .map(script -> Filling.fill(script, coach, references, finding -> {}))
+                        .map(script -> ProcedureFiller.fill(script, coach, references, finding -> {}))
                         .toList());
         return site.files(Composer.compose(filled).seenBy(Audience.RENTERS));
     }

@@ -8,8 +8,8 @@ import bayfolio.check.text.DoorCodeInText;
 import bayfolio.check.text.DoubledWord;
 import bayfolio.check.text.PhoneInText;
 import bayfolio.fact.Described;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Type;
-import bayfolio.fact.Walkthrough;
 import bayfolio.model.Fleet;
 import bayfolio.model.Word;
 import bayfolio.source.Place;
@@ -77,7 +77,7 @@ class EveryTextIsReadTest {
     }
 
     private static void collect(Described described, List<Words> all) {
-        Walkthrough.of(described, (record, key, type, value) -> {
+        FactVisitor.of(described, (record, key, type, value) -> {
             if (type == Type.TEXT && !NOT_SHOWN.contains(key.name())) {
                 all.add(new Words(key.name(), value.at()));
             }

@@ -6,11 +6,11 @@ import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.check.Rules;
 import bayfolio.fact.Described;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
-import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
 import bayfolio.measure.NotAQuantityException;
 import bayfolio.measure.Scale;
@@ -385,7 +385,7 @@ final class MutationTest {
 
     private static Stream<Value> values(Facts facts) {
         List<Value> values = new ArrayList<>();
-        Walkthrough.of(facts, (type, value) -> values.add(new Value(type, value.at())));
+        FactVisitor.of(facts, (type, value) -> values.add(new Value(type, value.at())));
         return values.stream();
     }
 

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bayfolio.DemoFleet;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Type;
-import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.Role;
@@ -238,7 +238,7 @@ final class OneFaultTest {
     private static List<Place> values(Predicate<Type<?>> type) {
         List<Place> places = new ArrayList<>();
         for (Unit unit : reading.fleet().units()) {
-            Walkthrough.of(unit.facts(), (each, value) -> {
+            FactVisitor.of(unit.facts(), (each, value) -> {
                 if (type.test(each)) {
                     places.add(value.at());
                 }

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Type;
-import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.Thing;
@@ -128,7 +128,7 @@ final class RenameTest {
     /** Where the description names the id, as its declaration says which values are references. */
     private static TreeSet<String> uses(Unit unit, String id) {
         TreeSet<String> uses = new TreeSet<>();
-        Walkthrough.of(unit.facts(), (type, value) -> {
+        FactVisitor.of(unit.facts(), (type, value) -> {
             if (type instanceof Type.Reference && value.value().equals(id)) {
                 uses.add(value.at().toString());
             }

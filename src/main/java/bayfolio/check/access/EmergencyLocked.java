@@ -1,6 +1,6 @@
 package bayfolio.check.access;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
@@ -19,7 +19,7 @@ public final class EmergencyLocked implements Rule {
             Pattern.compile("\\b(no|not|never|none|without|unlocked)\\b", Pattern.CASE_INSENSITIVE);
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return Stream.concat(
                 coach.unit().compartments().stream()
                         .filter(Compartment::emergency)

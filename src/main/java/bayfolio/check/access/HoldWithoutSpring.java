@@ -1,6 +1,6 @@
 package bayfolio.check.access;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
@@ -25,7 +25,7 @@ public final class HoldWithoutSpring implements Rule {
             Switch.Make.OUTLET);
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().switches().stream()
                 .filter(it -> STAYING.contains(it.make()) && it.facts().has(Switch.HOLD))
                 .map(it -> Finding.warning(

@@ -1,6 +1,6 @@
 package bayfolio.check.access;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Door;
@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 /** Flags a coach none of whose doors is a way out in an emergency. */
 public final class NoEmergencyExit implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         boolean out = coach.unit().doors().stream()
                 .anyMatch(door -> door.facts().find(Door.EMERGENCY).orElse(false)
                         || door.roles().contains("emergency-exit"));

@@ -1,6 +1,6 @@
 package bayfolio.check.access;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Unit;
@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 /** Flags a coach whose list of items has no fire extinguisher. */
 public final class NoFireExtinguisher implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().draft()
                         || coach.unit().items().isEmpty()
                         || coach.unit().holds("fire-extinguisher")

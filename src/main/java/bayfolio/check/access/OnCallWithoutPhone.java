@@ -1,6 +1,6 @@
 package bayfolio.check.access;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Access;
@@ -24,7 +24,7 @@ public final class OnCallWithoutPhone implements Rule {
             OnCallWithoutPhone::links);
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return SENDING.tell("on-call-without-phone", coach);
     }
 

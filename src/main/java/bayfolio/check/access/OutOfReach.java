@@ -1,6 +1,6 @@
 package bayfolio.check.access;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Access;
@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  */
 public final class OutOfReach implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return Stream.of(
                         coach.unit().items().stream()
                                 .filter(item -> !item.forStaff())
@@ -29,7 +29,7 @@ public final class OutOfReach implements Rule {
                 .flatMap(findings -> findings);
     }
 
-    private static Optional<Finding> check(Thing thing, Access access, Case coach) {
+    private static Optional<Finding> check(Thing thing, Access access, CheckedCoach coach) {
         boolean renters = access == Access.FREE || access == Access.TASK;
         Optional<Compartment> around = coach.coach().around(thing);
         return around.filter(it -> renters && !it.emergency() && it.access().compareTo(Access.TASK) > 0)

@@ -1,6 +1,6 @@
 package bayfolio.check.access;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.finding.Finding;
 import bayfolio.model.Access;
 import bayfolio.model.Reach;
@@ -38,7 +38,7 @@ record Sending(
      * A step of the coach's own is told where it stands. A shared one is right for other coaches: what it comes of, the
      * access that this coach states, is told, once for all steps that come to nothing by it.
      */
-    Stream<Finding> tell(String code, Case coach) {
+    Stream<Finding> tell(String code, CheckedCoach coach) {
         Set<Target> places = Reach.all(access, coach.coach());
         List<Finding> findings = new ArrayList<>();
         Map<Place, List<Sent>> shared = new LinkedHashMap<>();
@@ -59,7 +59,7 @@ record Sending(
         return findings.stream();
     }
 
-    private static Place stated(Target.OfThing to, Case coach) {
+    private static Place stated(Target.OfThing to, CheckedCoach coach) {
         Thing thing = coach.coach().thing(to.kind(), to.id()).orElseThrow();
         return Reach.of(thing, coach.coach()).at();
     }

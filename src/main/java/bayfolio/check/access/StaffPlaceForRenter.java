@@ -1,6 +1,6 @@
 package bayfolio.check.access;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Access;
@@ -20,7 +20,7 @@ public final class StaffPlaceForRenter implements Rule {
             new Sending(Access.STAFF, "for staff", "Take the step out", StaffPlaceForRenter::links);
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return SENDING.tell("staff-place-for-renter", coach);
     }
 

@@ -1,6 +1,6 @@
 package bayfolio.check.access;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
@@ -20,7 +20,7 @@ public final class StoredNeverWoken implements Rule {
     private static final Pattern OFF = Pattern.compile("\\boff\\b", Pattern.CASE_INSENSITIVE);
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         List<Procedure> pickup = coach.procedures().stream()
                 .filter(it -> it.head().stage() == Stage.PICKUP_AFTER_HOURS)
                 .toList();

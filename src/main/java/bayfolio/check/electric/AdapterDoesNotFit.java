@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Amps;
@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  */
 public final class AdapterDoesNotFit implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         Set<Amps> sizes = Shore.of(unit).stream()
                 .map(supply -> supply.facts().get(Supply.AMPS))

@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Adapter;
@@ -14,11 +14,11 @@ public final class AdapterWithoutItem implements Rule {
     private static final String ROLE = "supply-adapter";
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return Shore.adapters(coach.unit()).stream().flatMap(it -> check(it, coach).stream());
     }
 
-    private static Optional<Finding> check(Adapter adapter, Case coach) {
+    private static Optional<Finding> check(Adapter adapter, CheckedCoach coach) {
         Optional<String> named = adapter.facts().find(Adapter.ITEM);
         if (named.isEmpty()) {
             return Optional.of(Finding.warning(

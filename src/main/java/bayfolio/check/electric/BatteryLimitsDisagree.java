@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.MeasureSystem;
@@ -18,7 +18,7 @@ public final class BatteryLimitsDisagree implements Rule {
     private static final double NEAR = 0.5;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().banks().stream().flatMap(bank -> check(bank).stream());
     }
 

@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Switch;
@@ -14,7 +14,7 @@ public final class BatterySwitchWithoutLooks implements Rule {
     private static final Set<String> ROLES = Set.of("house-battery-switch", "chassis-battery-switch");
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().switches().stream()
                 .filter(it -> it.holdsOneOf(ROLES))
                 .flatMap(it -> check(it).stream());

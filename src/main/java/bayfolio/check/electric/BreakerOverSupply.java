@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Amps;
@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  */
 public final class BreakerOverSupply implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Optional<Amps> shore = Shore.size(coach.unit());
         Region region = coach.unit().region();
         return coach.unit().circuits().stream().flatMap(circuit -> switch (circuit.facts()
@@ -49,7 +49,7 @@ public final class BreakerOverSupply implements Rule {
     }
 
     /** The largest of those that may feed it; nothing while one of these does not tell its own. */
-    private static Optional<Amps> mainFuse(Circuit circuit, Case coach) {
+    private static Optional<Amps> mainFuse(Circuit circuit, CheckedCoach coach) {
         List<Optional<Amps>> fuses = feeding(circuit, coach)
                 .map(bank -> bank.facts().find(Bank.FUSE))
                 .toList();
@@ -59,7 +59,7 @@ public final class BreakerOverSupply implements Rule {
     }
 
     /** The batteries that the circuit names, else those that have the role, else any. */
-    private static Stream<Bank> feeding(Circuit circuit, Case coach) {
+    private static Stream<Bank> feeding(Circuit circuit, CheckedCoach coach) {
         List<Bank> banks = coach.unit().banks();
         List<Thing> house = coach.coach().holders(Bank.SHAPE.name(), "house-bank");
         return circuit.facts()

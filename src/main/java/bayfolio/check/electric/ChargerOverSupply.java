@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
@@ -21,7 +21,7 @@ public final class ChargerOverSupply implements Rule {
     private static final String ROLE = "charger";
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         Optional<Amps> smallest = Shore.smallest(unit);
         double share = limited(unit);

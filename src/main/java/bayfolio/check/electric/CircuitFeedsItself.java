@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Circuit;
@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /** Flags a circuit that is fed through itself, at once or through others. */
 public final class CircuitFeedsItself implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Map<String, Circuit> circuits = new HashMap<>();
         coach.unit().circuits().forEach(it -> circuits.putIfAbsent(it.id(), it));
         return coach.unit().circuits().stream()

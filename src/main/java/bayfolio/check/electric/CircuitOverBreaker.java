@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Amps;
@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  */
 public final class CircuitOverBreaker implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         List<Draw> draws = Draw.all(unit).toList();
         return unit.circuits().stream()

@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Circuit;
@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 /** Flags an AC circuit that does not name the breaker handle that it is switched by. */
 public final class CircuitWithoutSwitch implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().circuits().stream()
                 .filter(circuit -> circuit.facts().get(Circuit.CURRENT) == Circuit.Current.AC
                         && !circuit.facts().has(Circuit.SWITCH))

@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Volts;
@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 /** Flags a circuit that cannot be fed through the one that it names: another current, or another leg of the same voltage. */
 public final class FeedDisagrees implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().circuits().stream()
                 .flatMap(circuit -> coach.unit().circuits().stream()
                         .filter(feed -> circuit.facts()

@@ -1,13 +1,13 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Amps;
 import bayfolio.model.Generator;
 import bayfolio.model.Region;
-import bayfolio.reckon.power.PerLeg;
+import bayfolio.reckon.power.LegRating;
 import bayfolio.source.Place;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,17 +24,17 @@ public final class GeneratorBreaker implements Rule {
     private static final double LEAST = 0.99;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Region region = coach.unit().region();
         return coach.unit().generator().map(Generator::facts).flatMap(it -> check(it, region)).stream();
     }
 
     /** What one leg gives at rated power. */
     static Optional<Amps> rated(Facts generator) {
-        Optional<PerLeg> legs = generator
+        Optional<LegRating> legs = generator
                 .find(Generator.VOLTS)
                 .filter(volts -> volts.value() > 0)
-                .flatMap(volts -> generator.find(Generator.LEGS).map(count -> new PerLeg(volts, count)));
+                .flatMap(volts -> generator.find(Generator.LEGS).map(count -> new LegRating(volts, count)));
         return legs.flatMap(each -> generator.find(Generator.POWER).map(each::amps));
     }
 

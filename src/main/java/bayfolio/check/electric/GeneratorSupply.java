@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
@@ -20,7 +20,7 @@ public final class GeneratorSupply implements Rule {
     private static final double TOLERANCE = 1.01;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         Optional<Facts> generator = unit.generator().map(Generator::facts);
         return unit.supplies().stream()

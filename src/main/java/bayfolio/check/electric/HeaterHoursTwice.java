@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 /** Flags hours of a load that belongs to a gas heater whose hours of flame are stated: the flame's hours are taken for both. */
 public final class HeaterHoursTwice implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().loads().stream()
                 .flatMap(load -> GasFlame.heaterOf(load, coach.unit()).stream()
                         .filter(heater -> heater.facts().has(Appliance.GAS_HOURS))

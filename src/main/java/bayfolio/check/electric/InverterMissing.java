@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /** Flags a load, a circuit or a supply that speaks of an inverter on a coach that describes none. */
 public final class InverterMissing implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         if (unit.facts().has(Unit.INVERTER)) {
             return Stream.empty();

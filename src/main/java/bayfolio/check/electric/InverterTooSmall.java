@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  */
 public final class InverterTooSmall implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         Optional<Facts> inverter = unit.facts().find(Unit.INVERTER).map(Inverter::facts);
         return Draw.all(unit)

@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Circuit;
@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 /** Flags a load that is said to run from the inverter and hangs on a circuit that the inverter does not feed. */
 public final class LoadNotFedByInverter implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         return unit.loads().stream()
                 .filter(load -> load.facts().find(Load.ON_INVERTER).orElse(false))

@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Circuit;
@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 /** Flags a circuit on the second leg of a coach whose supplies all have one. */
 public final class LoadOnMissingLeg implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         boolean oneLeg = !unit.supplies().isEmpty()
                 && unit.supplies().stream().allMatch(supply -> supply.facts().get(Supply.LEGS) == 1);

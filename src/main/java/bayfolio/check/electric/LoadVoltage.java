@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Volts;
@@ -18,7 +18,7 @@ public final class LoadVoltage implements Rule {
     private static final double TOLERANCE = 0.15 + 1e-9;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         return unit.loads().stream()
                 .flatMap(load -> Draw.circuit(load, unit).flatMap(it -> check(load, it, unit.region())).stream());

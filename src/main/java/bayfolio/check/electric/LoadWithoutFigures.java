@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Load;
@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 /** Flags a load of which neither watts nor amps are known. */
 public final class LoadWithoutFigures implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().loads().stream()
                 .filter(load -> !load.facts().has(Load.WATTS) && !load.facts().has(Load.AMPS))
                 .map(load -> Finding.warning(

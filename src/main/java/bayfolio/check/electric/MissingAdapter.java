@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Amps;
@@ -24,7 +24,7 @@ public final class MissingAdapter implements Rule {
     private static final String ROLE = "small-supply-adapter";
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         return Shore.size(unit).stream()
                 .flatMap(size -> Stream.concat(
@@ -49,7 +49,7 @@ public final class MissingAdapter implements Rule {
                         .mend("Describe the adapter under `adapters`, or leave the supply out."));
     }
 
-    private static Optional<Finding> check(Procedure procedure, Amps size, Case coach) {
+    private static Optional<Finding> check(Procedure procedure, Amps size, CheckedCoach coach) {
         List<Adapter> offered = offered(procedure, coach);
         boolean smaller =
                 offered.stream().anyMatch(it -> size.exceeds(it.facts().get(Adapter.FROM)));
@@ -68,7 +68,7 @@ public final class MissingAdapter implements Rule {
     }
 
     /** The adapters for a smaller outlet that a procedure speaks of, in reading order. */
-    private static List<Adapter> offered(Procedure procedure, Case coach) {
+    private static List<Adapter> offered(Procedure procedure, CheckedCoach coach) {
         return procedure
                 .links()
                 .map(Inline.Link::target)
@@ -81,7 +81,7 @@ public final class MissingAdapter implements Rule {
                 .toList();
     }
 
-    private static String print(Amps amps, Case coach) {
+    private static String print(Amps amps, CheckedCoach coach) {
         return amps.in(coach.unit().region().first());
     }
 }

@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Load;
@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 /** Flags a load that starts with less current than it runs with. */
 public final class StartBelowRunning implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return Draw.all(coach.unit()).flatMap(draw -> check(draw).stream());
     }
 

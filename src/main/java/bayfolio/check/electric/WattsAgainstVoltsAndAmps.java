@@ -1,6 +1,6 @@
 package bayfolio.check.electric;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Amps;
@@ -23,7 +23,7 @@ public final class WattsAgainstVoltsAndAmps implements Rule {
     private static final double TOLERANCE = 0.05 + 1e-9;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         return unit.loads().stream()
                 .flatMap(load -> Draw.circuit(load, unit).flatMap(it -> check(load, it, unit.region())).stream());

@@ -1,6 +1,6 @@
 package bayfolio.check.feature;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
@@ -33,7 +33,7 @@ public final class FeatureWithoutFact implements Rule {
      * @param records those that ought to tell; where there are none, the block does
      * @param block the key under which they stand
      */
-    private record Need(
+    private record Requirement(
             Feature feature,
             Predicate<Unit> used,
             Function<Unit, Stream<Facts>> records,
@@ -76,8 +76,8 @@ public final class FeatureWithoutFact implements Rule {
 
     private static final Predicate<Unit> ALWAYS = unit -> true;
 
-    private static final List<Need> NEEDS = List.of(
-            new Need(
+    private static final List<Requirement> NEEDS = List.of(
+            new Requirement(
                     Feature.HOUSE_LITHIUM,
                     ALWAYS,
                     unit -> unit.banks().stream()
@@ -86,7 +86,7 @@ public final class FeatureWithoutFact implements Rule {
                     Unit.BANKS,
                     Bank.FROST_LIMIT,
                     "charged below it, lithium is ruined"),
-            new Need(
+            new Requirement(
                     Feature.HEAT_PUMP,
                     ALWAYS,
                     unit -> unit.appliances().stream()
@@ -95,42 +95,42 @@ public final class FeatureWithoutFact implements Rule {
                     Unit.APPLIANCES,
                     Appliance.LOWEST_OUTSIDE,
                     "below it, it does not heat"),
-            new Need(
+            new Requirement(
                     Feature.GENERATOR,
                     ALWAYS,
                     unit -> block(unit, Unit.GENERATOR),
                     Unit.GENERATOR,
                     Generator.EXHAUST_SIDE,
                     "nobody opens a window there while it runs"),
-            new Need(
+            new Requirement(
                     Feature.SOLAR,
                     ALWAYS,
                     unit -> block(unit, Unit.SOLAR),
                     Unit.SOLAR,
                     Solar.ALIVE_WITH_SWITCH_OFF,
                     "a wire that is believed dead may be live in the sun"),
-            new Need(
+            new Requirement(
                     Feature.FILL_VALVE,
                     ALWAYS,
                     unit -> block(unit, Unit.WATER),
                     Unit.WATER,
                     Water.CITY_POSITION,
                     "one hose connection serves several ways, and the valve decides which"),
-            new Need(
+            new Requirement(
                     Feature.FILL_VALVE,
                     ALWAYS,
                     unit -> block(unit, Unit.WATER),
                     Unit.WATER,
                     Water.TANK_FILL_POSITION,
                     "left in it, the tank overflows"),
-            new Need(
+            new Requirement(
                     Feature.HITCH,
                     Feature.TOWING_ALLOWED::of,
                     unit -> block(unit, Unit.WEIGHTS),
                     Unit.WEIGHTS,
                     Weights.TOW_WEIGHT,
                     "what hangs on the hitch must not be heavier"),
-            new Need(
+            new Requirement(
                     Feature.HITCH,
                     FeatureWithoutFact::hitchForRenters,
                     unit -> block(unit, Unit.WEIGHTS),
@@ -149,7 +149,7 @@ public final class FeatureWithoutFact implements Rule {
     }
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         boolean draft = !coach.unit().facts().has(Unit.HIRE);
         return draft ? Stream.of() : NEEDS.stream().flatMap(need -> need.unmet(coach.unit()));
     }

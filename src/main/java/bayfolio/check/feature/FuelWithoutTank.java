@@ -1,6 +1,6 @@
 package bayfolio.check.feature;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 /** Flags an engine, a generator or a heater that burns what no tank of the coach holds. */
 public final class FuelWithoutTank implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         List<Finding> findings = new ArrayList<>();
         if (unit.tanks().stream().noneMatch(tank -> isFuel(tank.contents()))) {

@@ -1,6 +1,6 @@
 package bayfolio.check.feature;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
@@ -26,30 +26,31 @@ import java.util.stream.Stream;
  */
 public final class MissingRole implements Rule {
     /** What a coach has by its nature; common practice, no source. What has a rule of its own is left to that. */
-    private static final List<Need> NEEDS = List.of(
-            new Need("smoke-alarm", unit -> true, "people sleep in it"),
-            new Need("co-alarm", Feature.BURNS_FUEL::of, "something in it burns fuel"),
-            new Need("first-aid-kit", unit -> true, "it is hired out"),
-            new Need("wheel-chock", unit -> true, "it stands on slopes"),
-            new Need("leveling-ramp", unit -> !Feature.JACKS.of(unit), "it has no jacks, and stands on slopes"),
-            new Need("tank-gauge", unit -> holds(unit, Tank.Contents.GRAY), "it has a tank for waste that fills up"),
-            new Need("lp-fill-port", Feature.LP_TANK::of, "its gas tank is fixed"),
-            new Need("generator-compartment", Feature.GENERATOR::of, "it has a generator"),
-            new Need("warning-triangle", unit -> unit.region() == Region.EUROPE, "it is for Europe"));
+    private static final List<Requirement> NEEDS = List.of(
+            new Requirement("smoke-alarm", unit -> true, "people sleep in it"),
+            new Requirement("co-alarm", Feature.BURNS_FUEL::of, "something in it burns fuel"),
+            new Requirement("first-aid-kit", unit -> true, "it is hired out"),
+            new Requirement("wheel-chock", unit -> true, "it stands on slopes"),
+            new Requirement("leveling-ramp", unit -> !Feature.JACKS.of(unit), "it has no jacks, and stands on slopes"),
+            new Requirement(
+                    "tank-gauge", unit -> holds(unit, Tank.Contents.GRAY), "it has a tank for waste that fills up"),
+            new Requirement("lp-fill-port", Feature.LP_TANK::of, "its gas tank is fixed"),
+            new Requirement("generator-compartment", Feature.GENERATOR::of, "it has a generator"),
+            new Requirement("warning-triangle", unit -> unit.region() == Region.EUROPE, "it is for Europe"));
 
     /** Fewer coaches tell no custom. */
     private static final int SISTERS = 2;
 
     private static final int OTHERS = 3;
 
-    private record Need(String role, Predicate<Unit> when, String why) {}
+    private record Requirement(String role, Predicate<Unit> when, String why) {}
 
     private static boolean holds(Unit unit, Tank.Contents contents) {
         return unit.tanks().stream().anyMatch(tank -> tank.contents() == contents);
     }
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         if (unit.draft()) {
             return Stream.of();
@@ -100,7 +101,7 @@ public final class MissingRole implements Rule {
         return unit.facts().at(unit.facts().has(Unit.NOT_ON_THIS_COACH) ? Unit.NOT_ON_THIS_COACH : Unit.ID);
     }
 
-    private static Stream<Finding> contradictions(Case coach) {
+    private static Stream<Finding> contradictions(CheckedCoach coach) {
         return coach.unit().facts().find(Unit.NOT_ON_THIS_COACH).stream()
                 .flatMap(List::stream)
                 .filter(role -> coach.unit().holds(role.value()))
@@ -112,7 +113,7 @@ public final class MissingRole implements Rule {
     }
 
     /** What all other coaches of its body have, or all others of the fleet, without a feature that this one lacks. */
-    private static Stream<String> custom(Case coach) {
+    private static Stream<String> custom(CheckedCoach coach) {
         if (!coach.coach().fleet().coachesRead()) {
             return Stream.of(); // what could not be read may be without it, too
         }
@@ -136,7 +137,7 @@ public final class MissingRole implements Rule {
     }
 
     /** Roles that nothing has, each with the first script in which a step falls away for that. */
-    private static Map<String, String> fallen(Case coach) {
+    private static Map<String, String> fallen(CheckedCoach coach) {
         Map<String, String> fallen = new TreeMap<>();
         for (Script script : coach.library().of(coach.unit(), coach.coach().features())) {
             if (script.unit().isEmpty()) {

@@ -1,6 +1,6 @@
 package bayfolio.check.feature;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.explain.Explanations;
 import bayfolio.finding.Finding;
@@ -28,7 +28,7 @@ public final class ReckoningLacksFacts implements Rule {
             Map.entry(Question.CLEARANCE, "what the coach fits under and through"));
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         // What could not be read is told as that.
         return coach.unit().draft() || !coach.unit().facts().whole()
                 ? Stream.empty()

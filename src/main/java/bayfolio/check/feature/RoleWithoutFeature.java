@@ -2,7 +2,7 @@ package bayfolio.check.feature;
 
 import static java.util.Map.entry;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Feature;
@@ -59,7 +59,7 @@ public final class RoleWithoutFeature implements Rule {
             entry("def-filler", List.of(Feature.DEF)));
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         if (!coach.unit().facts().has(Unit.HIRE)) {
             return Stream.of(); // a draft; what it belongs to may still come
         }

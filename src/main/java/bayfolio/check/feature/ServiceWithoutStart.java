@@ -1,6 +1,6 @@
 package bayfolio.check.feature;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
@@ -17,7 +17,7 @@ public final class ServiceWithoutStart implements Rule {
             Service.EVERY_HOURS, Service.LAST_HOURS);
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().facts().all(Unit.SERVICES).stream()
                 .filter(service -> service.facts().whole())
                 .flatMap(ServiceWithoutStart::check);

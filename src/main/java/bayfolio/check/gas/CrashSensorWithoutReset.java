@@ -1,6 +1,6 @@
 package bayfolio.check.gas;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Gas;
@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 /** Flags a crash sensor that shuts the gas and that nothing resets. */
 public final class CrashSensorWithoutReset implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().holds("gas-safety-reset")
                 ? Stream.of()
                 : coach.unit().facts().find(Unit.GAS).stream()

@@ -1,6 +1,6 @@
 package bayfolio.check.gas;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Appliance;
@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 /** Flags an appliance that runs on gas in a coach that has none. */
 public final class GasApplianceWithoutGas implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().facts().has(Unit.GAS)
                 ? Stream.of()
                 : coach.unit().appliances().stream()

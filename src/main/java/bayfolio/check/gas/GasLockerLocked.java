@@ -1,6 +1,6 @@
 package bayfolio.check.gas;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Compartment;
@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 /** Flags a gas locker that is not kept open for an emergency. */
 public final class GasLockerLocked implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().compartments().stream()
                 .filter(it -> it.roles().contains("gas-locker") && !it.emergency())
                 .map(it -> Finding.error(

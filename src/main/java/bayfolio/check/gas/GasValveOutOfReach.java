@@ -1,6 +1,6 @@
 package bayfolio.check.gas;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Compartment;
@@ -14,7 +14,7 @@ public final class GasValveOutOfReach implements Rule {
     private static final List<String> VALVES = List.of("lp-main-valve", "gas-cylinder-valve");
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return VALVES.stream()
                 .flatMap(role -> coach.coach().holders("switch", role).stream())
                 .filter(valve -> !valve.facts().find(Switch.EMERGENCY).orElse(false))

@@ -1,6 +1,6 @@
 package bayfolio.check.gas;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Unit;
@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 /** Flags a coach with LP gas and no gas alarm. */
 public final class GasWithoutAlarm implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().draft() || coach.unit().holds("gas-alarm")
                 ? Stream.of()
                 : coach.unit().facts().find(Unit.GAS).stream()

@@ -1,6 +1,6 @@
 package bayfolio.check.gas;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Tank;
@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 /** Flags a coach with LP gas and nothing that carries it. */
 public final class GasWithoutTank implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         boolean carried = coach.unit().tanks().stream().anyMatch(tank -> tank.contents() == Tank.Contents.LP_GAS);
         return coach.unit().draft() || carried
                 ? Stream.of()

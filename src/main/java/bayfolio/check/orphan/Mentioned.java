@@ -1,9 +1,9 @@
 package bayfolio.check.orphan;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Type;
 import bayfolio.fact.UnreadException;
-import bayfolio.fact.Walkthrough;
 import bayfolio.model.Thing;
 import bayfolio.prose.Target;
 import java.util.HashSet;
@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  * @param byFacts ids that other facts refer to
  */
 record Mentioned(Set<String> byProcedures, Set<String> byFacts) {
-    static Mentioned on(Case coach) {
+    static Mentioned on(CheckedCoach coach) {
         if (!coach.unit().facts().whole()) {
             throw new UnreadException("what could not be read may name it");
         }
@@ -28,7 +28,7 @@ record Mentioned(Set<String> byProcedures, Set<String> byFacts) {
             }
         });
         Set<String> facts = new HashSet<>();
-        Walkthrough.of(coach.unit().facts(), (type, value) -> {
+        FactVisitor.of(coach.unit().facts(), (type, value) -> {
             if (type instanceof Type.Reference) {
                 facts.add(value.value().toString());
             }
@@ -45,7 +45,7 @@ record Mentioned(Set<String> byProcedures, Set<String> byFacts) {
         return linked(thing) || byFacts.contains(thing.id());
     }
 
-    static Stream<Thing> inside(Thing compartment, Case coach) {
+    static Stream<Thing> inside(Thing compartment, CheckedCoach coach) {
         return coach.unit()
                 .things()
                 .filter(thing -> thing.spot()

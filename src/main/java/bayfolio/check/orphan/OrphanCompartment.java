@@ -1,6 +1,6 @@
 package bayfolio.check.orphan;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Compartment;
@@ -12,7 +12,7 @@ import java.util.stream.Stream;
  */
 public final class OrphanCompartment implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Mentioned mentioned = Mentioned.on(coach);
         return coach.unit().compartments().stream()
                 .filter(it -> !mentioned.spoken(it))

@@ -1,6 +1,6 @@
 package bayfolio.check.orphan;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Access;
@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  */
 public final class OrphanSwitch implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Mentioned mentioned = Mentioned.on(coach);
         return coach.unit().switches().stream()
                 .filter(it -> it.access() == Access.FREE || it.access() == Access.TASK)

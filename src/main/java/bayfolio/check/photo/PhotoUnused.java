@@ -1,9 +1,9 @@
 package bayfolio.check.photo;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Type;
-import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
 import bayfolio.model.Photo;
 import bayfolio.procedure.Procedure;
@@ -15,12 +15,12 @@ import java.util.stream.Stream;
 /** Flags a photo that no thing and no procedure names. */
 public final class PhotoUnused implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         if (!coach.unit().facts().whole()) {
             return Stream.of(); // what could not be read may name it
         }
         Set<String> named = new HashSet<>();
-        Walkthrough.of(coach.unit().facts(), (type, value) -> {
+        FactVisitor.of(coach.unit().facts(), (type, value) -> {
             if (type instanceof Type.Reference reference && reference.kinds().contains(Photo.SHAPE.name())) {
                 named.add(value.value().toString());
             }

@@ -1,6 +1,6 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.procedure.Procedure;
@@ -22,7 +22,7 @@ import java.util.stream.Stream;
  */
 public final class FirstDoThisCycle implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Map<String, List<Inline.Link>> first = new HashMap<>();
         coach.procedures().forEach(procedure -> first.put(procedure.id(), first(procedure)));
         return coach.procedures().stream()

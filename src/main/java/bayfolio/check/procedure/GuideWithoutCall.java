@@ -1,6 +1,6 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.procedure.Form;
@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 /** Flags a trouble guide whose last way out is nobody's phone. */
 public final class GuideWithoutCall implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.procedures().stream()
                 .filter(procedure -> procedure.form() == Form.TROUBLE)
                 .filter(guide -> !guide.endings().isEmpty() && !calls(guide))

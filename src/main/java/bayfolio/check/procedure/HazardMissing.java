@@ -1,6 +1,6 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
@@ -69,7 +69,7 @@ public final class HazardMissing implements Rule {
             "flames on board");
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         boolean gas = coach.coach().features().contains(Feature.LP_TANK)
                 || coach.coach().features().contains(Feature.GAS_CYLINDERS);
         List<Danger> dangers = gas

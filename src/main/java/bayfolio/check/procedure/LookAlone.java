@@ -1,6 +1,6 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.procedure.Head;
@@ -21,7 +21,7 @@ public final class LookAlone implements Rule {
             "^\\s*(?:See|Look(?! up)|Watch|Check|Know|Wait|Listen|Feel|Smell|Make sure|Notice|Expect|Read(?!.* aloud))\\b");
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.procedures().stream()
                 .filter(procedure -> !procedure.head().facts().find(Head.TICKED).orElse(false))
                 .flatMap(Procedure::steps)

@@ -1,6 +1,6 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  */
 public final class OrderAgainstFacts implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         return Stream.concat(
                 named(coach),
@@ -55,7 +55,7 @@ public final class OrderAgainstFacts implements Rule {
                         .mend("Mend this, or `order` of the setup."));
     }
 
-    private static Stream<Finding> named(Case coach) {
+    private static Stream<Finding> named(CheckedCoach coach) {
         Set<Setup.Turn> has = coach.library().of(coach.unit()).stream()
                 .flatMap(script -> script.head().facts().find(Head.SETS_UP).stream())
                 .collect(Collectors.toSet());

@@ -1,6 +1,6 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
@@ -27,11 +27,11 @@ public final class ProcedureWithoutRoles implements Rule {
     private static final Pattern NAMED = Pattern.compile("\\b([a-z]+)[:.]([a-z0-9]+(?:-[a-z0-9]+)*)");
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.procedures().stream().flatMap(procedure -> check(procedure, coach).stream());
     }
 
-    private static Optional<Finding> check(Procedure procedure, Case coach) {
+    private static Optional<Finding> check(Procedure procedure, CheckedCoach coach) {
         // Most name something that holds a role, which is seen sooner than all roles are found.
         boolean holds = procedure
                 .links()

@@ -1,6 +1,6 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 /** Flags what a renter is told to set up at a site, and on this coach never told to take back. */
 public final class SetUpNeverUndone implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         List<Script> scripts = coach.library().all(coach.unit()).stream()
                 .filter(script -> script.head().who().forRenters())
                 .toList();

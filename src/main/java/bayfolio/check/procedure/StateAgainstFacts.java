@@ -1,6 +1,6 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  */
 public final class StateAgainstFacts implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.procedures().stream()
                 .filter(procedure -> procedure.head().facts().has(Head.LEAVES) && procedure.read())
                 .flatMap(procedure -> left(procedure).flatMap(handled -> check(procedure, handled, coach)));
@@ -33,7 +33,7 @@ public final class StateAgainstFacts implements Rule {
         return last.values().stream();
     }
 
-    private static Stream<Finding> check(Procedure procedure, Block.Handled handled, Case coach) {
+    private static Stream<Finding> check(Procedure procedure, Block.Handled handled, CheckedCoach coach) {
         Key<String> key = state(procedure.head().facts().get(Head.LEAVES));
         return coach
                 .coach()

@@ -1,6 +1,6 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.procedure.Procedure;
@@ -15,7 +15,7 @@ public final class StateUnexplained implements Rule {
     private record Gap(String kind, String id, String key) {}
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Map<Gap, Finding> first = new LinkedHashMap<>();
         coach.procedures()
                 .forEach(procedure -> procedure
@@ -31,7 +31,7 @@ public final class StateUnexplained implements Rule {
         return first.values().stream();
     }
 
-    private static Finding finding(Procedure procedure, Block.Handled handled, Gap gap, Case coach) {
+    private static Finding finding(Procedure procedure, Block.Handled handled, Gap gap, CheckedCoach coach) {
         return Finding.warning(
                         "state-unexplained",
                         coach.coach().thing(gap.kind(), gap.id()).orElseThrow().at(),

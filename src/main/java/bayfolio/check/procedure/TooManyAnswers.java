@@ -1,6 +1,6 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.procedure.Form;
@@ -12,7 +12,7 @@ public final class TooManyAnswers implements Rule {
     private static final int MOST = 2;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.procedures().stream()
                 .filter(procedure -> procedure.form() == Form.PROCEDURE)
                 .flatMap(Procedure::steps)

@@ -1,6 +1,6 @@
 package bayfolio.check.procedure;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.procedure.Head;
@@ -15,7 +15,7 @@ public final class TooManySteps implements Rule {
     private static final int MOST_OF_A_PAGE = 10;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.procedures().stream()
                 .flatMap(procedure -> procedure.pages().stream().flatMap(page -> told(procedure, page)));
     }

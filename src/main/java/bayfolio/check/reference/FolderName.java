@@ -1,6 +1,6 @@
 package bayfolio.check.reference;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Unit;
@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  */
 public final class FolderName implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().facts().located(Unit.ID).stream()
                 .filter(id -> !folder(id).equals(id.value()))
                 .map(id -> Finding.error(

@@ -1,6 +1,6 @@
 package bayfolio.check.reference;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Unit;
@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 /** Flags a former id that is the id of another thing or coach now. */
 public final class FormerIdInUse implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         return Stream.concat(
                 unit.things()

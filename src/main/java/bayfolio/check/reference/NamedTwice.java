@@ -1,10 +1,10 @@
 package bayfolio.check.reference;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
-import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
@@ -17,10 +17,10 @@ import java.util.stream.Stream;
 /** Flags a list in which one thing or choice is named twice: another one was meant. */
 public final class NamedTwice implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         List<Finding> found = new ArrayList<>();
         Set<Named> seen = new HashSet<>();
-        Walkthrough.of(coach.unit(), (record, key, type, value) -> {
+        FactVisitor.of(coach.unit(), (record, key, type, value) -> {
             boolean listed = key.type() instanceof Type.ListOf<?>
                     && (type instanceof Type.Reference || type instanceof Type.Choice<?>);
             if (listed && !seen.add(new Named(record.facts().at(key), value.value()))) {

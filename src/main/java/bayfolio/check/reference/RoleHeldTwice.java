@@ -1,6 +1,6 @@
 package bayfolio.check.reference;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Role;
@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 /** Flags a role of which a coach has one only, and that two of its things hold. */
 public final class RoleHeldTwice implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Map<String, Thing> first = new HashMap<>();
         List<Finding> findings = new ArrayList<>();
         coach.unit().things().forEach(thing -> {
@@ -32,7 +32,7 @@ public final class RoleHeldTwice implements Rule {
         return findings.stream();
     }
 
-    private static boolean single(String role, Thing thing, Case coach) {
+    private static boolean single(String role, Thing thing, CheckedCoach coach) {
         return coach.coach()
                 .fleet()
                 .role(role)

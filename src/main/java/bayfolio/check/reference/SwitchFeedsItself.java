@@ -1,6 +1,6 @@
 package bayfolio.check.reference;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Switch;
@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 /** Flags a switch that feeds itself, at once or through the switches that it feeds. */
 public final class SwitchFeedsItself implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Map<String, Switch> switches = new HashMap<>();
         coach.unit().switches().forEach(it -> switches.putIfAbsent(it.id(), it));
         return coach.unit().switches().stream()

@@ -1,6 +1,6 @@
 package bayfolio.check.reference;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Switch;
@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 /** Flags a switch that names a twin which does not name it in turn. */
 public final class TwinsDoNotAgree implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().switches().stream()
                 .flatMap(one -> one.facts().find(Switch.TWINS).orElse(List.of()).stream()
                         .flatMap(twin -> coach.unit().switches().stream()
@@ -23,7 +23,7 @@ public final class TwinsDoNotAgree implements Rule {
     }
 
     /** A twin that does not exist is told elsewhere, and may be a misspelling of this one. */
-    private static boolean known(List<String> twins, Case coach) {
+    private static boolean known(List<String> twins, CheckedCoach coach) {
         return twins.stream()
                 .allMatch(
                         id -> coach.unit().things().anyMatch(thing -> thing.id().equals(id)));

@@ -1,9 +1,9 @@
 package bayfolio.check.reference;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Type;
-import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Article;
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
@@ -25,7 +25,7 @@ public final class UnknownReference implements Rule {
     private static final int MOST_KINDS_NAMED = 4;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         List<Finding> findings = new ArrayList<>();
         Map<String, Set<String>> kinds = new HashMap<>();
         coach.unit()
@@ -33,12 +33,12 @@ public final class UnknownReference implements Rule {
                 .forEach(thing -> kinds.computeIfAbsent(thing.id(), it -> new LinkedHashSet<>())
                         .add(thing.kind()));
         Set<String> named = new TreeSet<>();
-        Walkthrough.of(coach.unit().facts(), (type, value) -> {
+        FactVisitor.of(coach.unit().facts(), (type, value) -> {
             if (type instanceof Type.Reference) {
                 named.add(value.value().toString());
             }
         });
-        Walkthrough.of(coach.unit().facts(), (type, value) -> {
+        FactVisitor.of(coach.unit().facts(), (type, value) -> {
             if (type instanceof Type.Reference reference) {
                 check(reference, value, kinds, coach.coach(), named).ifPresent(findings::add);
             }

@@ -1,6 +1,6 @@
 package bayfolio.check.refit;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /** Compares the lists of the description with what was counted on the coach: a thing that was lost is seen by nothing else. */
 public final class CountedOtherwise implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         List<Finding> found = new ArrayList<>();
         coach.unit()
                 .facts()

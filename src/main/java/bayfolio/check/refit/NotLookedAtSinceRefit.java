@@ -1,11 +1,11 @@
 package bayfolio.check.refit;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Described;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
-import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
 import bayfolio.model.Photo;
 import bayfolio.model.Refit;
@@ -31,7 +31,7 @@ import java.util.stream.Stream;
  */
 public final class NotLookedAtSinceRefit implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         // What several refits changed is asked for once, by the newest of them.
         List<Refit> newestFirst = unit.facts().all(Unit.REFITS).stream()
@@ -152,7 +152,7 @@ public final class NotLookedAtSinceRefit implements Rule {
         /** Whether one of its references names the other. */
         private static boolean refersTo(Thing thing, Thing other) {
             boolean[] found = {false};
-            Walkthrough.of(
+            FactVisitor.of(
                     thing.facts(),
                     (type, value) -> found[0] |= type instanceof Type.Reference reference
                             && reference.kinds().contains(other.kind())

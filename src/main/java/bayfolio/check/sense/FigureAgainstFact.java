@@ -1,12 +1,12 @@
 package bayfolio.check.sense;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Described;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
-import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Amps;
 import bayfolio.measure.Kilograms;
@@ -330,7 +330,7 @@ public final class FigureAgainstFact implements Rule {
     }
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Records records = new Records(coach.coach());
         List<Words> texts = withDigits(coach.unit());
         return Stream.concat(
@@ -340,7 +340,7 @@ public final class FigureAgainstFact implements Rule {
 
     private static List<Words> withDigits(Unit unit) {
         List<Words> texts = new ArrayList<>();
-        Walkthrough.of(unit, (record, key, type, value) -> {
+        FactVisitor.of(unit, (record, key, type, value) -> {
             if (type == Type.TEXT && value.value().toString().chars().anyMatch(Character::isDigit)) {
                 texts.add(new Words(record, new Located<>(value.value().toString(), value.at())));
             }

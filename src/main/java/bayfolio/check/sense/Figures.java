@@ -1,9 +1,9 @@
 package bayfolio.check.sense;
 
 import bayfolio.fact.Described;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Key;
 import bayfolio.fact.Range;
-import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Quantity;
@@ -67,7 +67,7 @@ final class Figures {
 
     private void look(Described described) {
         Map<Described, Surroundings> around = new IdentityHashMap<>();
-        Walkthrough.of(
+        FactVisitor.of(
                 described,
                 (record, key, type, value) -> key.judge()
                         .flatMap(judge -> judge.judge(

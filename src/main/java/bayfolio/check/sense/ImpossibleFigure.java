@@ -1,6 +1,6 @@
 package bayfolio.check.sense;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.FleetRule;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  */
 public final class ImpossibleFigure implements Rule, FleetRule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return Figures.outside(coach.coach());
     }
 

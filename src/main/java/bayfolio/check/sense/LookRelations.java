@@ -4,10 +4,10 @@ import static bayfolio.check.sense.Relation.error;
 import static bayfolio.check.sense.Relation.note;
 import static bayfolio.check.sense.Relation.warning;
 
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
-import bayfolio.fact.Walkthrough;
 import bayfolio.model.Appliance;
 import bayfolio.model.Bank;
 import bayfolio.model.Coach;
@@ -270,7 +270,7 @@ final class LookRelations {
             if (records.of(Item.SHAPE).count() < SOME_ITEMS) {
                 return Stream.of(); // the list is yet to be made
             }
-            Walkthrough.of(records.coach().unit(), (record, key, type, value) -> {
+            FactVisitor.of(records.coach().unit(), (record, key, type, value) -> {
                 if (type == Type.TEXT
                         && TELLING.contains(record.facts().shape().name())
                         && A_TOOL.matcher(value.value().toString()).find()) {

@@ -1,6 +1,6 @@
 package bayfolio.check.sense;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
@@ -32,7 +32,7 @@ public final class Relations implements Rule {
     }
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Records records = new Records(coach.coach());
         List<Finding> found = new ArrayList<>();
         // What one of them asks for and could not be read says nothing of the others.

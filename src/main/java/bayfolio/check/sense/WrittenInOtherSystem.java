@@ -1,11 +1,11 @@
 package bayfolio.check.sense;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Described;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Key;
 import bayfolio.fact.Range;
-import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
 import bayfolio.measure.MeasureSystem;
 import bayfolio.measure.Quantity;
@@ -49,9 +49,9 @@ public final class WrittenInOtherSystem implements Rule {
     }
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         List<Written> figures = new ArrayList<>();
-        Walkthrough.of(coach.unit(), (record, key, type, value) -> {
+        FactVisitor.of(coach.unit(), (record, key, type, value) -> {
             if (value.value() instanceof Quantity quantity
                     && !key.range().map(Range::eitherSystem).orElse(false)) {
                 quantity.system(value.written())

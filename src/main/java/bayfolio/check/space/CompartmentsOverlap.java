@@ -1,6 +1,6 @@
 package bayfolio.check.space;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Compartment;
@@ -21,7 +21,7 @@ public final class CompartmentsOverlap implements Rule {
     private static final double TOLERANCE_METERS = 0.02;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         List<Compartment> compartments = coach.unit().compartments().stream()
                 .sorted(Comparator.comparingDouble(CompartmentsOverlap::start))
                 .toList();

@@ -1,6 +1,6 @@
 package bayfolio.check.space;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Meters;
@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /** Flags a door or a connection that would lie past the end of the coach. */
 public final class DoorOutsideTheCoach implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return Stream.<Thing>concat(coach.unit().doors().stream(), coach.unit().connections().stream())
                 .flatMap(thing -> check(thing, coach.unit()).stream());
     }

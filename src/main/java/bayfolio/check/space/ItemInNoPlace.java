@@ -1,6 +1,6 @@
 package bayfolio.check.space;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import java.util.stream.Stream;
@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 /** Flags an item on board whose place is not told. */
 public final class ItemInNoPlace implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().items().stream()
                 .filter(item -> item.spot()
                         .filter(spot -> spot.in().isPresent()

@@ -1,6 +1,6 @@
 package bayfolio.check.space;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Kilograms;
@@ -19,11 +19,11 @@ public final class ItemsOverLoadLimit implements Rule {
     private static final double ROUNDING_KILOGRAMS = 1e-6;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().compartments().stream().flatMap(compartment -> check(compartment, coach).stream());
     }
 
-    private static Optional<Finding> check(Compartment compartment, Case coach) {
+    private static Optional<Finding> check(Compartment compartment, CheckedCoach coach) {
         List<Item> items = coach.unit().items().stream()
                 .filter(item -> item.spot()
                         .flatMap(Spot::in)

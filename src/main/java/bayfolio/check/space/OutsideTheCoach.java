@@ -1,6 +1,6 @@
 package bayfolio.check.space;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Compartment;
@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 /** Flags what would be beyond the end of the coach; doors and connections have a rule of their own. */
 public final class OutsideTheCoach implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         return unit.things()
                 .filter(it -> !(it instanceof Door || it instanceof Connection)

@@ -1,6 +1,6 @@
 package bayfolio.check.space;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 /** Flags a compartment whose second door is said to be on the side of the first. */
 public final class SecondDoorOnSameSide implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().compartments().stream()
                 .flatMap(compartment -> compartment.facts().find(Compartment.SECOND_DOOR).stream()
                         .filter(side -> compartment

@@ -1,6 +1,6 @@
 package bayfolio.check.space;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
@@ -17,11 +17,11 @@ import java.util.stream.Stream;
 /** Flags a thing that is said to be on another side of the coach than the compartment that it is in. */
 public final class SideDisagrees implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().things().flatMap(thing -> check(thing, coach).stream());
     }
 
-    private static Optional<Finding> check(Thing thing, Case coach) {
+    private static Optional<Finding> check(Thing thing, CheckedCoach coach) {
         Optional<Located<Side>> side = side(thing);
         Optional<Compartment> around = coach.coach().around(thing);
         if (side.isEmpty()

@@ -1,6 +1,6 @@
 package bayfolio.check.space;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Compartment;
@@ -13,7 +13,7 @@ public final class SlideOverDoor implements Rule {
     private static final double TOLERANCE_METERS = 0.02;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().compartments().stream()
                 .filter(compartment -> !compartment.facts().has(Compartment.CLEARANCE))
                 .flatMap(compartment -> coach.unit().slides().stream()
@@ -25,7 +25,7 @@ public final class SlideOverDoor implements Rule {
     }
 
     /** A name that does not exist is told elsewhere, and may be a misspelling of the slide. */
-    private static boolean known(Compartment compartment, Case coach) {
+    private static boolean known(Compartment compartment, CheckedCoach coach) {
         return compartment.facts().all(Compartment.BLOCKED_BY).stream()
                 .allMatch(
                         id -> coach.unit().things().anyMatch(thing -> thing.id().equals(id)));

@@ -1,6 +1,6 @@
 package bayfolio.check.space;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Kilograms;
@@ -12,11 +12,11 @@ import java.util.stream.Stream;
 /** Flags a tray that is said to carry more than the floor of its compartment. */
 public final class TrayTooHeavy implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().trays().stream().flatMap(tray -> check(tray, coach).stream());
     }
 
-    private static Optional<Finding> check(Tray tray, Case coach) {
+    private static Optional<Finding> check(Tray tray, CheckedCoach coach) {
         Optional<Compartment> around = coach.coach().around(tray);
         Optional<Kilograms> floor = around.flatMap(it -> it.facts().find(Compartment.LOAD_LIMIT));
         return tray.facts()

@@ -1,6 +1,6 @@
 package bayfolio.check.text;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Note;
@@ -44,7 +44,7 @@ public final class PlaceInProse implements Rule {
     }
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         List<Where> places =
                 coach.coach().things().flatMap(thing -> where(thing).stream()).toList();
         Stream<Finding> procedures = places.stream().flatMap(where -> check(where, coach));
@@ -58,7 +58,7 @@ public final class PlaceInProse implements Rule {
      * A text of the coach's own is told where it stands. Shared ones may mean something else by the same words; then the
      * coach says its place in others, so that is told, once for all of them.
      */
-    private static Stream<Finding> check(Where where, Case coach) {
+    private static Stream<Finding> check(Where where, CheckedCoach coach) {
         List<Place> shared = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         for (Library.Typed typed : coach.library().holding(where.run())) {

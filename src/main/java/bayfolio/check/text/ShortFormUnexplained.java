@@ -2,8 +2,8 @@ package bayfolio.check.text;
 
 import bayfolio.check.FleetRule;
 import bayfolio.check.Text;
+import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Type;
-import bayfolio.fact.Walkthrough;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.Word;
@@ -92,7 +92,7 @@ public final class ShortFormUnexplained implements FleetRule {
 
     private static Set<String> explained(Word word) {
         Set<String> explained = new HashSet<>();
-        Walkthrough.of(word.facts(), (type, value) -> {
+        FactVisitor.of(word.facts(), (type, value) -> {
             if (type.equals(Type.TEXT)) {
                 capitals(value.value().toString()).forEach(explained::add);
             }

@@ -1,6 +1,6 @@
 package bayfolio.check.water;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Tank;
@@ -13,7 +13,7 @@ public final class BlackOutletMissing implements Rule {
     private static final List<String> OUTLETS = List.of("sewer-outlet", "macerator-outlet");
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         boolean valve = unit.holds("black-dump-valve");
         boolean outlet = OUTLETS.stream().anyMatch(unit::holds);

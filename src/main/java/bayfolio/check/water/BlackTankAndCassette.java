@@ -1,6 +1,6 @@
 package bayfolio.check.water;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Tank;
@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 /** Flags a coach that has a black tank and a toilet cassette at once. */
 public final class BlackTankAndCassette implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         List<Tank> black = of(coach.unit(), Tank.Contents.BLACK);
         return of(coach.unit(), Tank.Contents.CASSETTE).stream()
                 .flatMap(cassette -> black.stream().limit(1).map(tank -> finding(cassette, tank)));

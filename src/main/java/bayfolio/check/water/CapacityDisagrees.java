@@ -1,6 +1,6 @@
 package bayfolio.check.water;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Liters;
@@ -15,7 +15,7 @@ public final class CapacityDisagrees implements Rule {
     private static final double TOLERANCE = 0.02;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().tanks().stream().flatMap(tank -> check(tank, coach.unit()).stream());
     }
 

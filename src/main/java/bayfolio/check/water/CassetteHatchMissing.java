@@ -1,6 +1,6 @@
 package bayfolio.check.water;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Tank;
@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 /** Flags a cassette that no hatch and no item on board leads to. */
 public final class CassetteHatchMissing implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         return unit.draft() || unit.holds("cassette-hatch") || unit.holds("cassette")
                 ? Stream.of()

@@ -1,6 +1,6 @@
 package bayfolio.check.water;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Connection;
@@ -13,14 +13,14 @@ import java.util.stream.Stream;
 /** Flags a waste tank that is said to drain through a connection of another tank. */
 public final class DrainIntoNothing implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().tanks().stream()
                 .filter(tank -> tank.contents() == Tank.Contents.GRAY || tank.contents() == Tank.Contents.BLACK)
                 .flatMap(tank -> tank.facts().find(Tank.DRAINS).orElse(List.of()).stream()
                         .flatMap(drain -> check(tank, drain, coach).stream()));
     }
 
-    private static Optional<Finding> check(Tank tank, Located<String> drain, Case coach) {
+    private static Optional<Finding> check(Tank tank, Located<String> drain, CheckedCoach coach) {
         return coach.coach()
                 .thing("connection", drain.value())
                 .flatMap(connection -> connection.facts().find(Connection.TANK))

@@ -1,6 +1,6 @@
 package bayfolio.check.water;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Unit;
@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 /** Flags a tank flush inlet on a coach that does not tell how the black valve stands meanwhile. */
 public final class FlushWithoutPosition implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         boolean stated = coach.unit()
                 .facts()
                 .find(Unit.WATER)

@@ -1,6 +1,6 @@
 package bayfolio.check.water;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Tank;
@@ -13,7 +13,7 @@ public final class FreshFillMissing implements Rule {
     private static final List<String> FILLS = List.of("fresh-fill-port", "water-fill-valve", "city-water-inlet");
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         return unit.draft() || FILLS.stream().anyMatch(unit::holds)
                 ? Stream.of()

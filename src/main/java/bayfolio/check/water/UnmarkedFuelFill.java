@@ -1,6 +1,6 @@
 package bayfolio.check.water;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Meters;
@@ -20,13 +20,13 @@ public final class UnmarkedFuelFill implements Rule {
     private static final double NEAR_METERS = 3;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.coach().holders("connection", "fresh-fill-port").stream()
                 .flatMap(water -> coach.coach().holders("connection", "fuel-filler").stream()
                         .flatMap(fuel -> check(water, fuel, coach).stream()));
     }
 
-    private static Optional<Finding> check(Thing water, Thing fuel, Case coach) {
+    private static Optional<Finding> check(Thing water, Thing fuel, CheckedCoach coach) {
         Optional<Meters> apart = apart(water, fuel, coach);
         Optional<Thing> silent =
                 warns(water, fuel) ? Optional.of(fuel).filter(it -> !warns(it, water)) : Optional.of(water);
@@ -41,12 +41,12 @@ public final class UnmarkedFuelFill implements Rule {
     }
 
     /** A name that does not exist is told elsewhere, and may be a misspelling of the other one. */
-    private static boolean known(Thing one, Case coach) {
+    private static boolean known(Thing one, CheckedCoach coach) {
         return one.facts().all(Connection.NOT_TO_CONFUSE).stream()
                 .allMatch(id -> coach.coach().thing(one.kind(), id).isPresent());
     }
 
-    private static Optional<Meters> apart(Thing one, Thing other, Case coach) {
+    private static Optional<Meters> apart(Thing one, Thing other, CheckedCoach coach) {
         Optional<Side> side = spot(one, coach).flatMap(Spot::side);
         return side.isEmpty() || !side.equals(spot(other, coach).flatMap(Spot::side))
                 ? Optional.empty()
@@ -58,7 +58,7 @@ public final class UnmarkedFuelFill implements Rule {
     }
 
     /** Its own place, or that of the door it is behind. */
-    private static Optional<Spot> spot(Thing thing, Case coach) {
+    private static Optional<Spot> spot(Thing thing, CheckedCoach coach) {
         return thing.spot()
                 .filter(spot -> spot.side().isPresent() && spot.fromFront().isPresent())
                 .or(() -> coach.coach().around(thing).flatMap(Thing::spot));

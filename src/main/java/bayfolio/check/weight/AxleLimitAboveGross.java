@@ -1,6 +1,6 @@
 package bayfolio.check.weight;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /** Flags a limit of one axle that is higher than that of the whole coach. */
 public final class AxleLimitAboveGross implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Region region = coach.unit().region();
         return Laden.limits(coach.unit()).stream()
                 .flatMap(limits -> Stream.of(Weights.FRONT_AXLE, Weights.REAR_AXLE)

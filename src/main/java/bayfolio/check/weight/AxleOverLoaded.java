@@ -1,6 +1,6 @@
 package bayfolio.check.weight;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  */
 public final class AxleOverLoaded implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return Laden.of(coach.unit()).stream()
                 .flatMap(laden -> Stream.of(
                                 check("front", laden, Weighing.FRONT, Weights.FRONT_AXLE, onFront(laden)),

@@ -1,6 +1,6 @@
 package bayfolio.check.weight;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /** Flags a gross limit that is higher than the limits of all axles together. */
 public final class AxlesBelowGross implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         return Laden.limits(unit)
                 .flatMap(limits -> limits.find(Weights.FRONT_AXLE)

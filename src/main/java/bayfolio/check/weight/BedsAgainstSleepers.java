@@ -1,6 +1,6 @@
 package bayfolio.check.weight;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /** Flags a coach that is said to sleep more people than its beds do. */
 public final class BedsAgainstSleepers implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().facts().find(Unit.PEOPLE).map(People::facts).flatMap(BedsAgainstSleepers::check).stream();
     }
 

@@ -1,6 +1,6 @@
 package bayfolio.check.weight;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  */
 public final class CargoBelowZero implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
         return Laden.limits(unit)
                 .flatMap(limits -> Laden.belts(unit).flatMap(belts -> check(limits, belts, unit)))

@@ -1,6 +1,6 @@
 package bayfolio.check.weight;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 /** Flags a limit of coach and trailer together that is lower than that of the coach alone. */
 public final class CombinationBelowGross implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Region region = coach.unit().region();
         return Laden.limits(coach.unit()).flatMap(limits -> check(limits, region)).stream();
     }

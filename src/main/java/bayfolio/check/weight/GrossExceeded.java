@@ -1,6 +1,6 @@
 package bayfolio.check.weight;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Kilograms;
@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 /** Flags a coach that is over its gross weight as weighed, or with every belted seat taken and the fresh tanks full. */
 public final class GrossExceeded implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return Laden.of(coach.unit()).flatMap(GrossExceeded::check).stream();
     }
 

@@ -13,8 +13,8 @@ import bayfolio.model.Weights;
 import bayfolio.reckon.water.WaterTanks;
 import bayfolio.reckon.water.WaterWeight;
 import bayfolio.reckon.weight.Axles;
-import bayfolio.reckon.weight.Middle;
 import bayfolio.reckon.weight.Person;
+import bayfolio.reckon.weight.TankCenter;
 import java.util.List;
 import java.util.Optional;
 
@@ -108,7 +108,7 @@ record Laden(Unit unit, Facts limits, Facts weighing, Optional<Kilograms> seats,
         }
         Kilograms rear = new Kilograms(0);
         for (Filled filled : water) {
-            Optional<Meters> middle = Middle.of(filled.tank(), unit);
+            Optional<Meters> middle = TankCenter.of(filled.tank(), unit);
             if (middle.isEmpty()) {
                 return Optional.empty();
             }

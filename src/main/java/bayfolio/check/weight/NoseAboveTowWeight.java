@@ -1,6 +1,6 @@
 package bayfolio.check.weight;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 /** Flags a load on the ball that is higher than the weight of the trailer. */
 public final class NoseAboveTowWeight implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Region region = coach.unit().region();
         return Laden.limits(coach.unit()).flatMap(limits -> check(limits, region)).stream();
     }

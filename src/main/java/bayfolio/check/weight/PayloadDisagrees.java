@@ -1,6 +1,6 @@
 package bayfolio.check.weight;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Kilograms;
@@ -19,7 +19,7 @@ public final class PayloadDisagrees implements Rule {
     private static final double TOLERANCE = 0.10 + 1e-9;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         return Laden.of(coach.unit()).flatMap(PayloadDisagrees::check).stream();
     }
 

@@ -1,6 +1,6 @@
 package bayfolio.check.weight;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
@@ -15,7 +15,7 @@ public final class SizeDoesNotAddUp implements Rule {
     private static final double TOLERANCE = 0.02 + 1e-9;
 
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Region region = coach.unit().region();
         return Optional.of(coach.unit().size().facts())
                 .filter(Facts::whole)

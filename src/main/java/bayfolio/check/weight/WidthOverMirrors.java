@@ -1,6 +1,6 @@
 package bayfolio.check.weight;
 
-import bayfolio.check.Case;
+import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 /** Flags a width over the mirrors that is smaller than the width without them. */
 public final class WidthOverMirrors implements Rule {
     @Override
-    public Stream<Finding> check(Case coach) {
+    public Stream<Finding> check(CheckedCoach coach) {
         Region region = coach.unit().region();
         Facts size = coach.unit().size().facts();
         return size

@@ -16,7 +16,7 @@ import bayfolio.reckon.Given;
 import bayfolio.reckon.Missing;
 import bayfolio.reckon.battery.ChargingFuel;
 import bayfolio.reckon.gas.GasStore;
-import bayfolio.reckon.power.PerLeg;
+import bayfolio.reckon.power.LegRating;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -101,8 +101,8 @@ public record GeneratorHours(Coach coach, Generator generator) {
         return generator.facts().get(Generator.POWER);
     }
 
-    public PerLeg legs() {
-        return new PerLeg(
+    public LegRating legs() {
+        return new LegRating(
                 generator.facts().get(Generator.VOLTS), generator.facts().get(Generator.LEGS));
     }
 

@@ -9,7 +9,6 @@ import bayfolio.model.Circuit;
 import bayfolio.model.Coach;
 import bayfolio.model.Supply;
 import bayfolio.model.Unit;
-import bayfolio.reckon.cord.Conductor;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,15 +32,15 @@ import java.util.stream.Stream;
  * @param conductors what can be loaded too far: legs, then breakers that several loads pass
  */
 public record LoadSharing(
-        SupplyOption feed, List<Draw> switched, List<Draw> always, List<Draw> dead, List<Conductor> conductors) {
+        SupplyOption feed, List<Draw> switched, List<Draw> always, List<Draw> dead, List<Limit> conductors) {
     /**
      * @param circuit of the breaker; absent for what the supply itself gives
      * @param leg counted from 1; 0 where it is not of one of two legs
      * @param draws what each switched load draws on it, counted as the rule counts it
      * @param always what all that is always on draws on it
      */
-    public record Conductor(Optional<Circuit> circuit, int leg, Amps limit, Amps always, List<Amps> draws) {
-        public Conductor {
+    public record Limit(Optional<Circuit> circuit, int leg, Amps limit, Amps always, List<Amps> draws) {
+        public Limit {
             draws = List.copyOf(draws);
         }
     }
@@ -150,8 +149,8 @@ public record LoadSharing(
         return legs(one).stream().anyMatch(legs(other)::contains);
     }
 
-    private static List<Conductor> conductors(SupplyOption feed, List<Draw> switched, List<Draw> always) {
-        List<Conductor> conductors = new ArrayList<>();
+    private static List<Limit> conductors(SupplyOption feed, List<Draw> switched, List<Draw> always) {
+        List<Limit> conductors = new ArrayList<>();
         int legs = feed.legs() == SupplyOption.Legs.TWO ? 2 : 1;
         for (int leg = 1; leg <= legs; leg++) {
             int number = leg;
@@ -182,7 +181,7 @@ public record LoadSharing(
     }
 
     /** A breaker between both legs carries each of them by itself. */
-    private static Stream<Conductor> poles(Circuit circuit, SupplyOption feed, List<Draw> switched, List<Draw> always) {
+    private static Stream<Limit> poles(Circuit circuit, SupplyOption feed, List<Draw> switched, List<Draw> always) {
         boolean both =
                 feed.legs() == SupplyOption.Legs.TWO && twice(circuit.facts().get(Circuit.VOLTS), feed);
         return (both ? Stream.of(1, 2) : Stream.of(0))
@@ -197,19 +196,19 @@ public record LoadSharing(
     }
 
     /** A breaker with one load on it is the business of the check. */
-    private static boolean several(Conductor conductor) {
+    private static boolean several(Limit conductor) {
         long loads = conductor.draws().stream().filter(amps -> amps.value() > 0).count();
         return loads + (conductor.always().value() > 0 ? 1 : 0) > 1;
     }
 
-    private static Conductor conductor(
+    private static Limit conductor(
             Optional<Circuit> circuit,
             int leg,
             Amps limit,
             List<Draw> switched,
             List<Draw> always,
             Predicate<Draw> on) {
-        return new Conductor(
+        return new Limit(
                 circuit,
                 leg,
                 limit,
@@ -246,7 +245,7 @@ public record LoadSharing(
     }
 
     /** What a leg or breaker has to carry with these on, as the rule counts it. */
-    public Amps carried(Conductor conductor, List<Draw> on) {
+    public Amps carried(Limit conductor, List<Draw> on) {
         return new Amps(limits().on(conductors.indexOf(conductor), bits(on)));
     }
 

@@ -73,12 +73,12 @@ public record RunsTogether(Coach coach, List<LoadSharing> ways) {
     }
 
     /** What a supply gives, leg by leg. */
-    public static List<LoadSharing.Conductor> legs(LoadSharing way) {
+    public static List<LoadSharing.Limit> legs(LoadSharing way) {
         return way.conductors().subList(0, way.feed().legs() == SupplyOption.Legs.TWO ? 2 : 1);
     }
 
     /** What carries too little for a set. */
-    public static LoadSharing.Conductor over(List<Draw> set, LoadSharing way) {
+    public static LoadSharing.Limit over(List<Draw> set, LoadSharing way) {
         return way.conductors().stream()
                 .filter(it -> way.carried(it, set).value() > it.limit().value())
                 .findFirst()

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 public record Reach(
         Coach coach, Footprint footprint, List<SiteLine> lines, List<CordSet> extensions, List<Posts> sites) {
     /** One hose or cord on one site, for one way in. */
-    public record Case(SiteLine line, Posts.Way way, boolean straight, RequiredLength need) {
+    public record CheckedCoach(SiteLine line, Posts.Way way, boolean straight, RequiredLength need) {
         public boolean isShort() {
             return line.owned().filter(owned -> !need.metBy(owned)).isPresent();
         }
@@ -67,20 +67,20 @@ public record Reach(
         return known.get().cases().isEmpty() ? List.of(new Missing("posts")) : List.of();
     }
 
-    public List<Case> cases() {
+    public List<CheckedCoach> cases() {
         return sites.stream().flatMap(site -> cases(site).stream()).toList();
     }
 
-    public List<Case> cases(Posts site) {
+    public List<CheckedCoach> cases(Posts site) {
         return lines.stream()
                 .flatMap(line -> site.find(line.kind()).stream()
                         .flatMap(post -> Stream.of(Posts.Way.values()).map(way -> one(line, post, way))))
                 .toList();
     }
 
-    private Case one(SiteLine line, Posts.Post post, Posts.Way way) {
+    private CheckedCoach one(SiteLine line, Posts.Post post, Posts.Way way) {
         Footprint.Place place = post.place(way, footprint.length());
-        return new Case(
+        return new CheckedCoach(
                 line,
                 way,
                 footprint.free(line.inlet(), place),

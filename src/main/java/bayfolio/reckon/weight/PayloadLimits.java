@@ -177,8 +177,8 @@ public record PayloadLimits(
 
     private static Axles.Carried ofHeater(Axles axles, Unit unit) {
         return heaters(unit)
-                .map(heater ->
-                        axles.carried(weight(heater), Middle.of(heater, unit).orElseThrow()))
+                .map(heater -> axles.carried(
+                        weight(heater), TankCenter.of(heater, unit).orElseThrow()))
                 .reduce(Axles.Carried.NOTHING, Axles.Carried::plus);
     }
 
@@ -194,11 +194,11 @@ public record PayloadLimits(
         need(stowage(unit), "storage-place", missing);
         for (WaterTanks tanks : List.of(WaterTanks.fresh(unit), WaterTanks.gray(unit), WaterTanks.toilet(unit))) {
             tanks.tanks().stream()
-                    .filter(tank -> Middle.of(tank, unit).isEmpty())
+                    .filter(tank -> TankCenter.of(tank, unit).isEmpty())
                     .forEach(tank -> missing.add(new Missing("place", tank.name())));
         }
         heaters(unit)
-                .filter(heater -> Middle.of(heater, unit).isEmpty())
+                .filter(heater -> TankCenter.of(heater, unit).isEmpty())
                 .forEach(heater -> missing.add(new Missing("place", heater.name())));
         return missing;
     }
@@ -216,7 +216,7 @@ public record PayloadLimits(
         for (Tank tank : tanks.tanks()) {
             sum = sum.plus(axles.carried(
                     WaterWeight.of(new Liters(WaterTanks.capacity(tank))),
-                    Middle.of(tank, unit).orElseThrow()));
+                    TankCenter.of(tank, unit).orElseThrow()));
         }
         return sum;
     }
@@ -237,7 +237,7 @@ public record PayloadLimits(
 
     private static Optional<Meters> middle(List<Compartment> compartments, Unit unit) {
         OptionalDouble middle = compartments.stream()
-                .flatMap(each -> Middle.of(each, unit).stream())
+                .flatMap(each -> TankCenter.of(each, unit).stream())
                 .mapToDouble(Meters::value)
                 .average();
         return middle.isPresent() ? Optional.of(new Meters(middle.getAsDouble())) : Optional.empty();

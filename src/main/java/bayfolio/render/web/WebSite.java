@@ -9,9 +9,9 @@ import bayfolio.document.PageKind;
 import bayfolio.render.Output;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.SourceFile;
-import bayfolio.template.Complaint;
 import bayfolio.template.Names;
 import bayfolio.template.Template;
+import bayfolio.template.TemplateProblem;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,7 +24,7 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class WebSite implements Output {
     private final Theme theme;
     private final Catalogs catalogs;
-    private final List<Complaint> complaints = new ArrayList<>();
+    private final List<TemplateProblem> complaints = new ArrayList<>();
     /** Words by language, the same on every page. */
     private final Map<String, View> words = new ConcurrentHashMap<>();
 
@@ -45,7 +45,7 @@ public final class WebSite implements Output {
     }
 
     @Override
-    public List<Complaint> complaints() {
+    public List<TemplateProblem> complaints() {
         return complaints.stream().distinct().toList();
     }
 

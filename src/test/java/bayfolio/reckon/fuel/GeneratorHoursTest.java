@@ -19,7 +19,7 @@ import bayfolio.reckon.Origin;
 import bayfolio.reckon.Question;
 import bayfolio.reckon.TestCoach;
 import bayfolio.reckon.battery.ChargingFuel;
-import bayfolio.reckon.power.PerLeg;
+import bayfolio.reckon.power.LegRating;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -42,7 +42,7 @@ class GeneratorHoursTest {
                 "common practice      | 10 kW  | 120 | 2 | 41.667",
             })
     void ampsOfEachLeg(String id, String power, double volts, int legs, double amps) throws NotAQuantityException {
-        assertThat(new PerLeg(new Volts(volts), legs)
+        assertThat(new LegRating(new Volts(volts), legs)
                         .amps(Watts.SCALE.parse(power))
                         .value())
                 .as(id)
@@ -89,7 +89,7 @@ class GeneratorHoursTest {
                 .isZero();
         assertThatThrownBy(() -> new Derating(new Share(0.03), new Meters(0), new Meters(0)))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new PerLeg(new Volts(0), 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new LegRating(new Volts(0), 1)).isInstanceOf(IllegalArgumentException.class);
     }
 
     /** T-G9 [G9], V: 0.39 gal/h at half and 0.69 gal/h at full load of 8 kW; T-G11, VI, is extrapolated. */
@@ -289,7 +289,7 @@ class GeneratorHoursTest {
     @Test
     void shownAsOnThePlate() {
         assertThat(Rounding.NEAREST
-                        .print(new PerLeg(new Volts(120), 2).amps(new Watts(10_000)))
+                        .print(new LegRating(new Volts(120), 2).amps(new Watts(10_000)))
                         .toString())
                 .isEqualTo("41.7 A");
     }

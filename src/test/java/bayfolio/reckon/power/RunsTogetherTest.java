@@ -396,7 +396,7 @@ final class RunsTogetherTest {
     }
 
     private static double through(LoadSharing way, String... loads) {
-        LoadSharing.Conductor feed = way.conductors().stream()
+        LoadSharing.Limit feed = way.conductors().stream()
                 .filter(it -> it.circuit()
                         .filter(circuit -> circuit.name().equals("Inverter and charger circuit"))
                         .isPresent())

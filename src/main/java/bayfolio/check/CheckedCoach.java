@@ -15,8 +15,8 @@ import java.util.List;
  * @param words in which its procedures were filled in
  * @param procedures all that apply to it, filled in, in the order of the trip
  */
-public record Case(Coach coach, Coach told, Library library, Catalog words, List<Procedure> procedures) {
-    public Case {
+public record CheckedCoach(Coach coach, Coach told, Library library, Catalog words, List<Procedure> procedures) {
+    public CheckedCoach {
         procedures = List.copyOf(procedures);
     }
 

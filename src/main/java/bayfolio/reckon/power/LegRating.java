@@ -10,8 +10,8 @@ import bayfolio.measure.Watts;
  * @param volts of one leg, above zero
  * @param legs above zero
  */
-public record PerLeg(Volts volts, int legs) {
-    public PerLeg {
+public record LegRating(Volts volts, int legs) {
+    public LegRating {
         if (volts.value() <= 0 || legs <= 0) {
             throw new IllegalArgumentException(legs + " legs of " + volts);
         }

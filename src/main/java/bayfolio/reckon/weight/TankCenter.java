@@ -9,8 +9,8 @@ import bayfolio.model.Unit;
 import java.util.Optional;
 
 /** How far the middle of a thing is behind the foremost point of the coach. */
-public final class Middle {
-    private Middle() {}
+public final class TankCenter {
+    private TankCenter() {}
 
     /**
      * A thing without a distance of its own is where its compartment is. On front and rear the distance is measured

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class FillingTest {
+class ProcedureFillerTest {
     private static final String ENDINGS = """
 
             ## Done when
@@ -798,7 +798,7 @@ class FillingTest {
                 boolean staff = !script.head().who().forRenters();
                 References references = Demo.references(coach, staff);
 
-                Procedure procedure = Filling.fill(script, coach, references, findings::add);
+                Procedure procedure = ProcedureFiller.fill(script, coach, references, findings::add);
 
                 assertThat(findings).as(id + " " + script.id()).isEmpty();
                 assertThat(procedure.steps().map(Step::id)).doesNotHaveDuplicates();

@@ -12,14 +12,14 @@ import java.util.Optional;
  * and round the front back to the door. Slide-outs keep their turn. What has no spot of its own is met where its compartment
  * is; what has no spot at all comes last.
  */
-public final class Walk {
+public final class WalkingOrder {
     private final Unit unit;
     private final double length;
     private final double width;
     private final Side doorSide;
     private final double door;
 
-    public Walk(Unit unit) {
+    public WalkingOrder(Unit unit) {
         this.unit = unit;
         this.length =
                 unit.size().facts().find(Size.LENGTH).map(it -> it.value()).orElse(0.0);

@@ -13,7 +13,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class WalkTest {
+class WalkingOrderTest {
     @TempDir
     private Path folder;
 
@@ -130,7 +130,7 @@ class WalkTest {
         }
         Unit unit = unit(facts.toString());
 
-        List<Switch> ordered = new Walk(unit).order(unit.switches());
+        List<Switch> ordered = new WalkingOrder(unit).order(unit.switches());
 
         assertThat(ordered).hasSize(60);
         for (Side side : List.of(Side.LEFT, Side.INSIDE, Side.ROOF)) {
@@ -140,13 +140,13 @@ class WalkTest {
                             .filter(it -> it.spot().orElseThrow().side().orElseThrow() == side)
                             .toList());
         }
-        assertThat(new Walk(unit).order(ordered)).isEqualTo(ordered);
+        assertThat(new WalkingOrder(unit).order(ordered)).isEqualTo(ordered);
     }
 
     @Test
     void theWayIsTheSameHoweverTheThingsWereGiven() {
         for (Unit unit : FleetReader.read(new Folder(Path.of("."))).fleet().units()) {
-            Walk walk = new Walk(unit);
+            WalkingOrder walk = new WalkingOrder(unit);
             List<Compartment> shuffled = new ArrayList<>(unit.compartments());
             Collections.shuffle(shuffled, new Random(3));
 
@@ -185,7 +185,8 @@ class WalkTest {
     }
 
     private static List<String> order(Unit unit, List<? extends Thing> things) {
-        return new Walk(unit).order(things).stream().<String>map(Thing::id).toList();
+        return new WalkingOrder(unit)
+                .order(things).stream().<String>map(Thing::id).toList();
     }
 
     private Unit unit(String facts) throws Exception {

@@ -10,7 +10,7 @@ import java.util.List;
  * @param message one sentence without a full stop
  * @param near names that were probably meant
  */
-public record Complaint(Kind kind, Place at, String name, String message, List<String> near, String mend) {
+public record TemplateProblem(Kind kind, Place at, String name, String message, List<String> near, String mend) {
     /** What is wrong. */
     public enum Kind {
         /** An unclosed section, a crossed one, a tag that is not allowed. */
@@ -23,7 +23,7 @@ public record Complaint(Kind kind, Place at, String name, String message, List<S
         WITHHELD
     }
 
-    public Complaint {
+    public TemplateProblem {
         near = List.copyOf(near);
     }
 }

@@ -7,9 +7,9 @@ import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Signal;
 import bayfolio.source.Place;
-import bayfolio.template.Complaint;
 import bayfolio.template.Output;
 import bayfolio.template.Template;
+import bayfolio.template.TemplateProblem;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -35,7 +35,7 @@ import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
 
 /** Fills a script in for one coach and reads the steps out of it. */
-public final class Filling {
+public final class ProcedureFiller {
     private static final Parser PARSER = Parser.builder()
             .extensions(List.of(TablesExtension.create()))
             .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
@@ -62,7 +62,7 @@ public final class Filling {
     private List<Step> steps = new ArrayList<>();
     private String ending = "";
 
-    private Filling(Script script, Output output, References references, Consumer<Finding> findings) {
+    private ProcedureFiller(Script script, Output output, References references, Consumer<Finding> findings) {
         this.script = script;
         this.output = output;
         this.findings = findings;
@@ -87,14 +87,14 @@ public final class Filling {
             // What is missing in it is nobody's mistake but that one.
             return Procedure.unread(script.form(), script.head());
         }
-        Filling filling = new Filling(script, output, references, findings);
+        ProcedureFiller filling = new ProcedureFiller(script, output, references, findings);
         if (!output.isEmpty()) {
             filling.read(references.library().parsed(script, output.text(), PARSER::parse));
         }
         return filling.done();
     }
 
-    static Finding finding(Complaint complaint) {
+    static Finding finding(TemplateProblem complaint) {
         String code = switch (complaint.kind()) {
             case MALFORMED -> "malformed-template";
             case UNKNOWN_NAME -> "unknown-name";
@@ -205,7 +205,7 @@ public final class Filling {
         Place at = place(item).orElse(Place.whole(script.file()));
         Optional<String> name = named(text);
         return new Step(
-                name.orElseGet(() -> script.once(Filling.class, "", StepNames::ofLines)[at.line() - 1]),
+                name.orElseGet(() -> script.once(ProcedureFiller.class, "", StepNames::ofLines)[at.line() - 1]),
                 name.isPresent(),
                 guards,
                 text,

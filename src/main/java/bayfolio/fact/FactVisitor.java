@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.function.BiConsumer;
 
 /** Visits every single fact of a record and of the records within it, lists taken apart. */
-public final class Walkthrough {
-    private Walkthrough() {}
+public final class FactVisitor {
+    private FactVisitor() {}
 
     /** What is told of each single value. */
     public interface Visitor {
