@@ -101,6 +101,7 @@ import bayfolio.check.text.EmergencyNumberInText;
 import bayfolio.check.text.ForbiddenSynonym;
 import bayfolio.check.text.NumberInProse;
 import bayfolio.check.text.OrderInProse;
+import bayfolio.check.text.OtherForm;
 import bayfolio.check.text.PhoneInText;
 import bayfolio.check.text.PlaceInProse;
 import bayfolio.check.text.PlaceInSharedText;
@@ -161,6 +162,7 @@ public final class Rules {
             new ForbiddenSynonym(),
             new NumberInProse(),
             new OrderInProse(),
+            new OtherForm(),
             new PhoneInText(),
             new PlaceholderWord());
 

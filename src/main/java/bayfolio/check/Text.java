@@ -3,11 +3,11 @@ package bayfolio.check;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Phrase;
 import bayfolio.fact.Type;
 import bayfolio.fact.UnreadException;
 import bayfolio.model.Fleet;
 import bayfolio.model.Region;
-import bayfolio.model.Rewording;
 import bayfolio.model.Unit;
 import bayfolio.model.Word;
 import bayfolio.procedure.Head;
@@ -29,11 +29,11 @@ import java.util.stream.Stream;
  * @param own what is filled in is no letter, each letter stands where it stands in the file
  * @param forRenters whether renters read it
  * @param american whether it is not of a European coach
- * @param plate whether it is copied from a plate, word for word
+ * @param phrase what its key wants it to be; a passage is sentences
  * @param passage empty for a fact, whose place is that of the whole value
  */
 public record Text(
-        String own, Place at, boolean forRenters, boolean american, boolean plate, Optional<SourceBlock> passage) {
+        String own, Place at, boolean forRenters, boolean american, Phrase phrase, Optional<SourceBlock> passage) {
 
     /**
      * All texts of a fleet: its own, those of its coaches, its procedures and its glossary.
@@ -87,7 +87,7 @@ public record Text(
     }
 
     private static Text of(Located<String> words, boolean american) {
-        return new Text(words.value(), words.at(), true, american, false, Optional.empty());
+        return new Text(words.value(), words.at(), true, american, Phrase.SENTENCES, Optional.empty());
     }
 
     private static boolean american(Unit unit) {
@@ -113,9 +113,10 @@ public record Text(
                 .isPresent();
         return Stream.concat(
                 script.head().facts().ifRead(Head.TITLE).stream()
-                        .map(it -> new Text(it.value(), it.at(), renters, american, false, Optional.empty())),
+                        .map(it ->
+                                new Text(it.value(), it.at(), renters, american, Phrase.SENTENCES, Optional.empty())),
                 script.passages().stream()
-                        .map(it -> new Text(it.own(), it.at(), renters, american, false, Optional.of(it))));
+                        .map(it -> new Text(it.own(), it.at(), renters, american, Phrase.SENTENCES, Optional.of(it))));
     }
 
     private static List<Text> facts(Facts facts, boolean american) {
@@ -130,9 +131,9 @@ public record Text(
 
     private static void value(
             Key<?> key, Type<?> type, Located<?> value, boolean forRenters, boolean american, List<Text> texts) {
-        if (type == Type.TEXT) {
-            boolean plate = Rewording.PLATES.contains(key.name());
-            texts.add(new Text(value.value().toString(), value.at(), forRenters, american, plate, Optional.empty()));
+        if (type instanceof Type.Text text && text.phrase() != Phrase.NONE) {
+            texts.add(new Text(
+                    value.value().toString(), value.at(), forRenters, american, text.phrase(), Optional.empty()));
         } else if (value.value() instanceof Described record) {
             facts(record.facts(), forRenters && !forStaff(record), american, texts);
         } else if (type instanceof Type.ListOf<?> list) {
@@ -147,6 +148,11 @@ public record Text(
         } catch (UnreadException nobodyKnows) {
             return true; // less is asked of it
         }
+    }
+
+    /** Whether it is copied from a plate, word for word. */
+    public boolean plate() {
+        return phrase == Phrase.PLATE;
     }
 
     /** Whether there are so many digits in it: most texts have few, which is told sooner so than by a pattern. */

@@ -12,6 +12,7 @@ import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,8 @@ import java.util.stream.Stream;
 final class ActAndPlaces {
     private static final Pattern ENDS = Pattern.compile("[.!?:…][)\"”’]?$");
 
+    private static final Pattern HALTS = Pattern.compile("[.:] $|^ $");
+
     private final Stamp step;
     private final UnaryOperator<String> word;
     private final Map<Target, Where> where = new LinkedHashMap<>();
@@ -34,6 +37,7 @@ final class ActAndPlaces {
     private final List<Labeled> known = new ArrayList<>();
     private final List<Answer> answers = new ArrayList<>();
     private final List<Block> more = new ArrayList<>();
+    private final Map<Target, Integer> led = new HashMap<>();
     private boolean any;
 
     /** @param word of the handbook's language, for a key */
@@ -73,18 +77,50 @@ final class ActAndPlaces {
     }
 
     /** A point that begins with bold words and a colon says what one sees, and what to do then. */
-    private static Optional<Answer> answer(List<Inline> words) {
+    private Optional<Answer> answer(List<Inline> words) {
         if (!Step.isAnswer(words)) {
             return Optional.empty();
         }
-        List<Inline> then = words.subList(1, words.size());
-        return Optional.of(new Answer(
-                ((Inline.Strong) words.get(0)).inside(),
-                then,
-                Inline.links(then)
-                        .map(Inline.Link::target)
-                        .filter(target -> goesOn(target) || target instanceof Target.OfPhone)
-                        .findFirst()));
+        List<Inline> then = new ArrayList<>();
+        List<Where> ways = new ArrayList<>();
+        for (Inline inline : trimmed(words.subList(1, words.size()))) {
+            boolean halts = then.isEmpty() || halts(then.get(then.size() - 1));
+            if (inline instanceof Inline.Link link && goesOn(link.target()) && halts) {
+                ways.add(new Where(way(link.target()), link, "", List.of()));
+            } else if (inline instanceof Inline.Things things) {
+                things.each()
+                        .forEach(one ->
+                                ways.add(new Where(way(one.link().target()), one.link(), one.place(), List.of())));
+                if (!halts) {
+                    then.addAll(things.names());
+                }
+            } else if (ways.isEmpty()
+                    || !then.isEmpty() && !halts
+                    || !inline.plain().replace(".", "").isBlank()) {
+                then.add(inline);
+            }
+        }
+        return Optional.of(new Answer(((Inline.Strong) words.get(0)).inside(), ended(halted(then)), ways));
+    }
+
+    /** Two answers that lead to one place are told apart by their turn. */
+    private Stamp way(Target target) {
+        int before = led.merge(target, 1, Integer::sum);
+        return step.child("answers").child(target.written().replace(':', '-') + (before == 1 ? "" : "-" + before));
+    }
+
+    /** Whether what comes next is not amid a sentence. */
+    private static boolean halts(Inline inline) {
+        return inline instanceof Inline.Text text && HALTS.matcher(text.text()).find();
+    }
+
+    /** A sentence that a colon would lead on from ends there. */
+    private static List<Inline> halted(List<Inline> words) {
+        int last = words.size() - 1;
+        if (last >= 0 && words.get(last) instanceof Inline.Text text) {
+            words.set(last, new Inline.Text(text.text().stripTrailing().replaceFirst(":$", ".")));
+        }
+        return words;
     }
 
     List<Block> more() {
@@ -198,6 +234,22 @@ final class ActAndPlaces {
 
     private void handled(Block.Handled handled) {
         Where known = where.get(handled.target());
+        for (int i = 0; known == null && i < answers.size(); i++) {
+            Answer answer = answers.get(i);
+            if (answer.where().stream().anyMatch(it -> it.thing().target().equals(handled.target()))) {
+                answers.set(
+                        i,
+                        new Answer(
+                                answer.look(),
+                                answer.then(),
+                                answer.where().stream()
+                                        .map(it -> it.thing().target().equals(handled.target())
+                                                ? new Where(it.stamp(), it.thing(), it.place(), handled.pieces())
+                                                : it)
+                                        .toList()));
+                return;
+            }
+        }
         if (known != null) {
             where.put(handled.target(), new Where(known.stamp(), known.thing(), known.place(), handled.pieces()));
         } else if (!handled.pieces().isEmpty()) {
@@ -218,7 +270,7 @@ final class ActAndPlaces {
     private Stream<Inline.Link> links() {
         return Stream.concat(
                 Stream.concat(act.stream(), more.stream()).flatMap(Block::links),
-                answers.stream().flatMap(each -> Stream.concat(Inline.links(each.look()), Inline.links(each.then()))));
+                answers.stream().flatMap(Answer::links));
     }
 
     private Stamp stamp(Target target) {

@@ -57,7 +57,7 @@ final class FactRows {
 
     /** That of the first text in it; a figure or a name has none of its own. */
     private Optional<String> language(Type<?> type, Located<?> value) {
-        if (type == Type.TEXT) {
+        if (Type.ofWords(type)) {
             return Optional.of(view.language(value));
         }
         return type instanceof Type.ListOf<?> list && value.value() instanceof List<?> all && !all.isEmpty()

@@ -160,7 +160,7 @@ final class FirstUse {
                                     step.known(),
                                     step.answers().stream()
                                             .map(each -> new Content.Steps.Answer(
-                                                    inlines(each.look()), inlines(each.then()), each.leadsTo()))
+                                                    inlines(each.look()), inlines(each.then()), each.where()))
                                             .toList(),
                                     step.more().stream().map(this::block).toList()))
                             .toList());

@@ -4,7 +4,6 @@ import bayfolio.explain.Calculator;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Signal;
-import bayfolio.prose.Target;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -215,7 +214,14 @@ public sealed interface Content extends Node {
 
             @Override
             public List<Node> parts() {
-                return Stream.<Node>concat(hazards.stream(), where.stream()).toList();
+                return Stream.of(
+                                hazards,
+                                where,
+                                answers.stream()
+                                        .flatMap(each -> each.where().stream())
+                                        .toList())
+                        .<Node>flatMap(List::stream)
+                        .toList();
             }
 
             @Override
@@ -224,9 +230,7 @@ public sealed interface Content extends Node {
                         Stream.concat(act.stream(), more.stream()).flatMap(Block::links),
                         Stream.concat(
                                 known.stream().flatMap(each -> Inline.links(each.words())),
-                                answers.stream()
-                                        .flatMap(each ->
-                                                Stream.concat(Inline.links(each.look()), Inline.links(each.then())))));
+                                answers.stream().flatMap(Answer::links)));
             }
         }
 
@@ -234,12 +238,23 @@ public sealed interface Content extends Node {
          * What one may see, and what to do then: {@code **It is off:** turn it on.}
          *
          * @param look with its colon
-         * @param leadsTo the guide, procedure, page or phone that it goes on with; empty where one stays with these steps
+         * @param where the things that it is done to, and the procedures, guides and pages that it goes on with; none where
+         *     one stays with these steps
          */
-        public record Answer(List<Inline> look, List<Inline> then, Optional<Target> leadsTo) {
+        public record Answer(List<Inline> look, List<Inline> then, List<Where> where) {
             public Answer {
                 look = List.copyOf(look);
                 then = List.copyOf(then);
+                where = List.copyOf(where);
+            }
+
+            /** All links in its own words. */
+            public Stream<Inline.Link> links() {
+                return Stream.of(
+                                Inline.links(look),
+                                Inline.links(then),
+                                where.stream().flatMap(Where::links))
+                        .flatMap(each -> each);
             }
         }
 

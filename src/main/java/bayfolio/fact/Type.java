@@ -49,7 +49,14 @@ public sealed interface Type<T> {
 
     <R> R accept(Visitor<R> visitor);
 
-    Type<String> TEXT = new Text("text", "\\S", "words");
+    Type<String> TEXT = words(Phrase.SENTENCES);
+    Type<String> NAME = words(Phrase.NAME);
+    Type<String> PLACE = words(Phrase.PLACE);
+    Type<String> ACT = words(Phrase.ACT);
+    Type<String> LOOK = words(Phrase.LOOK);
+    Type<String> STATE = words(Phrase.STATE);
+    Type<String> FIGURE = words(Phrase.FIGURE);
+    Type<String> PLATE = words(Phrase.PLATE);
     Type<String> ID = new Text(
             "id", "^[a-z0-9]+(-[a-z0-9]+)*$", "small letters, digits and single hyphens, such as `gray-valve`");
     Type<String> LANGUAGE = new Text("language", "^[a-z]{2}(-[A-Z]{2})?$", "a language such as `en-US`");
@@ -64,6 +71,15 @@ public sealed interface Type<T> {
             new Text("file name", "^[A-Za-z0-9][A-Za-z0-9_-]*(\\.[A-Za-z0-9]+)+$", "a file name without folders");
     Type<Boolean> YES_NO = new YesNo();
     Type<LocalDate> DAY = new Day();
+
+    private static Type<String> words(Phrase phrase) {
+        return new Text("text", "\\S", "words", phrase);
+    }
+
+    /** Whether it is words of a writer. */
+    static boolean ofWords(Type<?> type) {
+        return type instanceof Text text && text.phrase() != Phrase.NONE;
+    }
 
     static Type<Integer> whole(int least, int most) {
         return new Whole(least, most);
@@ -116,10 +132,14 @@ public sealed interface Type<T> {
      * @param pattern must be found in the text (ECMA-262 and Java agree on it)
      * @param taken what the pattern takes, in words
      */
-    record Text(String what, String pattern, String taken) implements Type<String> {
+    record Text(String what, String pattern, String taken, Phrase phrase) implements Type<String> {
+        public Text(String what, String pattern, String taken) {
+            this(what, pattern, taken, Phrase.NONE);
+        }
+
         /** Whether a bare number stands for its digits: a room, a size, a year on a plate, an exponent. */
         public boolean takesNumbers() {
-            return equals(TEXT) || equals(EXPONENT);
+            return ofWords(this) || equals(EXPONENT);
         }
 
         @Override

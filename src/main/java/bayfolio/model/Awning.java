@@ -38,7 +38,7 @@ public record Awning(Facts facts) implements Thing {
                     .because("pages: 10 to 25 mph, no standard")
                     .source("trade pages"));
     public static final Key<String> IN_SIGN =
-            DRAFT.optional("in-sign", Type.TEXT, "How to see that it is in and latched.");
+            DRAFT.optional("in-sign", Type.LOOK, "How to see that it is in and latched.");
     public static final Key<List<Located<String>>> CONTROLS = DRAFT.optional(
             "controls", Type.list(Type.reference("switch", "item")), "What moves it: a switch, a crank.");
     public static final Key<String> OVERRIDE =

@@ -87,9 +87,9 @@ public record Bank(Facts facts) implements Thing {
                     .because("a tenth to half of the capacity in amps")
                     .source("manuals of batteries"));
     public static final Key<String> GOOD_FIGURE =
-            DRAFT.optional("good-figure", Type.TEXT, "What the monitor shows when all is well.");
+            DRAFT.optional("good-figure", Type.LOOK, "What the monitor shows when all is well.");
     public static final Key<String> LOW_FIGURE =
-            DRAFT.optional("low-figure", Type.TEXT, "The reading below which it must be charged.");
+            DRAFT.optional("low-figure", Type.LOOK, "The reading below which it must be charged.");
     public static final Key<Celsius> FROST_LIMIT = DRAFT.optional(
             "frost-limit",
             Type.measured(Celsius.SCALE),

@@ -12,7 +12,7 @@ import bayfolio.measure.Meters;
 /** One bed. */
 public record Bed(Facts facts) implements Described {
     private static final Shape.Draft<Bed> DRAFT = Shape.draft("bed", "One bed.");
-    public static final Key<String> WHERE = DRAFT.required("where", Type.TEXT, "Where it is.");
+    public static final Key<String> WHERE = DRAFT.required("where", Type.PLACE, "Where it is.");
     public static final Key<Integer> SLEEPS = DRAFT.required(
             "sleeps",
             Type.whole(1, 4),

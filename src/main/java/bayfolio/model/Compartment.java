@@ -58,10 +58,10 @@ public record Compartment(Facts facts) implements Thing {
     public static final Key<String> DANGER =
             DRAFT.optional("danger", Type.TEXT, "What can hurt: hot exhaust, moving part, live part, gas, acid.");
     public static final Key<String> SHUT_LOOK =
-            DRAFT.optional("shut-look", Type.TEXT, "How the shut door looks and how it is proved before driving.");
+            DRAFT.optional("shut-look", Type.LOOK, "How the shut door looks and how it is proved before driving.");
     public static final Key<String> IF_IT_OPENS =
             DRAFT.optional("if-it-opens", Type.TEXT, "What falls if it opens on the road, and where to strap it.");
-    public static final Key<String> LABEL = DRAFT.optional("label", Type.TEXT, "The text on the door, word for word.");
+    public static final Key<String> LABEL = DRAFT.optional("label", Type.PLATE, "The text on the door, word for word.");
     public static final Shape<Compartment> SHAPE = DRAFT.done(Compartment::new);
 
     @Override

@@ -36,7 +36,7 @@ public record Connection(Facts facts) implements Thing {
     public static final Key<String> CAP =
             DRAFT.optional("cap", Type.TEXT, "Its cap or lid: color, words, how it opens.");
     public static final Key<String> LABEL =
-            DRAFT.optional("label", Type.TEXT, "The words on the cap or beside it, word for word.");
+            DRAFT.optional("label", Type.PLATE, "The words on the cap or beside it, word for word.");
     public static final Key<List<Located<String>>> NOT_TO_CONFUSE = DRAFT.optional(
             "not-to-confuse-with",
             Type.list(Type.reference("connection")),

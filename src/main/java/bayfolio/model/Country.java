@@ -18,7 +18,7 @@ public record Country(Facts facts) implements Described {
             "country",
             "A country that coaches are driven in. What is not known is left out, never taken from another.");
     public static final Key<String> NAME =
-            DRAFT.required("name", Type.TEXT, "Its name as it stands within a sentence: `the United States`.");
+            DRAFT.required("name", Type.NAME, "Its name as it stands within a sentence: `the United States`.");
     public static final Key<List<Located<EmergencyNumber>>> EMERGENCY = DRAFT.required(
             "emergency",
             Type.list(Type.nested(EmergencyNumber.SHAPE)),

@@ -23,12 +23,12 @@ public record Door(Facts facts) implements Thing {
     public static final Key<String> OPENS =
             DRAFT.optional("opens", Type.TEXT, "How it opens, from inside and in the dark.");
     public static final Key<String> GRAB_HANDLE =
-            DRAFT.optional("grab-handle", Type.TEXT, "Where the handle is to hold on to as one steps in.");
+            DRAFT.optional("grab-handle", Type.PLACE, "Where the handle is to hold on to as one steps in.");
     public static final Key<String> LOCKS = DRAFT.optional("locks", Type.TEXT, "How it locks, and with which key.");
     public static final Key<String> OPEN_LOOK =
-            DRAFT.optional("open-look", Type.TEXT, "How to see that it is open or unlocked.");
+            DRAFT.optional("open-look", Type.LOOK, "How to see that it is open or unlocked.");
     public static final Key<String> SHUT_LOOK =
-            DRAFT.optional("shut-look", Type.TEXT, "How to see that it is shut for the road.");
+            DRAFT.optional("shut-look", Type.LOOK, "How to see that it is shut for the road.");
     public static final Key<Meters> DROP = DRAFT.optional(
             "drop",
             Type.measured(Meters.SCALE),

@@ -21,7 +21,7 @@ public record Engine(Facts facts) implements Described {
 
     private static final Shape.Draft<Engine> DRAFT = Shape.draft("engine", "Engine, fuel and driving.");
     public static final Key<Fuel> FUEL = DRAFT.required("fuel", Type.choice(Fuel.class), "What it burns.");
-    public static final Key<String> FUEL_LABEL = DRAFT.optional("fuel-label", Type.TEXT, "Words on the fuel flap.");
+    public static final Key<String> FUEL_LABEL = DRAFT.optional("fuel-label", Type.PLATE, "Words on the fuel flap.");
     public static final Key<LitersPer100Kilometers> CONSUMPTION = DRAFT.optional(
             "consumption",
             Type.measured(LitersPer100Kilometers.SCALE),
@@ -51,7 +51,7 @@ public record Engine(Facts facts) implements Described {
     public static final Key<Boolean> REAR_CAMERA =
             DRAFT.optional("rear-camera", Type.YES_NO, "Whether it has a rear camera.");
     public static final Key<String> CAMERA_SHOWS =
-            DRAFT.optional("camera-shows", Type.TEXT, "What the camera shows, and what not.");
+            DRAFT.optional("camera-shows", Type.LOOK, "What the camera shows, and what not.");
     public static final Key<Liters> EXHAUST_FLUID_FILL = DRAFT.optional(
             "exhaust-fluid-fill",
             Type.measured(Liters.SCALE),

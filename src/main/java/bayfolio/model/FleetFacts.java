@@ -11,7 +11,7 @@ import java.util.List;
 /** The fleet as {@code fleet.yaml} describes it. */
 public record FleetFacts(Facts facts) implements Described {
     private static final Shape.Draft<FleetFacts> DRAFT = Shape.draft("fleet", "The fleet and whom to call.");
-    public static final Key<String> NAME = DRAFT.required("name", Type.TEXT, "Name of the fleet.");
+    public static final Key<String> NAME = DRAFT.required("name", Type.NAME, "Name of the fleet.");
     public static final Key<String> BASE_ADDRESS =
             DRAFT.required("base-address", Type.WEB_ADDRESS, "Where the handbooks are published.");
     public static final Key<String> COUNTRY = DRAFT.required(
@@ -44,7 +44,7 @@ public record FleetFacts(Facts facts) implements Described {
     public static final Key<String> LAST_FUEL_STOP =
             DRAFT.optional("last-fuel-stop", Type.TEXT, "Where to fill up before the depot.");
     public static final Key<String> CALL_BACK_TIME =
-            DRAFT.optional("call-back-time", Type.TEXT, "How long to wait for a call back.");
+            DRAFT.optional("call-back-time", Type.FIGURE, "How long to wait for a call back.");
     public static final Key<List<Located<Switch>>> SITE_SWITCHES = DRAFT.optional(
             "site-switches",
             Type.list(Type.nested(Switch.SHAPE)),

@@ -50,6 +50,6 @@ public record Inverter(Facts facts) implements Described {
             "From switching on until the outlets are live.",
             Range.of("0.1 s", "120 s").usual("0.5 s", "30 s").orNothing());
     public static final Key<String> OUTLETS = DRAFT.optional("outlets", Type.TEXT, "Which outlets it feeds.");
-    public static final Key<String> MARK = DRAFT.optional("mark", Type.TEXT, "How those outlets are marked.");
+    public static final Key<String> MARK = DRAFT.optional("mark", Type.PLATE, "How those outlets are marked.");
     public static final Shape<Inverter> SHAPE = DRAFT.done(Inverter::new);
 }

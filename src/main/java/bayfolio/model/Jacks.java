@@ -23,7 +23,7 @@ public record Jacks(Facts facts) implements Described {
     public static final Key<String> TOLERANCE = DRAFT.optional("tolerance", Type.TEXT, "How level is level enough.");
     public static final Key<String> CONDITIONS =
             DRAFT.optional("conditions", Type.TEXT, "How engine, brake and gear must stand.");
-    public static final Key<String> UP_SIGN = DRAFT.optional("up-sign", Type.TEXT, "How to see that all are up.");
+    public static final Key<String> UP_SIGN = DRAFT.optional("up-sign", Type.LOOK, "How to see that all are up.");
     public static final Key<String> OVERRIDE =
             DRAFT.forStaff("override", Type.TEXT, "What staff tell on the phone if they stay down.");
     public static final Shape<Jacks> SHAPE = DRAFT.done(Jacks::new);

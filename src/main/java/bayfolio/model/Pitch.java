@@ -12,7 +12,7 @@ public record Pitch(Facts facts) implements Described {
             Shape.draft("pitch", "A site for a coach, with the places of its posts.");
     public static final Key<String> ID = DRAFT.required("id", Type.ID, "Its name in addresses.");
     public static final Key<String> NAME =
-            DRAFT.required("name", Type.TEXT, "What the handbook calls it: `Site 12, Hill Camp`.");
+            DRAFT.required("name", Type.NAME, "What the handbook calls it: `Site 12, Hill Camp`.");
     public static final Key<Region> REGION = DRAFT.optional(
             "region", Type.choice(Region.class), "For the coaches of which region it is; for all where left out.");
     public static final Key<PitchPost> POWER =

@@ -26,9 +26,6 @@ import java.util.stream.Stream;
 public final class Rewording {
     public static final Rewording NONE = new Rewording(List.of());
 
-    /** Keys whose texts are copied from the coach, letter by letter, in whatever language it speaks. */
-    public static final Set<String> PLATES = Set.of("plate", "label", "fuel-label", "fill-label", "mark", "number");
-
     private final List<OfALanguage> written;
     private final Map<String, Map<Name, Located<String>>> byLanguage = new HashMap<>();
     private final Set<SourceFile> files = new HashSet<>();
@@ -122,7 +119,8 @@ public final class Rewording {
     }
 
     private static Located<?> value(Key<?> key, Type<?> type, String name, Located<?> value, Change change) {
-        if (type == Type.TEXT && !PLATES.contains(key.name())) {
+        // What stands on a plate stands there whatever language a coach speaks.
+        if (Type.ofWords(type) && type != Type.PLATE) {
             return change.of(name, value.map(Object::toString));
         }
         if (value.value() instanceof Described record) {

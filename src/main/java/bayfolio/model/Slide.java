@@ -35,8 +35,8 @@ public record Slide(Facts facts) implements Thing {
     public static final Key<String> IGNITION =
             DRAFT.optional("ignition", Type.TEXT, "How the ignition must stand while it moves.");
     public static final Key<String> FULL_SIGN =
-            DRAFT.optional("full-sign", Type.TEXT, "How to see that it is fully out.");
-    public static final Key<String> IN_SIGN = DRAFT.optional("in-sign", Type.TEXT, "How to see that it is fully in.");
+            DRAFT.optional("full-sign", Type.LOOK, "How to see that it is fully out.");
+    public static final Key<String> IN_SIGN = DRAFT.optional("in-sign", Type.LOOK, "How to see that it is fully in.");
     public static final Key<KilometersPerHour> WIND_LIMIT = DRAFT.optional(
             "wind-limit",
             Type.measured(KilometersPerHour.SCALE),

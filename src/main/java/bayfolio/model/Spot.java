@@ -130,7 +130,7 @@ public record Spot(Facts facts, Keys keys) {
                     draft.optional("height", length, "From the ground up to its lower edge.", HEIGHT),
                     draft.optional("tall", length, "Its size from bottom to top.", TALL),
                     draft.optional("in", Type.reference("compartment"), "The compartment that it is in."),
-                    draft.optional("where", Type.TEXT, "Where exactly, with a landmark: `above the entry door`."));
+                    draft.optional("where", Type.PLACE, "Where exactly, with a landmark: `above the entry door`."));
         }
 
         Spot of(Facts facts) {

@@ -24,9 +24,9 @@ public record Step(Facts facts) implements Thing {
     public static final Key<Kind> KIND = DRAFT.required("kind", Type.choice(Kind.class), "What moves it.");
     public static final Key<String> MOVES = DRAFT.optional("moves", Type.TEXT, "When it moves by itself.");
     public static final Key<String> OUT_LOOK =
-            DRAFT.optional("out-look", Type.TEXT, "How to see that it is fully out.");
+            DRAFT.optional("out-look", Type.LOOK, "How to see that it is fully out.");
     public static final Key<String> IN_LOOK =
-            DRAFT.optional("in-look", Type.TEXT, "How to see that it is in for the road.");
+            DRAFT.optional("in-look", Type.LOOK, "How to see that it is in for the road.");
     public static final Key<List<Located<String>>> CONTROLS =
             DRAFT.optional("controls", Type.list(Type.reference("switch")), "Switches that work it.");
     public static final Shape<Step> SHAPE = DRAFT.done(Step::new);

@@ -49,27 +49,27 @@ public record Switch(Facts facts) implements Thing {
     public static final Key<Boolean> EMERGENCY =
             DRAFT.optional("emergency", Type.YES_NO, "Whether everybody must be able to reach it in an emergency.");
     public static final Key<String> PLATE =
-            DRAFT.optional("plate", Type.TEXT, "The words printed on or beside it, word for word.");
+            DRAFT.optional("plate", Type.PLATE, "The words printed on or beside it, word for word.");
     public static final Key<String> WORK = DRAFT.optional(
-            "work", Type.TEXT, "How to switch it on or open it, or else how to work it: `Pull it straight out`.");
+            "work", Type.ACT, "How to switch it on or open it, or else how to work it: `Pull it straight out`.");
     public static final Key<String> WORK_OFF =
-            DRAFT.optional("work-off", Type.TEXT, "How to switch it off or shut it: `Push it in until it bumps`.");
+            DRAFT.optional("work-off", Type.ACT, "How to switch it off or shut it: `Push it in until it bumps`.");
     public static final Key<String> ON_LOOK =
-            DRAFT.optional("on-look", Type.TEXT, "What ON (or open) looks like, in words and not by color alone.");
+            DRAFT.optional("on-look", Type.LOOK, "What ON (or open) looks like, in words and not by color alone.");
     public static final Key<String> OFF_LOOK =
-            DRAFT.optional("off-look", Type.TEXT, "What OFF (or shut) looks like, in words and not by color alone.");
+            DRAFT.optional("off-look", Type.LOOK, "What OFF (or shut) looks like, in words and not by color alone.");
     public static final Key<String> LAMP = DRAFT.optional("lamp", Type.TEXT, "What its lamp means.");
     public static final Key<List<Located<String>>> TWINS =
             DRAFT.optional("twins", Type.list(Type.reference("switch")), "Switches elsewhere for the same thing.");
     public static final Key<String> TWIN_RULE =
             DRAFT.optional("twin-rule", Type.TEXT, "How twins act together: either toggles, or one overrides.");
     public static final Key<String> AT_PICKUP =
-            DRAFT.optional("at-pickup", Type.TEXT, "Its state when the renter takes over.");
+            DRAFT.optional("at-pickup", Type.STATE, "Its state when the renter takes over.");
     public static final Key<String> STORED =
-            DRAFT.optional("stored", Type.TEXT, "Its state while the coach stands unused.");
+            DRAFT.optional("stored", Type.STATE, "Its state while the coach stands unused.");
     public static final Key<String> RETURNED =
-            DRAFT.optional("returned", Type.TEXT, "How the renter leaves it at return.");
-    public static final Key<String> DRIVING = DRAFT.optional("driving", Type.TEXT, "Its state on the road.");
+            DRAFT.optional("returned", Type.STATE, "How the renter leaves it at return.");
+    public static final Key<String> DRIVING = DRAFT.optional("driving", Type.STATE, "Its state on the road.");
     public static final Key<List<Located<String>>> FEEDS = DRAFT.optional(
             "feeds",
             Type.list(Type.reference(

@@ -77,7 +77,7 @@ public interface Thing extends Described {
             return new Identity(
                     draft.required(
                             "id", Type.ID, "Its name in references; addresses are made of it, so choose it to last."),
-                    draft.required("name", Type.TEXT, meaningOfName),
+                    draft.required("name", Type.NAME, meaningOfName),
                     draft.optional("roles", Type.list(Type.role(kind)), "What it is for, in words all coaches share."),
                     draft.optional(
                             "formerly", Type.list(Type.ID), "Ids that it had before, so that old addresses lead on."),

@@ -27,7 +27,7 @@ public record Tires(Facts facts) implements Described {
     public static final Key<Kilopascals> REAR_PRESSURE =
             DRAFT.optional("rear-pressure", Type.measured(Kilopascals.SCALE), "Cold pressure, rear.", PRESSURE);
     public static final Key<String> AGE_CODE =
-            DRAFT.optional("age-code", Type.TEXT, "Week and year of the oldest tire, from its wall.");
+            DRAFT.optional("age-code", Type.PLATE, "Week and year of the oldest tire, from its wall.");
     public static final Key<Boolean> DUAL_REAR =
             DRAFT.optional("dual-rear", Type.YES_NO, "Whether the rear wheels are twins.");
     public static final Key<Boolean> SPARE = DRAFT.optional("spare", Type.YES_NO, "Whether a spare wheel is on board.");

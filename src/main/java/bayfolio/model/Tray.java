@@ -17,7 +17,7 @@ public record Tray(Facts facts) implements Thing {
             DRAFT.required("pulls-to", Type.TEXT, "The side or sides that it pulls out to.");
     public static final Key<String> LATCH = DRAFT.optional("latch", Type.TEXT, "How it is unlatched and latched.");
     public static final Key<String> LOCKED_LOOK =
-            DRAFT.optional("locked-look", Type.TEXT, "How to see that it is locked for the road.");
+            DRAFT.optional("locked-look", Type.LOOK, "How to see that it is locked for the road.");
     public static final Key<Kilograms> LOAD_LIMIT = DRAFT.optional(
             "load-limit",
             Type.measured(Kilograms.SCALE),

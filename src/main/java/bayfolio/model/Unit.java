@@ -35,11 +35,11 @@ public final class Unit implements Described {
     private static final Shape.Draft<Unit> DRAFT = Shape.draft("unit", "One coach of the fleet.");
     public static final Key<String> ID =
             DRAFT.required("id", Type.ID, "Its name in addresses; the name of its folder, too.");
-    public static final Key<String> NAME = DRAFT.required("name", Type.TEXT, "What the fleet calls it.");
+    public static final Key<String> NAME = DRAFT.required("name", Type.NAME, "What the fleet calls it.");
     public static final Key<String> NUMBER =
-            DRAFT.optional("number", Type.TEXT, "The coach number painted on it, to be told on the phone.");
+            DRAFT.optional("number", Type.PLATE, "The coach number painted on it, to be told on the phone.");
     public static final Key<String> NUMBER_SHOWN = DRAFT.optional(
-            "number-shown", Type.TEXT, "Where the number stands on the coach: `on the front and the door`.");
+            "number-shown", Type.PLACE, "Where the number stands on the coach: `on the front and the door`.");
     public static final Key<Body> BODY = DRAFT.required("body", Type.choice(Body.class), "How it is built.");
     public static final Key<Region> REGION = DRAFT.required(
             "region",
@@ -137,7 +137,7 @@ public final class Unit implements Described {
             DRAFT.optional("load-management", Type.YES_NO, "Whether the coach sheds loads by itself.");
     public static final Key<String> AC_SHOWN = DRAFT.optional(
             "ac-shown",
-            Type.TEXT,
+            Type.LOOK,
             "How the coach shows that AC comes in, and where: `the top line of the wall panel reads AC IN`.");
     public static final Key<List<Located<Circuit>>> CIRCUITS = DRAFT.optional(
             "circuits", Type.list(Type.nested(Circuit.SHAPE)), "Lines with a breaker or fuse of their own.");

@@ -26,11 +26,11 @@ public record Water(Facts facts) implements Described {
     public static final Key<String> PUMP_POSITION =
             DRAFT.optional("pump-position", Type.TEXT, "Valve position for living from the tank.");
     public static final Key<String> FILL_LABEL =
-            DRAFT.optional("fill-label", Type.TEXT, "Words at the fresh-water fill.");
+            DRAFT.optional("fill-label", Type.PLATE, "Words at the fresh-water fill.");
     public static final Key<String> FULL_SIGN =
-            DRAFT.optional("full-sign", Type.TEXT, "How to see that the fresh tank is full.");
+            DRAFT.optional("full-sign", Type.LOOK, "How to see that the fresh tank is full.");
     public static final Key<String> START_LEVEL =
-            DRAFT.optional("start-level", Type.TEXT, "How full the fresh tank is at pickup.");
+            DRAFT.optional("start-level", Type.FIGURE, "How full the fresh tank is at pickup.");
     public static final Key<FlushValve> FLUSH_VALVE = DRAFT.optional(
             "flush-valve",
             Type.choice(FlushValve.class),

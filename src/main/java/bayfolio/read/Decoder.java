@@ -193,7 +193,7 @@ final class Decoder {
         return (Optional<V>) type.accept(new Type.Visitor<Optional<?>>() {
             @Override
             public Optional<String> text(Type.Text text) {
-                String wanted = text.equals(Type.TEXT) ? "text" : Article.a(text.what());
+                String wanted = Type.ofWords(text) ? "text" : Article.a(text.what());
                 return scalar(node, wanted, text.takesNumbers()).filter(value -> fits(node, value, text));
             }
 
@@ -330,7 +330,7 @@ final class Decoder {
 
     private boolean fits(Node node, String value, Type.Text text) {
         // Most texts are any that is not blank, which is seen at their first letter.
-        boolean letter = text.equals(Type.TEXT) && !value.isEmpty() && Character.isLetterOrDigit(value.charAt(0));
+        boolean letter = Type.ofWords(text) && !value.isEmpty() && Character.isLetterOrDigit(value.charAt(0));
         boolean fits = letter
                 || PATTERNS.computeIfAbsent(text.pattern(), Decoder::ecma)
                         .matcher(value)

@@ -267,8 +267,8 @@ public final class ReferencePage {
         return type.accept(new Type.Visitor<String>() {
             @Override
             public String text(Type.Text text) {
-                if (text.equals(Type.TEXT)) {
-                    return "text";
+                if (Type.ofWords(text)) {
+                    return text.phrase().inWords();
                 }
                 return text.equals(Type.ID) ? "an id, such as `gray-valve`" : text.taken();
             }

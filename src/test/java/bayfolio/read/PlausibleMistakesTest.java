@@ -206,10 +206,10 @@ class PlausibleMistakesTest {
         } else if (type instanceof Type.Reference reference) {
             sibling(record, reference, written)
                     .ifPresent(other -> add("reference to a sibling", record, key, value.at(), other, byClass));
-        } else if (type.equals(Type.TEXT) && STATES.contains(key.name())) {
+        } else if (Type.ofWords(type) && STATES.contains(key.name())) {
             turned(record, key, written)
                     .ifPresent(other -> add("state turned", record, key, value.at(), other, byClass));
-        } else if (type.equals(Type.TEXT) && SWAPPED.contains(key.name())) {
+        } else if (Type.ofWords(type) && SWAPPED.contains(key.name())) {
             siblings(record, key)
                     .filter(other -> !other.equals(written))
                     .findFirst()

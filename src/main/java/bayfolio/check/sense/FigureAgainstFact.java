@@ -341,7 +341,7 @@ public final class FigureAgainstFact implements Rule {
     private static List<Words> withDigits(Unit unit) {
         List<Words> texts = new ArrayList<>();
         FactVisitor.of(unit, (record, key, type, value) -> {
-            if (type == Type.TEXT && value.value().toString().chars().anyMatch(Character::isDigit)) {
+            if (Type.ofWords(type) && value.value().toString().chars().anyMatch(Character::isDigit)) {
                 texts.add(new Words(record, new Located<>(value.value().toString(), value.at())));
             }
         });

@@ -271,7 +271,7 @@ final class LookRelations {
                 return Stream.of(); // the list is yet to be made
             }
             FactVisitor.of(records.coach().unit(), (record, key, type, value) -> {
-                if (type == Type.TEXT
+                if (Type.ofWords(type)
                         && TELLING.contains(record.facts().shape().name())
                         && A_TOOL.matcher(value.value().toString()).find()) {
                     Subjects.all(value.value().toString()).stream()

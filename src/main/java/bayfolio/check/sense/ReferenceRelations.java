@@ -759,7 +759,7 @@ final class ReferenceRelations {
     private static Set<String> saying(Described it) {
         StringBuilder texts = new StringBuilder(it instanceof Thing thing ? thing.id() : "");
         it.facts().each((key, value) -> {
-            if (key.type() == Type.TEXT) {
+            if (Type.ofWords(key.type())) {
                 texts.append(' ').append(value.value());
             }
         });

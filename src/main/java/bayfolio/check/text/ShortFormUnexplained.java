@@ -93,7 +93,7 @@ public final class ShortFormUnexplained implements FleetRule {
     private static Set<String> explained(Word word) {
         Set<String> explained = new HashSet<>();
         FactVisitor.of(word.facts(), (type, value) -> {
-            if (type.equals(Type.TEXT)) {
+            if (Type.ofWords(type)) {
                 capitals(value.value().toString()).forEach(explained::add);
             }
         });

@@ -436,7 +436,13 @@ final class PageView {
                             step.answers().stream()
                                     .map(each -> new View()
                                             .with("look", new View().with("inlines", inlines(each.look())))
-                                            .with("inlines", inlines(each.then())))
+                                            .with("then", new View().with("inlines", inlines(each.then())))
+                                            .with("placed", !each.where().isEmpty())
+                                            .with(
+                                                    "where",
+                                                    each.where().stream()
+                                                            .map(this::where)
+                                                            .toList()))
                                     .toList())
                     .with("more", new View().with("blocks", blocks(step.more())))
                     .with("placed", !step.where().isEmpty())
