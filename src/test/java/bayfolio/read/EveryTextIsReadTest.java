@@ -56,7 +56,7 @@ class EveryTextIsReadTest {
                     text.at(),
                     text.forRenters(),
                     text.american(),
-                    text.plate(),
+                    text.phrase(),
                     text.passage());
             if (!told(new PhoneInText(), planted)) {
                 silent.add(words.key() + " may hold a phone");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.check.Text;
 import bayfolio.check.TextRule;
+import bayfolio.fact.Phrase;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.util.Optional;
@@ -87,7 +88,7 @@ class AddressesAndPhonesTest {
     private static final Place PLACE = Place.whole(new SourceFile("unit.yaml", "x"));
 
     private static boolean told(TextRule rule, String text) {
-        return rule.check(new Text(text, PLACE, true, true, false, Optional.empty()))
+        return rule.check(new Text(text, PLACE, true, true, Phrase.SENTENCES, Optional.empty()))
                 .findAny()
                 .isPresent();
     }
