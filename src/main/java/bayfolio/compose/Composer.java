@@ -21,6 +21,7 @@ public final class Composer {
         CoachView view = new CoachView(coach);
         List<Page> pages = Stream.of(
                         Stream.of(new HomePage(view).page()),
+                        new SituationPages(view).pages(),
                         new ThingPages(view).pages(),
                         new WorkedOutPages(view).pages(),
                         new StagePages(view).pages(),

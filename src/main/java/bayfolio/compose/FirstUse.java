@@ -146,6 +146,11 @@ final class FirstUse {
             return content;
         }
 
+        @Override
+        public Content tiles(Content.Tiles content) {
+            return content;
+        }
+
         private Content.Steps.Part part(Content.Steps.Part part) {
             return new Content.Steps.Part(
                     part.stamp(),

@@ -34,22 +34,28 @@ final class HomePage {
     }
 
     Page page() {
+        SituationPages situations = new SituationPages(view);
         List<Section> sections = new ArrayList<>();
+        sections.add(section("now", "home.now", list -> new Content.Tiles(list, situations.situations(list))));
+        sections.add(Section.of(
+                stamp.child("trouble"),
+                view.word("home.broken"),
+                Stream.of(
+                                new Content.Tiles(
+                                        stamp.child("trouble").child("signs"),
+                                        situations.symptoms(
+                                                stamp.child("trouble").child("signs"))),
+                                trouble(stamp.child("trouble").child("list")))
+                        .toList()));
+        sections.add(section("read-out", "home.read-out", this::measures));
         emergency().ifPresent(sections::add);
-        sections.add(section("trouble", "page.trouble", this::trouble));
         sections.add(section("trip", "home.trip", this::stages));
         sections.add(section("coach", "home.coach", this::pages));
         Stamp staff = stamp.child("staff").seenBy(Audience.STAFF);
         sections.add(Section.of(staff, view.word("home.staff"), List.of(staff(staff.child("list")))));
         sections.add(section("call", "home.call", list -> new Phones(view).content(list)));
         return new Page(
-                stamp,
-                PageKind.HOME,
-                PageKind.HOME.target(),
-                view.unit().name(),
-                List.of(measures(stamp.child("measures"))),
-                sections,
-                false);
+                stamp, PageKind.HOME, PageKind.HOME.target(), view.unit().name(), List.of(), sections, false);
     }
 
     private interface Made {

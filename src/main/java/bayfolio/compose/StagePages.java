@@ -16,9 +16,13 @@ import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A part of the trip: what to read in it, in order, and the questions that come up. */
@@ -135,8 +139,23 @@ final class StagePages {
         return of(view, stage).sorted(asNamed);
     }
 
+    /** What renters read in a stage: all that its questions name, of whatever stage, and then the rest of it. */
+    static Stream<Procedure> toRead(CoachView view, Stage stage) {
+        Set<Target> named = view.about(stage).stream()
+                .filter(about -> CoachView.audience(about) == Audience.EVERYBODY)
+                .flatMap(Procedure::links)
+                .map(Inline.Link::target)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        Map<Target, Procedure> all = new LinkedHashMap<>();
+        view.procedures(Form.PROCEDURE).forEach(it -> all.put(new Target.OfProcedure(it.id()), it));
+        return Stream.concat(
+                        named.stream().flatMap(it -> Optional.ofNullable(all.get(it)).stream()), inOrder(view, stage))
+                .filter(procedure -> CoachView.audience(procedure) != Audience.STAFF)
+                .distinct();
+    }
+
     /** The first paragraph, which says where to stand and why. */
-    private static String opening(Procedure procedure) {
+    static String opening(Procedure procedure) {
         return procedure.opening().stream()
                 .filter(Block.Paragraph.class::isInstance)
                 .map(block -> Inline.plain(((Block.Paragraph) block).text()))

@@ -28,6 +28,8 @@ public sealed interface Content extends Node {
         R form(Form content);
 
         R quote(Quote content);
+
+        R tiles(Tiles content);
     }
 
     <R> R accept(Visitor<R> visitor);
@@ -363,6 +365,40 @@ public sealed interface Content extends Node {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.form(this);
+        }
+    }
+
+    /** Large fields to be tapped, each for one way to go on. */
+    record Tiles(Stamp stamp, List<Tile> tiles) implements Content {
+        /**
+         * @param note says more; may be empty
+         * @param symbol what the theme draws on it
+         */
+        public record Tile(Stamp stamp, Inline.Link link, String note, String symbol) implements Node {
+            @Override
+            public Stream<Inline.Link> links() {
+                return Stream.of(link);
+            }
+        }
+
+        public Tiles {
+            tiles = List.copyOf(tiles);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.tiles(this);
+        }
+
+        @Override
+        public List<Tile> parts() {
+            return tiles;
+        }
+
+        @Override
+        public Optional<Content> seenBy(Audience reader) {
+            List<Tile> seen = Node.seen(tiles, reader, (tile, it) -> Optional.of(tile));
+            return seen.isEmpty() ? Optional.empty() : Optional.of(new Tiles(stamp, seen));
         }
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
  */
 public enum PageKind {
     HOME("start", "home"),
+    SITUATION("start", "now", Many.MANY),
     WALK_ROUND("coach", "walk-round", "compartment", "tray"),
     COMPARTMENT("coach", "compartment", Many.MANY),
     TRAY("coach", "tray", Many.MANY),
@@ -29,6 +30,7 @@ public enum PageKind {
     WORDS("words", "words"),
     INDEX("words", "index"),
     TROUBLE_LIST("trouble", "trouble"),
+    SYMPTOM("trouble", "sign", Many.MANY),
     GUIDE("trouble", "trouble", Many.MANY),
     CONDITION("staff", "condition"),
     INVENTORY("staff", "inventory"),

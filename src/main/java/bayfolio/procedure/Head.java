@@ -34,6 +34,10 @@ public record Head(Facts facts) implements Described {
             DRAFT.required("when", Type.TEXT, "`every coach`, or features with `and`, `or`, `not` and brackets.");
     public static final Key<Topic> ABOUT = DRAFT.optional(
             "about", Type.choice(Topic.class), "What a trouble guide is about; the list of symptoms is ordered by it.");
+    public static final Key<Symptom> SYMPTOM = DRAFT.optional(
+            "symptom",
+            Type.choice(Symptom.class),
+            "What a reader notices first of what a trouble guide is about; the first page leads there by it.");
     public static final Key<List<Located<String>>> FORMERLY =
             DRAFT.optional("formerly", Type.list(Type.ID), "Ids that it had before, so that old addresses lead on.");
     public static final Key<Boolean> HELPER = DRAFT.optional(

@@ -124,6 +124,18 @@ public final class Theme {
                 .map(bytes -> new SourceFile("themes/" + name + "/" + path, text(bytes)));
     }
 
+    /** What is drawn on tiles, by name: the path of each, in a field of 24 by 24. */
+    public Map<String, String> symbols() {
+        Map<String, String> symbols = new TreeMap<>();
+        text("symbols.txt")
+                .ifPresent(file -> file.text()
+                        .lines()
+                        .filter(line -> !line.startsWith("#") && line.contains(" = "))
+                        .forEach(line -> symbols.put(
+                                line.substring(0, line.indexOf(" = ")), line.substring(line.indexOf(" = ") + 3))));
+        return symbols;
+    }
+
     /** Files that go to the site as they are: style, script, fonts. */
     public Map<String, byte[]> assets() {
         Map<String, byte[]> assets = new TreeMap<>();

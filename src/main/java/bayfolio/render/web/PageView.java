@@ -12,6 +12,7 @@ import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
 import bayfolio.fact.Type;
+import bayfolio.procedure.Stage;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
@@ -19,6 +20,7 @@ import com.google.gson.Gson;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -29,7 +31,7 @@ final class PageView {
     private static final Set<String> INLINES = Set.of("text", "strong", "emphasis", "code", "link", "things");
     private static final Set<String> BLOCKS = Set.of("paragraph", "bullets", "table", "handling");
     private static final Set<String> CONTENTS =
-            Set.of("text", "mark", "facts", "links", "steps", "picture", "fold", "form", "quote");
+            Set.of("text", "mark", "facts", "links", "steps", "picture", "fold", "form", "quote", "tiles");
 
     /**
      * A list with a heading and more entries than this is folded, so that what follows is not
@@ -43,11 +45,13 @@ final class PageView {
     private final Page page;
     private final Catalog screen;
     private final View words;
+    private final Map<String, String> symbols;
     private final Content.Visitor<View> contents = new ContentView();
     private final Block.Visitor<View> blocks = new BlockView();
     private final Inline.Visitor<View> inlines = new InlineView();
 
-    PageView(Handbook handbook, Page page, Catalog screen, View words) {
+    PageView(Handbook handbook, Page page, Catalog screen, View words, Map<String, String> symbols) {
+        this.symbols = symbols;
         this.words = words;
         this.handbook = handbook;
         this.page = page;
@@ -69,6 +73,7 @@ final class PageView {
                 .with("home", href(PageKind.HOME.target()))
                 .with("word", words)
                 .with("navigation", navigation())
+                .with("bar", bar())
                 .with(
                         "opening",
                         page.opening().stream()
@@ -103,6 +108,27 @@ final class PageView {
     /** Held by the handbook to be there. */
     private Page quoted(Content.Quote quote) {
         return (Page) handbook.find(quote.page()).orElseThrow();
+    }
+
+    /** What must be at the thumb on every page: help in danger, our phones, and where something is. */
+    private List<View> bar() {
+        Target emergency = new Target.OfStage(Stage.EMERGENCY.word());
+        return Stream.of(
+                        handbook.pages().stream().anyMatch(it -> it.home().equals(emergency))
+                                ? Stream.of(button("help", href(emergency)))
+                                : Stream.<View>of(),
+                        Stream.of(button("call", href(PageKind.HOME.target()) + "#call")),
+                        Stream.of(button("search", href(PageKind.INDEX.target()))))
+                .flatMap(each -> each)
+                .toList();
+    }
+
+    private View button(String name, String href) {
+        return new View()
+                .with("name", name)
+                .with("href", href)
+                .with("words", screen.say("bar." + name))
+                .with("path", symbols.getOrDefault(name, ""));
     }
 
     private List<View> navigation() {
@@ -284,6 +310,36 @@ final class PageView {
         public View text(Content.Text content) {
             return View.oneOf(CONTENTS)
                     .with("text", inLanguage(new View(), content.stamp()).with("blocks", blocks(content.blocks())));
+        }
+
+        @Override
+        public View tiles(Content.Tiles content) {
+            return View.oneOf(CONTENTS)
+                    .with(
+                            "tiles",
+                            new View()
+                                    .with(
+                                            "noted",
+                                            content.tiles().stream()
+                                                    .anyMatch(it -> !it.note().isEmpty()))
+                                    .with(
+                                            "each",
+                                            content.tiles().stream()
+                                                    .map(it -> new View()
+                                                            .with(
+                                                                    "href",
+                                                                    href(it.link()
+                                                                            .target()))
+                                                            .with(
+                                                                    "words",
+                                                                    it.link().plain())
+                                                            .with(
+                                                                    "noted",
+                                                                    !it.note().isEmpty())
+                                                            .with("note", it.note())
+                                                            .with("symbol", it.symbol())
+                                                            .with("path", symbols.getOrDefault(it.symbol(), "")))
+                                                    .toList()));
         }
 
         @Override

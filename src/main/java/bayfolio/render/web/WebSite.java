@@ -28,12 +28,14 @@ public final class WebSite implements Output {
     /** Words by language, the same on every page. */
     private final Map<String, View> words = new ConcurrentHashMap<>();
 
+    private final Map<String, String> symbols;
     private final Template page;
     private final Template fleet;
 
     public WebSite(Theme theme, Catalogs catalogs) {
         this.theme = theme;
         this.catalogs = catalogs;
+        this.symbols = theme.symbols();
         this.page = template("page");
         this.fleet = template("fleet");
     }
@@ -55,7 +57,8 @@ public final class WebSite implements Output {
         Catalog screen = catalogs.of(handbook.language());
         View words = words(screen);
         for (Page each : handbook.pages()) {
-            Names names = new PageView(handbook, each, screen, words).view().names();
+            Names names =
+                    new PageView(handbook, each, screen, words, symbols).view().names();
             files.put(
                     handbook.unit() + "/" + file(each.id()),
                     bytes(page.fill(names, complaints::add).text()));
