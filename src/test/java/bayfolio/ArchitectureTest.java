@@ -25,6 +25,7 @@ final class ArchitectureTest {
             "model",
             "reckon",
             "explain",
+            "drawing",
             "document",
             "template",
             "procedure",

@@ -147,6 +147,11 @@ final class FirstUse {
         }
 
         @Override
+        public Content drawn(Content.Drawn content) {
+            return content;
+        }
+
+        @Override
         public Content tiles(Content.Tiles content) {
             return content;
         }

@@ -47,6 +47,15 @@ final class HomePage {
                                                 stamp.child("trouble").child("signs"))),
                                 trouble(stamp.child("trouble").child("list")))
                         .toList()));
+        Stamp doors = stamp.child("doors");
+        List<Content> sides = new SideDrawings(view).of(doors);
+        if (!sides.isEmpty()) {
+            sections.add(Section.of(
+                    doors,
+                    view.word("home.doors"),
+                    Stream.concat(sides.stream(), Stream.of(view.paragraph(doors.child("key"), "drawing.key")))
+                            .toList()));
+        }
         sections.add(section("read-out", "home.read-out", this::measures));
         emergency().ifPresent(sections::add);
         sections.add(section("trip", "home.trip", this::stages));

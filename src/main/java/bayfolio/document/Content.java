@@ -1,5 +1,6 @@
 package bayfolio.document;
 
+import bayfolio.drawing.Drawing;
 import bayfolio.explain.Calculator;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
@@ -30,6 +31,8 @@ public sealed interface Content extends Node {
         R quote(Quote content);
 
         R tiles(Tiles content);
+
+        R drawn(Drawn content);
     }
 
     <R> R accept(Visitor<R> visitor);
@@ -365,6 +368,28 @@ public sealed interface Content extends Node {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.form(this);
+        }
+    }
+
+    /**
+     * A drawing of the coach.
+     *
+     * @param title what is seen, and from where
+     * @param things that are drawn in it; their ids are in its marks, {@code compartment:l3}
+     */
+    record Drawn(Stamp stamp, String title, Drawing drawing, List<Inline.Link> things) implements Content {
+        public Drawn {
+            things = List.copyOf(things);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.drawn(this);
+        }
+
+        @Override
+        public Stream<Inline.Link> links() {
+            return things.stream();
         }
     }
 

@@ -1,5 +1,6 @@
 package bayfolio.document;
 
+import bayfolio.drawing.Drawing;
 import bayfolio.explain.Calculator;
 import bayfolio.fact.Type;
 import bayfolio.prose.Inline;
@@ -167,9 +168,14 @@ public final class DocumentJson {
                 || type == Audience.class;
     }
 
+    /** Where it was written; and a drawing, which is made of facts that stand in it elsewhere. */
+    static boolean leftOut(RecordComponent component) {
+        return component.getType() == Place.class || component.getType() == Drawing.class;
+    }
+
     /** What says nothing, and where it was written. */
     private static boolean left(RecordComponent component, @Nullable Object value) {
-        return component.getType() == Place.class
+        return leftOut(component)
                 || value instanceof List<?> list && list.isEmpty()
                 || value instanceof Optional<?> optional && optional.isEmpty()
                 || value instanceof String text && text.isEmpty()

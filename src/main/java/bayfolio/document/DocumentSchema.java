@@ -4,7 +4,6 @@ import bayfolio.explain.Calculator;
 import bayfolio.fact.Type;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
-import bayfolio.source.Place;
 import com.google.gson.FormattingStyle;
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
@@ -121,7 +120,7 @@ public final class DocumentSchema {
                 properties.put("audience", of(Audience.class));
                 properties.put("language", text());
                 properties.put("from", array(pattern("^(thing|fact|text):.+$")));
-            } else if (component.getType() != Place.class) {
+            } else if (!DocumentJson.leftOut(component)) {
                 String name = DocumentJson.name(component);
                 properties.put(name, of(component.getGenericType()));
                 if (!DocumentJson.mayBeLeftOut(component)) {

@@ -11,6 +11,7 @@ import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
+import bayfolio.drawing.Mark;
 import bayfolio.fact.Type;
 import bayfolio.procedure.Stage;
 import bayfolio.prose.Block;
@@ -18,6 +19,7 @@ import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import com.google.gson.Gson;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -31,7 +33,7 @@ final class PageView {
     private static final Set<String> INLINES = Set.of("text", "strong", "emphasis", "code", "link", "things");
     private static final Set<String> BLOCKS = Set.of("paragraph", "bullets", "table", "handling");
     private static final Set<String> CONTENTS =
-            Set.of("text", "mark", "facts", "links", "steps", "picture", "fold", "form", "quote", "tiles");
+            Set.of("text", "mark", "facts", "links", "steps", "picture", "fold", "form", "quote", "tiles", "drawn");
 
     /**
      * A list with a heading and more entries than this is folded, so that what follows is not
@@ -39,6 +41,7 @@ final class PageView {
      */
     private static final int MOST_OPEN = 12;
 
+    private static final Set<String> MARKS = Set.of("box", "round", "line", "label");
     private static final int MOST_REGIONS = 30;
 
     private final Handbook handbook;
@@ -310,6 +313,84 @@ final class PageView {
         public View text(Content.Text content) {
             return View.oneOf(CONTENTS)
                     .with("text", inLanguage(new View(), content.stamp()).with("blocks", blocks(content.blocks())));
+        }
+
+        @Override
+        public View drawn(Content.Drawn content) {
+            Map<String, Inline.Link> things = new HashMap<>();
+            content.things().forEach(link -> things.put(link.target().written(), link));
+            return View.oneOf(CONTENTS)
+                    .with(
+                            "drawn",
+                            new View()
+                                    .with("title", content.title())
+                                    .with("id", content.id().within())
+                                    .with("width", px(content.drawing().width()))
+                                    .with("height", px(content.drawing().height()))
+                                    .with(
+                                            "marks",
+                                            content.drawing().marks().stream()
+                                                    .map(mark -> mark(mark, things))
+                                                    .toList()));
+        }
+
+        private View mark(Mark mark, Map<String, Inline.Link> things) {
+            if (mark instanceof Mark.Box box) {
+                Inline.Link link = things.get(box.of());
+                return View.oneOf(MARKS)
+                        .with(
+                                "box",
+                                new View()
+                                        .with("linked", link != null)
+                                        .with("href", link == null ? "" : href(link.target()))
+                                        .with("name", link == null ? "" : link.plain())
+                                        .with("x", px(box.x()))
+                                        .with("y", px(box.y()))
+                                        .with("width", px(box.width()))
+                                        .with("height", px(box.height()))
+                                        .with("corner", px(box.corner()))
+                                        .with("fill", Type.word(box.fill()))
+                                        .with("patterned", box.fill().compareTo(Mark.Fill.PLAIN) > 0)
+                                        .with("dashed", box.dashed()));
+            }
+            if (mark instanceof Mark.Round round) {
+                return View.oneOf(MARKS)
+                        .with(
+                                "round",
+                                new View()
+                                        .with("x", px(round.x()))
+                                        .with("y", px(round.y()))
+                                        .with("radius", px(round.radius())));
+            }
+            if (mark instanceof Mark.Line line) {
+                return View.oneOf(MARKS)
+                        .with(
+                                "line",
+                                new View()
+                                        .with("x", px(line.x1()))
+                                        .with("y", px(line.y1()))
+                                        .with("to-x", px(line.x2()))
+                                        .with("to-y", px(line.y2())));
+            }
+            Mark.Label label = (Mark.Label) mark;
+            Mark.Box room = label.room();
+            return View.oneOf(MARKS)
+                    .with(
+                            "label",
+                            new View()
+                                    .with("x", px(label.x()))
+                                    .with("y", px(label.y()))
+                                    .with("size", px(label.size()))
+                                    .with("words", label.words())
+                                    .with("left", px(room.x()))
+                                    .with("top", px(room.y()))
+                                    .with("width", px(room.width()))
+                                    .with("height", px(room.height())));
+        }
+
+        /** To a unit of the drawing: finer is not seen. */
+        private static String px(double length) {
+            return Long.toString(Math.round(length));
         }
 
         @Override

@@ -1,0 +1,140 @@
+package bayfolio.compose;
+
+import bayfolio.document.Audience;
+import bayfolio.document.Content;
+import bayfolio.document.From;
+import bayfolio.document.Stamp;
+import bayfolio.drawing.Drawing;
+import bayfolio.drawing.Mark;
+import bayfolio.drawing.SideView;
+import bayfolio.fact.Type;
+import bayfolio.measure.Meters;
+import bayfolio.model.Access;
+import bayfolio.model.Compartment;
+import bayfolio.model.Door;
+import bayfolio.model.Side;
+import bayfolio.model.Size;
+import bayfolio.model.Slide;
+import bayfolio.model.Spot;
+import bayfolio.model.Thing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** The coach from all four sides, with its doors, to scale: only what the description has measured is drawn. */
+final class SideDrawings {
+    /** Doors are lettered by their side: {@code L6 and R7 Rear trunk}. */
+    private static final Pattern CODE = Pattern.compile("\\b([LRFB][0-9]{1,2})\\b");
+
+    private static final List<Side> SIDES = List.of(Side.LEFT, Side.RIGHT, Side.FRONT, Side.REAR);
+
+    private final CoachView view;
+
+    SideDrawings(CoachView view) {
+        this.view = view;
+    }
+
+    /** Those of sides on which there is something. */
+    List<Content> of(Stamp stamp) {
+        return SIDES.stream()
+                .flatMap(side -> of(stamp.child(Type.word(side)), side).stream())
+                .toList();
+    }
+
+    private Optional<Content> of(Stamp stamp, Side side) {
+        List<Thing> things = Stream.of(Slide.SHAPE, Door.SHAPE, Compartment.SHAPE)
+                .flatMap(shape -> view.things(shape.name()).stream())
+                .filter(thing -> CoachView.audience(thing) != Audience.STAFF)
+                .filter(thing -> thing.spot().filter(spot -> drawn(spot, side)).isPresent())
+                .toList();
+        if (things.isEmpty()) {
+            return Optional.empty();
+        }
+        Size size = view.unit().size();
+        boolean along = side == Side.LEFT || side == Side.RIGHT;
+        Drawing drawing = SideView.of(
+                size.facts().get(along ? Size.LENGTH : Size.WIDTH).value(),
+                size.facts().get(Size.HEIGHT).value(),
+                side == Side.RIGHT || side == Side.FRONT,
+                size.facts().get(Size.LENGTH).value(),
+                along ? axles(size) : List.of(),
+                things.stream().map(thing -> opening(thing, side)).toList());
+        return Optional.of(new Content.Drawn(
+                stamp.from(From.fact(size, Size.LENGTH)),
+                view.word("drawing." + Type.word(side)),
+                drawing,
+                things.stream().map(CoachView::link).toList()));
+    }
+
+    /** What stands in the open on that side, wholly measured. */
+    private static boolean drawn(Spot spot, Side side) {
+        return spot.side().equals(Optional.of(side))
+                && spot.fromFront().isPresent()
+                && spot.width().isPresent()
+                && spot.height().isPresent()
+                && spot.tall().isPresent();
+    }
+
+    private static List<Double> axles(Size size) {
+        List<Double> axles = new ArrayList<>();
+        size.facts().find(Size.FRONT_OVERHANG).ifPresent(front -> {
+            axles.add(front.value());
+            size.facts().find(Size.WHEELBASE).ifPresent(base -> axles.add(front.value() + base.value()));
+        });
+        return axles;
+    }
+
+    private SideView.Opening opening(Thing thing, Side side) {
+        Spot spot = thing.spot().orElseThrow();
+        return new SideView.Opening(
+                id(thing),
+                label(thing, side),
+                meters(spot.fromFront()),
+                meters(spot.width()),
+                meters(spot.height()),
+                meters(spot.tall()),
+                fill(thing),
+                thing instanceof Slide);
+    }
+
+    static String id(Thing thing) {
+        return thing.kind() + ":" + thing.id();
+    }
+
+    private static double meters(Optional<Meters> length) {
+        return length.orElseThrow().value();
+    }
+
+    private String label(Thing thing, Side side) {
+        if (thing instanceof Door) {
+            boolean in = thing.facts().all(thing.identity().roles()).contains("entry-door");
+            boolean out = thing.facts().find(Door.EMERGENCY).orElse(false);
+            return in ? view.word("drawing.door") : out ? view.word("drawing.exit") : "";
+        }
+        Matcher code = CODE.matcher(thing.name());
+        String first = "";
+        while (code.find()) {
+            first = first.isEmpty() || code.group(1).charAt(0) == letter(side) ? code.group(1) : first;
+        }
+        return first;
+    }
+
+    private static char letter(Side side) {
+        return side == Side.REAR ? 'B' : side.name().charAt(0);
+    }
+
+    private static Mark.Fill fill(Thing thing) {
+        return thing.facts()
+                .find("access", Access.class)
+                .map(access -> switch (access) {
+                    case FREE -> Mark.Fill.PLAIN;
+                    case TASK -> Mark.Fill.STRIPES;
+                    case ON_CALL -> Mark.Fill.DOTS;
+                    case STAFF -> Mark.Fill.CROSSES;
+                })
+                .orElse(Mark.Fill.NONE);
+    }
+}
