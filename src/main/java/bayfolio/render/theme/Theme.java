@@ -124,6 +124,11 @@ public final class Theme {
                 .map(bytes -> new SourceFile("themes/" + name + "/" + path, text(bytes)));
     }
 
+    /** The script by which a phone keeps a handbook; its list of files comes from the program. */
+    public Optional<String> worker() {
+        return text("worker.js").map(SourceFile::text);
+    }
+
     /** What is drawn on tiles, by name: the path of each, in a field of 24 by 24. */
     public Map<String, String> symbols() {
         Map<String, String> symbols = new TreeMap<>();

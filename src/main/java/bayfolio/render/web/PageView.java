@@ -77,6 +77,7 @@ final class PageView {
                 .with("word", words)
                 .with("navigation", navigation())
                 .with("bar", bar())
+                .with("worker", up(file) + WebSite.WORKER)
                 .with(
                         "opening",
                         page.opening().stream()

@@ -2,6 +2,7 @@ package bayfolio.render.web;
 
 import bayfolio.catalog.Catalog;
 import bayfolio.catalog.Catalogs;
+import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
 import bayfolio.document.NodeId;
 import bayfolio.document.Page;
@@ -17,11 +18,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Handbooks through a theme into files of a web site: a page of HTML for each page. */
 public final class WebSite implements Output {
+    /** In the folder of a coach: it keeps that, and no other one. */
+    static final String WORKER = "worker.js";
+
     private final Theme theme;
     private final Catalogs catalogs;
     private final List<TemplateProblem> complaints = new ArrayList<>();
@@ -54,15 +59,20 @@ public final class WebSite implements Output {
     @Override
     public Map<String, byte[]> files(Handbook handbook) {
         Map<String, byte[]> files = new TreeMap<>();
+        Map<String, byte[]> pages = new TreeMap<>();
         Catalog screen = catalogs.of(handbook.language());
         View words = words(screen);
         for (Page each : handbook.pages()) {
             Names names =
                     new PageView(handbook, each, screen, words, symbols).view().names();
-            files.put(
-                    handbook.unit() + "/" + file(each.id()),
-                    bytes(page.fill(names, complaints::add).text()));
+            pages.put(file(each.id()), bytes(page.fill(names, complaints::add).text()));
         }
+        if (!handbook.reader().equals(Optional.of(Audience.STAFF))) {
+            theme.worker()
+                    .ifPresent(script -> files.put(
+                            handbook.unit() + "/" + WORKER, Offline.worker(script, handbook, pages, theme.assets())));
+        }
+        pages.forEach((path, bytes) -> files.put(handbook.unit() + "/" + path, bytes));
         return files;
     }
 

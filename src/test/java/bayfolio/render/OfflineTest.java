@@ -1,0 +1,84 @@
+package bayfolio.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.DemoFleet;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** A handbook that was opened once, in a real browser, with its server stopped after that. */
+final class OfflineTest {
+    private static final String EVERY_FILE = """
+            const done = arguments[arguments.length - 1];
+
+            (async () => {
+              const text = await (await caches.open((await caches.keys())[0])).keys();
+              const lost = [];
+              for (const request of text) {
+                try {
+                  const answer = await fetch(request.url + '?from=mail');
+                  if (!answer.ok || answer.redirected) lost.push(request.url);
+                } catch (gone) {
+                  lost.push(request.url);
+                }
+              }
+              done([text.length, lost.join(' ')]);
+            })();
+            """;
+
+    @Test
+    void itIsReadWithoutASignalAndTakesTheNextEditionAtATap(@TempDir Path folder) throws Exception {
+        Path site = folder.resolve("site");
+        for (var file : DemoFleet.files(DemoFleet.web()).entrySet()) {
+            DemoFleet.write(site.resolve(file.getKey()), file.getValue());
+        }
+        ChromeDriver browser = Browser.open(folder.resolve("profile"));
+        try {
+            String origin;
+            try (SiteServer server = new SiteServer(site)) {
+                origin = server.origin();
+                browser.get(origin + "dunlin/");
+                WebDriverWait wait = new WebDriverWait(browser, Duration.ofSeconds(60));
+                wait.until(it -> it.findElement(By.id("saved")).getText().contains("Saved on this phone"));
+
+                Path page = site.resolve("dunlin/words.html");
+                Files.writeString(page, Files.readString(page).replace("<h1>", "<h1>Mended: "));
+                Path worker = site.resolve("dunlin/worker.js");
+                Files.writeString(worker, Files.readString(worker).replaceFirst("EDITION = \"", "EDITION = \"next"));
+                browser.get(origin + "dunlin/words.html");
+                assertThat(browser.findElement(By.tagName("h1")).getText()).doesNotContain("Mended");
+                wait.until(
+                        it -> !it.findElements(By.cssSelector("#saved button")).isEmpty());
+                assertThat(browser.findElement(By.tagName("h1")).getText()).doesNotContain("Mended");
+                browser.executeScript("document.querySelector('#saved button').click()");
+                wait.until(it -> it.findElement(By.tagName("h1")).getText().contains("Mended"));
+                wait.until(it -> it.findElement(By.id("saved")).getText().contains("Saved on this phone"));
+                assertThat(browser.executeAsyncScript("caches.keys().then(arguments[0])"))
+                        .asList()
+                        .singleElement()
+                        .asString()
+                        .contains("next");
+            }
+
+            browser.get(origin + "dunlin/?from=mail");
+            assertThat(browser.findElement(By.tagName("h1")).getText()).isEqualTo("Dunlin");
+            List<?> found = (List<?>) Objects.requireNonNull(browser.executeAsyncScript(EVERY_FILE, "dunlin"));
+            assertThat(found.get(1)).isEqualTo("");
+            assertThat(((Number) Objects.requireNonNull(found.get(0))).intValue())
+                    .isGreaterThan(DemoFleet.files(site.resolve("dunlin")).size() - 2);
+            browser.get(origin + "dunlin/nowhere.html");
+            assertThat(browser.findElements(By.cssSelector("main a[href*='do/']")))
+                    .isNotEmpty();
+        } finally {
+            browser.quit();
+        }
+    }
+}

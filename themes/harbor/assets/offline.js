@@ -1,0 +1,44 @@
+// Keeps the handbook of this coach on the phone, and says so only when all of it is there.
+(() => {
+  const script = document.currentScript;
+  const line = document.getElementById("saved");
+  if (!line || !("serviceWorker" in navigator)) {
+    return;
+  }
+  const phone = navigator.serviceWorker;
+
+  function kept(worker) {
+    const channel = new MessageChannel();
+    channel.port1.onmessage = (event) => {
+      if (event.data > 0 && !line.querySelector("button")) {
+        line.textContent = `${line.dataset.saved} · ${Math.ceil(event.data / 1000)}\u00a0kB`;
+        line.hidden = false;
+      }
+    };
+    worker.postMessage("kept", [channel.port2]);
+  }
+
+  function offer(worker) {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = line.dataset.update;
+    button.onclick = () => {
+      phone.addEventListener("controllerchange", () => location.reload());
+      worker.postMessage("take-over");
+    };
+    line.replaceChildren(button);
+    line.hidden = false;
+  }
+
+  phone
+    .register(script.dataset.worker)
+    .then((registration) => {
+      const waits = () => registration.waiting && phone.controller && offer(registration.waiting);
+      waits();
+      registration.addEventListener("updatefound", () => registration.installing.addEventListener("statechange", waits));
+      return phone.ready;
+    })
+    .then((registration) => kept(registration.active))
+    // A private window, or a phone that is full: the pages are read as they come.
+    .catch(() => {});
+})();
