@@ -11,6 +11,8 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
+import org.openqa.selenium.NoSuchElementException;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
@@ -47,6 +49,8 @@ final class OfflineTest {
                 origin = server.origin();
                 browser.get(origin + "dunlin/");
                 WebDriverWait wait = new WebDriverWait(browser, Duration.ofSeconds(60));
+                // A page that is read anew takes the element away while it is looked at.
+                wait.ignoring(StaleElementReferenceException.class, NoSuchElementException.class);
                 wait.until(it -> it.findElement(By.id("saved")).getText().contains("Saved on this phone"));
 
                 Path page = site.resolve("dunlin/words.html");
