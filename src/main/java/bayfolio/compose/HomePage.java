@@ -8,6 +8,7 @@ import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
 import bayfolio.fact.Key;
+import bayfolio.model.Engine;
 import bayfolio.model.Size;
 import bayfolio.model.Unit;
 import bayfolio.model.Weights;
@@ -101,7 +102,27 @@ final class HomePage {
                 .find(Unit.WEIGHTS)
                 .flatMap(weights -> rows.row(table, weights, Weights.GROSS))
                 .ifPresent(all::add);
+        unit.facts()
+                .find(Unit.ENGINE)
+                .flatMap(engine -> rows.row(table, engine, Engine.FUEL))
+                .ifPresent(all::add);
+        thing(table, "connection", "fuel-filler").ifPresent(all::add);
+        thing(table, "supply", "shore").ifPresent(all::add);
         return new Content.FactTable(table, all);
+    }
+
+    /** What is asked for at a pump or a post: where it is, or what it is called. */
+    private Optional<Content.FactTable.Row> thing(Stamp table, String kind, String role) {
+        return view.coach().inRole(kind, role).stream()
+                .filter(thing -> CoachView.audience(thing) != Audience.STAFF)
+                .findFirst()
+                .map(thing -> {
+                    String place = view.wording().place(thing);
+                    return Content.FactTable.Row.of(
+                            table.child(role).from(From.thing(thing)).in(view.language(thing)),
+                            view.word("home." + role),
+                            place.isEmpty() ? thing.name() : place);
+                });
     }
 
     private Optional<Section> emergency() {

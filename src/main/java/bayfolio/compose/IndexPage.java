@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -39,18 +40,41 @@ final class IndexPage {
                 PageKind.INDEX,
                 PageKind.INDEX.target(),
                 view.word("page.index"),
-                List.of(),
+                List.of(letters(stamp.child("letters"), letters.keySet())),
                 letters.entrySet().stream()
                         .map(letter -> section(letter.getKey(), letter.getValue()))
                         .toList(),
                 false);
     }
 
+    /** To each letter that something begins with. */
+    private Content letters(Stamp list, Set<String> letters) {
+        return new Content.Tiles(
+                list,
+                letters.stream()
+                        .map(letter -> new Content.Tiles.Tile(
+                                list.child(letter.toLowerCase(Locale.ROOT)),
+                                view.link(home(letter), shown(letter)),
+                                "",
+                                ""))
+                        .toList());
+    }
+
+    private static Target home(String letter) {
+        return new Target.OfPage("letter-" + letter.toLowerCase(Locale.ROOT));
+    }
+
+    private static String shown(String letter) {
+        return letter.equals("0") ? "0–9" : letter;
+    }
+
     private Section section(String letter, List<Content.LinkList.Entry> entries) {
         Stamp section = stamp.child("letter-" + letter.toLowerCase(Locale.ROOT));
-        return Section.of(
+        return new Section(
                 section,
-                letter.equals("0") ? "0–9" : letter,
+                Optional.of(home(letter)),
+                shown(letter),
+                2,
                 List.of(new Content.LinkList(section.child("list"), Optional.empty(), entries)));
     }
 

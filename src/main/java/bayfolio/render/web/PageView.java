@@ -405,6 +405,10 @@ final class PageView {
                                             content.tiles().stream()
                                                     .anyMatch(it -> !it.note().isEmpty()))
                                     .with(
+                                            "drawn-on",
+                                            content.tiles().stream()
+                                                    .anyMatch(it -> !it.symbol().isEmpty()))
+                                    .with(
                                             "each",
                                             content.tiles().stream()
                                                     .map(it -> new View()
