@@ -36,7 +36,7 @@ public final class OtherForm implements TextRule {
     private static Optional<String> why(Phrase phrase, String words) {
         return switch (phrase) {
             case NAME -> ended(words, "a name").or(() -> tooLong(words, MOST_WORDS_OF_A_NAME, "a name"));
-            case PLACE -> ended(words, "a place").or(() -> begins(SENTENCE, words, "a place"));
+            case PLACE -> begins(SENTENCE, words, "a place");
             case STATE -> ended(words, "a state");
             case ACT -> begins(STATEMENT, words, "what a hand does");
             case LOOK -> begins(ORDER, words, "what one sees");
