@@ -1,5 +1,6 @@
 package bayfolio.compose;
 
+import bayfolio.document.Audience;
 import bayfolio.document.Content;
 import bayfolio.document.From;
 import bayfolio.document.Page;
@@ -15,7 +16,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -40,7 +40,7 @@ final class IndexPage {
                 PageKind.INDEX,
                 PageKind.INDEX.target(),
                 view.word("page.index"),
-                List.of(letters(stamp.child("letters"), letters.keySet())),
+                List.of(letters(stamp.child("letters"), letters)),
                 letters.entrySet().stream()
                         .map(letter -> section(letter.getKey(), letter.getValue()))
                         .toList(),
@@ -48,13 +48,15 @@ final class IndexPage {
     }
 
     /** To each letter that something begins with. */
-    private Content letters(Stamp list, Set<String> letters) {
+    private Content letters(Stamp list, Map<String, List<Content.LinkList.Entry>> letters) {
         return new Content.Tiles(
                 list,
-                letters.stream()
+                letters.entrySet().stream()
                         .map(letter -> new Content.Tiles.Tile(
-                                list.child(letter.toLowerCase(Locale.ROOT)),
-                                view.link(home(letter), shown(letter)),
+                                list.child(letter.getKey().toLowerCase(Locale.ROOT))
+                                        .seenBy(Audience.staffIf(letter.getValue().stream()
+                                                .allMatch(it -> it.stamp().audience() == Audience.STAFF))),
+                                view.link(home(letter.getKey()), shown(letter.getKey())),
                                 "",
                                 ""))
                         .toList());

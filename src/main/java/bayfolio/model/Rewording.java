@@ -1,5 +1,6 @@
 package bayfolio.model;
 
+import bayfolio.catalog.Catalogs;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
@@ -72,16 +73,12 @@ public final class Rewording {
 
     /** A coach in the words of a language, as far as there are any. */
     public Coach in(String language, Coach coach) {
-        return Stream.of(language, main(language))
+        return Stream.of(language, Catalogs.main(language))
                 .filter(byLanguage::containsKey)
                 .findFirst()
                 .map(known -> new Coach(fleet(known, coach.fleet()), (Unit)
                         reworded(known, Optional.of(coach.unit().id()), "unit", coach.unit())))
                 .orElse(coach);
-    }
-
-    private static String main(String language) {
-        return language.replaceFirst("-.*", "");
     }
 
     private synchronized Fleet fleet(String language, Fleet fleet) {
