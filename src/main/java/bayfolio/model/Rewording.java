@@ -30,7 +30,7 @@ public final class Rewording {
     private final List<OfALanguage> written;
     private final Map<String, Map<Name, Located<String>>> byLanguage = new HashMap<>();
     private final Set<SourceFile> files = new HashSet<>();
-    private final Map<String, Fleet> fleets = new HashMap<>();
+    private final Map<Worded, Fleet> fleets = new HashMap<>();
 
     /**
      * A file of them.
@@ -43,6 +43,9 @@ public final class Rewording {
                     .filter(text -> text.facts().whole());
         }
     }
+
+    /** A fleet in a language; the renters' own has less in it than that of staff. */
+    private record Worded(String language, Fleet fleet) {}
 
     /** A text by what it is of; of those of a list, by the digest. */
     private record Name(Optional<String> unit, String of, String digest) {}
@@ -84,14 +87,14 @@ public final class Rewording {
     private synchronized Fleet fleet(String language, Fleet fleet) {
         Optional<String> shared = Optional.empty();
         return fleets.computeIfAbsent(
-                language,
+                new Worded(language, fleet),
                 it -> fleet.worded(
-                        (FleetFacts) reworded(it, shared, "fleet", fleet.facts()),
+                        (FleetFacts) reworded(language, shared, "fleet", fleet.facts()),
                         fleet.words().stream()
-                                .map(word -> (Word) reworded(it, shared, name(word, "word"), word))
+                                .map(word -> (Word) reworded(language, shared, name(word, "word"), word))
                                 .toList(),
                         fleet.countries().stream()
-                                .map(country -> (Country) reworded(it, shared, name(country, "country"), country))
+                                .map(country -> (Country) reworded(language, shared, name(country, "country"), country))
                                 .toList()));
     }
 
@@ -138,8 +141,10 @@ public final class Rewording {
     /** A record that has an id goes by that; others by the key that they stand under. */
     private static String name(Described record, String otherwise) {
         return record.facts()
-                .find("id", String.class)
-                .map(id -> record.facts().shape().name() + "/" + id)
+                .shape()
+                .key("id")
+                .flatMap(key -> record.facts().ifRead(key))
+                .map(id -> record.facts().shape().name() + "/" + id.value())
                 .orElse(otherwise);
     }
 
