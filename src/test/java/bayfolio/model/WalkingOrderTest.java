@@ -2,9 +2,9 @@ package bayfolio.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.LeastUnit;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -190,17 +190,7 @@ class WalkingOrderTest {
     }
 
     private Unit unit(String facts) throws Exception {
-        Path file = folder.resolve("units/test/unit.yaml");
-        Files.createDirectories(file.getParent());
-        Files.writeString(file, """
-                id: test
-                name: Test
-                body: van
-                region: europe
-                drive-side: left
-                size: {length: 7 m, width: 2 m, height: 3 m}
-                """ + facts);
-        FleetReader.Reading reading = FleetReader.read(new Folder(folder));
+        FleetReader.Reading reading = LeastUnit.read(folder, facts);
         assertThat(reading.findings())
                 .filteredOn(it -> it.at().file().path().contains("test"))
                 .isEmpty();

@@ -3,16 +3,16 @@ package bayfolio.procedure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import bayfolio.DemoFleet;
+import bayfolio.LeastUnit;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
 import bayfolio.model.Feature;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -193,20 +193,7 @@ class ReferencesTest {
 
     @Test
     void aFormerIdOfAThingLeadsToTheNewOne(@TempDir Path folder) throws Exception {
-        Path unit = folder.resolve("units/test/unit.yaml");
-        Files.createDirectories(unit.getParent());
-        Files.writeString(unit, """
-                id: test
-                name: Test
-                body: van
-                region: europe
-                drive-side: left
-                size: {length: 7 m, width: 2 m, height: 3 m}
-                switches:
-                  - {id: waste-lever, name: Lever, make: lever, access: free, formerly: [gray-pull, old-pull]}
-                  - {id: gray-pullo, name: Other, make: lever, access: free}
-                """);
-        Files.writeString(folder.resolve("units/fleet.yaml"), """
+        DemoFleet.write(folder.resolve("units/fleet.yaml"), """
                 name: Test Fleet
                 base-address: https://handbook.test.example
                 country: de
@@ -214,7 +201,11 @@ class ReferencesTest {
                 phones:
                   - {id: hours, number: +1 555-0100}
                 """);
-        FleetReader.Reading reading = FleetReader.read(new Folder(folder));
+        FleetReader.Reading reading = LeastUnit.read(folder, """
+                switches:
+                  - {id: waste-lever, name: Lever, make: lever, access: free, formerly: [gray-pull, old-pull]}
+                  - {id: gray-pullo, name: Other, make: lever, access: free}
+                """);
         Coach coach = new Coach(reading.fleet(), reading.fleet().units().get(0));
 
         Demo.references(coach, false).resolve("switch:gray-pull", Wish.NONE, List.of(), AT, findings::add);

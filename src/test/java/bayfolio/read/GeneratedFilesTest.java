@@ -11,7 +11,6 @@ import bayfolio.model.Roles;
 import bayfolio.model.Sources;
 import bayfolio.model.Unit;
 import bayfolio.model.Words;
-import bayfolio.procedure.Head;
 import bayfolio.procedure.TranslationHead;
 import bayfolio.source.SourceFile;
 import java.io.IOException;
@@ -25,7 +24,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** {@code -Dgolden=write} writes the files anew and fails, so that each change is read once. */
@@ -59,16 +57,7 @@ class GeneratedFilesTest {
 
     private static Map<String, String> generated() {
         Map<String, String> files = new TreeMap<>();
-        Stream.of(
-                        Unit.SHAPE,
-                        FleetFacts.SHAPE,
-                        Roles.SHAPE,
-                        Words.SHAPE,
-                        Sources.SHAPE,
-                        Country.SHAPE,
-                        Head.SHAPE,
-                        FactTexts.SHAPE)
-                .forEach(shape -> files.put(SchemaWriter.fileName(shape), SchemaWriter.write(shape)));
+        SchemaTest.shapes().forEach(shape -> files.put(SchemaWriter.fileName(shape), SchemaWriter.write(shape)));
         files.put("reference.md", ReferencePage.write());
         return files;
     }

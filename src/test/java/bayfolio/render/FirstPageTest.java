@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
@@ -69,7 +70,7 @@ final class FirstPageTest {
     void helpIsAtTheThumbOnEveryPage() {
         DemoFleet.files(DemoFleet.web()).forEach((path, bytes) -> {
             if (path.endsWith(".html") && path.contains("/")) {
-                Document page = Jsoup.parse(new String(bytes, java.nio.charset.StandardCharsets.UTF_8));
+                Document page = Jsoup.parse(new String(bytes, StandardCharsets.UTF_8));
                 if (!page.body().hasClass("urgent")) {
                     assertThat(page.select("nav.bar a").eachText())
                             .as(path)

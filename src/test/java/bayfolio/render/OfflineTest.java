@@ -74,7 +74,7 @@ final class OfflineTest {
 
             browser.get(origin + "dunlin/?from=mail");
             assertThat(browser.findElement(By.tagName("h1")).getText()).isEqualTo("Dunlin");
-            List<?> found = (List<?>) Objects.requireNonNull(browser.executeAsyncScript(EVERY_FILE, "dunlin"));
+            List<?> found = (List<?>) Objects.requireNonNull(browser.executeAsyncScript(EVERY_FILE));
             assertThat(found.get(1)).isEqualTo("");
             assertThat(((Number) Objects.requireNonNull(found.get(0))).intValue())
                     .isGreaterThan(DemoFleet.files(site.resolve("dunlin")).size() - 2);
