@@ -2,14 +2,13 @@ package bayfolio.compose;
 
 import bayfolio.document.Content.Steps.Answer;
 import bayfolio.document.Content.Steps.Labeled;
-import bayfolio.document.Content.Steps.Sort;
 import bayfolio.document.Content.Steps.Where;
 import bayfolio.document.Stamp;
 import bayfolio.fact.Type;
 import bayfolio.procedure.Step;
-import bayfolio.procedure.StepMark;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
+import bayfolio.prose.StepLabel;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -38,6 +37,10 @@ final class ActAndPlaces {
     private final List<Answer> answers = new ArrayList<>();
     private final List<Block> more = new ArrayList<>();
     private final Map<Target, Integer> led = new HashMap<>();
+
+    /** Which state an answer asks of a thing. */
+    private final Map<Stamp, String> asked = new HashMap<>();
+
     private boolean any;
 
     /** @param word of the handbook's language, for a key */
@@ -88,9 +91,11 @@ final class ActAndPlaces {
             if (inline instanceof Inline.Link link && goesOn(link.target()) && halts) {
                 ways.add(new Where(way(link.target()), link, "", List.of()));
             } else if (inline instanceof Inline.Things things) {
-                things.each()
-                        .forEach(one ->
-                                ways.add(new Where(way(one.link().target()), one.link(), one.place(), List.of())));
+                for (Inline.Things.One one : things.each()) {
+                    Stamp way = way(one.link().target());
+                    asked.put(way, things.state());
+                    ways.add(new Where(way, one.link(), one.place(), List.of()));
+                }
                 if (!halts) {
                     then.addAll(things.names());
                 }
@@ -149,10 +154,9 @@ final class ActAndPlaces {
             List<Inline> under = trimmed(words.subList(at + 1, next));
             if (!under.isEmpty()) {
                 String label = words.get(at).label().orElseThrow();
-                Sort sort = StepMark.of(label)
-                        .map(mark -> Sort.valueOf(mark.name()))
-                        .orElse(Sort.FACT);
-                known.add(new Labeled(sort, sort == Sort.FACT ? label : word.apply("step." + Type.word(sort)), under));
+                StepLabel sort = StepLabel.of(label);
+                known.add(new Labeled(
+                        sort, sort == StepLabel.FACT ? label : word.apply("step." + Type.word(sort)), under));
             }
             at = next;
         }
@@ -234,21 +238,8 @@ final class ActAndPlaces {
 
     private void handled(Block.Handled handled) {
         Where known = where.get(handled.target());
-        for (int i = 0; known == null && i < answers.size(); i++) {
-            Answer answer = answers.get(i);
-            if (answer.where().stream().anyMatch(it -> it.thing().target().equals(handled.target()))) {
-                answers.set(
-                        i,
-                        new Answer(
-                                answer.look(),
-                                answer.then(),
-                                answer.where().stream()
-                                        .map(it -> it.thing().target().equals(handled.target())
-                                                ? new Where(it.stamp(), it.thing(), it.place(), handled.pieces())
-                                                : it)
-                                        .toList()));
-                return;
-            }
+        if (known == null && answered(handled)) {
+            return;
         }
         if (known != null) {
             where.put(handled.target(), new Where(known.stamp(), known.thing(), known.place(), handled.pieces()));
@@ -265,6 +256,24 @@ final class ActAndPlaces {
                             "",
                             handled.pieces()));
         }
+    }
+
+    /** Whether an answer asks for it; the first that does tells how. */
+    private boolean answered(Block.Handled handled) {
+        for (int i = 0; i < answers.size(); i++) {
+            Answer answer = answers.get(i);
+            List<Where> ways = new ArrayList<>(answer.where());
+            for (int j = 0; j < ways.size(); j++) {
+                Where way = ways.get(j);
+                if (way.thing().target().equals(handled.target())
+                        && handled.state().equals(asked.get(way.stamp()))) {
+                    ways.set(j, new Where(way.stamp(), way.thing(), way.place(), handled.pieces()));
+                    answers.set(i, new Answer(answer.look(), answer.then(), ways));
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private Stream<Inline.Link> links() {

@@ -173,7 +173,7 @@ final class CoachView {
 
     /** Whether a text is in another language than the handbook; a regional one is not. */
     boolean foreign(String language) {
-        return !Catalogs.main(language).equals(Catalogs.main(screen.language()));
+        return !language.equals(screen.language()) && !Catalogs.main(language).equals(Catalogs.main(screen.language()));
     }
 
     Catalog words() {

@@ -38,16 +38,12 @@ final class HomePage {
         SituationPages situations = new SituationPages(view);
         List<Section> sections = new ArrayList<>();
         sections.add(section("now", "home.now", list -> new Content.Tiles(list, situations.situations(list))));
+        Stamp trouble = stamp.child("trouble");
+        Stamp signs = trouble.child("signs");
         sections.add(Section.of(
-                stamp.child("trouble"),
+                trouble,
                 view.word("home.broken"),
-                Stream.of(
-                                new Content.Tiles(
-                                        stamp.child("trouble").child("signs"),
-                                        situations.symptoms(
-                                                stamp.child("trouble").child("signs"))),
-                                trouble(stamp.child("trouble").child("list")))
-                        .toList()));
+                List.of(new Content.Tiles(signs, situations.symptoms(signs)), trouble(trouble.child("list")))));
         Stamp doors = stamp.child("doors");
         List<Content> sides = new SideDrawings(view).of(doors);
         if (!sides.isEmpty()) {

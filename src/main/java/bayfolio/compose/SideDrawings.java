@@ -90,7 +90,7 @@ final class SideDrawings {
     private SideView.Opening opening(Thing thing, Side side) {
         Spot spot = thing.spot().orElseThrow();
         return new SideView.Opening(
-                id(thing),
+                CoachView.target(thing).written(),
                 label(thing, side),
                 meters(spot.fromFront()),
                 meters(spot.width()),
@@ -98,10 +98,6 @@ final class SideDrawings {
                 meters(spot.tall()),
                 fill(thing),
                 thing instanceof Slide);
-    }
-
-    static String id(Thing thing) {
-        return thing.kind() + ":" + thing.id();
     }
 
     private static double meters(Optional<Meters> length) {

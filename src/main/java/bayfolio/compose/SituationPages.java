@@ -54,7 +54,7 @@ final class SituationPages {
                 .filter(it -> !stages(it).isEmpty())
                 .map(it -> new Content.Tiles.Tile(
                         tiles.child(Type.word(it)),
-                        view.link(target(it), view.word("situation." + Type.word(it))),
+                        view.link(target(PageKind.SITUATION, it), view.word("situation." + Type.word(it))),
                         view.word("situation." + Type.word(it) + ".note"),
                         Type.word(it)))
                 .toList();
@@ -73,7 +73,7 @@ final class SituationPages {
                                             guides.size() == 1
                                                     ? new Target.OfProcedure(
                                                             guides.get(0).id())
-                                                    : target(symptom),
+                                                    : target(PageKind.SYMPTOM, symptom),
                                             view.word("symptom." + Type.word(symptom))),
                                     "",
                                     "no-" + Type.word(symptom)));
@@ -81,35 +81,26 @@ final class SituationPages {
                 .toList();
     }
 
-    private static Target target(Situation situation) {
-        return new Target.OfPage("now-" + Type.word(situation));
-    }
-
-    private static Target target(Symptom symptom) {
-        return new Target.OfPage("sign-" + Type.word(symptom));
+    /** Of a page that stands for no thing and no text. */
+    private static Target target(PageKind kind, Enum<?> page) {
+        return new Target.OfPage(kind.id() + "-" + Type.word(page));
     }
 
     private Page page(Situation situation) {
         Stamp page = view.stamp(PageKind.SITUATION.node(Type.word(situation)), Audience.EVERYBODY, From.PROGRAM);
         List<Section> sections = stages(situation).stream()
-                .map(stage -> {
-                    Stamp section = page.child("stage-" + stage.word());
-                    Stamp list = section.child("list");
-                    return Section.of(
-                            section,
-                            view.word("stage." + stage.word()),
-                            List.of(new Content.LinkList(
-                                    list,
-                                    Optional.empty(),
-                                    StagePages.toRead(view, stage)
-                                            .map(procedure -> view.entry(list, procedure, ""))
-                                            .toList())));
-                })
+                .flatMap(stage -> view
+                        .links(
+                                page.child("stage-" + stage.word()),
+                                "stage." + stage.word(),
+                                list -> StagePages.toRead(view, stage)
+                                        .map(procedure -> view.entry(list, procedure, "")))
+                        .stream())
                 .toList();
         return new Page(
                 page,
                 PageKind.SITUATION,
-                target(situation),
+                target(PageKind.SITUATION, situation),
                 view.word("situation." + Type.word(situation)),
                 List.of(view.paragraph(page.child("note"), "situation." + Type.word(situation) + ".note")),
                 sections,
@@ -122,7 +113,7 @@ final class SituationPages {
         return new Page(
                 page,
                 PageKind.SYMPTOM,
-                target(symptom),
+                target(PageKind.SYMPTOM, symptom),
                 view.word("symptom." + Type.word(symptom)),
                 List.of(
                         view.paragraph(page.child("note"), "symptom.note"),

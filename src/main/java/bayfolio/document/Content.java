@@ -5,6 +5,7 @@ import bayfolio.explain.Calculator;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Signal;
+import bayfolio.prose.StepLabel;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -255,11 +256,7 @@ public sealed interface Content extends Node {
 
             /** All links in its own words. */
             public Stream<Inline.Link> links() {
-                return Stream.of(
-                                Inline.links(look),
-                                Inline.links(then),
-                                where.stream().flatMap(Where::links))
-                        .flatMap(each -> each);
+                return Stream.concat(Inline.links(look), Inline.links(then));
             }
         }
 
@@ -268,24 +265,10 @@ public sealed interface Content extends Node {
          *
          * @param label as the writer has it, of a fact; the others have the words of the handbook's language
          */
-        public record Labeled(Sort sort, String label, List<Inline> words) {
+        public record Labeled(StepLabel sort, String label, List<Inline> words) {
             public Labeled {
                 words = List.copyOf(words);
             }
-        }
-
-        /** What stands under a label of a step. */
-        public enum Sort {
-            /** What the coach has to say of it. */
-            FACT,
-            /** The look that follows. */
-            THEN,
-            /** How long it takes. */
-            TAKES,
-            /** What a second person does. */
-            HELPER,
-            /** At which sight one goes no further. */
-            STOP
         }
 
         /**

@@ -2,6 +2,18 @@ package bayfolio.drawing;
 
 /** One thing that is drawn; lengths are in units of the drawing, from its upper left corner. */
 public sealed interface Mark {
+    interface Visitor<R> {
+        R box(Box mark);
+
+        R round(Round mark);
+
+        R line(Line mark);
+
+        R label(Label mark);
+    }
+
+    <R> R accept(Visitor<R> visitor);
+
     /** How an area is told apart, in gray as well. */
     enum Fill {
         NONE,
@@ -23,21 +35,36 @@ public sealed interface Mark {
                     && y < other.y + other.height
                     && other.y < y + height;
         }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.box(this);
+        }
     }
 
-    record Round(double x, double y, double radius) implements Mark {}
+    record Round(double x, double y, double radius) implements Mark {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.round(this);
+        }
+    }
 
-    record Line(double x1, double y1, double x2, double y2) implements Mark {}
+    /** A level one. */
+    record Line(double from, double to, double y) implements Mark {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.line(this);
+        }
+    }
 
     /**
      * Words in one line.
      *
-     * @param of the id of what they name
      * @param x of their middle
      * @param y of their base line
      * @param size of a capital letter and the room around it
      */
-    record Label(String of, String words, double x, double y, double size) implements Mark {
+    record Label(String words, double x, double y, double size) implements Mark {
         /** Of a bold letter, on the average, beside its size. */
         private static final double LETTER = 0.66;
 
@@ -47,7 +74,12 @@ public sealed interface Mark {
         /** The room that it takes. */
         public Box room() {
             double width = words.length() * LETTER * size;
-            return new Box(of, x - width / 2, y - size * (1 - BELOW), width, size, 0, Fill.NONE, false);
+            return new Box("", x - width / 2, y - size * (1 - BELOW), width, size, 0, Fill.NONE, false);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.label(this);
         }
     }
 }

@@ -2,12 +2,15 @@ package bayfolio.drawing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
  * A side of a coach as one stands before it, to scale, with its doors and what slides out of it. Labels stand in their doors;
- * where one is too small, above it, as high as no other is.
+ * where one is too small, as near beside it as there is room.
  */
 public final class SideView {
     private static final double WIDTH = 800;
@@ -47,7 +50,7 @@ public final class SideView {
 
     private final List<Mark> marks = new ArrayList<>();
     private final List<Mark.Label> labels = new ArrayList<>();
-    private final List<Mark.Box> boxes = new ArrayList<>();
+    private final Map<Opening, Mark.Box> boxes = new LinkedHashMap<>();
 
     private SideView(double length, double height, boolean mirrored, double longest) {
         this.length = length;
@@ -99,7 +102,7 @@ public final class SideView {
             marks.add(new Mark.Round(x, ground() - WHEEL * scale, WHEEL * scale));
             marks.add(new Mark.Round(x, ground() - WHEEL * scale, WHEEL * scale / 2.4));
         }
-        marks.add(new Mark.Line(start - MARGIN, ground(), start + length * scale + MARGIN, ground()));
+        marks.add(new Mark.Line(start - MARGIN, start + length * scale + MARGIN, ground()));
     }
 
     private void box(Opening opening) {
@@ -113,23 +116,20 @@ public final class SideView {
                 4,
                 opening.fill(),
                 opening.slides());
-        boxes.add(box);
+        boxes.put(opening, box);
         marks.add(box);
     }
 
     private void label(Opening opening) {
-        Mark.Box box = boxes.stream()
-                .filter(it -> it.of().equals(opening.id()))
-                .findFirst()
-                .orElseThrow();
+        Mark.Box box = Objects.requireNonNull(boxes.get(opening));
         Mark.Label inside = at(opening, middle(box, opening), box.y() + box.height() / 2 + LABEL * 0.32);
         boolean fits =
                 inside.room().width() + 2 * GAP <= box.width() && LABEL + GAP <= box.height() && free(inside, box);
-        labels.add(fits ? inside : above(opening, box).orElse(inside));
+        labels.add(fits ? inside : beside(opening, box).orElse(inside));
     }
 
-    /** Beside the door, above it or below, as near as there is room. */
-    private Optional<Mark.Label> above(Opening opening, Mark.Box box) {
+    /** Above the door or below, as near as there is room. */
+    private Optional<Mark.Label> beside(Opening opening, Mark.Box box) {
         double x = middle(box, opening);
         double up = box.y() - GAP - Mark.Label.BELOW * LABEL;
         double down = box.y() + box.height() + GAP + (1 - Mark.Label.BELOW) * LABEL;
@@ -157,13 +157,13 @@ public final class SideView {
     }
 
     private static Mark.Label at(Opening opening, double x, double y) {
-        return new Mark.Label(opening.id(), opening.label(), x, y, LABEL);
+        return new Mark.Label(opening.label(), x, y, LABEL);
     }
 
     /** Neither on another label nor on another door; a slide-out is large, and what is in it may bear labels. */
     private boolean free(Mark.Label label, Mark.Box own) {
         Mark.Box room = label.room();
         return labels.stream().noneMatch(it -> it.room().overlaps(room))
-                && boxes.stream().noneMatch(it -> it != own && !it.dashed() && it.overlaps(room));
+                && boxes.values().stream().noneMatch(it -> it != own && !it.dashed() && it.overlaps(room));
     }
 }

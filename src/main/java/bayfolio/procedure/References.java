@@ -76,7 +76,7 @@ public final class References {
         String scheme = scheme(written);
         String name = name(written);
         if (Kinds.named(scheme).isPresent()) {
-            return things(scheme, name, wish.any(), given, at, findings);
+            return things(scheme, name, wish, given, at, findings);
         }
         return switch (scheme) {
             case "procedure" -> script(Form.PROCEDURE, name, given, at, findings);
@@ -133,7 +133,7 @@ public final class References {
     }
 
     private List<Inline> things(
-            String kind, String name, boolean any, List<Inline> given, Place at, Consumer<Finding> findings) {
+            String kind, String name, Wish wish, List<Inline> given, Place at, Consumer<Finding> findings) {
         List<Thing> named = things(kind, name);
         if (named.isEmpty()) {
             findings.accept(nothing(kind, name.startsWith(EXACTLY) ? name.substring(EXACTLY.length()) : name, at));
@@ -147,7 +147,7 @@ public final class References {
             return List.of(new Inline.Link(new Target.OfThing(kind, named.get(0).id()), given, at));
         }
         Wording wording = wording();
-        List<String> separators = screen.separators(named.size(), any);
+        List<String> separators = screen.separators(named.size(), wish.any());
         Inline.Things things = new Inline.Things(
                 named.stream()
                         .map(thing -> new Inline.Things.One(
@@ -158,7 +158,8 @@ public final class References {
                                         at),
                                 wording.place(thing)))
                         .toList(),
-                any);
+                wish.any(),
+                wish.state().map(Wanted::word).orElse(""));
         // Words given for several cannot tell them apart, so each says its own name then, and no place.
         return given.isEmpty() ? List.of(things) : things.names();
     }

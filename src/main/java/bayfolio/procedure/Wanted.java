@@ -53,7 +53,7 @@ enum Wanted {
         return Stream.of(values()).map(Wanted::word).toList();
     }
 
-    private String word() {
+    String word() {
         return Type.word(this);
     }
 

@@ -129,8 +129,9 @@ public sealed interface Inline {
      * The things that a reference names, each with its place, where a writer left it to the coach to say so.
      *
      * @param any whether one of them is enough; else all are meant
+     * @param state that is asked of them; empty where none is
      */
-    record Things(List<One> each, boolean any) implements Inline {
+    record Things(List<One> each, boolean any, String state) implements Inline {
         /**
          * @param before what stands between it and the one before
          * @param place where it is, in words; empty where nothing is said of it

@@ -139,18 +139,11 @@ public final class FleetReader {
                         .filter(it -> it.unit.isEmpty())
                         .map(OfACoach::folder)
                         .toList());
-        Translations translations = new Translations(
-                Stream.concat(
-                                translations(SHARED).stream(),
-                                names.stream().flatMap(name -> translations("units/" + name).stream()))
-                        .toList(),
-                new Rewording(Stream.concat(
-                                factTexts(SHARED, Optional.empty()),
-                                coaches.stream()
-                                        .flatMap(coach -> coach.unit.stream()
-                                                .flatMap(unit ->
-                                                        factTexts("units/" + coach.folder, Optional.of(unit.id())))))
-                        .toList()));
+        List<Translation> texts = new ArrayList<>();
+        List<Rewording.OfALanguage> reworded = new ArrayList<>();
+        translated(SHARED, Optional.empty(), texts, reworded);
+        coaches.forEach(coach -> translated("units/" + coach.folder, coach.unit.map(Unit::id), texts, reworded));
+        Translations translations = new Translations(texts, new Rewording(reworded));
         return new Reading(fleet, new Library(judged ? scripts : List.of(), unread, translations), names, findings);
     }
 
@@ -272,34 +265,31 @@ public final class FleetReader {
                         .toList());
     }
 
-    /** Texts in other languages: a folder for each language, in it the folders of the forms. */
-    private List<Translation> translations(String path) {
-        List<Translation> translations = new ArrayList<>();
+    /**
+     * What is there in other languages: a folder for each language, in it the folders of the forms, and a file for facts.
+     *
+     * @param unit the coach that it is of; empty for what all share
+     */
+    private void translated(
+            String path, Optional<String> unit, List<Translation> texts, List<Rewording.OfALanguage> facts) {
         String root = path + "/" + TRANSLATIONS;
         for (String language : folder.folders(root)) {
+            String of = root + "/" + language + "/";
             for (Form form : Form.values()) {
-                String of = root + "/" + language + "/" + form.folder();
-                folder.files(of, ".md")
-                        .forEach(name -> folder.text(of + "/" + name, findings::add)
+                folder.files(of + form.folder(), ".md")
+                        .forEach(name -> folder.text(of + form.folder() + "/" + name, findings::add)
                                 .flatMap(file -> headed(file, findings::add))
                                 .flatMap(text -> translation(language, form, text))
-                                .ifPresent(translations::add));
+                                .ifPresent(texts::add));
+            }
+            // Of a coach that could not be read nobody knows which facts there are.
+            if (folder.has(of + FACTS) && (path.equals(SHARED) || unit.isPresent())) {
+                folder.text(of + FACTS, findings::add)
+                        .flatMap(file -> yaml(file, FactTexts.SHAPE, findings::add))
+                        .filter(it -> it.facts().read(FactTexts.TEXTS))
+                        .ifPresent(it -> facts.add(new Rewording.OfALanguage(language, unit, it)));
             }
         }
-        return translations;
-    }
-
-    /** Texts of facts in other languages: a file for each language, beside the folders of the forms. */
-    private Stream<Rewording.OfALanguage> factTexts(String path, Optional<String> unit) {
-        String root = path + "/" + TRANSLATIONS;
-        return folder.folders(root).stream()
-                .filter(language -> folder.has(root + "/" + language + "/" + FACTS))
-                .flatMap(language -> folder
-                        .text(root + "/" + language + "/" + FACTS, findings::add)
-                        .flatMap(file -> yaml(file, FactTexts.SHAPE, findings::add))
-                        .filter(texts -> texts.facts().read(FactTexts.TEXTS))
-                        .map(texts -> new Rewording.OfALanguage(language, unit, texts))
-                        .stream());
     }
 
     private Optional<Translation> translation(String language, Form form, Headed text) {

@@ -4,19 +4,24 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.List;
 
-/** By which a translation knows what it was made of: the first letters of the SHA-256 of a text, in hexadecimal digits. */
+/** By which a translation knows what it was made of, and a phone which edition it keeps: the first letters of the SHA-256 of a text, in hexadecimal digits. */
 public final class Digest {
     private static final int LETTERS = 12;
 
     private Digest() {}
 
     public static String of(String text) {
+        return of(List.of(text.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    /** Of files, one after the other. */
+    public static String of(Iterable<byte[]> files) {
         try {
-            byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes))
-                    .substring(0, LETTERS);
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            files.forEach(digest::update);
+            return HexFormat.of().formatHex(digest.digest()).substring(0, LETTERS);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
         }

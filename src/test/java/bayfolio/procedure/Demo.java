@@ -108,7 +108,7 @@ public final class Demo {
         return Script.of(Form.PROCEDURE, head, when, file, body, 8, unit, findings);
     }
 
-    static Procedure fill(String coachId, String body, Consumer<Finding> findings) {
+    public static Procedure fill(String coachId, String body, Consumer<Finding> findings) {
         Coach coach = coach(coachId);
         return ProcedureFiller.fill(script(body, findings), coach, references(coach, false), findings);
     }

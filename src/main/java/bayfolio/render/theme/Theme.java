@@ -7,6 +7,7 @@ import bayfolio.source.SourceFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -132,12 +133,13 @@ public final class Theme {
     /** What is drawn on tiles, by name: the path of each, in a field of 24 by 24. */
     public Map<String, String> symbols() {
         Map<String, String> symbols = new TreeMap<>();
-        text("symbols.txt")
-                .ifPresent(file -> file.text()
-                        .lines()
-                        .filter(line -> !line.startsWith("#") && line.contains(" = "))
-                        .forEach(line -> symbols.put(
-                                line.substring(0, line.indexOf(" = ")), line.substring(line.indexOf(" = ") + 3))));
+        text("symbols.txt").ifPresent(file -> {
+            try {
+                patterns(file).forEach((symbol, path) -> symbols.put(symbol, path.value()));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
         return symbols;
     }
 

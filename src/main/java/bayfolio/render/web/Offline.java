@@ -3,10 +3,10 @@ package bayfolio.render.web;
 import bayfolio.document.Content;
 import bayfolio.document.Handbook;
 import bayfolio.document.Page;
+import bayfolio.source.Digest;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -14,8 +14,6 @@ import java.util.stream.Collectors;
 
 /** The script that keeps the handbook of a coach on the phone: the theme's, with the list of all files and their edition. */
 final class Offline {
-    private static final int LETTERS = 16;
-
     /** What the script has in their place. */
     private static final String FILES = "\"@files@\"";
 
@@ -42,14 +40,9 @@ final class Offline {
 
     /** Another one as soon as a byte of a page is. */
     private static String edition(String list, Map<String, byte[]> pages, Map<String, byte[]> assets) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            digest.update(list.getBytes(StandardCharsets.UTF_8));
-            pages.values().forEach(digest::update);
-            assets.values().forEach(digest::update);
-            return HexFormat.of().formatHex(digest.digest()).substring(0, LETTERS);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
+        List<byte[]> all = new ArrayList<>(List.of(list.getBytes(StandardCharsets.UTF_8)));
+        all.addAll(pages.values());
+        all.addAll(assets.values());
+        return Digest.of(all);
     }
 }

@@ -16,6 +16,7 @@ import bayfolio.fact.Type;
 import bayfolio.procedure.Stage;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
+import bayfolio.prose.StepLabel;
 import bayfolio.prose.Target;
 import com.google.gson.Gson;
 import java.util.ArrayList;
@@ -117,14 +118,13 @@ final class PageView {
     /** What must be at the thumb on every page: help in danger, our phones, and where something is. */
     private List<View> bar() {
         Target emergency = new Target.OfStage(Stage.EMERGENCY.word());
-        return Stream.of(
-                        handbook.pages().stream().anyMatch(it -> it.home().equals(emergency))
-                                ? Stream.of(button("help", href(emergency)))
-                                : Stream.<View>of(),
-                        Stream.of(button("call", href(PageKind.HOME.target()) + "#call")),
-                        Stream.of(button("search", href(PageKind.INDEX.target()))))
-                .flatMap(each -> each)
-                .toList();
+        List<View> bar = new ArrayList<>();
+        if (handbook.addresses().of(emergency).isPresent()) {
+            bar.add(button("help", href(emergency)));
+        }
+        bar.add(button("call", href(PageKind.HOME.target()) + "#call"));
+        bar.add(button("search", href(PageKind.INDEX.target())));
+        return bar;
     }
 
     private View button(String name, String href) {
@@ -336,57 +336,65 @@ final class PageView {
         }
 
         private View mark(Mark mark, Map<String, Inline.Link> things) {
-            if (mark instanceof Mark.Box box) {
-                Inline.Link link = things.get(box.of());
-                return View.oneOf(MARKS)
-                        .with(
-                                "box",
-                                new View()
-                                        .with("linked", link != null)
-                                        .with("href", link == null ? "" : href(link.target()))
-                                        .with("name", link == null ? "" : link.plain())
-                                        .with("x", px(box.x()))
-                                        .with("y", px(box.y()))
-                                        .with("width", px(box.width()))
-                                        .with("height", px(box.height()))
-                                        .with("corner", px(box.corner()))
-                                        .with("fill", Type.word(box.fill()))
-                                        .with("patterned", box.fill().compareTo(Mark.Fill.PLAIN) > 0)
-                                        .with("dashed", box.dashed()));
-            }
-            if (mark instanceof Mark.Round round) {
-                return View.oneOf(MARKS)
-                        .with(
-                                "round",
-                                new View()
-                                        .with("x", px(round.x()))
-                                        .with("y", px(round.y()))
-                                        .with("radius", px(round.radius())));
-            }
-            if (mark instanceof Mark.Line line) {
-                return View.oneOf(MARKS)
-                        .with(
-                                "line",
-                                new View()
-                                        .with("x", px(line.x1()))
-                                        .with("y", px(line.y1()))
-                                        .with("to-x", px(line.x2()))
-                                        .with("to-y", px(line.y2())));
-            }
-            Mark.Label label = (Mark.Label) mark;
-            Mark.Box room = label.room();
-            return View.oneOf(MARKS)
-                    .with(
+            return mark.accept(new Mark.Visitor<View>() {
+                @Override
+                public View box(Mark.Box box) {
+                    Inline.Link link = things.get(box.of());
+                    return one(
+                            "box",
+                            at(box).with("linked", link != null)
+                                    .with("href", link == null ? "" : href(link.target()))
+                                    .with("name", link == null ? "" : link.plain())
+                                    .with("corner", px(box.corner()))
+                                    .with("fill", Type.word(box.fill()))
+                                    .with("patterned", box.fill().compareTo(Mark.Fill.PLAIN) > 0)
+                                    .with("dashed", box.dashed()));
+                }
+
+                @Override
+                public View round(Mark.Round round) {
+                    return one(
+                            "round",
+                            new View()
+                                    .with("x", px(round.x()))
+                                    .with("y", px(round.y()))
+                                    .with("radius", px(round.radius())));
+                }
+
+                @Override
+                public View line(Mark.Line line) {
+                    return one(
+                            "line",
+                            new View()
+                                    .with("from", px(line.from()))
+                                    .with("to", px(line.to()))
+                                    .with("y", px(line.y())));
+                }
+
+                @Override
+                public View label(Mark.Label label) {
+                    return one(
                             "label",
                             new View()
                                     .with("x", px(label.x()))
                                     .with("y", px(label.y()))
                                     .with("size", px(label.size()))
                                     .with("words", label.words())
-                                    .with("left", px(room.x()))
-                                    .with("top", px(room.y()))
-                                    .with("width", px(room.width()))
-                                    .with("height", px(room.height())));
+                                    .with("room", at(label.room())));
+                }
+
+                private View one(String kind, View view) {
+                    return View.oneOf(MARKS).with(kind, view);
+                }
+
+                private View at(Mark.Box box) {
+                    return new View()
+                            .with("x", px(box.x()))
+                            .with("y", px(box.y()))
+                            .with("width", px(box.width()))
+                            .with("height", px(box.height()));
+                }
+            });
         }
 
         /** To a unit of the drawing: finer is not seen. */
@@ -594,7 +602,7 @@ final class PageView {
                             step.known().stream()
                                     .map(each -> new View()
                                             .with("sort", Type.word(each.sort()))
-                                            .with("fact", each.sort() == Content.Steps.Sort.FACT)
+                                            .with("fact", each.sort() == StepLabel.FACT)
                                             .with("label", each.label())
                                             .with("inlines", inlines(each.words())))
                                     .toList())

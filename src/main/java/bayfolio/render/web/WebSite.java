@@ -33,6 +33,8 @@ public final class WebSite implements Output {
     /** Words by language, the same on every page. */
     private final Map<String, View> words = new ConcurrentHashMap<>();
 
+    private final Map<String, byte[]> assets;
+    private final Optional<String> worker;
     private final Map<String, String> symbols;
     private final Template page;
     private final Template fleet;
@@ -40,6 +42,8 @@ public final class WebSite implements Output {
     public WebSite(Theme theme, Catalogs catalogs) {
         this.theme = theme;
         this.catalogs = catalogs;
+        this.assets = theme.assets();
+        this.worker = theme.worker();
         this.symbols = theme.symbols();
         this.page = template("page");
         this.fleet = template("fleet");
@@ -68,9 +72,8 @@ public final class WebSite implements Output {
             pages.put(file(each.id()), bytes(page.fill(names, complaints::add).text()));
         }
         if (!handbook.reader().equals(Optional.of(Audience.STAFF))) {
-            theme.worker()
-                    .ifPresent(script -> files.put(
-                            handbook.unit() + "/" + WORKER, Offline.worker(script, handbook, pages, theme.assets())));
+            worker.ifPresent(script ->
+                    files.put(handbook.unit() + "/" + WORKER, Offline.worker(script, handbook, pages, assets)));
         }
         pages.forEach((path, bytes) -> files.put(handbook.unit() + "/" + path, bytes));
         return files;
@@ -85,7 +88,7 @@ public final class WebSite implements Output {
     public Map<String, byte[]> shared(String fleetName, List<String> languages, List<Entry> coaches) {
         Catalog screen = catalogs.of(languages);
         Map<String, byte[]> files = new TreeMap<>();
-        theme.assets().forEach((path, bytes) -> files.put("assets/" + path, bytes));
+        assets.forEach((path, bytes) -> files.put("assets/" + path, bytes));
         View view = new View()
                 .with("language", screen.language())
                 .with("title", fleetName)
