@@ -52,7 +52,7 @@
     line.append(element("th", { scope: "row" }, cells[0]));
     var value = element("td", {}, cells[1]);
     if (filled !== undefined) {
-      var bar = element("span", { "class": filled > 1.000001 ? "bar over" : "bar", "aria-hidden": "true" });
+      var bar = element("span", { "class": filled > 1.000001 ? "filled over" : "filled", "aria-hidden": "true" });
       var inside = element("span");
       inside.style.width = Math.min(100, 100 * filled) + "%";
       bar.append(inside);

@@ -7,10 +7,13 @@ import bayfolio.document.Node;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Stamp;
+import bayfolio.model.Unit;
+import bayfolio.model.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Makes the handbook of a coach that the check found nothing wrong with: once, for all its readers. */
@@ -26,15 +29,29 @@ public final class Composer {
                         new WorkedOutPages(view).pages(),
                         new StagePages(view).pages(),
                         new ProcedurePage(view).pages(),
-                        Stream.of(new WordsPage(view).page(), new IndexPage(view).page(), new TroublePage(view).page()),
+                        Stream.of(new WordsPage(view).page(), new TroublePage(view).page()),
                         new StaffSheets(view).pages())
                 .flatMap(each -> each)
-                .toList();
+                .collect(Collectors.toCollection(ArrayList::new));
+        pages.addAll(new IndexPage(view, List.copyOf(pages)).pages().toList());
         return new Handbook(
                 coach.unit().id(),
-                coach.told().unit().name(),
+                cover(view),
                 coach.words().language(),
                 parts(noticed(explained(pages, coach), view)));
+    }
+
+    /** The first picture that everybody may see stands for the coach. */
+    private static Handbook.Cover cover(CoachView view) {
+        Unit unit = view.unit();
+        return new Handbook.Cover(
+                unit.name(),
+                unit.facts().find(Unit.NUMBER).orElse(""),
+                unit.facts()
+                        .find(Unit.BODY)
+                        .map(body -> view.word(Wording.key(body)))
+                        .orElse(""),
+                unit.photos().stream().filter(photo -> !photo.forStaff()).findFirst());
     }
 
     /** Parts and pages in the order of the table of kinds; pages of one kind as they were composed. */

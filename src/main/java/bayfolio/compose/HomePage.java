@@ -26,6 +26,9 @@ import java.util.stream.Stream;
  * coach thing by thing.
  */
 final class HomePage {
+    /** Whom to call: a place of this page that is looked for by itself. */
+    static final Target CALL = new Target.OfPage("call");
+
     private final CoachView view;
     private final Stamp stamp;
 
@@ -44,6 +47,7 @@ final class HomePage {
                 trouble,
                 view.word("home.broken"),
                 List.of(new Content.Tiles(signs, situations.symptoms(signs)), trouble(trouble.child("list")))));
+        sections.add(section("read-out", "home.read-out", this::measures));
         Stamp doors = stamp.child("doors");
         List<Content> sides = new SideDrawings(view).of(doors);
         if (!sides.isEmpty()) {
@@ -53,13 +57,18 @@ final class HomePage {
                     Stream.concat(sides.stream(), Stream.of(view.paragraph(doors.child("key"), "drawing.key")))
                             .toList()));
         }
-        sections.add(section("read-out", "home.read-out", this::measures));
         emergency().ifPresent(sections::add);
         sections.add(section("trip", "home.trip", this::stages));
         sections.add(section("coach", "home.coach", this::pages));
         Stamp staff = stamp.child("staff").seenBy(Audience.STAFF);
         sections.add(Section.of(staff, view.word("home.staff"), List.of(staff(staff.child("list")))));
-        sections.add(section("call", "home.call", list -> new Phones(view).content(list)));
+        Stamp call = stamp.child("call");
+        sections.add(new Section(
+                call,
+                Optional.of(CALL),
+                view.word("home.call"),
+                2,
+                List.of(new Phones(view).content(call.child("list")))));
         return new Page(
                 stamp, PageKind.HOME, PageKind.HOME.target(), view.unit().name(), List.of(), sections, false);
     }

@@ -94,7 +94,10 @@ final class SituationPages {
                                 page.child("stage-" + stage.word()),
                                 "stage." + stage.word(),
                                 list -> StagePages.toRead(view, stage)
-                                        .map(procedure -> view.entry(list, procedure, "")))
+                                        .map(procedure -> view.entry(
+                                                list,
+                                                procedure,
+                                                view.words().say("minutes", "minutes", Minutes.of(procedure)))))
                         .stream())
                 .toList();
         return new Page(

@@ -381,8 +381,14 @@ public sealed interface Content extends Node {
         /**
          * @param note says more; may be empty
          * @param symbol what the theme draws on it
+         * @param formerly the place on this page where once stood what now has a page of its own: old addresses lead on
          */
-        public record Tile(Stamp stamp, Inline.Link link, String note, String symbol) implements Node {
+        public record Tile(Stamp stamp, Inline.Link link, String note, String symbol, Optional<String> formerly)
+                implements Node {
+            public Tile(Stamp stamp, Inline.Link link, String note, String symbol) {
+                this(stamp, link, note, symbol, Optional.empty());
+            }
+
             @Override
             public Stream<Inline.Link> links() {
                 return Stream.of(link);

@@ -3,6 +3,7 @@ package bayfolio.document;
 import bayfolio.drawing.Drawing;
 import bayfolio.explain.Calculator;
 import bayfolio.fact.Type;
+import bayfolio.model.Photo;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import bayfolio.source.Place;
@@ -53,6 +54,9 @@ public final class DocumentJson {
         json.name("version").value(VERSION);
         json.name("unit").value(handbook.unit());
         json.name("name").value(handbook.name());
+        maybe("number", handbook.cover().number());
+        maybe("kind", handbook.cover().kind());
+        maybe("photo", handbook.cover().photo().map(Photo::id).orElse(""));
         json.name("language").value(handbook.language());
         if (handbook.reader().isPresent()) {
             json.name("reader").value(Type.word(handbook.reader().get()));
@@ -64,6 +68,12 @@ public final class DocumentJson {
         }
         json.endArray();
         json.endObject();
+    }
+
+    private void maybe(String name, String text) throws IOException {
+        if (!text.isEmpty()) {
+            json.name(name).value(text);
+        }
     }
 
     private void record(Record record, Stamp around) throws IOException {

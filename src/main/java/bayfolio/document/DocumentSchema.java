@@ -41,6 +41,9 @@ public final class DocumentSchema {
         properties.put("version", Map.of("const", DocumentJson.VERSION));
         properties.put("unit", text());
         properties.put("name", text());
+        properties.put("number", text());
+        properties.put("kind", text());
+        properties.put("photo", text());
         properties.put("language", text());
         properties.put("reader", Map.of("enum", List.of("renters", "staff")));
         properties.put("parts", array(schema.of(Handbook.Part.class)));

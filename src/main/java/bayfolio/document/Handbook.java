@@ -1,5 +1,6 @@
 package bayfolio.document;
 
+import bayfolio.model.Photo;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
@@ -15,12 +16,21 @@ import java.util.stream.Stream;
  */
 public final class Handbook {
     private final String unit;
-    private final String name;
+    private final Cover cover;
     private final String language;
     private final List<Part> parts;
     private final Optional<Audience> reader;
     private final AddressBook addresses;
     private final Map<NodeId, Node> nodes = new HashMap<>();
+
+    /**
+     * By what a coach is told from others.
+     *
+     * @param number painted on it; may be empty
+     * @param kind how it is built
+     * @param photo that stands for it
+     */
+    public record Cover(String name, String number, String kind, Optional<Photo> photo) {}
 
     /** Pages that belong together, in the order of a book. */
     public record Part(String id, List<Page> pages) {
@@ -33,13 +43,13 @@ public final class Handbook {
      * @param unit id of the coach
      * @throws IllegalArgumentException naming a link whose target has no home, or a name that is given twice
      */
-    public Handbook(String unit, String name, String language, List<Part> parts) {
-        this(unit, name, language, parts, Optional.empty());
+    public Handbook(String unit, Cover cover, String language, List<Part> parts) {
+        this(unit, cover, language, parts, Optional.empty());
     }
 
-    private Handbook(String unit, String name, String language, List<Part> parts, Optional<Audience> reader) {
+    private Handbook(String unit, Cover cover, String language, List<Part> parts, Optional<Audience> reader) {
         this.unit = unit;
-        this.name = name;
+        this.cover = cover;
         this.language = language;
         this.parts = List.copyOf(parts);
         this.reader = reader;
@@ -78,7 +88,7 @@ public final class Handbook {
                 seen.add(new Part(part.id(), pages));
             }
         }
-        return new Handbook(unit, name, language, seen, Optional.of(reader));
+        return new Handbook(unit, cover, language, seen, Optional.of(reader));
     }
 
     /** Whose copy it is; nobody's where it holds all. */
@@ -91,7 +101,11 @@ public final class Handbook {
     }
 
     public String name() {
-        return name;
+        return cover.name();
+    }
+
+    public Cover cover() {
+        return cover;
     }
 
     public String language() {

@@ -29,6 +29,7 @@ public enum PageKind {
     PROCEDURE("trip", "do", Many.MANY),
     WORDS("words", "words"),
     INDEX("words", "index"),
+    LETTER("words", "letter", Many.MANY),
     TROUBLE_LIST("trouble", "trouble"),
     SYMPTOM("trouble", "sign", Many.MANY),
     GUIDE("trouble", "trouble", Many.MANY),

@@ -216,6 +216,11 @@ public final class Fleet {
         return Optional.ofNullable(wordById.get(id));
     }
 
+    /** Whether search engines may list the handbooks. */
+    public boolean findable() {
+        return facts.facts().find(FleetFacts.FINDABLE).orElse(false);
+    }
+
     /** Languages of its handbooks, the default first. */
     public List<String> languages() {
         return languages(facts().facts(), FleetFacts.LANGUAGES);

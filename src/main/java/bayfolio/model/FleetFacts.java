@@ -29,6 +29,8 @@ public record FleetFacts(Facts facts) implements Described {
             DRAFT.optional("time-zone", Type.TEXT, "Time zone of the depot: `America/New_York`.");
     public static final Key<List<Located<String>>> LANGUAGES =
             DRAFT.required("languages", Type.list(Type.LANGUAGE), "Languages of the handbooks, the default first.");
+    public static final Key<Boolean> FINDABLE = DRAFT.optional(
+            "findable", Type.YES_NO, "Whether search engines may list the handbooks; no where it is left out.");
     public static final Key<String> FUEL_RULE =
             DRAFT.optional("fuel-rule", Type.TEXT, "How full the fuel tank comes back.");
     public static final Key<FuelPrices> FUEL_PRICES =

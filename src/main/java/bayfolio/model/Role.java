@@ -22,6 +22,8 @@ public record Role(Facts facts) implements Described {
     public static final Key<String> KIND = DRAFT.required("kind", Type.ID, "The kind of thing that can hold it.");
     public static final Key<String> MEANING = DRAFT.required("meaning", Type.TEXT, "What such a thing does.");
     public static final Key<String> USUAL_PLACE = DRAFT.optional("usual-place", Type.PLACE, "Where it usually is.");
+    public static final Key<List<Located<String>>> ALSO =
+            DRAFT.optional("also", Type.list(Type.TEXT), "Other words by which renters look for such a thing.");
     public static final Key<Several> SEVERAL =
             DRAFT.optional("several", Type.choice(Several.class), "Whether one coach may have more than one.");
     public static final Key<Boolean> OFF_COACH = DRAFT.optional(

@@ -3,6 +3,7 @@ package bayfolio.procedure;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.model.Setup;
@@ -38,10 +39,17 @@ public record Head(Facts facts) implements Described {
             "symptom",
             Type.choice(Symptom.class),
             "What a reader notices first of what a trouble guide is about; the first page leads there by it.");
+    public static final Key<List<Located<String>>> ALSO = DRAFT.optional(
+            "also", Type.list(Type.TEXT), "Other words by which renters look for it: `sewage`, `dumping`.");
     public static final Key<List<Located<String>>> FORMERLY =
             DRAFT.optional("formerly", Type.list(Type.ID), "Ids that it had before, so that old addresses lead on.");
     public static final Key<Boolean> HELPER = DRAFT.optional(
             "helper", Type.YES_NO, "Whether it takes a second person; the page then says so at its head.");
+    public static final Key<Integer> MINUTES = DRAFT.optional(
+            "minutes",
+            Type.whole(1, 600),
+            "How long it takes, where waiting is part of it; else it is reckoned from the number of steps.",
+            Range.of("1", "600").usual("1", "120").because("common practice, no source"));
     public static final Key<Boolean> TICKED = DRAFT.optional(
             "ticked",
             Type.YES_NO,

@@ -1,13 +1,14 @@
 package bayfolio.publish;
 
-import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.check.CheckedCoach;
 import bayfolio.compose.Composer;
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
+import bayfolio.model.Photo;
 import bayfolio.model.Unit;
 import bayfolio.model.Wording;
+import bayfolio.render.Means;
 import bayfolio.render.Output;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.Pictures;
@@ -20,13 +21,12 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.jsoup.Jsoup;
-import org.jsoup.nodes.Element;
 
 /**
  * Composes, renders, audits, and only then swaps in. Whatever fails before leaves the last site as
@@ -34,7 +34,7 @@ import org.jsoup.nodes.Element;
  */
 public final class Publisher {
     /** In what ways handbooks are given out, each a package of its own. */
-    private static final List<BiFunction<Theme, Catalogs, Output>> OUTPUTS = List.of(WebSite::new);
+    private static final List<Function<Means, Output>> OUTPUTS = List.of(WebSite::new);
 
     private Publisher() {}
 
@@ -53,9 +53,9 @@ public final class Publisher {
             Map<String, CheckedCoach> chosen = check.units().stream()
                     .filter(unit -> units.contains(unit.id()))
                     .collect(Collectors.toMap(Unit::id, check::of));
-            List<Output> outputs = OUTPUTS.stream()
-                    .map(made -> made.apply(theme, check.catalogs()))
-                    .toList();
+            Means means = new Means(theme, check.catalogs(), check.fleet());
+            List<Output> outputs =
+                    OUTPUTS.stream().map(made -> made.apply(means)).toList();
             refuseComplaints(outputs);
             Map<String, Handbook> handbooks = new TreeMap<>();
             chosen.forEach((unit, coach) -> handbooks.put(unit, Composer.compose(coach)));
@@ -122,38 +122,49 @@ public final class Publisher {
                     Unit each = coach.unit();
                     files.putAll(files(handbook));
                     files.putAll(Pictures.of(each, root.resolve(each.folder()).resolve("photos"), reader));
-                    coaches.add(new Output.Entry(unit, handbook.name()));
-                } else if (before.containsKey(unit + "/index.html")) {
-                    for (Map.Entry<String, Path> file : before.entrySet()) {
-                        if (file.getKey().startsWith(unit + "/")) {
-                            files.put(file.getKey(), Files.readAllBytes(file.getValue()));
+                    Handbook.Cover cover = handbook.cover();
+                    coaches.add(new Output.Entry(
+                            unit,
+                            cover.name(),
+                            cover.number(),
+                            cover.kind(),
+                            cover.photo()
+                                    .map(photo -> Pictures.path(each, photo.id()))
+                                    .orElse(""),
+                            cover.photo().map(Photo::alt).orElse("")));
+                } else {
+                    Map<String, byte[]> own = read(before, unit + "/");
+                    for (Output output : outputs) {
+                        Optional<Output.Kept> kept = output.kept(unit, own);
+                        if (kept.isPresent()) {
+                            files.putAll(own);
+                            files.putAll(read(before, kept.get().needed()));
+                            coaches.add(kept.get().entry());
                         }
                     }
-                    coaches.add(new Output.Entry(unit, calledBefore(unit, before)));
                 }
             }
             for (Output output : outputs) {
-                files.putAll(output.shared(check.fleet().name(), check.fleet().languages(), coaches));
+                files.putAll(output.shared(coaches));
             }
             return files;
+        }
+
+        /** What of it is in a folder. */
+        private static Map<String, byte[]> read(Map<String, Path> published, String folder) throws IOException {
+            Map<String, byte[]> read = new TreeMap<>();
+            for (Map.Entry<String, Path> file : published.entrySet()) {
+                if (file.getKey().startsWith(folder)) {
+                    read.put(file.getKey(), Files.readAllBytes(file.getValue()));
+                }
+            }
+            return read;
         }
 
         private Map<String, byte[]> files(Handbook handbook) {
             Map<String, byte[]> files = new TreeMap<>();
             outputs.forEach(output -> files.putAll(output.files(handbook)));
             return files;
-        }
-
-        /** What the list of coaches called it: what the description says now may be wrong, or not be read. */
-        private static String calledBefore(String unit, Map<String, Path> before) throws IOException {
-            Path list = before.get("index.html");
-            return list == null
-                    ? unit
-                    : Jsoup.parse(Files.readString(list)).select("a[href]").stream()
-                            .filter(link -> link.attr("href").equals(unit + "/index.html"))
-                            .map(Element::text)
-                            .findFirst()
-                            .orElse(unit);
         }
 
         /** @param published the renters' copy */

@@ -4,6 +4,7 @@ import bayfolio.document.Handbook;
 import bayfolio.template.TemplateProblem;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * One way to give out handbooks: a document, with the words of a language and a theme, into files. Each is a package of
@@ -21,13 +22,27 @@ public interface Output {
      */
     Map<String, byte[]> files(Handbook handbook);
 
-    /**
-     * The files that all coaches share.
-     *
-     * @param languages of the fleet, the default first
-     */
-    Map<String, byte[]> shared(String fleet, List<String> languages, List<Entry> coaches);
+    /** The files that all coaches share. */
+    Map<String, byte[]> shared(List<Entry> coaches);
 
-    /** A coach in the list of the fleet. */
-    record Entry(String unit, String name) {}
+    /**
+     * What stays of a coach that is not made anew, beside the files in its folder; nothing where it was not given out in
+     * this way.
+     *
+     * @param own its files, by path below the root
+     */
+    Optional<Kept> kept(String unit, Map<String, byte[]> own);
+
+    /** @param needed the folder of shared files that its own refer to, below the root */
+    record Kept(Entry entry, String needed) {}
+
+    /**
+     * A coach in the list of the fleet.
+     *
+     * @param number painted on it; may be empty
+     * @param kind how it is built, in the words of its readers; may be empty
+     * @param picture path of one below the root; empty where there is none
+     * @param shows what is seen on it
+     */
+    record Entry(String unit, String name, String number, String kind, String picture, String shows) {}
 }

@@ -97,7 +97,7 @@ final class LastingNamesTest {
                 .filter(node -> !(node instanceof Content.Steps.Hazard))
                 .map(node -> node.id().toString())
                 // Letters are those of the names that stand under them.
-                .filter(name -> !name.startsWith("a-z#letter-"))
+                .filter(name -> !name.startsWith("letter/"))
                 .forEach(names::add);
         return names;
     }

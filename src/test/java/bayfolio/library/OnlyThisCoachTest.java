@@ -149,7 +149,7 @@ final class OnlyThisCoachTest {
             if (path.startsWith(unit.id() + "/")
                     && path.endsWith(".html")
                     && !path.endsWith("/words.html")
-                    && !path.endsWith("/a-z.html")) {
+                    && !path.contains("/letter/")) {
                 texts.put(
                         path,
                         Jsoup.parse(new String(bytes, StandardCharsets.UTF_8))

@@ -24,6 +24,7 @@ import bayfolio.procedure.References;
 import bayfolio.procedure.Script;
 import bayfolio.procedure.Stage;
 import bayfolio.procedure.Who;
+import bayfolio.render.Means;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
 import java.nio.charset.StandardCharsets;
@@ -50,7 +51,7 @@ final class DisclosuresTest {
     DisclosuresTest() throws Exception {
         Theme theme = Theme.load(Path.of(""), Theme.BUILT_IN);
         screen = theme.catalogs();
-        site = new WebSite(theme, screen);
+        site = new WebSite(new Means(theme, screen, Demo.fleet()));
     }
 
     @Test

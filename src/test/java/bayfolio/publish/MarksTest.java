@@ -14,6 +14,7 @@ import bayfolio.prose.Inline;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Marks of a handbook are held against where its parts came from. */
@@ -67,6 +68,10 @@ final class MarksTest {
 
     private Handbook handbook(Content... opening) {
         Page page = new Page(home, PageKind.HOME, PageKind.HOME.target(), "Plover", List.of(opening), List.of(), false);
-        return new Handbook("plover", "Plover", "en-US", List.of(new Handbook.Part("start", List.of(page))));
+        return new Handbook(
+                "plover",
+                new Handbook.Cover("Plover", "", "", Optional.empty()),
+                "en-US",
+                List.of(new Handbook.Part("start", List.of(page))));
     }
 }

@@ -43,7 +43,6 @@ class PublisherTest {
         assertThat(site)
                 .containsKeys(
                         "index.html",
-                        "assets/style.css",
                         "dunlin/index.html",
                         "turnstone/walk-round.html",
                         "whimbrel/do/start-generator.html");
@@ -52,6 +51,7 @@ class PublisherTest {
                         .distinct())
                 .containsExactlyInAnyOrder(
                         "index.html", "assets", "dunlin", "phalarope", "redpoll", "turnstone", "whimbrel");
+        assertThat(site.keySet()).anyMatch(path -> path.matches("assets/[0-9a-f]{12}/style.css"));
         assertThat(text(site, "index.html"))
                 .contains("href=\"dunlin/index.html\"")
                 .contains("href=\"turnstone/index.html\"")
@@ -264,7 +264,36 @@ class PublisherTest {
         assertRefused(
                 themed,
                 folder.resolve("out"),
-                "  assets/style.css: `https://elsewhere.example/font.css` would be loaded from outside the site");
+                "  assets/",
+                "/style.css: `https://elsewhere.example/font.css` would be loaded from outside the site");
+    }
+
+    /** Its pages name the style that they were made with. */
+    @Test
+    void aCoachThatIsNotMadeAnewKeepsItsLook(@TempDir Path folder) throws Exception {
+        Path out = folder.resolve("out");
+        DemoFleet.of(DemoFleet.copy(Path.of(""), folder.resolve("fleet"))).publish(out, "dunlin", "turnstone");
+        String before = text(DemoFleet.files(out.resolve("web")), "turnstone/index.html");
+        DemoFleet.write(folder.resolve("fleet/themes/harbor/assets/style.css"), "body { color: red }\n");
+
+        DemoFleet.of(folder.resolve("fleet")).publish(out, "dunlin");
+
+        Map<String, byte[]> site = DemoFleet.files(out.resolve("web"));
+        assertThat(text(site, "turnstone/index.html")).isEqualTo(before);
+        String style =
+                Jsoup.parse(before).select("link[rel=stylesheet]").attr("href").replace("../", "");
+        assertThat(site).containsKey(style);
+        assertThat(Jsoup.parse(text(site, "dunlin/index.html"))
+                        .select("link[rel=stylesheet]")
+                        .attr("href"))
+                .isNotEqualTo("../" + style);
+        assertThat(Jsoup.parse(text(site, "index.html"))
+                        .select(".coaches .number")
+                        .eachText())
+                .containsExactlyElementsOf(Jsoup.parse(text(DemoFleet.files(DemoFleet.web()), "index.html"))
+                        .select(".coaches a[href^=dunlin] .number, .coaches a[href^=turnstone] .number")
+                        .eachText())
+                .hasSize(2);
     }
 
     @Test
@@ -351,14 +380,15 @@ class PublisherTest {
     }
 
     /** That a site published before stays, and what is said. */
-    private void assertRefused(DemoFleet wrong, Path out, String line) throws Exception {
+    private void assertRefused(DemoFleet wrong, Path out, String... parts) throws Exception {
         small.publish(out);
         Map<String, String> before = DemoFleet.bytes(out.resolve("web"));
 
         assertThatThrownBy(() -> wrong.publish(out))
                 .isInstanceOf(PublishException.class)
                 .hasMessageContaining("nothing was published:\n")
-                .hasMessageContaining("\n" + line);
+                .hasMessageContaining("\n" + parts[0])
+                .hasMessageContaining(parts[parts.length - 1]);
         assertThat(DemoFleet.bytes(out.resolve("web"))).isEqualTo(before);
     }
 

@@ -7,6 +7,7 @@ import bayfolio.document.Audience;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
+import bayfolio.render.Means;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
 import bayfolio.source.Place;
@@ -34,7 +35,7 @@ final class DemoCoaches {
     private DemoCoaches(FleetReader.Reading reading, Theme theme) throws Exception {
         this.reading = reading;
         this.screen = theme.catalogs();
-        this.site = new WebSite(theme, screen);
+        this.site = new WebSite(new Means(theme, screen, reading.fleet()));
     }
 
     static DemoCoaches read() {

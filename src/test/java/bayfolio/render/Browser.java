@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.fail;
 
 import java.io.File;
 import java.nio.file.Path;
+import java.util.logging.Level;
 import java.util.regex.Pattern;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
 
 /** A real browser without a window. */
 final class Browser {
@@ -19,6 +22,9 @@ final class Browser {
         File chromedriver = onPath("chromedriver");
         ChromeOptions options = new ChromeOptions();
         options.setBinary(chromium);
+        LoggingPreferences told = new LoggingPreferences();
+        told.enable(LogType.BROWSER, Level.ALL);
+        options.setCapability("goog:loggingPrefs", told);
         options.addArguments(
                 "--headless=new",
                 "--no-sandbox",

@@ -176,7 +176,7 @@ class CalculatorsTest {
 
         assertThat(form.findElement(By.className("answer")).getText())
                 .isEqualTo("Too much. Switch off first: Microwave.");
-        assertThat(form.findElements(By.cssSelector(".bar.over"))).isNotEmpty();
+        assertThat(form.findElements(By.cssSelector(".filled.over"))).isNotEmpty();
         assertThat(form.findElement(By.cssSelector("[role=status]")).isDisplayed())
                 .isTrue();
     }

@@ -4,6 +4,9 @@ import bayfolio.catalog.Catalogs;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParseException;
+import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
@@ -40,10 +43,18 @@ public final class Theme {
     /** Words that the program carries, by path. */
     private final Map<String, byte[]> builtInWords;
 
-    private Theme(String name, Map<String, byte[]> files, Map<String, byte[]> builtInWords) {
+    private final JsonObject manifest;
+
+    private Theme(String name, Map<String, byte[]> files, Map<String, byte[]> builtInWords) throws IOException {
         this.name = name;
         this.files = files;
         this.builtInWords = builtInWords;
+        SourceFile look = text("manifest.json").orElseThrow();
+        try {
+            this.manifest = JsonParser.parseString(look.text()).getAsJsonObject();
+        } catch (JsonParseException | IllegalStateException e) {
+            throw new IOException(look.path() + ": it is no object of JSON", e);
+        }
     }
 
     /**
@@ -126,8 +137,13 @@ public final class Theme {
     }
 
     /** The script by which a phone keeps a handbook; its list of files comes from the program. */
-    public Optional<String> worker() {
-        return text("worker.js").map(SourceFile::text);
+    public Optional<SourceFile> worker() {
+        return text("worker.js");
+    }
+
+    /** Colors and display of a handbook on the first screen of a phone; its name comes from the program. */
+    public JsonObject manifest() {
+        return manifest;
     }
 
     /** What is drawn on tiles, by name: the path of each, in a field of 24 by 24. */

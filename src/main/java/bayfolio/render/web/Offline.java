@@ -23,11 +23,11 @@ final class Offline {
 
     /**
      * @param pages of the coach, by their paths in its folder
-     * @param assets that all coaches share, by their paths
+     * @param assets that all coaches share, by their paths below the root
      */
     static byte[] worker(String script, Handbook handbook, Map<String, byte[]> pages, Map<String, byte[]> assets) {
         SortedSet<String> files = new TreeSet<>(pages.keySet());
-        assets.keySet().forEach(path -> files.add("../assets/" + path));
+        assets.keySet().forEach(path -> files.add("../" + path));
         handbook.pages().stream()
                 .flatMap(Page::walk)
                 .filter(Content.Picture.class::isInstance)

@@ -48,15 +48,29 @@ final class PageView {
     private final Handbook handbook;
     private final Page page;
     private final Catalog screen;
-    private final View words;
-    private final Map<String, String> symbols;
+    private final Looks looks;
     private final Content.Visitor<View> contents = new ContentView();
     private final Block.Visitor<View> blocks = new BlockView();
     private final Inline.Visitor<View> inlines = new InlineView();
 
-    PageView(Handbook handbook, Page page, Catalog screen, View words, Map<String, String> symbols) {
-        this.symbols = symbols;
-        this.words = words;
+    /**
+     * What is the same on every page.
+     *
+     * @param symbols the path of each, by name
+     * @param findable whether search engines may list the pages
+     */
+    record Looks(View words, Map<String, String> symbols, Assets assets, boolean findable) {
+        /** @param root the way there from the page */
+        View on(String root) {
+            return new View()
+                    .with("word", words)
+                    .with("assets", root + assets.folder())
+                    .with("findable", findable);
+        }
+    }
+
+    PageView(Handbook handbook, Page page, Catalog screen, Looks looks) {
+        this.looks = looks;
         this.handbook = handbook;
         this.page = page;
         this.screen = screen;
@@ -64,21 +78,23 @@ final class PageView {
 
     View view() {
         String file = WebSite.file(page.id());
-        return inLanguage(new View(), page.stamp())
+        return inLanguage(looks.on(up(file) + "../"), page.stamp())
                 .with("language", handbook.language())
                 .with("title", page.title())
                 .with("coach", handbook.name())
                 .with("is-home", page.kind() == PageKind.HOME)
                 .with("urgent", page.urgent())
-                .with("scripts", scripts())
+                .with("paced", paced())
+                .with("searched", page.kind() == PageKind.INDEX)
+                .with("scripts", extras(".js"))
+                .with("styles", extras(".css"))
                 .with("staff-copy", handbook.reader().equals(Optional.of(Audience.STAFF)))
                 .with("kind", page.kind().id())
-                .with("root", up(file) + "../")
                 .with("home", href(PageKind.HOME.target()))
-                .with("word", words)
                 .with("navigation", navigation())
                 .with("bar", bar())
                 .with("worker", up(file) + WebSite.WORKER)
+                .with("manifest", up(file) + WebSite.MANIFEST)
                 .with(
                         "opening",
                         page.opening().stream()
@@ -93,21 +109,46 @@ final class PageView {
                 .with("lang", stamp.language());
     }
 
-    /** Scripts of the forms on the page, each after what it needs; none where there are no forms. */
-    private List<View> scripts() {
-        List<String> questions = page.walk()
+    /** Whether one goes through it: in danger everything is seen at once. */
+    private boolean paced() {
+        return !page.urgent()
+                && (page.kind() == PageKind.SITUATION || page.walk().anyMatch(Content.Steps.class::isInstance));
+    }
+
+    /** What only some pages need, each after what it needs itself: names of scripts and styles. */
+    private List<String> extras() {
+        List<Content> all = page.walk()
                 .flatMap(node ->
                         node instanceof Content.Quote quote ? quoted(quote).walk() : Stream.of(node))
+                .filter(Content.class::isInstance)
+                .map(Content.class::cast)
+                .toList();
+        List<String> questions = all.stream()
                 .filter(Content.Form.class::isInstance)
                 .map(form -> ((Content.Form) form).calculator().question().id())
                 .distinct()
                 .toList();
-        return questions.isEmpty()
-                ? List.of()
-                : Stream.of(List.of("shown", "said"), questions, List.of("forms"))
-                        .flatMap(List::stream)
-                        .map(name -> new View().with("script", name))
-                        .toList();
+        List<String> extras = new ArrayList<>();
+        if (!questions.isEmpty()) {
+            extras.addAll(List.of("shown", "said"));
+            extras.addAll(questions);
+            extras.add("forms");
+        }
+        if (paced()) {
+            extras.add("steps");
+        }
+        if (page.kind() == PageKind.INDEX) {
+            extras.addAll(List.of("minisearch", "search"));
+        }
+        return extras;
+    }
+
+    /** Those of the extras that there is a file for. */
+    private List<View> extras(String ending) {
+        return extras().stream()
+                .filter(name -> looks.assets().has(name + ending))
+                .map(name -> new View().with("file", name + ending))
+                .toList();
     }
 
     /** Held by the handbook to be there. */
@@ -132,7 +173,7 @@ final class PageView {
                 .with("name", name)
                 .with("href", href)
                 .with("words", screen.say("bar." + name))
-                .with("path", symbols.getOrDefault(name, ""));
+                .with("path", looks.symbols().getOrDefault(name, ""));
     }
 
     private List<View> navigation() {
@@ -432,7 +473,18 @@ final class PageView {
                                                                     !it.note().isEmpty())
                                                             .with("note", it.note())
                                                             .with("symbol", it.symbol())
-                                                            .with("path", symbols.getOrDefault(it.symbol(), "")))
+                                                            .with(
+                                                                    "formerly",
+                                                                    it.formerly()
+                                                                            .isPresent())
+                                                            .with(
+                                                                    "anchor",
+                                                                    it.formerly()
+                                                                            .orElse(""))
+                                                            .with(
+                                                                    "path",
+                                                                    looks.symbols()
+                                                                            .getOrDefault(it.symbol(), "")))
                                                     .toList()));
         }
 

@@ -38,7 +38,12 @@ public final class Pictures {
     }
 
     private static String path(Unit unit, Photo photo) {
-        return unit.id() + "/" + path(photo.id());
+        return path(unit, photo.id());
+    }
+
+    /** The path of a photo below the root. */
+    public static String path(Unit unit, String photo) {
+        return unit.id() + "/" + path(photo);
     }
 
     /** @param folder where the photos of the coach are */

@@ -7,12 +7,14 @@ import bayfolio.document.Handbook;
 import bayfolio.document.NodeId;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
+import bayfolio.render.Means;
 import bayfolio.render.Output;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Names;
 import bayfolio.template.Template;
 import bayfolio.template.TemplateProblem;
+import com.google.gson.JsonObject;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -27,23 +29,33 @@ public final class WebSite implements Output {
     /** In the folder of a coach: it keeps that, and no other one. */
     static final String WORKER = "worker.js";
 
+    /** What is looked through on a phone. */
+    static final String SEARCH = "search.json";
+
+    /** What a phone keeps of a handbook to show it like a program of its own. */
+    static final String MANIFEST = "manifest.json";
+
+    private final Means means;
     private final Theme theme;
     private final Catalogs catalogs;
     private final List<TemplateProblem> complaints = new ArrayList<>();
     /** Words by language, the same on every page. */
     private final Map<String, View> words = new ConcurrentHashMap<>();
 
-    private final Map<String, byte[]> assets;
+    private final Assets assets;
     private final Optional<String> worker;
+    private final JsonObject manifest;
     private final Map<String, String> symbols;
     private final Template page;
     private final Template fleet;
 
-    public WebSite(Theme theme, Catalogs catalogs) {
-        this.theme = theme;
-        this.catalogs = catalogs;
-        this.assets = theme.assets();
-        this.worker = theme.worker();
+    public WebSite(Means means) {
+        this.means = means;
+        this.theme = means.theme();
+        this.catalogs = means.catalogs();
+        this.assets = Assets.of(theme.assets());
+        this.worker = theme.worker().map(SourceFile::text);
+        this.manifest = theme.manifest();
         this.symbols = theme.symbols();
         this.page = template("page");
         this.fleet = template("fleet");
@@ -68,13 +80,15 @@ public final class WebSite implements Output {
         View words = words(screen);
         for (Page each : handbook.pages()) {
             Names names =
-                    new PageView(handbook, each, screen, words, symbols).view().names();
+                    new PageView(handbook, each, screen, looks(words)).view().names();
             pages.put(file(each.id()), bytes(page.fill(names, complaints::add).text()));
         }
+        pages.put(SEARCH, SearchIndex.of(handbook));
         if (!handbook.reader().equals(Optional.of(Audience.STAFF))) {
-            worker.ifPresent(script ->
-                    files.put(handbook.unit() + "/" + WORKER, Offline.worker(script, handbook, pages, assets)));
+            worker.ifPresent(script -> files.put(
+                    handbook.unit() + "/" + WORKER, Offline.worker(script, handbook, pages, assets.placed())));
         }
+        files.put(handbook.unit() + "/" + MANIFEST, Manifest.of(manifest, handbook, assets));
         pages.forEach((path, bytes) -> files.put(handbook.unit() + "/" + path, bytes));
         return files;
     }
@@ -85,21 +99,38 @@ public final class WebSite implements Output {
     }
 
     @Override
-    public Map<String, byte[]> shared(String fleetName, List<String> languages, List<Entry> coaches) {
-        Catalog screen = catalogs.of(languages);
-        Map<String, byte[]> files = new TreeMap<>();
-        assets.forEach((path, bytes) -> files.put("assets/" + path, bytes));
-        View view = new View()
+    public Optional<Kept> kept(String unit, Map<String, byte[]> own) {
+        byte[] home = own.get(unit + "/index.html");
+        byte[] written = own.get(unit + "/" + MANIFEST);
+        return home == null || written == null
+                ? Optional.empty()
+                : Optional.of(new Kept(Manifest.read(unit, written), Assets.folder(home)));
+    }
+
+    private PageView.Looks looks(View words) {
+        return new PageView.Looks(words, symbols, assets, means.fleet().findable());
+    }
+
+    @Override
+    public Map<String, byte[]> shared(List<Entry> coaches) {
+        Catalog screen = catalogs.of(means.fleet().languages());
+        Map<String, byte[]> files = new TreeMap<>(assets.placed());
+        View view = looks(words(screen))
+                .on("")
                 .with("language", screen.language())
-                .with("title", fleetName)
-                .with("root", "")
-                .with("word", words(screen))
+                .with("title", means.fleet().name())
                 .with(
                         "coaches",
                         coaches.stream()
                                 .map(coach -> new View()
                                         .with("href", coach.unit() + "/index.html")
-                                        .with("words", coach.name()))
+                                        .with("words", coach.name())
+                                        .with("numbered", !coach.number().isEmpty())
+                                        .with("number", coach.number())
+                                        .with("kind", coach.kind())
+                                        .with("pictured", !coach.picture().isEmpty())
+                                        .with("picture", coach.picture())
+                                        .with("shows", coach.shows()))
                                 .toList());
         files.put("index.html", bytes(fleet.fill(view.names(), complaints::add).text()));
         return files;

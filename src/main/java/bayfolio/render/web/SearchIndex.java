@@ -1,0 +1,132 @@
+package bayfolio.render.web;
+
+import bayfolio.document.Content;
+import bayfolio.document.Handbook;
+import bayfolio.document.Node;
+import bayfolio.document.NodeId;
+import bayfolio.document.Page;
+import bayfolio.document.PageKind;
+import bayfolio.document.PlainText;
+import bayfolio.document.Section;
+import bayfolio.fact.Type;
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What the search on a phone looks through: the entries of the A to Z, each once with all its names, and the words of the
+ * text behind it. The phone makes its index of it.
+ */
+final class SearchIndex {
+    /** In which of them a reader looks: what to do, where it is, a figure, something wrong, a word. */
+    private enum Group {
+        DO,
+        WHERE,
+        NUMBER,
+        TROUBLE,
+        WORD;
+
+        static Group of(PageKind kind) {
+            return switch (kind) {
+                case HOME, SITUATION, STAGE, PROCEDURE, PROCEDURES -> DO;
+                case QUESTION, WORKED_OUT, NUMBERS -> NUMBER;
+                case GUIDE, SYMPTOM, TROUBLE_LIST -> TROUBLE;
+                case WORDS -> WORD;
+                default -> WHERE;
+            };
+        }
+    }
+
+    private static final Gson GSON = new GsonBuilder().disableHtmlEscaping().create();
+    private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}]{3,}");
+
+    /** A word that stands in a larger share of all texts tells none from another. */
+    private static final int MOST = 3;
+
+    /**
+     * One line of the file.
+     *
+     * @param also the other names, a line each
+     * @param text the words of what stands there, each once
+     */
+    private record Entry(String title, String href, String group, String note, String also, String text) {}
+
+    private SearchIndex() {}
+
+    static byte[] of(Handbook handbook) {
+        Map<NodeId, List<Content.LinkList.Entry>> entries = new LinkedHashMap<>();
+        Map<NodeId, Page> pages = new HashMap<>();
+        handbook.pages().forEach(page -> page.walk().forEach(node -> pages.put(node.id(), page)));
+        handbook.pages().stream()
+                .filter(page -> page.kind() == PageKind.LETTER)
+                .flatMap(Page::walk)
+                .filter(Content.LinkList.Entry.class::isInstance)
+                .map(Content.LinkList.Entry.class::cast)
+                .forEach(entry -> handbook.addresses()
+                        .of(entry.link().target())
+                        .ifPresent(home -> entries.computeIfAbsent(home, it -> new ArrayList<>())
+                                .add(entry)));
+        Map<NodeId, Set<String>> texts = new HashMap<>();
+        Map<String, Integer> common = new HashMap<>();
+        entries.keySet().forEach(home -> {
+            Set<String> words = words(text(handbook, home));
+            texts.put(home, words);
+            words.forEach(word -> common.merge(word, 1, Integer::sum));
+        });
+        List<Entry> lines = new ArrayList<>();
+        entries.forEach((home, named) -> {
+            String title = title(handbook, home);
+            Set<String> also = new LinkedHashSet<>();
+            String note = "";
+            for (Content.LinkList.Entry entry : named) {
+                if (entry.link().plain().equals(title)) {
+                    note = entry.note();
+                } else {
+                    also.add(entry.link().plain());
+                }
+            }
+            PageKind kind = pages.getOrDefault(home, handbook.pages().get(0)).kind();
+            lines.add(new Entry(
+                    title,
+                    WebSite.file(NodeId.of(home.page())) + (home.within().isEmpty() ? "" : "#" + home.within()),
+                    Type.word(Group.of(kind)),
+                    note,
+                    String.join("\n", also),
+                    texts.getOrDefault(home, Set.of()).stream()
+                            .filter(word -> common.getOrDefault(word, 0) * MOST <= entries.size())
+                            .collect(Collectors.joining(" "))));
+        });
+        return GSON.toJson(lines).getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String title(Handbook handbook, NodeId home) {
+        Node node = handbook.find(home).orElseThrow();
+        return node instanceof Page page ? page.title() : node instanceof Section section ? section.title() : "";
+    }
+
+    private static Stream<String> text(Handbook handbook, NodeId home) {
+        Node node = handbook.find(home).orElseThrow();
+        return node instanceof Page page
+                ? PlainText.of(page)
+                : node instanceof Section section ? PlainText.of(section) : Stream.of();
+    }
+
+    private static Set<String> words(Stream<String> texts) {
+        return texts.flatMap(text -> WORD.matcher(text.toLowerCase(Locale.ROOT)).results())
+                .map(MatchResult::group)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+}
