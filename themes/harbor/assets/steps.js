@@ -108,7 +108,7 @@
 
   /* ---- one step at a time ---- */
 
-  const steps = [...document.querySelectorAll("#steps .steps:not(.ticked) > li, #steps .steps.ticked > li")];
+  const steps = [...document.querySelectorAll("#steps .steps > li")];
   const body = document.body;
 
   function cards() {

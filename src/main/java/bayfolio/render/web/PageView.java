@@ -78,16 +78,17 @@ final class PageView {
 
     View view() {
         String file = WebSite.file(page.id());
+        List<String> extras = extras();
         return inLanguage(looks.on(up(file) + "../"), page.stamp())
                 .with("language", handbook.language())
                 .with("title", page.title())
                 .with("coach", handbook.name())
                 .with("is-home", page.kind() == PageKind.HOME)
                 .with("urgent", page.urgent())
-                .with("paced", paced())
+                .with("paced", extras.contains("steps"))
                 .with("searched", page.kind() == PageKind.INDEX)
-                .with("scripts", extras(".js"))
-                .with("styles", extras(".css"))
+                .with("scripts", files(extras, ".js"))
+                .with("styles", files(extras, ".css"))
                 .with("staff-copy", handbook.reader().equals(Optional.of(Audience.STAFF)))
                 .with("kind", page.kind().id())
                 .with("home", href(PageKind.HOME.target()))
@@ -144,8 +145,8 @@ final class PageView {
     }
 
     /** Those of the extras that there is a file for. */
-    private List<View> extras(String ending) {
-        return extras().stream()
+    private List<View> files(List<String> extras, String ending) {
+        return extras.stream()
                 .filter(name -> looks.assets().has(name + ending))
                 .map(name -> new View().with("file", name + ending))
                 .toList();
