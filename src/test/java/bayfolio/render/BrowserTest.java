@@ -9,7 +9,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,11 +16,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.openqa.selenium.chrome.ChromeDriver;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** The demo fleet in a real browser, as narrow as the smallest phone. */
 class BrowserTest {
@@ -31,28 +27,8 @@ class BrowserTest {
     /** The least target size of WCAG 2.2, 2.5.8. */
     private static final int LEAST_TARGET = 24;
 
-    @SuppressWarnings("NullAway.Init") // set before the first test
-    private static SiteServer server;
-
-    @SuppressWarnings("NullAway.Init")
-    private static ChromeDriver browser;
-
-    @BeforeAll
-    static void open(@TempDir Path profile) throws Exception {
-        server = new SiteServer(DemoFleet.web());
-        browser = Browser.open(profile);
-        device(NARROW, 640);
-    }
-
-    @AfterAll
-    static void close() {
-        if (browser != null) {
-            browser.quit();
-        }
-        if (server != null) {
-            server.close();
-        }
-    }
+    @RegisterExtension
+    static final OpenSite SITE = new OpenSite(NARROW, 640);
 
     /** One page of each kind, those with the most on them. */
     private static List<String> sample() {
@@ -80,7 +56,7 @@ class BrowserTest {
     /** In danger nobody scrolls, and nobody follows a link to know what to do. */
     @Test
     void whatIsReadInDangerIsOneScreen() {
-        device(360, 640);
+        SITE.device(360, 640);
         try {
             List<String> pages = new java.util.ArrayList<>();
             for (Map.Entry<String, byte[]> file :
@@ -97,7 +73,7 @@ class BrowserTest {
                         assertThat(number("return document.documentElement.scrollWidth"))
                                 .as("width of " + page)
                                 .isLessThanOrEqualTo(360);
-                        assertThat(browser.executeScript("""
+                        assertThat(SITE.browser().executeScript("""
                                         return [...document.querySelectorAll('#steps li p, .hazard p, section p')]
                                           .map(it => parseFloat(getComputedStyle(it).fontSize))
                                           .reduce((a, b) => Math.min(a, b));
@@ -105,7 +81,7 @@ class BrowserTest {
                                 .as("smallest letters of " + page)
                                 .satisfies(size -> assertThat(((Number) size).doubleValue())
                                         .isGreaterThanOrEqualTo(14));
-                        assertThat(browser.executeScript("""
+                        assertThat(SITE.browser().executeScript("""
                                         return [...document.querySelectorAll('main a')]
                                           .map(it => it.getAttribute('href'))
                                           .filter(it => !it.startsWith('tel:') && !it.includes('#')
@@ -118,14 +94,8 @@ class BrowserTest {
             }
             assertThat(pages).hasSizeGreaterThan(5 * 6);
         } finally {
-            device(NARROW, 640);
+            SITE.device(NARROW, 640);
         }
-    }
-
-    private static void device(int width, int height) {
-        browser.executeCdpCommand(
-                "Emulation.setDeviceMetricsOverride",
-                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
     }
 
     @Test
@@ -141,7 +111,7 @@ class BrowserTest {
 
     /** What sticks out of the page, for the message. */
     private static Object wide() {
-        return String.valueOf(browser.executeScript("""
+        return String.valueOf(SITE.browser().executeScript("""
                         return [...document.body.querySelectorAll('*')]
                           .filter(it => it.getBoundingClientRect().right > window.innerWidth
                                      && !it.closest('.wide'))
@@ -155,7 +125,7 @@ class BrowserTest {
         for (String page : sample()) {
             visit(page);
 
-            assertThat(browser.executeScript("""
+            assertThat(SITE.browser().executeScript("""
                                     document.querySelectorAll('details').forEach(it => it.open = true);
                                     return [...document.querySelectorAll('ul > li > a:first-child')]
                                       .filter(it => !it.previousSibling?.textContent.trim())
@@ -172,7 +142,7 @@ class BrowserTest {
             visit(page);
 
             List<String> asked =
-                    String.valueOf(browser.executeScript("""
+                    String.valueOf(SITE.browser().executeScript("""
                                             return performance.getEntries()
                                               .filter(it => ['navigation', 'resource']
                                                 .includes(it.entryType))
@@ -180,8 +150,8 @@ class BrowserTest {
                                             """)).lines().toList();
             assertThat(asked)
                     .as(page)
-                    .anyMatch(name -> name.startsWith(server.origin() + "assets/") && name.endsWith("/style.css"))
-                    .allMatch(name -> name.startsWith(server.origin()));
+                    .anyMatch(name -> name.startsWith(SITE.origin() + "assets/") && name.endsWith("/style.css"))
+                    .allMatch(name -> name.startsWith(SITE.origin()));
         }
     }
 
@@ -198,7 +168,7 @@ class BrowserTest {
         Map<String, Set<String>> askedBy = new TreeMap<>();
         for (Map.Entry<String, byte[]> file : DemoFleet.files(DemoFleet.web()).entrySet()) {
             if (file.getKey().startsWith("whimbrel/") && file.getKey().endsWith(".html")) {
-                String base = server.origin() + file.getKey();
+                String base = SITE.origin() + file.getKey();
                 String html = new String(file.getValue(), StandardCharsets.UTF_8);
                 for (Element link : Jsoup.parse(html, base).select("a[href], link[href]")) {
                     String address = link.attr("abs:href").replaceFirst("#.*", "");
@@ -222,10 +192,10 @@ class BrowserTest {
 
     private static void visit(String page) {
         assertThat(Files.exists(DemoFleet.web().resolve(page))).as(page).isTrue();
-        browser.get(server.origin() + page);
+        SITE.browser().get(SITE.origin() + page);
     }
 
     private static double number(String script) {
-        return browser.executeScript(script) instanceof Number number ? number.doubleValue() : Double.NaN;
+        return SITE.browser().executeScript(script) instanceof Number number ? number.doubleValue() : Double.NaN;
     }
 }

@@ -11,15 +11,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
-import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** What renters type on their phones, in a real browser. */
@@ -36,34 +33,15 @@ final class SearchTest {
             });
             """;
 
-    @SuppressWarnings("NullAway.Init") // set before the first test
-    private static SiteServer server;
-
-    @SuppressWarnings("NullAway.Init")
-    private static ChromeDriver browser;
-
-    @BeforeAll
-    static void open(@TempDir Path profile) throws Exception {
-        server = new SiteServer(DemoFleet.web());
-        browser = Browser.open(profile);
-    }
-
-    @AfterAll
-    static void close() {
-        if (browser != null) {
-            browser.quit();
-        }
-        if (server != null) {
-            server.close();
-        }
-    }
+    @RegisterExtension
+    static final OpenSite SITE = new OpenSite(1280, 800);
 
     private static Map<String, List<String>> found(String coach, List<String> words) {
-        browser.get(server.origin() + coach + "/a-z.html");
-        new WebDriverWait(browser, Duration.ofSeconds(20))
+        SITE.browser().get(SITE.origin() + coach + "/a-z.html");
+        new WebDriverWait(SITE.browser(), Duration.ofSeconds(20))
                 .until(it ->
                         !it.findElements(By.cssSelector("#search[data-ready]")).isEmpty());
-        List<?> found = (List<?>) Objects.requireNonNull(browser.executeScript(TYPED, words));
+        List<?> found = (List<?>) Objects.requireNonNull(SITE.browser().executeScript(TYPED, words));
         Map<String, List<String>> byWord = new LinkedHashMap<>();
         for (int each = 0; each < words.size(); each++) {
             byWord.put(
@@ -119,7 +97,7 @@ final class SearchTest {
     void whatIsFoundStandsUnderWhatItIs() {
         found("whimbrel", List.of("black water"));
 
-        assertThat(browser.executeScript("""
+        assertThat(SITE.browser().executeScript("""
                         return [...document.querySelectorAll('#search h2')].map(it => it.textContent);
                         """))
                 .asList()
@@ -129,13 +107,13 @@ final class SearchTest {
     @Test
     void whoComesBackFindsWhatHeFound() {
         found("dunlin", List.of("stove"));
-        browser.executeScript("document.querySelector('#search .found a').click()");
-        browser.navigate().back();
+        SITE.browser().executeScript("document.querySelector('#search .found a').click()");
+        SITE.browser().navigate().back();
 
-        new WebDriverWait(browser, Duration.ofSeconds(20))
+        new WebDriverWait(SITE.browser(), Duration.ofSeconds(20))
                 .until(it ->
                         !it.findElements(By.cssSelector("#search .found a")).isEmpty());
-        assertThat(browser.findElement(By.cssSelector("#search input")).getDomProperty("value"))
+        assertThat(SITE.browser().findElement(By.cssSelector("#search input")).getDomProperty("value"))
                 .isEqualTo("stove");
     }
 
@@ -143,6 +121,7 @@ final class SearchTest {
     void whereNothingIsFoundThereIsAWayOn() {
         assertThat(found("dunlin", List.of("xqzzw")).get("xqzzw")).isEmpty();
 
-        assertThat(browser.findElement(By.cssSelector("#search p")).getText()).contains("call us");
+        assertThat(SITE.browser().findElement(By.cssSelector("#search p")).getText())
+                .contains("call us");
     }
 }

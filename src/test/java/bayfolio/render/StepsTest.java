@@ -4,66 +4,40 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.chrome.ChromeDriver;
 
 /** Steps one at a time, and lists that are ticked off, as one goes through them in a real browser. */
 final class StepsTest {
     private static final String DUMP = "whimbrel/do/dump-tanks-gravity.html";
     private static final String BEFORE_DRIVING = "dunlin/do/check-before-driving.html";
 
-    @SuppressWarnings("NullAway.Init") // set before the first test
-    private static SiteServer server;
-
-    @SuppressWarnings("NullAway.Init")
-    private static ChromeDriver browser;
-
-    @BeforeAll
-    static void open(@TempDir Path profile) throws Exception {
-        server = new SiteServer(DemoFleet.web());
-        browser = Browser.open(profile);
-        browser.executeCdpCommand(
-                "Emulation.setDeviceMetricsOverride",
-                Map.of("width", 360, "height", 640, "deviceScaleFactor", 1, "mobile", false));
-    }
-
-    @AfterAll
-    static void close() {
-        if (browser != null) {
-            browser.quit();
-        }
-        if (server != null) {
-            server.close();
-        }
-    }
+    @RegisterExtension
+    static final OpenSite SITE = new OpenSite(360, 640);
 
     @BeforeEach
     void asOnANewPhone() {
-        browser.get(server.origin() + DUMP);
-        browser.executeScript("localStorage.clear()");
+        SITE.browser().get(SITE.origin() + DUMP);
+        SITE.browser().executeScript("localStorage.clear()");
     }
 
     private static void visit(String page) {
-        browser.get(server.origin() + page);
+        SITE.browser().get(SITE.origin() + page);
     }
 
     private static void tap(String words) {
-        browser.findElements(By.tagName("button")).stream()
+        SITE.browser().findElements(By.tagName("button")).stream()
                 .filter(it -> it.isDisplayed() && it.getText().equals(words))
                 .findFirst()
                 .map(StepsTest::inSight)
                 .orElseThrow(() -> new AssertionError("no button `" + words + "` on "
-                        + browser.findElements(By.tagName("button")).stream()
+                        + SITE.browser().findElements(By.tagName("button")).stream()
                                 .filter(WebElement::isDisplayed)
                                 .map(WebElement::getText)
                                 .toList()))
@@ -72,19 +46,19 @@ final class StepsTest {
 
     /** Not under the bar. */
     private static WebElement inSight(WebElement element) {
-        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
+        SITE.browser().executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
         return element;
     }
 
     private static List<String> shown() {
-        return browser.findElements(By.cssSelector("#steps .steps > li")).stream()
+        return SITE.browser().findElements(By.cssSelector("#steps .steps > li")).stream()
                 .filter(WebElement::isDisplayed)
                 .map(it -> Objects.requireNonNull(it.getDomAttribute("id")))
                 .toList();
     }
 
     private static String way() {
-        return browser.findElement(By.cssSelector(".way span")).getText();
+        return SITE.browser().findElement(By.cssSelector(".way span")).getText();
     }
 
     @Test
@@ -95,9 +69,12 @@ final class StepsTest {
         tap("One step at a time");
         assertThat(shown()).containsExactly("step-shut-black-valve-open");
         assertThat(way()).isEqualTo("Step 1 / 5");
-        assertThat(browser.findElement(By.cssSelector(".now .hazard")).isDisplayed())
+        assertThat(SITE.browser().findElement(By.cssSelector(".now .hazard")).isDisplayed())
                 .isTrue();
-        assertThat(browser.findElement(By.cssSelector(".pace .go")).getRect().getY())
+        assertThat(SITE.browser()
+                        .findElement(By.cssSelector(".pace .go"))
+                        .getRect()
+                        .getY())
                 .isGreaterThan(640 / 2);
 
         tap("Done, next");
@@ -114,8 +91,8 @@ final class StepsTest {
         tap("One step at a time");
         tap("Done, next");
         tap("Done, next");
-        browser.executeScript("document.querySelector('.now .where a').click()");
-        assertThat(browser.getCurrentUrl()).doesNotContain("dump-tanks");
+        SITE.browser().executeScript("document.querySelector('.now .where a').click()");
+        assertThat(SITE.browser().getCurrentUrl()).doesNotContain("dump-tanks");
 
         visit(DUMP);
 
@@ -130,9 +107,9 @@ final class StepsTest {
             tap("Done, next");
         }
         tap("Done");
-        browser.executeScript("document.querySelector('#safe-to-stop .links a').click()");
+        SITE.browser().executeScript("document.querySelector('#safe-to-stop .links a').click()");
 
-        assertThat(browser.getCurrentUrl()).contains("dump-tanks-gravity--empty");
+        assertThat(SITE.browser().getCurrentUrl()).contains("dump-tanks-gravity--empty");
         assertThat(way()).isEqualTo("Step 1 / 8");
     }
 
@@ -142,7 +119,8 @@ final class StepsTest {
         tap("One step at a time");
         tap("It did not work");
 
-        assertThat(browser.findElement(By.cssSelector(".now .answers, .now .branch"))
+        assertThat(SITE.browser()
+                        .findElement(By.cssSelector(".now .answers, .now .branch"))
                         .getText())
                 .isNotEmpty();
     }
@@ -157,7 +135,7 @@ final class StepsTest {
                 .findFirst()
                 .orElseThrow();
         visit(page);
-        browser.executeScript("""
+        SITE.browser().executeScript("""
                 const step = document.querySelector('.handling .stop').closest('.steps > li');
                 localStorage.setItem('bayfolio ' + location.pathname,
                   JSON.stringify({cards: true, on: Date.now(), at: step.id}));
@@ -165,69 +143,76 @@ final class StepsTest {
         visit(page);
         String before = way();
 
-        inSight(browser.findElement(By.cssSelector(".pace .go"))).click();
+        inSight(SITE.browser().findElement(By.cssSelector(".pace .go"))).click();
 
         assertThat(way()).isEqualTo(before);
-        assertThat(browser.findElement(By.cssSelector(".ask")).getText()).contains("Look before you go on.");
-        inSight(browser.findElement(By.cssSelector(".ask .go"))).click();
-        assertThat(browser.findElements(By.cssSelector(".ask"))).isEmpty();
+        assertThat(SITE.browser().findElement(By.cssSelector(".ask")).getText()).contains("Look before you go on.");
+        inSight(SITE.browser().findElement(By.cssSelector(".ask .go"))).click();
+        assertThat(SITE.browser().findElements(By.cssSelector(".ask"))).isEmpty();
     }
 
     @Test
     void ticksStayWithTheirTime() {
         visit(BEFORE_DRIVING);
-        WebElement box = inSight(browser.findElement(By.cssSelector(".ticked > li .box")));
+        WebElement box = inSight(SITE.browser().findElement(By.cssSelector(".ticked > li .box")));
         box.click();
         assertThat(box.getDomAttribute("aria-pressed")).isEqualTo("true");
         assertThat(box.getText()).containsPattern("\\d");
 
         visit(BEFORE_DRIVING);
 
-        assertThat(browser.findElement(By.cssSelector(".count")).getText()).startsWith("1 / ");
+        assertThat(SITE.browser().findElement(By.cssSelector(".count")).getText())
+                .startsWith("1 / ");
         tap("Begin again");
-        assertThat(browser.findElement(By.cssSelector(".count")).getText()).startsWith("0 / ");
+        assertThat(SITE.browser().findElement(By.cssSelector(".count")).getText())
+                .startsWith("0 / ");
     }
 
     @Test
     void whereOneStandsHasMinutesAndTicksToo() {
         visit("turnstone/now/dark.html");
 
-        assertThat(browser.findElements(By.cssSelector(".links li .box")))
-                .hasSameSizeAs(browser.findElements(By.cssSelector(".links li")));
-        assertThat(browser.findElements(By.cssSelector(".links .note")))
+        assertThat(SITE.browser().findElements(By.cssSelector(".links li .box")))
+                .hasSameSizeAs(SITE.browser().findElements(By.cssSelector(".links li")));
+        assertThat(SITE.browser().findElements(By.cssSelector(".links .note")))
                 .allMatch(it -> it.getText().matches("about \\d+ min"));
     }
 
     /** As in a private window, or on a phone that is full. */
     @Test
     void aPhoneThatKeepsNothingSaysSo() {
-        Object refuses = browser.executeCdpCommand(
+        Object refuses = SITE.browser()
+                .executeCdpCommand(
                         "Page.addScriptToEvaluateOnNewDocument",
                         Map.of("source", "Storage.prototype.setItem = () => { throw new DOMException('full'); }"))
                 .get("identifier");
         try {
             visit(BEFORE_DRIVING);
 
-            inSight(browser.findElement(By.cssSelector(".ticked > li .box"))).click();
+            inSight(SITE.browser().findElement(By.cssSelector(".ticked > li .box")))
+                    .click();
 
-            assertThat(browser.findElement(By.cssSelector(".ticks .note")).isDisplayed())
+            assertThat(SITE.browser()
+                            .findElement(By.cssSelector(".ticks .note"))
+                            .isDisplayed())
                     .isTrue();
-            assertThat(browser.findElement(By.cssSelector(".count")).getText()).startsWith("1 / ");
+            assertThat(SITE.browser().findElement(By.cssSelector(".count")).getText())
+                    .startsWith("1 / ");
         } finally {
-            browser.executeCdpCommand("Page.removeScriptToEvaluateOnNewDocument", Map.of("identifier", refuses));
+            SITE.browser().executeCdpCommand("Page.removeScriptToEvaluateOnNewDocument", Map.of("identifier", refuses));
         }
     }
 
     @Test
     void withoutScriptItIsThePlainList() {
-        browser.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+        SITE.browser().executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
         try {
             visit(DUMP);
 
             assertThat(shown()).hasSize(5);
-            assertThat(browser.findElements(By.tagName("button"))).isEmpty();
+            assertThat(SITE.browser().findElements(By.tagName("button"))).isEmpty();
         } finally {
-            browser.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
+            SITE.browser().executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
         }
     }
 }

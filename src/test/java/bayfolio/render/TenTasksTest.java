@@ -4,18 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.openqa.selenium.chrome.ChromeDriver;
 
 /** What renters want to know, by tapping from the first page: on each coach within three taps and three screens. */
 final class TenTasksTest {
@@ -102,30 +97,8 @@ final class TenTasksTest {
             return link ? '' : [...document.querySelectorAll('main a')].map(it => it.textContent).join(' | ');
             """;
 
-    @SuppressWarnings("NullAway.Init") // set before the first test
-    private static SiteServer server;
-
-    @SuppressWarnings("NullAway.Init")
-    private static ChromeDriver browser;
-
-    @BeforeAll
-    static void open(@TempDir Path profile) throws Exception {
-        server = new SiteServer(DemoFleet.web());
-        browser = Browser.open(profile);
-        browser.executeCdpCommand(
-                "Emulation.setDeviceMetricsOverride",
-                Map.of("width", 390, "height", TALL, "deviceScaleFactor", 1, "mobile", false));
-    }
-
-    @AfterAll
-    static void close() {
-        if (browser != null) {
-            browser.quit();
-        }
-        if (server != null) {
-            server.close();
-        }
-    }
+    @RegisterExtension
+    static final OpenSite SITE = new OpenSite(390, TALL);
 
     @ParameterizedTest
     @MethodSource("tasks")
@@ -136,16 +109,16 @@ final class TenTasksTest {
                 continue;
             }
             coaches++;
-            browser.get(server.origin() + coach + "/index.html");
+            SITE.browser().get(SITE.origin() + coach + "/index.html");
             assertThat(task.taps().size()).isLessThanOrEqualTo(MOST_TAPS);
             for (String tap : task.taps()) {
-                assertThat(browser.executeScript(TAP, tap))
+                assertThat(SITE.browser().executeScript(TAP, tap))
                         .as("%s: `%s` among", coach, tap)
                         .isEqualTo("");
             }
-            assertThat(browser.getCurrentUrl()).as(coach).contains(coach + "/" + task.page());
+            assertThat(SITE.browser().getCurrentUrl()).as(coach).contains(coach + "/" + task.page());
             // What is read without scrolling further than that.
-            Object read = browser.executeScript("""
+            Object read = SITE.browser().executeScript("""
                             const most = arguments[0];
                             return [...document.querySelectorAll('main h1, main p, main li, main dt, main dd, main td')]
                               .filter(it => it.getBoundingClientRect().top < most)
@@ -160,9 +133,9 @@ final class TenTasksTest {
     @ParameterizedTest
     @CsvSource({"dunlin, true", "whimbrel, false", "phalarope, false"})
     void aBridgeIsPassedOrNot(String coach, boolean passes) {
-        browser.get(server.origin() + coach + "/index.html");
+        SITE.browser().get(SITE.origin() + coach + "/index.html");
 
-        String sign = String.valueOf(browser.executeScript("""
+        String sign = String.valueOf(SITE.browser().executeScript("""
                         return [...document.querySelectorAll('#read-out dt')]
                           .find(it => it.textContent.startsWith('Lowest sign')).nextElementSibling.textContent;
                         """));

@@ -68,8 +68,6 @@ final class SearchIndex {
 
     static byte[] of(Handbook handbook) {
         Map<NodeId, List<Content.LinkList.Entry>> entries = new LinkedHashMap<>();
-        Map<NodeId, Page> pages = new HashMap<>();
-        handbook.pages().forEach(page -> page.walk().forEach(node -> pages.put(node.id(), page)));
         handbook.pages().stream()
                 .filter(page -> page.kind() == PageKind.LETTER)
                 .flatMap(Page::walk)
@@ -98,11 +96,11 @@ final class SearchIndex {
                     also.add(entry.link().plain());
                 }
             }
-            PageKind kind = pages.getOrDefault(home, handbook.pages().get(0)).kind();
+            Page page = (Page) handbook.find(NodeId.of(home.page())).orElseThrow();
             lines.add(new Entry(
                     title,
                     WebSite.file(NodeId.of(home.page())) + (home.within().isEmpty() ? "" : "#" + home.within()),
-                    Type.word(Group.of(kind)),
+                    Type.word(Group.of(page.kind())),
                     note,
                     String.join("\n", also),
                     texts.getOrDefault(home, Set.of()).stream()
