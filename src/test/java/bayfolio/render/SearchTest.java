@@ -104,6 +104,26 @@ final class SearchTest {
                 .contains("What to do", "When something is wrong", "Where it is");
     }
 
+    /** What styles the search must not touch the bar, where a link bears its name. */
+    @Test
+    void theBarStandsAsOnEveryPage() {
+        browserAt("whimbrel/a-z.html");
+        Object here = heights();
+        browserAt("whimbrel/words.html");
+
+        assertThat(here).isEqualTo(heights());
+    }
+
+    private static void browserAt(String page) {
+        SITE.browser().get(SITE.origin() + page);
+    }
+
+    private static Object heights() {
+        return Objects.requireNonNull(SITE.browser().executeScript("""
+                        return [...document.querySelectorAll('nav.bar a')].map(it => it.getBoundingClientRect().top);
+                        """));
+    }
+
     @Test
     void whoComesBackFindsWhatHeFound() {
         found("dunlin", List.of("stove"));
