@@ -190,7 +190,7 @@ class BadInputTest {
         append(PROCEDURE, "{{#has.city-water}}".repeat(100) + "deep" + "{{/has.city-water}}".repeat(100));
 
         assertThat(findings())
-                .contains(PROCEDURE + ":9:1: sections are nested deeper than 32 levels" + " [malformed-template]");
+                .contains(PROCEDURE + ":10:1: sections are nested deeper than 32 levels" + " [malformed-template]");
     }
 
     @Test
@@ -209,7 +209,7 @@ class BadInputTest {
 
         assertThat(findings())
                 .contains(PROCEDURE
-                        + ":6:7: the condition has more than 100 words and brackets"
+                        + ":7:7: the condition has more than 100 words and brackets"
                         + " [malformed-condition]");
     }
 
