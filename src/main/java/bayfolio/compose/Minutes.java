@@ -12,7 +12,8 @@ final class Minutes {
     private static final double A_STEP = 0.75;
 
     /** Nobody plans more finely. */
-    private static final List<Integer> SAID = List.of(1, 2, 3, 5, 10, 15, 20, 30, 45, 60, 90, 120);
+    private static final List<Integer> SAID =
+            List.of(1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 75, 90, 120);
 
     private Minutes() {}
 

@@ -80,7 +80,7 @@ final class SwitchInItsStepTest {
 
     @Test
     void theNoticeOfASwitchThatSpringsBackStandsAtThatSwitch() {
-        Element notice = page("whimbrel/do/wake-up-coach.html").selectFirst("aside:contains(springs back)");
+        Element notice = page("whimbrel/do/wake-up-coach.html").selectFirst(".hazard:contains(springs back)");
 
         Element step = Objects.requireNonNull(notice).parent();
         assertThat(Objects.requireNonNull(step).select(SWITCH).eachAttr("href"))

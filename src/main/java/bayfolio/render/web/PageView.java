@@ -130,6 +130,15 @@ final class PageView {
                 .distinct()
                 .toList();
         List<String> extras = new ArrayList<>();
+        if (page.urgent()) {
+            extras.add("urgent");
+        }
+        if (all.stream().anyMatch(Content.Tiles.class::isInstance)) {
+            extras.add("tiles");
+        }
+        if (all.stream().anyMatch(Content.Drawn.class::isInstance)) {
+            extras.add("drawn");
+        }
         if (!questions.isEmpty()) {
             extras.addAll(List.of("shown", "said"));
             extras.addAll(questions);
@@ -338,7 +347,9 @@ final class PageView {
 
         private List<View> cells(List<List<Inline>> cells) {
             return cells.stream()
-                    .map(cell -> new View().with("inlines", inlines(cell)))
+                    .map(cell -> new View()
+                            .with("empty", Inline.plain(cell).isBlank())
+                            .with("inlines", inlines(cell)))
                     .toList();
         }
     }

@@ -1,0 +1,256 @@
+package bayfolio.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.DemoFleet;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jsoup.Jsoup;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.openqa.selenium.logging.LogType;
+
+/**
+ * Each kind of page of each coach, in a real browser, as WCAG 2.2 wants it: level AA, and of AAA the enhanced contrast, the
+ * target of a link by its words alone, and targets for a thumb. Of each kind the page with the most on it; with
+ * {@code -Dpages=PATTERN} all whose paths match.
+ *
+ * @see <a href="https://github.com/dequelabs/axe-core/blob/develop/doc/rule-descriptions.md">the rules</a>
+ */
+class EveryKindOfPageTest {
+    private static final Set<String> REVIEWED = new TreeSet<>();
+
+    /** Pages that are looked at all, by a pattern of their paths. */
+    private static final String MORE = System.getProperty("pages", "");
+
+    /** A thumb in a glove; half a pixel less, as browsers round. */
+    private static final double THUMB = 55.5;
+
+    @RegisterExtension
+    static final OpenSite SITE = new OpenSite(320, 640);
+
+    private static String axe = "";
+    private static final Map<String, String> PAGES = new TreeMap<>();
+
+    @BeforeAll
+    static void read() throws IOException {
+        axe = resource("/axe.min.js");
+        resource("/bayfolio/axe/reviewed.txt")
+                .lines()
+                .filter(line -> !line.startsWith("#") && !line.isBlank())
+                .forEach(REVIEWED::add);
+        Map<String, Integer> heaviest = new TreeMap<>();
+        for (Map.Entry<String, byte[]> file : DemoFleet.files(DemoFleet.web()).entrySet()) {
+            String page = file.getKey();
+            if (page.endsWith(".html")) {
+                String html = new String(file.getValue(), StandardCharsets.UTF_8);
+                String coach = page.contains("/") ? page.substring(0, page.indexOf('/')) : "";
+                String kind = coach + " " + Jsoup.parse(html).body().className();
+                kind = MORE.isEmpty() ? kind : page;
+                if (page.matches(MORE.isEmpty() ? ".*" : MORE) && heaviest.getOrDefault(kind, 0) < html.length()) {
+                    heaviest.put(kind, html.length());
+                    PAGES.put(kind, page);
+                }
+            }
+        }
+        assertThat(PAGES).hasSizeGreaterThan(MORE.isEmpty() ? 100 : 0);
+    }
+
+    private static String resource(String path) throws IOException {
+        try (InputStream in = Objects.requireNonNull(EveryKindOfPageTest.class.getResourceAsStream(path), path)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    @AfterEach
+    void asBefore() {
+        SITE.device(320, 640);
+        media("", "");
+    }
+
+    private static void media(String feature, String value) {
+        SITE.browser()
+                .executeCdpCommand(
+                        "Emulation.setEmulatedMedia",
+                        Map.of(
+                                "features",
+                                feature.isEmpty() ? List.of() : List.of(Map.of("name", feature, "value", value))));
+    }
+
+    /** Of all pages, one of each kind. */
+    private static List<String> oneOfEach() {
+        Map<String, String> kinds = new TreeMap<>();
+        PAGES.forEach((kind, page) -> kinds.putIfAbsent(kind.substring(kind.indexOf(' ') + 1), page));
+        return List.copyOf(kinds.values());
+    }
+
+    private static void open(String page) {
+        SITE.browser().get(SITE.origin() + page);
+    }
+
+    @Test
+    void noRuleIsBrokenByDay() {
+        SITE.device(1280, 900);
+        assertThat(broken(PAGES.values())).isEmpty();
+        assertThat(SITE.browser().manage().logs().get(LogType.BROWSER).getAll())
+                .as("said on the console, policy violations too")
+                .isEmpty();
+    }
+
+    @Test
+    void noRuleIsBrokenAtNight() {
+        SITE.device(1280, 900);
+        media("prefers-color-scheme", "dark");
+
+        assertThat(broken(oneOfEach())).isEmpty();
+    }
+
+    /** What is undecided counts as broken, unless somebody has looked at it. */
+    private static List<String> broken(Iterable<String> pages) {
+        List<String> broken = new ArrayList<>();
+        for (String page : pages) {
+            open(page);
+            Object found = SITE.browser().executeAsyncScript(axe + """
+                    ;
+                    const done = arguments[arguments.length - 1];
+                    // Whatever may be opened is looked at, too; nothing lies under the bar, and no table is cut.
+                    document.querySelectorAll('details').forEach(it => it.open = true);
+                    document.querySelectorAll('.bar').forEach(it => it.style.position = 'static');
+                    document.querySelector('main').style.maxWidth = 'none';
+                    axe.run(document, {
+                      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+                      rules: {
+                        'color-contrast-enhanced': { enabled: true },
+                        'identical-links-same-purpose': { enabled: true },
+                        'meta-refresh-no-exceptions': { enabled: true },
+                      },
+                      resultTypes: ['violations', 'incomplete'],
+                    }).then(
+                      all => done([...all.violations, ...all.incomplete].flatMap(
+                        rule => rule.nodes.map(node => rule.id + ' | ' + node.target.join(' ') + ' | ' + node.html.slice(0, 120) + ' | ' + node.any.concat(node.all).map(why => why.message).join(' ')))),
+                      error => done([String(error)]));
+                    """);
+            for (Object each : (List<?>) found) {
+                if (REVIEWED.stream().noneMatch(reviewed -> (page + " | " + each).matches(reviewed))) {
+                    broken.add(page + " | " + each);
+                }
+            }
+        }
+        return broken;
+    }
+
+    /** Links within a sentence are excepted, as by WCAG 2.2, 2.5.5; what may be tapped by itself is not. */
+    @Test
+    void allThatIsTappedIsLargeEnoughForAThumb() {
+        List<String> small = new ArrayList<>();
+        for (String page : PAGES.values()) {
+            if (!page.contains("/do/") || !Jsoup.parse(html(page)).body().hasClass("urgent")) {
+                open(page);
+                Object found = SITE.browser().executeScript("""
+                        document.querySelectorAll('details').forEach(it => it.open = true);
+                        const alone = it => it.matches('button, summary, select, input, .tile, svg a *')
+                          ? true
+                          : ![...it.parentElement.childNodes].some(
+                              next => next !== it && (next.nodeType === 3 ? next.textContent.trim() : next.tagName === 'A'));
+                        return [...document.querySelectorAll('a[href], button, summary, select, input')]
+                          .filter(it => !it.closest('svg') && !it.matches('.skip, .word') && it.checkVisibility() && alone(it))
+                          .map(it => [it, it.getBoundingClientRect()])
+                          .map(([it, box]) => [it, it.type === 'checkbox' ? it.labels[0].getBoundingClientRect() : box])
+                          .filter(([it, box]) => box.height > 0 && (box.height < arguments[0] || box.width < arguments[0]))
+                          .map(([it, box]) => it.outerHTML.slice(0, 120) + ' ' + Math.round(box.width) + ' x ' + Math.round(box.height));
+                        """, THUMB);
+                ((List<?>) found).forEach(each -> small.add(page + ": " + each));
+            }
+        }
+        assertThat(small).isEmpty();
+    }
+
+    private static String html(String page) {
+        try {
+            return new String(java.nio.file.Files.readAllBytes(DemoFleet.web().resolve(page)), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    /** WCAG 2.2, 1.4.4 and 1.4.12, both at once on the narrowest screen of 1.4.10. */
+    @Test
+    void nothingIsLostWithLargerLettersOrMoreRoomBetweenThem() {
+        List<String> lost = new ArrayList<>();
+        for (String page : oneOfEach()) {
+            open(page);
+            for (String style : List.of(
+                    "document.documentElement.style.fontSize = '200%'",
+                    "document.documentElement.style.fontSize = ''; const all = new CSSStyleSheet(); all.replaceSync("
+                            + "'* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important }"
+                            + " p { margin-bottom: 2em !important }'); document.adoptedStyleSheets = [all]")) {
+                Object found = SITE.browser().executeScript(style + """
+                        ;
+                        const wide = document.documentElement.scrollWidth > innerWidth;
+                        return [...document.querySelectorAll('main *, header *, nav *, footer *')]
+                          .filter(it => !it.closest('.wide, .skip, svg') && it.checkVisibility())
+                          .filter(it => (wide && it.getBoundingClientRect().right > innerWidth + 1)
+                            || (getComputedStyle(it).overflow === 'hidden' && it.scrollHeight > it.clientHeight + 1))
+                          .slice(0, 3).map(it => it.outerHTML.slice(0, 120));
+                        """);
+                ((List<?>) found).forEach(each -> lost.add(page + ": " + each));
+            }
+        }
+        assertThat(lost).isEmpty();
+    }
+
+    /** Each stop of a keyboard is seen, and lies under nothing. */
+    @Test
+    void whoGoesByKeyboardSeesWhereHeIs() {
+        List<String> hidden = new ArrayList<>();
+        for (String page : oneOfEach()) {
+            open(page);
+            Object found = SITE.browser().executeScript("""
+                    return [...document.querySelectorAll('a[href], button, summary, select, input, [tabindex="0"]')]
+                      .filter(it => it.checkVisibility() && !it.matches('.skip'))
+                      .filter(it => {
+                        it.focus({ focusVisible: true });
+                        const style = getComputedStyle(it);
+                        const box = it.getClientRects()[0];
+                        if (document.activeElement !== it || !box) { return true; }
+                        const ring = style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) >= 2;
+                        const top = document.elementFromPoint(
+                          Math.min(innerWidth - 1, box.left + Math.min(box.width / 2, 20)),
+                          Math.max(0, box.top) + Math.min(box.height / 2, 20));
+                        return !ring || !(top && (it.contains(top) || top.contains(it)));
+                      }).slice(0, 3).map(it => it.outerHTML.slice(0, 120));
+                    """);
+            ((List<?>) found).forEach(each -> hidden.add(page + ": " + each));
+        }
+        assertThat(hidden).isEmpty();
+    }
+
+    /** Forced colors take fills away: what is meant stays as words and borders. */
+    @Test
+    void nothingIsSaidByColorAlone() {
+        media("forced-colors", "active");
+        List<String> bare = new ArrayList<>();
+        for (String page : oneOfEach()) {
+            open(page);
+            Object found = SITE.browser().executeScript("""
+                    return [...document.querySelectorAll('.mark, .hazard, .tile, .bar a, button')]
+                      .filter(it => it.checkVisibility())
+                      .filter(it => !it.textContent.trim() && !it.getAttribute('aria-label')
+                        || getComputedStyle(it.matches('.bar a') ? it.closest('.bar') : it).borderTopStyle === 'none')
+                      .slice(0, 3).map(it => it.outerHTML.slice(0, 120));
+                    """);
+            ((List<?>) found).forEach(each -> bare.add(page + ": " + each));
+        }
+        assertThat(bare).isEmpty();
+    }
+}
