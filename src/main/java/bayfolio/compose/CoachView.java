@@ -16,6 +16,7 @@ import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Type;
 import bayfolio.model.Coach;
+import bayfolio.model.CoachSystem;
 import bayfolio.model.Note;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
@@ -192,6 +193,12 @@ final class CoachView {
                 ? Optional.empty()
                 : Optional.of(
                         Section.of(section, word(key), List.of(new Content.LinkList(list, Optional.empty(), all))));
+    }
+
+    /** What something belongs to, in a word that must be seen at once. */
+    Content chip(Stamp stamp, CoachSystem system) {
+        String word = Type.word(system);
+        return new Content.Mark(stamp.child("system"), "system-" + word, word("system." + word));
     }
 
     /** Words of the catalog as a paragraph. */

@@ -121,6 +121,12 @@ final class ProcedurePage {
                 opening.add(new Content.Mark(page.child("foreign"), "foreign", view.word("foreign")));
             }
             if (!urgent) {
+                procedure
+                        .head()
+                        .facts()
+                        .find(Head.SYSTEM)
+                        .map(system -> view.chip(page, system))
+                        .ifPresent(opening::add);
                 marks(procedure).map(who -> mark(page, who)).forEach(opening::add);
             }
             if (number > 0) {

@@ -80,6 +80,7 @@ final class ThingSection {
 
     private List<Content> contents(Stamp stamp, Thing thing) {
         List<Content> contents = new ArrayList<>();
+        view.coach().system(thing).map(system -> view.chip(stamp, system)).ifPresent(contents::add);
         thing.facts()
                 .find("access", Access.class)
                 .ifPresent(access -> contents.add(new Content.Mark(

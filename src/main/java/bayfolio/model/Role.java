@@ -20,6 +20,8 @@ public record Role(Facts facts) implements Described {
     private static final Shape.Draft<Role> DRAFT = Shape.draft("role", "What a thing is for.");
     public static final Key<String> ID = DRAFT.required("id", Type.ID, "The word, in American spelling.");
     public static final Key<String> KIND = DRAFT.required("kind", Type.ID, "The kind of thing that can hold it.");
+    public static final Key<CoachSystem> SYSTEM =
+            DRAFT.optional("system", Type.choice(CoachSystem.class), "What such a thing belongs to.");
     public static final Key<String> MEANING = DRAFT.required("meaning", Type.TEXT, "What such a thing does.");
     public static final Key<String> USUAL_PLACE = DRAFT.optional("usual-place", Type.PLACE, "Where it usually is.");
     public static final Key<List<Located<String>>> ALSO =

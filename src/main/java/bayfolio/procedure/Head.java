@@ -6,6 +6,7 @@ import bayfolio.fact.Key;
 import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
+import bayfolio.model.CoachSystem;
 import bayfolio.model.Setup;
 import bayfolio.reckon.Question;
 import bayfolio.source.Located;
@@ -30,6 +31,10 @@ public record Head(Facts facts) implements Described {
     public static final Key<String> TITLE = DRAFT.required("title", Type.TEXT, "What the reader wants to do.");
     public static final Key<Stage> STAGE =
             DRAFT.required("stage", Type.choice(Stage.class), "The part of the trip that it belongs to.");
+    public static final Key<CoachSystem> SYSTEM = DRAFT.optional(
+            "system",
+            Type.choice(CoachSystem.class),
+            "What it is mostly about, which its page shows by word, color and symbol.");
     public static final Key<Who> WHO = DRAFT.required("who", Type.choice(Who.class), "Who may do it.");
     public static final Key<String> WHEN =
             DRAFT.required("when", Type.TEXT, "`every coach`, or features with `and`, `or`, `not` and brackets.");

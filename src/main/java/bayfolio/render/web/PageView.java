@@ -503,7 +503,13 @@ final class PageView {
         @Override
         public View mark(Content.Mark content) {
             return View.oneOf(CONTENTS)
-                    .with("mark", new View().with("kind", content.kind()).with("words", content.words()));
+                    .with(
+                            "mark",
+                            new View()
+                                    .with("kind", content.kind())
+                                    .with("words", content.words())
+                                    .with("drawn-on", looks.symbols().containsKey(content.kind()))
+                                    .with("path", looks.symbols().getOrDefault(content.kind(), "")));
         }
 
         @Override
