@@ -60,6 +60,14 @@ async function answer(request) {
   try {
     return await fetch(request);
   } catch (gone) {
+    // Of a photo one size is kept.
+    const photo = /^(.*\/photos\/.+?)(-\d+)?\.jpg$/.exec(url.pathname);
+    for (const size of photo ? ["-640", "", "-320"] : []) {
+      const kept = await cache.match(`${photo[1]}${size}.jpg`);
+      if (kept) {
+        return kept;
+      }
+    }
     const help = request.mode === "navigate" && ((await cache.match("stage/emergency.html")) || (await cache.match("index.html")));
     if (help) {
       return help;

@@ -10,6 +10,7 @@ import bayfolio.document.Stamp;
 import bayfolio.model.Unit;
 import bayfolio.model.Wording;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +42,7 @@ public final class Composer {
                 parts(noticed(explained(pages, coach), view)));
     }
 
-    /** The first picture that everybody may see stands for the coach. */
+    /** Where no picture was chosen, the first that everybody may see stands for the coach. */
     private static Handbook.Cover cover(CoachView view) {
         Unit unit = view.unit();
         return new Handbook.Cover(
@@ -51,7 +52,12 @@ public final class Composer {
                         .find(Unit.BODY)
                         .map(body -> view.word(Wording.key(body)))
                         .orElse(""),
-                unit.photos().stream().filter(photo -> !photo.forStaff()).findFirst());
+                unit.photos().stream()
+                        .filter(photo -> !photo.forStaff())
+                        .max(Comparator.comparing(photo -> unit.facts()
+                                .find(Unit.COVER)
+                                .filter(photo.id()::equals)
+                                .isPresent())));
     }
 
     /** Parts and pages in the order of the table of kinds; pages of one kind as they were composed. */

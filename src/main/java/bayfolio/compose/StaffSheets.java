@@ -12,8 +12,12 @@ import bayfolio.measure.Rounding;
 import bayfolio.measure.Symbol;
 import bayfolio.model.Compartment;
 import bayfolio.model.Item;
+import bayfolio.model.Kinds;
+import bayfolio.model.Photo;
+import bayfolio.model.Pointer;
 import bayfolio.model.Service;
 import bayfolio.model.Side;
+import bayfolio.model.Spot;
 import bayfolio.model.Switch;
 import bayfolio.model.Tank;
 import bayfolio.model.Thing;
@@ -28,6 +32,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -45,7 +50,7 @@ final class StaffSheets {
     }
 
     Stream<Page> pages() {
-        return Stream.of(condition(), inventory(), ready(), service());
+        return Stream.of(condition(), inventory(), ready(), service(), toPhotograph());
     }
 
     private Page page(PageKind kind, Function<Stamp, List<Section>> sections) {
@@ -209,6 +214,52 @@ final class StaffSheets {
                                                 due(NextDue.of(service)))),
                                         new FactRows(view).of(table, service, Set.of(Service.WHAT.name())).stream())
                                 .toList())));
+    }
+
+    /** What could have a picture and has none, by where the photographer stands, in walking order. */
+    private Page toPhotograph() {
+        return page(PageKind.TO_PHOTOGRAPH, this::toPhotograph);
+    }
+
+    private List<Section> toPhotograph(Stamp page) {
+        Set<String> pointedAt = view.unit().photos().stream()
+                .flatMap(photo -> photo.facts().all(Photo.POINTERS).stream())
+                .map(pointer -> pointer.facts().get(Pointer.THING))
+                .collect(Collectors.toSet());
+        Map<String, List<Thing>> byStand = new LinkedHashMap<>();
+        view.coach()
+                .walked()
+                .filter(thing -> unpictured(thing) && !pointedAt.contains(thing.id()))
+                .forEach(thing -> byStand.computeIfAbsent(stand(thing), it -> new ArrayList<>())
+                        .add(thing));
+        List<Section> sections = new ArrayList<>();
+        byStand.forEach((stand, things) -> {
+            Stamp section = page.child("from-" + stand);
+            sections.add(Section.of(
+                    section,
+                    view.word("photograph." + stand),
+                    List.of(table(
+                            section,
+                            List.of("sheet.what", "where", "sheet.done"),
+                            things.stream()
+                                    .map(thing -> List.of(
+                                            cell(thing), cell(view.wording().place(thing)), cell("")))
+                                    .toList()))));
+        });
+        return sections;
+    }
+
+    /** Whether it could name pictures and names none. */
+    private static boolean unpictured(Thing thing) {
+        return Kinds.named(thing.kind()).orElseThrow().keys().stream()
+                .anyMatch(key -> key.name().equals("photos") && !thing.facts().has(key));
+    }
+
+    /** From where it is seen: what is in a compartment, with its door open. */
+    private String stand(Thing thing) {
+        return view.coach().around(thing).isPresent()
+                ? "open-door"
+                : thing.spot().flatMap(Spot::side).map(Type::word).orElse("inside");
     }
 
     private String due(NextDue due) {

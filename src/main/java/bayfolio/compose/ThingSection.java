@@ -9,12 +9,16 @@ import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
 import bayfolio.fact.FactVisitor;
+import bayfolio.fact.Key;
 import bayfolio.fact.Type;
+import bayfolio.measure.Share;
 import bayfolio.model.Access;
 import bayfolio.model.Photo;
+import bayfolio.model.Pointer;
 import bayfolio.model.Thing;
 import bayfolio.prose.Inline;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +42,7 @@ final class ThingSection {
             "in",
             "where",
             "photos",
+            "pointers",
             "file",
             "alt",
             // In watts they say nothing to an American; they are told with the days that the gas lasts.
@@ -154,7 +159,37 @@ final class ThingSection {
         return photos.map(photo -> new Content.Picture(
                 stamp.child("photo-" + photo.id()).from(From.thing(photo)).seenBy(CoachView.audience(photo)),
                 photo.id(),
-                photo.alt()));
+                photo.alt(),
+                pointers(stamp.child("photo-" + photo.id()), photo)));
+    }
+
+    private List<Content.Picture.Pointer> pointers(Stamp picture, Photo photo) {
+        List<Content.Picture.Pointer> pointers = new ArrayList<>();
+        Map<String, Integer> named = new HashMap<>();
+        for (Pointer pointer : photo.facts().all(Photo.POINTERS)) {
+            String id = pointer.facts().get(Pointer.THING);
+            view.coach()
+                    .things()
+                    .filter(thing -> thing.id().equals(id))
+                    .findFirst()
+                    .ifPresent(thing -> pointers.add(new Content.Picture.Pointer(
+                            picture.child(anchor(thing) + again(named.merge(anchor(thing), 1, Integer::sum)))
+                                    .from(From.thing(thing))
+                                    .seenBy(CoachView.audience(thing)),
+                            percent(pointer, Pointer.ACROSS),
+                            percent(pointer, Pointer.DOWN),
+                            CoachView.link(thing))));
+        }
+        return pointers;
+    }
+
+    /** A thing may be pointed at from two sides. */
+    private static String again(int times) {
+        return times == 1 ? "" : "-" + times;
+    }
+
+    private static int percent(Pointer pointer, Key<Share> key) {
+        return (int) Math.round(100 * pointer.facts().get(key).value());
     }
 
     private static boolean shows(Thing thing, Photo photo) {

@@ -315,8 +315,35 @@ public sealed interface Content extends Node {
      *
      * @param photo id of the photo; its file on the site is named after it
      * @param alt what it shows, for people who cannot see it
+     * @param pointers numbered marks on it, in their order
      */
-    record Picture(Stamp stamp, String photo, String alt) implements Content {
+    record Picture(Stamp stamp, String photo, String alt, List<Pointer> pointers) implements Content {
+        /**
+         * @param across how far from the left edge, in hundredths of the width
+         * @param down how far from the upper edge, in hundredths of the height
+         */
+        public record Pointer(Stamp stamp, int across, int down, Inline.Link thing) implements Node {
+            @Override
+            public Stream<Inline.Link> links() {
+                return Stream.of(thing);
+            }
+        }
+
+        public Picture {
+            pointers = List.copyOf(pointers);
+        }
+
+        @Override
+        public List<Pointer> parts() {
+            return pointers;
+        }
+
+        @Override
+        public Optional<Content> seenBy(Audience reader) {
+            return Optional.of(
+                    new Picture(stamp, photo, alt, Node.seen(pointers, reader, (pointer, it) -> Optional.of(pointer))));
+        }
+
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.picture(this);

@@ -36,7 +36,8 @@ public enum PageKind {
     CONDITION("staff", "condition"),
     INVENTORY("staff", "inventory"),
     READY("staff", "ready"),
-    SERVICE("staff", "service");
+    SERVICE("staff", "service"),
+    TO_PHOTOGRAPH("staff", "to-photograph");
 
     /** Of some kinds there are many pages, one for each thing or text. */
     private enum Many {

@@ -43,6 +43,8 @@ public record Awning(Facts facts) implements Thing {
             "controls", Type.list(Type.reference("switch", "item")), "What moves it: a switch, a crank.");
     public static final Key<String> OVERRIDE =
             DRAFT.forStaff("override", Type.TEXT, "How it is brought in by hand, as staff may tell it on the phone.");
+    public static final Key<List<Located<String>>> PHOTOS =
+            DRAFT.optional("photos", Type.list(Type.reference("photo")), "Pictures of it.");
     public static final Shape<Awning> SHAPE = DRAFT.done(Awning::new);
 
     @Override

@@ -62,6 +62,8 @@ public record Compartment(Facts facts) implements Thing {
     public static final Key<String> IF_IT_OPENS =
             DRAFT.optional("if-it-opens", Type.TEXT, "What falls if it opens on the road, and where to strap it.");
     public static final Key<String> LABEL = DRAFT.optional("label", Type.PLATE, "The text on the door, word for word.");
+    public static final Key<List<Located<String>>> PHOTOS =
+            DRAFT.optional("photos", Type.list(Type.reference("photo")), "Pictures of it.");
     public static final Shape<Compartment> SHAPE = DRAFT.done(Compartment::new);
 
     @Override

@@ -36,6 +36,8 @@ public record Gauge(Facts facts) implements Thing {
                     .source("notes of alarm makers"));
     public static final Key<List<Located<String>>> OF = DRAFT.optional(
             "of", Type.list(Type.reference("tank", "bank", "supply", "circuit", "load")), "What it is the gauge of.");
+    public static final Key<List<Located<String>>> PHOTOS =
+            DRAFT.optional("photos", Type.list(Type.reference("photo")), "Pictures of it.");
     public static final Shape<Gauge> SHAPE = DRAFT.done(Gauge::new);
 
     @Override

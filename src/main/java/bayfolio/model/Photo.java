@@ -5,7 +5,9 @@ import bayfolio.fact.Key;
 import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
+import bayfolio.source.Located;
 import java.time.LocalDate;
+import java.util.List;
 
 /** A picture of this coach. */
 public record Photo(Facts facts) implements Thing {
@@ -15,6 +17,10 @@ public record Photo(Facts facts) implements Thing {
             DRAFT.required("file", Type.FILE_NAME, "Its file in the photos folder of the coach.");
     public static final Key<String> ALT =
             DRAFT.required("alt", Type.TEXT, "What it shows, for people who cannot see it.");
+    public static final Key<List<Located<Pointer>>> POINTERS = DRAFT.optional(
+            "pointers",
+            Type.list(Type.nested(Pointer.SHAPE)),
+            "Numbered marks on it, in the order in which one looks at them.");
     public static final Key<LocalDate> TAKEN_ON = DRAFT.optional(
             "taken-on",
             Type.DAY,

@@ -52,6 +52,8 @@ public record Slide(Facts facts) implements Thing {
             DRAFT.forStaff("override", Type.TEXT, "How it is moved by hand, as staff may tell it on the phone.");
     public static final Key<String> AFTER_OVERRIDE =
             DRAFT.forStaff("after-override", Type.TEXT, "How it is locked for travel after that.");
+    public static final Key<List<Located<String>>> PHOTOS =
+            DRAFT.optional("photos", Type.list(Type.reference("photo")), "Pictures of it.");
     public static final Shape<Slide> SHAPE = DRAFT.done(Slide::new);
 
     @Override

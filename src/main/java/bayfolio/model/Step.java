@@ -29,6 +29,8 @@ public record Step(Facts facts) implements Thing {
             DRAFT.optional("in-look", Type.LOOK, "How to see that it is in for the road.");
     public static final Key<List<Located<String>>> CONTROLS =
             DRAFT.optional("controls", Type.list(Type.reference("switch")), "Switches that work it.");
+    public static final Key<List<Located<String>>> PHOTOS =
+            DRAFT.optional("photos", Type.list(Type.reference("photo")), "Pictures of it.");
     public static final Shape<Step> SHAPE = DRAFT.done(Step::new);
 
     @Override

@@ -6,6 +6,8 @@ import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Kilograms;
+import bayfolio.source.Located;
+import java.util.List;
 import java.util.Optional;
 
 /** A sliding floor in a compartment. */
@@ -23,6 +25,8 @@ public record Tray(Facts facts) implements Thing {
             Type.measured(Kilograms.SCALE),
             "The most that it may carry.",
             Range.of("5 kg", "600 kg").usual("30 kg", "300 kg").orNothing());
+    public static final Key<List<Located<String>>> PHOTOS =
+            DRAFT.optional("photos", Type.list(Type.reference("photo")), "Pictures of it.");
     public static final Shape<Tray> SHAPE = DRAFT.done(Tray::new);
 
     @Override

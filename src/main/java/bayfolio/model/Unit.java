@@ -164,6 +164,8 @@ public final class Unit implements Described {
             DRAFT.optional("items", Type.list(Type.nested(Item.SHAPE)), "What is carried on board.");
     public static final Key<List<Located<Photo>>> PHOTOS =
             DRAFT.optional("photos", Type.list(Type.nested(Photo.SHAPE)), "Pictures in the photos folder.");
+    public static final Key<String> COVER =
+            DRAFT.optional("cover", Type.reference("photo"), "The picture that stands for it in the list of coaches.");
     public static final Key<List<Located<Note>>> NOTES =
             DRAFT.optional("notes", Type.list(Type.nested(Note.SHAPE)), "What no other key takes.");
     public static final Shape<Unit> SHAPE = DRAFT.done(Unit::new);

@@ -10,8 +10,8 @@ import bayfolio.model.Unit;
 import bayfolio.model.Wording;
 import bayfolio.render.Means;
 import bayfolio.render.Output;
+import bayfolio.render.Photographs;
 import bayfolio.render.theme.Theme;
-import bayfolio.render.web.Pictures;
 import bayfolio.render.web.WebSite;
 import bayfolio.template.TemplateProblem;
 import java.io.IOException;
@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -65,7 +66,14 @@ public final class Publisher {
                     rentersHandbooks.values().stream()
                             .flatMap(handbook -> Marks.of(handbook).stream())
                             .toList());
-            Copies copies = new Copies(check, chosen, root, outputs);
+            Map<String, Photographs> photographs = new TreeMap<>();
+            for (Map.Entry<String, CheckedCoach> coach : chosen.entrySet()) {
+                Unit unit = coach.getValue().unit();
+                photographs.put(
+                        coach.getKey(),
+                        Photographs.of(unit, root.resolve(unit.folder()).resolve("photos")));
+            }
+            Copies copies = new Copies(check, chosen, photographs, outputs);
             Map<String, byte[]> forRenters = copies.of(Audience.RENTERS, rentersHandbooks, below("web/", before));
             Map<String, byte[]> forStaff =
                     copies.of(Audience.STAFF, seenBy(Audience.STAFF, handbooks), below("staff/", before));
@@ -105,8 +113,14 @@ public final class Publisher {
      *
      * @param check of the whole fleet
      * @param chosen the coaches to be made anew, by their ids
+     * @param photographs all of theirs
      */
-    private record Copies(Check check, Map<String, CheckedCoach> chosen, Path root, List<Output> outputs) {
+    private record Copies(
+            Check check, Map<String, CheckedCoach> chosen, Map<String, Photographs> photographs, List<Output> outputs) {
+        private Photographs photographs(String unit) {
+            return Objects.requireNonNull(photographs.get(unit), unit);
+        }
+
         /**
          * @param handbooks as the reader sees them
          * @param before what was published last; of it stays what is not made anew
@@ -119,9 +133,8 @@ public final class Publisher {
                 Handbook handbook = handbooks.get(unit);
                 CheckedCoach coach = chosen.get(unit);
                 if (handbook != null && coach != null) {
-                    Unit each = coach.unit();
-                    files.putAll(files(handbook));
-                    files.putAll(Pictures.of(each, root.resolve(each.folder()).resolve("photos"), reader));
+                    Photographs seen = photographs(unit).seenBy(coach.unit(), reader);
+                    outputs.forEach(output -> files.putAll(output.files(handbook, seen)));
                     Handbook.Cover cover = handbook.cover();
                     coaches.add(new Output.Entry(
                             unit,
@@ -129,7 +142,7 @@ public final class Publisher {
                             cover.number(),
                             cover.kind(),
                             cover.photo()
-                                    .map(photo -> Pictures.path(each, photo.id()))
+                                    .map(photo -> unit + "/" + WebSite.photo(photo.id()))
                                     .orElse(""),
                             cover.photo().map(Photo::alt).orElse("")));
                 } else {
@@ -161,12 +174,6 @@ public final class Publisher {
             return read;
         }
 
-        private Map<String, byte[]> files(Handbook handbook) {
-            Map<String, byte[]> files = new TreeMap<>();
-            outputs.forEach(output -> files.putAll(output.files(handbook)));
-            return files;
-        }
-
         /** @param published the renters' copy */
         List<String> disclosures(SortedMap<String, byte[]> published) {
             Check theirs = ForRenters.of(check, chosen.keySet());
@@ -176,11 +183,10 @@ public final class Publisher {
                 if (coach != null) {
                     // All paths of its folder: a zero is the letter after the slash.
                     Map<String, byte[]> files = published.subMap(unit.id() + "/", unit.id() + "0");
-                    Map<String, byte[]> without = new TreeMap<>(
-                            files(Composer.compose(theirs.of(unit)).seenBy(Audience.RENTERS)));
-                    // They hold nothing that was written; what matters is which there are.
-                    Pictures.paths(unit, Audience.RENTERS)
-                            .forEach(path -> without.put(path, files.getOrDefault(path, new byte[0])));
+                    Handbook handbook = Composer.compose(theirs.of(unit)).seenBy(Audience.RENTERS);
+                    Photographs seen = photographs(unit.id()).seenBy(unit, Audience.RENTERS);
+                    Map<String, byte[]> without = new TreeMap<>();
+                    outputs.forEach(output -> without.putAll(output.files(handbook, seen)));
                     disclosures.addAll(Disclosures.of(new Wording(coach.coach(), coach.words()), files, without));
                 }
             }

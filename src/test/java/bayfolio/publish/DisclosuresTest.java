@@ -24,6 +24,7 @@ import bayfolio.procedure.References;
 import bayfolio.procedure.Script;
 import bayfolio.procedure.Stage;
 import bayfolio.procedure.Who;
+import bayfolio.render.BlankPhotographs;
 import bayfolio.render.Means;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
@@ -195,6 +196,8 @@ final class DisclosuresTest {
                 check.library().of(coach.unit()).stream()
                         .map(script -> ProcedureFiller.fill(script, coach, references, finding -> {}))
                         .toList());
-        return site.files(Composer.compose(filled).seenBy(Audience.RENTERS));
+        return site.files(
+                Composer.compose(filled).seenBy(Audience.RENTERS),
+                BlankPhotographs.of(coach.unit()).seenBy(coach.unit(), Audience.RENTERS));
     }
 }

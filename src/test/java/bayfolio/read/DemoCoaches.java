@@ -7,6 +7,7 @@ import bayfolio.document.Audience;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
+import bayfolio.render.BlankPhotographs;
 import bayfolio.render.Means;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
@@ -116,7 +117,8 @@ final class DemoCoaches {
     }
 
     private Map<String, byte[]> pages(Unit unit) {
-        return new TreeMap<>(site.files(Composer.compose(check(unit).of(unit)).seenBy(Audience.STAFF)));
+        return new TreeMap<>(
+                site.files(Composer.compose(check(unit).of(unit)).seenBy(Audience.STAFF), BlankPhotographs.of(unit)));
     }
 
     private Check check(Unit unit) {

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bayfolio.DemoFleet;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -94,6 +96,10 @@ class EveryKindOfPageTest {
         return List.copyOf(kinds.values());
     }
 
+    private static List<?> script(String script, Object... arguments) {
+        return (List<?>) Objects.requireNonNull(SITE.browser().executeScript(script, arguments));
+    }
+
     private static void open(String page) {
         SITE.browser().get(SITE.origin() + page);
     }
@@ -140,7 +146,7 @@ class EveryKindOfPageTest {
                         rule => rule.nodes.map(node => rule.id + ' | ' + node.target.join(' ') + ' | ' + node.html.slice(0, 120) + ' | ' + node.any.concat(node.all).map(why => why.message).join(' ')))),
                       error => done([String(error)]));
                     """);
-            for (Object each : (List<?>) found) {
+            for (Object each : (List<?>) Objects.requireNonNull(found)) {
                 if (REVIEWED.stream().noneMatch(reviewed -> (page + " | " + each).matches(reviewed))) {
                     broken.add(page + " | " + each);
                 }
@@ -156,7 +162,7 @@ class EveryKindOfPageTest {
         for (String page : PAGES.values()) {
             if (!page.contains("/do/") || !Jsoup.parse(html(page)).body().hasClass("urgent")) {
                 open(page);
-                Object found = SITE.browser().executeScript("""
+                List<?> found = script("""
                         document.querySelectorAll('details').forEach(it => it.open = true);
                         const alone = it => it.matches('button, summary, select, input, .tile, svg a *')
                           ? true
@@ -169,7 +175,7 @@ class EveryKindOfPageTest {
                           .filter(([it, box]) => box.height > 0 && (box.height < arguments[0] || box.width < arguments[0]))
                           .map(([it, box]) => it.outerHTML.slice(0, 120) + ' ' + Math.round(box.width) + ' x ' + Math.round(box.height));
                         """, THUMB);
-                ((List<?>) found).forEach(each -> small.add(page + ": " + each));
+                found.forEach(each -> small.add(page + ": " + each));
             }
         }
         assertThat(small).isEmpty();
@@ -177,9 +183,9 @@ class EveryKindOfPageTest {
 
     private static String html(String page) {
         try {
-            return new String(java.nio.file.Files.readAllBytes(DemoFleet.web().resolve(page)), StandardCharsets.UTF_8);
+            return new String(Files.readAllBytes(DemoFleet.web().resolve(page)), StandardCharsets.UTF_8);
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -194,7 +200,7 @@ class EveryKindOfPageTest {
                     "document.documentElement.style.fontSize = ''; const all = new CSSStyleSheet(); all.replaceSync("
                             + "'* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important }"
                             + " p { margin-bottom: 2em !important }'); document.adoptedStyleSheets = [all]")) {
-                Object found = SITE.browser().executeScript(style + """
+                List<?> found = script(style + """
                         ;
                         const wide = document.documentElement.scrollWidth > innerWidth;
                         return [...document.querySelectorAll('main *, header *, nav *, footer *')]
@@ -203,7 +209,7 @@ class EveryKindOfPageTest {
                             || (getComputedStyle(it).overflow === 'hidden' && it.scrollHeight > it.clientHeight + 1))
                           .slice(0, 3).map(it => it.outerHTML.slice(0, 120));
                         """);
-                ((List<?>) found).forEach(each -> lost.add(page + ": " + each));
+                found.forEach(each -> lost.add(page + ": " + each));
             }
         }
         assertThat(lost).isEmpty();
@@ -215,7 +221,7 @@ class EveryKindOfPageTest {
         List<String> hidden = new ArrayList<>();
         for (String page : oneOfEach()) {
             open(page);
-            Object found = SITE.browser().executeScript("""
+            List<?> found = script("""
                     return [...document.querySelectorAll('a[href], button, summary, select, input, [tabindex="0"]')]
                       .filter(it => it.checkVisibility() && !it.matches('.skip'))
                       .filter(it => {
@@ -230,7 +236,7 @@ class EveryKindOfPageTest {
                         return !ring || !(top && (it.contains(top) || top.contains(it)));
                       }).slice(0, 3).map(it => it.outerHTML.slice(0, 120));
                     """);
-            ((List<?>) found).forEach(each -> hidden.add(page + ": " + each));
+            found.forEach(each -> hidden.add(page + ": " + each));
         }
         assertThat(hidden).isEmpty();
     }
@@ -242,14 +248,14 @@ class EveryKindOfPageTest {
         List<String> bare = new ArrayList<>();
         for (String page : oneOfEach()) {
             open(page);
-            Object found = SITE.browser().executeScript("""
+            List<?> found = script("""
                     return [...document.querySelectorAll('.mark, .hazard, .tile, .bar a, button')]
                       .filter(it => it.checkVisibility())
                       .filter(it => !it.textContent.trim() && !it.getAttribute('aria-label')
                         || getComputedStyle(it.matches('.bar a') ? it.closest('.bar') : it).borderTopStyle === 'none')
                       .slice(0, 3).map(it => it.outerHTML.slice(0, 120));
                     """);
-            ((List<?>) found).forEach(each -> bare.add(page + ": " + each));
+            found.forEach(each -> bare.add(page + ": " + each));
         }
         assertThat(bare).isEmpty();
     }

@@ -38,7 +38,7 @@ final class Manifest {
         manifest.addProperty("description", cover.kind());
         // Nothing that a phone knows: the list of coaches shows it when this coach is not made anew.
         cover.photo().ifPresent(photo -> {
-            manifest.addProperty("picture", Pictures.path(photo.id()));
+            manifest.addProperty("picture", WebSite.photo(photo.id()));
             manifest.addProperty("shows", photo.alt());
         });
         List<Icon> icons = new ArrayList<>();

@@ -18,14 +18,17 @@ import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.StepLabel;
 import bayfolio.prose.Target;
+import bayfolio.render.Photographs;
 import com.google.gson.Gson;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** One page of a handbook as names for its template. Every address comes from the address book. */
@@ -49,6 +52,11 @@ final class PageView {
     private final Page page;
     private final Catalog screen;
     private final Looks looks;
+    private final Photographs photographs;
+
+    /** The first picture of a page is wanted at once. */
+    private boolean pictured;
+
     private final Content.Visitor<View> contents = new ContentView();
     private final Block.Visitor<View> blocks = new BlockView();
     private final Inline.Visitor<View> inlines = new InlineView();
@@ -69,7 +77,8 @@ final class PageView {
         }
     }
 
-    PageView(Handbook handbook, Page page, Catalog screen, Looks looks) {
+    PageView(Handbook handbook, Page page, Catalog screen, Looks looks, Photographs photographs) {
+        this.photographs = photographs;
         this.looks = looks;
         this.handbook = handbook;
         this.page = page;
@@ -135,6 +144,9 @@ final class PageView {
         }
         if (all.stream().anyMatch(Content.Tiles.class::isInstance)) {
             extras.add("tiles");
+        }
+        if (all.stream().anyMatch(Content.Picture.class::isInstance)) {
+            extras.add("pictures");
         }
         if (all.stream().anyMatch(Content.Drawn.class::isInstance)) {
             extras.add("drawn");
@@ -567,12 +579,54 @@ final class PageView {
 
         @Override
         public View picture(Content.Picture content) {
+            Photographs.Photograph photograph =
+                    Objects.requireNonNull(photographs.all().get(content.photo()), content.photo());
+            String folder = up(WebSite.file(page.id())) + WebSite.PHOTOS;
+            boolean later = pictured;
+            pictured = true;
+            // A mark is as large as its number, on a phone too.
+            double unit = Math.max(photograph.width(), photograph.height()) / 100.0;
+            int[] number = {0};
             return View.oneOf(CONTENTS)
                     .with(
                             "picture",
                             new View()
-                                    .with("src", up(WebSite.file(page.id())) + Pictures.path(content.photo()))
-                                    .with("alt", content.alt()));
+                                    .with("src", folder + photograph.file(content.photo(), photograph.kept()))
+                                    .with(
+                                            "srcset",
+                                            photograph.sizes().keySet().stream()
+                                                    .map(size -> folder + photograph.file(content.photo(), size) + " "
+                                                            + size + "w")
+                                                    .collect(Collectors.joining(", ")))
+                                    .with("width", Integer.toString(photograph.width()))
+                                    .with("height", Integer.toString(photograph.height()))
+                                    .with("later", later)
+                                    .with("alt", content.alt())
+                                    .with("pointed", !content.pointers().isEmpty())
+                                    .with("radius", px(4 * unit))
+                                    .with("size", px(5 * unit))
+                                    .with(
+                                            "pointers",
+                                            content.pointers().stream()
+                                                    .map(pointer -> new View()
+                                                            .with("number", Integer.toString(++number[0]))
+                                                            .with(
+                                                                    "href",
+                                                                    href(pointer.thing()
+                                                                            .target()))
+                                                            .with(
+                                                                    "name",
+                                                                    pointer.thing()
+                                                                            .plain())
+                                                            .with(
+                                                                    "x",
+                                                                    px(photograph.width() * pointer.across() / 100.0))
+                                                            .with("y", px(photograph.height() * pointer.down() / 100.0))
+                                                            .with(
+                                                                    "base",
+                                                                    px(photograph.height() * pointer.down() / 100.0
+                                                                            + 1.8 * unit)))
+                                                    .toList()));
         }
 
         @Override

@@ -9,6 +9,7 @@ import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.render.Means;
 import bayfolio.render.Output;
+import bayfolio.render.Photographs;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Names;
@@ -28,6 +29,8 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class WebSite implements Output {
     /** In the folder of a coach: it keeps that, and no other one. */
     static final String WORKER = "worker.js";
+
+    static final String PHOTOS = "photos/";
 
     /** What is looked through on a phone. */
     static final String SEARCH = "search.json";
@@ -73,24 +76,41 @@ public final class WebSite implements Output {
     }
 
     @Override
-    public Map<String, byte[]> files(Handbook handbook) {
+    public Map<String, byte[]> files(Handbook handbook, Photographs photographs) {
         Map<String, byte[]> files = new TreeMap<>();
+        Map<String, byte[]> kept = new TreeMap<>();
+        photographs
+                .all()
+                .forEach((id, photograph) -> photograph.sizes().forEach((size, bytes) -> {
+                    String path = PHOTOS + photograph.file(id, size);
+                    files.put(handbook.unit() + "/" + path, bytes);
+                    if (size == photograph.kept()) {
+                        kept.put(path, bytes);
+                    }
+                }));
         Map<String, byte[]> pages = new TreeMap<>();
         Catalog screen = catalogs.of(handbook.language());
         View words = words(screen);
         for (Page each : handbook.pages()) {
-            Names names =
-                    new PageView(handbook, each, screen, looks(words)).view().names();
+            Names names = new PageView(handbook, each, screen, looks(words), photographs)
+                    .view()
+                    .names();
             pages.put(file(each.id()), bytes(page.fill(names, complaints::add).text()));
         }
         pages.put(SEARCH, SearchIndex.of(handbook));
+        kept.putAll(pages);
         if (!handbook.reader().equals(Optional.of(Audience.STAFF))) {
-            worker.ifPresent(script -> files.put(
-                    handbook.unit() + "/" + WORKER, Offline.worker(script, handbook, pages, assets.placed())));
+            worker.ifPresent(
+                    script -> files.put(handbook.unit() + "/" + WORKER, Offline.worker(script, kept, assets.placed())));
         }
         files.put(handbook.unit() + "/" + MANIFEST, Manifest.of(manifest, handbook, assets));
         pages.forEach((path, bytes) -> files.put(handbook.unit() + "/" + path, bytes));
         return files;
+    }
+
+    /** Where the largest size of a photo is, in the folder of its coach. */
+    public static String photo(String id) {
+        return PHOTOS + id + ".jpg";
     }
 
     /** Where a page is in the folder of its coach; browsers ask for `index.html` where none is named. */
