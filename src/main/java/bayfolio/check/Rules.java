@@ -83,6 +83,7 @@ import bayfolio.check.refit.NotLookedAtSinceRefit;
 import bayfolio.check.sense.FigureAgainstFact;
 import bayfolio.check.sense.ImpossibleFigure;
 import bayfolio.check.sense.PhoneThatCannotBe;
+import bayfolio.check.sense.PoseAgainstLook;
 import bayfolio.check.sense.Relations;
 import bayfolio.check.sense.WrittenInOtherSystem;
 import bayfolio.check.space.CompartmentsOverlap;
@@ -90,6 +91,7 @@ import bayfolio.check.space.DoorOutsideTheCoach;
 import bayfolio.check.space.ItemInNoPlace;
 import bayfolio.check.space.ItemsOverLoadLimit;
 import bayfolio.check.space.OutsideTheCoach;
+import bayfolio.check.space.SamePlaceOnPanel;
 import bayfolio.check.space.SecondDoorOnSameSide;
 import bayfolio.check.space.SideDisagrees;
 import bayfolio.check.space.SlideOverDoor;
@@ -247,6 +249,8 @@ public final class Rules {
             new NoEmergencyExit(),
             new NoFireExtinguisher(),
             new PhotoUnused(),
+            new SamePlaceOnPanel(),
+            new PoseAgainstLook(),
             new FeatureWithoutRole(),
             new MissingRole(),
             new HoldWithoutSpring(),

@@ -6,9 +6,11 @@ import bayfolio.document.Handbook;
 import bayfolio.document.Node;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
+import bayfolio.document.Sketch;
 import bayfolio.document.Stamp;
 import bayfolio.model.Unit;
 import bayfolio.model.Wording;
+import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -23,10 +25,11 @@ public final class Composer {
 
     public static Handbook compose(CheckedCoach coach) {
         CoachView view = new CoachView(coach);
+        Map<Target, List<Sketch>> sketches = new Sketches(view).all();
         List<Page> pages = Stream.of(
                         Stream.of(new HomePage(view).page()),
                         new SituationPages(view).pages(),
-                        new ThingPages(view).pages(),
+                        new ThingPages(view, sketches.keySet()).pages(),
                         new WorkedOutPages(view).pages(),
                         new StagePages(view).pages(),
                         new ProcedurePage(view).pages(),
@@ -39,7 +42,8 @@ public final class Composer {
                 coach.unit().id(),
                 cover(view),
                 coach.words().language(),
-                parts(noticed(explained(pages, coach), view)));
+                parts(noticed(explained(pages, coach), view)),
+                sketches);
     }
 
     /** Where no picture was chosen, the first that everybody may see stands for the coach. */

@@ -152,6 +152,11 @@ final class FirstUse {
         }
 
         @Override
+        public Content sketched(Content.Sketched content) {
+            return content;
+        }
+
+        @Override
         public Content tiles(Content.Tiles content) {
             return content;
         }

@@ -45,28 +45,53 @@ final class SideDrawings {
     }
 
     private Optional<Content> of(Stamp stamp, Side side) {
-        List<Thing> things = Stream.of(Slide.SHAPE, Door.SHAPE, Compartment.SHAPE)
+        List<Thing> things = on(side);
+        if (things.isEmpty()) {
+            return Optional.empty();
+        }
+        Drawing drawing =
+                drawing(side, things.stream().map(thing -> opening(thing, side)).toList());
+        return Optional.of(new Content.Drawn(
+                stamp.from(From.fact(view.unit().size(), Size.LENGTH)),
+                view.word("drawing." + Type.word(side)),
+                drawing,
+                things.stream().map(CoachView::link).toList()));
+    }
+
+    private List<Thing> on(Side side) {
+        return Stream.of(Slide.SHAPE, Door.SHAPE, Compartment.SHAPE)
                 .flatMap(shape -> view.things(shape.name()).stream())
                 .filter(thing -> CoachView.audience(thing) != Audience.STAFF)
                 .filter(thing -> thing.spot().filter(spot -> drawn(spot, side)).isPresent())
                 .toList();
-        if (things.isEmpty()) {
-            return Optional.empty();
-        }
+    }
+
+    private Drawing drawing(Side side, List<SideView.Opening> openings) {
         Size size = view.unit().size();
         boolean along = side == Side.LEFT || side == Side.RIGHT;
-        Drawing drawing = SideView.of(
+        return SideView.of(
                 size.facts().get(along ? Size.LENGTH : Size.WIDTH).value(),
                 size.facts().get(Size.HEIGHT).value(),
                 side == Side.RIGHT || side == Side.FRONT,
                 size.facts().get(Size.LENGTH).value(),
                 along ? axles(size) : List.of(),
-                things.stream().map(thing -> opening(thing, side)).toList());
-        return Optional.of(new Content.Drawn(
-                stamp.from(From.fact(size, Size.LENGTH)),
-                view.word("drawing." + Type.word(side)),
-                drawing,
-                things.stream().map(CoachView::link).toList()));
+                openings);
+    }
+
+    /** One thing on its side, with the doors beside it; nothing where it is not wholly measured. */
+    Optional<Drawing> at(Thing thing) {
+        Optional<Side> side =
+                thing.spot().flatMap(Spot::side).filter(it -> drawn(thing.spot().orElseThrow(), it));
+        return side.filter(SIDES::contains).map(it -> {
+            List<SideView.Opening> openings = new ArrayList<>();
+            for (Thing each : on(it)) {
+                if (each instanceof Door && !each.id().equals(thing.id())) {
+                    openings.add(opening(each, "", Mark.Fill.NONE));
+                }
+            }
+            openings.add(opening(thing, "", Mark.Fill.HERE));
+            return drawing(it, openings);
+        });
     }
 
     /** What stands in the open on that side, wholly measured. */
@@ -88,15 +113,19 @@ final class SideDrawings {
     }
 
     private SideView.Opening opening(Thing thing, Side side) {
+        return opening(thing, label(thing, side), fill(thing));
+    }
+
+    private static SideView.Opening opening(Thing thing, String label, Mark.Fill fill) {
         Spot spot = thing.spot().orElseThrow();
         return new SideView.Opening(
                 CoachView.target(thing).written(),
-                label(thing, side),
+                label,
                 meters(spot.fromFront()),
                 meters(spot.width()),
                 meters(spot.height()),
                 meters(spot.tall()),
-                fill(thing),
+                fill,
                 thing instanceof Slide);
     }
 
@@ -104,7 +133,7 @@ final class SideDrawings {
         return length.orElseThrow().value();
     }
 
-    private String label(Thing thing, Side side) {
+    String label(Thing thing, Side side) {
         if (thing instanceof Door) {
             boolean in = thing.facts().all(thing.identity().roles()).contains("entry-door");
             boolean out = thing.facts().find(Door.EMERGENCY).orElse(false);
@@ -122,7 +151,7 @@ final class SideDrawings {
         return side == Side.REAR ? 'B' : side.name().charAt(0);
     }
 
-    private static Mark.Fill fill(Thing thing) {
+    Mark.Fill fill(Thing thing) {
         return thing.facts()
                 .find("access", Access.class)
                 .map(access -> switch (access) {

@@ -1,18 +1,23 @@
 package bayfolio.compose;
 
 import bayfolio.document.Content;
+import bayfolio.document.From;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
+import bayfolio.drawing.PanelView;
 import bayfolio.model.Compartment;
 import bayfolio.model.Thing;
 import bayfolio.prose.Inline;
+import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -26,9 +31,10 @@ final class ThingPages {
     private final CoachView view;
     private final ThingSection section;
 
-    ThingPages(CoachView view) {
+    /** @param sketched what there are small drawings of */
+    ThingPages(CoachView view, Set<Target> sketched) {
         this.view = view;
-        this.section = new ThingSection(view);
+        this.section = new ThingSection(view, sketched);
     }
 
     Stream<Page> pages() {
@@ -73,6 +79,9 @@ final class ThingPages {
     private Page list(PageKind kind) {
         Stamp page = view.stamp(kind);
         List<Section> sections = new ArrayList<>();
+        if (kind == PageKind.SWITCHES) {
+            sections.addAll(panels(page));
+        }
         for (String things : kind.things()) {
             List<Thing> all = view.things(things);
             if (!all.isEmpty()) {
@@ -87,7 +96,27 @@ final class ThingPages {
                                 all.stream().map(thing -> entry(list, thing)).toList()))));
             }
         }
-        return page(kind, page, List.of(), sections);
+        List<Content> opening = kind == PageKind.WALK_ROUND
+                ? new Plans(view).of(page.child("plan")).stream().toList()
+                : List.of();
+        return page(kind, page, opening, sections);
+    }
+
+    /** The panels of the coach, each with all that is on it. */
+    private List<Section> panels(Stamp page) {
+        List<Section> sections = new ArrayList<>();
+        Sketches.panels(view).forEach((name, things) -> {
+            Stamp section = page.child("panel-" + name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-"));
+            sections.add(Section.of(
+                    section,
+                    name,
+                    List.of(new Content.Drawn(
+                            section.child("drawing").from(From.thing(things.get(0))),
+                            view.word("drawing.panel"),
+                            PanelView.of(Sketches.cells(view, name, Optional.empty())),
+                            things.stream().map(CoachView::link).toList()))));
+        });
+        return sections;
     }
 
     private Content.LinkList.Entry entry(Stamp list, Thing thing) {

@@ -17,6 +17,7 @@ import bayfolio.model.Photo;
 import bayfolio.model.Pointer;
 import bayfolio.model.Thing;
 import bayfolio.prose.Inline;
+import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -42,6 +43,11 @@ final class ThingSection {
             "in",
             "where",
             "photos",
+            "panel",
+            "row",
+            "column",
+            "on-pose",
+            "off-pose",
             "pointers",
             "file",
             "alt",
@@ -51,9 +57,12 @@ final class ThingSection {
             "gas-hours-frost");
 
     private final CoachView view;
+    private final Set<Target> sketched;
 
-    ThingSection(CoachView view) {
+    /** @param sketched what there are small drawings of */
+    ThingSection(CoachView view, Set<Target> sketched) {
         this.view = view;
+        this.sketched = sketched;
     }
 
     /** As a page of its own. */
@@ -96,6 +105,9 @@ final class ThingSection {
             contents.add(new Content.Mark(stamp.child("emergency"), "emergency", view.word("access.emergency")));
         }
         place(stamp.child("place"), thing).ifPresent(contents::add);
+        if (sketched.contains(CoachView.target(thing))) {
+            contents.add(new Content.Sketched(stamp.child("sketches"), CoachView.target(thing)));
+        }
         pictures(stamp, thing).forEach(contents::add);
         Stamp table = stamp.child("facts");
         List<Content.FactTable.Row> rows = new FactRows(view).of(table, thing, TOLD_ABOVE);

@@ -6,6 +6,7 @@ import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Signal;
 import bayfolio.prose.StepLabel;
+import bayfolio.prose.Target;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -34,6 +35,8 @@ public sealed interface Content extends Node {
         R tiles(Tiles content);
 
         R drawn(Drawn content);
+
+        R sketched(Sketched content);
     }
 
     <R> R accept(Visitor<R> visitor);
@@ -400,6 +403,14 @@ public sealed interface Content extends Node {
         @Override
         public Stream<Inline.Link> links() {
             return things.stream();
+        }
+    }
+
+    /** The small drawings of a thing: where it is, and how it looks. */
+    record Sketched(Stamp stamp, Target thing) implements Content {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.sketched(this);
         }
     }
 

@@ -19,6 +19,7 @@ public final class Handbook {
     private final Cover cover;
     private final String language;
     private final List<Part> parts;
+    private final Map<Target, List<Sketch>> sketches;
     private final Optional<Audience> reader;
     private final AddressBook addresses;
     private final Map<NodeId, Node> nodes = new HashMap<>();
@@ -41,13 +42,21 @@ public final class Handbook {
 
     /**
      * @param unit id of the coach
+     * @param sketches of things, for whoever shows one
      * @throws IllegalArgumentException naming a link whose target has no home, or a name that is given twice
      */
-    public Handbook(String unit, Cover cover, String language, List<Part> parts) {
-        this(unit, cover, language, parts, Optional.empty());
+    public Handbook(String unit, Cover cover, String language, List<Part> parts, Map<Target, List<Sketch>> sketches) {
+        this(unit, cover, language, parts, sketches, Optional.empty());
     }
 
-    private Handbook(String unit, Cover cover, String language, List<Part> parts, Optional<Audience> reader) {
+    private Handbook(
+            String unit,
+            Cover cover,
+            String language,
+            List<Part> parts,
+            Map<Target, List<Sketch>> sketches,
+            Optional<Audience> reader) {
+        this.sketches = Map.copyOf(sketches);
         this.unit = unit;
         this.cover = cover;
         this.language = language;
@@ -88,7 +97,7 @@ public final class Handbook {
                 seen.add(new Part(part.id(), pages));
             }
         }
-        return new Handbook(unit, cover, language, seen, Optional.of(reader));
+        return new Handbook(unit, cover, language, seen, sketches, Optional.of(reader));
     }
 
     /** Whose copy it is; nobody's where it holds all. */
@@ -127,6 +136,11 @@ public final class Handbook {
 
     public Optional<Node> find(NodeId id) {
         return Optional.ofNullable(nodes.get(id));
+    }
+
+    /** Where a thing is, and how it looks. */
+    public List<Sketch> sketches(Target thing) {
+        return sketches.getOrDefault(thing, List.of());
     }
 
     public AddressBook addresses() {

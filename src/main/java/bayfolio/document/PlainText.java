@@ -111,6 +111,11 @@ public final class PlainText {
         public Stream<String> drawn(Content.Drawn content) {
             return Stream.of(content.title());
         }
+
+        @Override
+        public Stream<String> sketched(Content.Sketched content) {
+            return Stream.of();
+        }
     }
 
     private static final class Blocks implements Block.Visitor<Stream<String>> {

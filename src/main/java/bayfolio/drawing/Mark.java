@@ -1,5 +1,8 @@
 package bayfolio.drawing;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** One thing that is drawn; lengths are in units of the drawing, from its upper left corner. */
 public sealed interface Mark {
     interface Visitor<R> {
@@ -7,7 +10,7 @@ public sealed interface Mark {
 
         R round(Round mark);
 
-        R line(Line mark);
+        R path(Path mark);
 
         R label(Label mark);
     }
@@ -20,7 +23,9 @@ public sealed interface Mark {
         PLAIN,
         STRIPES,
         DOTS,
-        CROSSES
+        CROSSES,
+        /** What one is to look at. */
+        HERE
     }
 
     /**
@@ -42,18 +47,38 @@ public sealed interface Mark {
         }
     }
 
-    record Round(double x, double y, double radius) implements Mark {
+    /** @param of the id of what it stands for; empty where it is part of the coach */
+    record Round(String of, double x, double y, double radius, Fill fill) implements Mark {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.round(this);
         }
     }
 
-    /** A level one. */
-    record Line(double from, double to, double y) implements Mark {
+    record Point(double x, double y) {}
+
+    /** Straight from point to point. */
+    record Path(List<Point> points, boolean closed, Fill fill, boolean dashed) implements Mark {
+        public Path {
+            points = List.copyOf(points);
+        }
+
+        /** A line through points that are given as x and y by turns. */
+        static Path through(double... across) {
+            return of(false, Fill.NONE, across);
+        }
+
+        static Path of(boolean closed, Fill fill, double... across) {
+            List<Point> points = new ArrayList<>();
+            for (int i = 0; i < across.length; i += 2) {
+                points.add(new Point(across[i], across[i + 1]));
+            }
+            return new Path(points, closed, fill, false);
+        }
+
         @Override
         public <R> R accept(Visitor<R> visitor) {
-            return visitor.line(this);
+            return visitor.path(this);
         }
     }
 

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 
 /**
  * A side of a coach as one stands before it, to scale, with its doors and what slides out of it. Labels stand in their doors;
@@ -15,9 +14,12 @@ import java.util.Optional;
 public final class SideView {
     private static final double WIDTH = 800;
     private static final double MARGIN = 12;
-    private static final double LABEL = 25;
-    private static final double GAP = 3;
     private static final double WHEEL = 0.38;
+
+    /** Of a windshield, as it is drawn: above the ground, and along the side. */
+    private static final double SILL = 1.35;
+
+    private static final double DEEP = 0.7;
 
     /** Above the ground, of a body of which nobody has said it. */
     private static final double SKIRT = 0.35;
@@ -49,7 +51,6 @@ public final class SideView {
     private final double start;
 
     private final List<Mark> marks = new ArrayList<>();
-    private final List<Mark.Label> labels = new ArrayList<>();
     private final Map<Opening, Mark.Box> boxes = new LinkedHashMap<>();
 
     private SideView(double length, double height, boolean mirrored, double longest) {
@@ -78,12 +79,20 @@ public final class SideView {
         openings.stream()
                 .sorted(Comparator.comparing((Opening it) -> !it.slides()).thenComparing(Opening::from))
                 .forEach(view::box);
+        Labels labels = new Labels(
+                WIDTH,
+                MARGIN,
+                view.ground(),
+                view.boxes.entrySet().stream()
+                        .filter(it -> !it.getKey().slides())
+                        .map(Map.Entry::getValue)
+                        .toList());
         openings.stream()
                 .filter(it -> !it.label().isEmpty())
                 .sorted(Comparator.comparing(Opening::from))
-                .forEach(view::label);
-        view.marks.addAll(view.labels);
-        return new Drawing(WIDTH, view.ground() + MARGIN, view.marks);
+                .forEach(it -> labels.place(it.label(), Objects.requireNonNull(view.boxes.get(it))));
+        view.marks.addAll(labels.marks());
+        return new Drawing(WIDTH, Math.max(view.ground(), labels.end()) + MARGIN, view.marks);
     }
 
     private double ground() {
@@ -97,12 +106,24 @@ public final class SideView {
     private void body(List<Double> axles) {
         marks.add(new Mark.Box(
                 "", start, MARGIN, length * scale, (height - SKIRT) * scale, 0.25 * scale, Mark.Fill.NONE, false));
+        if (!axles.isEmpty()) {
+            // The windshield tells which end is the front.
+            marks.add(Mark.Path.through(
+                    left(0, 0),
+                    ground() - SILL * scale,
+                    left(DEEP, 0),
+                    ground() - SILL * scale,
+                    left(DEEP / 2, 0),
+                    ground() - Math.min(height - 0.4, SILL + 1) * scale,
+                    left(0, 0),
+                    ground() - Math.min(height - 0.4, SILL + 1) * scale));
+        }
         for (double axle : axles) {
             double x = left(axle, 0);
-            marks.add(new Mark.Round(x, ground() - WHEEL * scale, WHEEL * scale));
-            marks.add(new Mark.Round(x, ground() - WHEEL * scale, WHEEL * scale / 2.4));
+            marks.add(new Mark.Round("", x, ground() - WHEEL * scale, WHEEL * scale, Mark.Fill.NONE));
+            marks.add(new Mark.Round("", x, ground() - WHEEL * scale, WHEEL * scale / 2.4, Mark.Fill.NONE));
         }
-        marks.add(new Mark.Line(start - MARGIN, start + length * scale + MARGIN, ground()));
+        marks.add(Mark.Path.through(start - MARGIN, ground(), start + length * scale + MARGIN, ground()));
     }
 
     private void box(Opening opening) {
@@ -118,52 +139,5 @@ public final class SideView {
                 opening.slides());
         boxes.put(opening, box);
         marks.add(box);
-    }
-
-    private void label(Opening opening) {
-        Mark.Box box = Objects.requireNonNull(boxes.get(opening));
-        Mark.Label inside = at(opening, middle(box, opening), box.y() + box.height() / 2 + LABEL * 0.32);
-        boolean fits =
-                inside.room().width() + 2 * GAP <= box.width() && LABEL + GAP <= box.height() && free(inside, box);
-        labels.add(fits ? inside : beside(opening, box).orElse(inside));
-    }
-
-    /** Above the door or below, as near as there is room. */
-    private Optional<Mark.Label> beside(Opening opening, Mark.Box box) {
-        double x = middle(box, opening);
-        double up = box.y() - GAP - Mark.Label.BELOW * LABEL;
-        double down = box.y() + box.height() + GAP + (1 - Mark.Label.BELOW) * LABEL;
-        for (double far = 0; far < ground(); far += LABEL / 3) {
-            for (double aside : new double[] {0, LABEL * 0.6, -LABEL * 0.6}) {
-                for (double y : new double[] {up - far, down + far}) {
-                    Mark.Label label = at(opening, within(opening, x + aside), y);
-                    if (y > MARGIN + LABEL && y < ground() && free(label, box)) {
-                        return Optional.of(label);
-                    }
-                }
-            }
-        }
-        return Optional.empty();
-    }
-
-    /** Of the box, as far as the label stays within the drawing. */
-    private static double middle(Mark.Box box, Opening opening) {
-        return within(opening, box.x() + box.width() / 2);
-    }
-
-    private static double within(Opening opening, double x) {
-        double half = at(opening, 0, 0).room().width() / 2;
-        return Math.min(WIDTH - half - GAP, Math.max(half + GAP, x));
-    }
-
-    private static Mark.Label at(Opening opening, double x, double y) {
-        return new Mark.Label(opening.label(), x, y, LABEL);
-    }
-
-    /** Neither on another label nor on another door; a slide-out is large, and what is in it may bear labels. */
-    private boolean free(Mark.Label label, Mark.Box own) {
-        Mark.Box room = label.room();
-        return labels.stream().noneMatch(it -> it.room().overlaps(room))
-                && boxes.values().stream().noneMatch(it -> it != own && !it.dashed() && it.overlaps(room));
     }
 }

@@ -17,6 +17,7 @@ public record Gauge(Facts facts) implements Thing {
     private static final Identity IDENTITY =
             Identity.declare(DRAFT, "gauge", "What the handbook calls it: `Tank gauge`.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
+    private static final Board.Keys BOARD = Board.Keys.declare(DRAFT);
     public static final Key<String> SHOWS = DRAFT.required("shows", Type.TEXT, "What it shows.");
     public static final Key<String> NORMAL =
             DRAFT.optional("normal", Type.TEXT, "What it shows or does when all is well.");
@@ -48,5 +49,10 @@ public record Gauge(Facts facts) implements Thing {
     @Override
     public Optional<Spot> spot() {
         return Optional.of(SPOT.of(facts));
+    }
+
+    @Override
+    public Optional<Board> board() {
+        return BOARD.of(facts);
     }
 }

@@ -43,6 +43,7 @@ public record Switch(Facts facts) implements Thing {
             Identity.declare(DRAFT, "switch", "What the handbook calls it: `House battery switch`.");
     public static final Key<Make> MAKE = DRAFT.required("make", Type.choice(Make.class), "How it is made.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
+    private static final Board.Keys BOARD = Board.Keys.declare(DRAFT);
     public static final Key<Access> ACCESS = DRAFT.required("access", Type.choice(Access.class), "Who may work it.");
     public static final Key<String> ACCESS_REASON =
             DRAFT.optional("access-reason", Type.TEXT, "Why, in one sentence for the renter.");
@@ -58,6 +59,12 @@ public record Switch(Facts facts) implements Thing {
             DRAFT.optional("on-look", Type.LOOK, "What ON (or open) looks like, in words and not by color alone.");
     public static final Key<String> OFF_LOOK =
             DRAFT.optional("off-look", Type.LOOK, "What OFF (or shut) looks like, in words and not by color alone.");
+    public static final Key<List<Located<Pose>>> ON_POSE = DRAFT.optional(
+            "on-pose",
+            Type.list(Type.choice(Pose.class)),
+            "How it stands, and how its lamp is, when it is ON or open: drawings show it so. Of a rocker the end that is in.");
+    public static final Key<List<Located<Pose>>> OFF_POSE =
+            DRAFT.optional("off-pose", Type.list(Type.choice(Pose.class)), "The same when it is OFF or shut.");
     public static final Key<String> LAMP = DRAFT.optional("lamp", Type.TEXT, "What its lamp means.");
     public static final Key<List<Located<String>>> TWINS =
             DRAFT.optional("twins", Type.list(Type.reference("switch")), "Switches elsewhere for the same thing.");
@@ -140,6 +147,11 @@ public record Switch(Facts facts) implements Thing {
     @Override
     public Optional<Spot> spot() {
         return Optional.of(SPOT.of(facts));
+    }
+
+    @Override
+    public Optional<Board> board() {
+        return BOARD.of(facts);
     }
 
     public Access access() {

@@ -54,6 +54,11 @@ public interface Thing extends Described {
         return Optional.empty();
     }
 
+    /** Its place on a panel; most things are on none. */
+    default Optional<Board> board() {
+        return Optional.empty();
+    }
+
     /**
      * The keys that every thing has.
      *

@@ -83,8 +83,9 @@ final class SideViewTest {
             for (Element svg : page.select(".drawn svg")) {
                 drawings[0]++;
                 doors[0] += svg.select("a").size();
-                String xml = svg.outerHtml().replace("<svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"");
-                DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(xml)));
+                DocumentBuilderFactory.newInstance()
+                        .newDocumentBuilder()
+                        .parse(new InputSource(new StringReader(svg.outerHtml())));
                 assertThat(svg.select("[style]")).isEmpty();
                 String[] box = svg.attr("viewBox").split(" ");
                 List<Element> rooms = svg.select("rect.paper");

@@ -14,6 +14,7 @@ import bayfolio.prose.Inline;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -72,6 +73,7 @@ final class MarksTest {
                 "plover",
                 new Handbook.Cover("Plover", "", "", Optional.empty()),
                 "en-US",
-                List.of(new Handbook.Part("start", List.of(page))));
+                List.of(new Handbook.Part("start", List.of(page))),
+                Map.of());
     }
 }

@@ -10,8 +10,8 @@ import bayfolio.document.NodeId;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
+import bayfolio.document.Sketch;
 import bayfolio.document.Stamp;
-import bayfolio.drawing.Mark;
 import bayfolio.fact.Type;
 import bayfolio.procedure.Stage;
 import bayfolio.prose.Block;
@@ -28,6 +28,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -36,8 +37,19 @@ final class PageView {
     private static final Gson GSON = new Gson();
     private static final Set<String> INLINES = Set.of("text", "strong", "emphasis", "code", "link", "things");
     private static final Set<String> BLOCKS = Set.of("paragraph", "bullets", "table", "handling");
-    private static final Set<String> CONTENTS =
-            Set.of("text", "mark", "facts", "links", "steps", "picture", "fold", "form", "quote", "tiles", "drawn");
+    private static final Set<String> CONTENTS = Set.of(
+            "text",
+            "mark",
+            "facts",
+            "links",
+            "steps",
+            "picture",
+            "fold",
+            "form",
+            "quote",
+            "tiles",
+            "drawn",
+            "sketched");
 
     /**
      * A list with a heading and more entries than this is folded, so that what follows is not
@@ -45,7 +57,6 @@ final class PageView {
      */
     private static final int MOST_OPEN = 12;
 
-    private static final Set<String> MARKS = Set.of("box", "round", "line", "label");
     private static final int MOST_REGIONS = 30;
 
     private final Handbook handbook;
@@ -53,6 +64,11 @@ final class PageView {
     private final Catalog screen;
     private final Looks looks;
     private final Photographs photographs;
+
+    private final Map<String, Sketch> shown = new TreeMap<>();
+
+    /** A drawing as wide as this is shown as it is. */
+    private static final double SMALL = 150;
 
     /** The first picture of a page is wanted at once. */
     private boolean pictured;
@@ -150,6 +166,9 @@ final class PageView {
         }
         if (all.stream().anyMatch(Content.Drawn.class::isInstance)) {
             extras.add("drawn");
+        }
+        if (all.stream().anyMatch(Content.Sketched.class::isInstance) || paced()) {
+            extras.add("sketches");
         }
         if (!questions.isEmpty()) {
             extras.addAll(List.of("shown", "said"));
@@ -292,6 +311,30 @@ final class PageView {
         }
     }
 
+    private View sketch(Sketch sketch) {
+        shown.put(sketch.name(), sketch);
+        // As wide as a phone shows it.
+        double scale = 280 / sketch.drawing().width();
+        boolean small = sketch.drawing().width() <= SMALL;
+        return new View()
+                .with("src", up(WebSite.file(page.id())) + WebSite.DRAWINGS + sketch.name() + ".svg")
+                .with("title", sketch.title())
+                .with("stated", !sketch.state().isEmpty())
+                .with("state", sketch.state().isEmpty() ? "" : screen.say("handling.look." + sketch.state()))
+                .with("width", DrawingView.px(small ? sketch.drawing().width() : 280))
+                .with(
+                        "height",
+                        DrawingView.px(
+                                small
+                                        ? sketch.drawing().height()
+                                        : sketch.drawing().height() * scale));
+    }
+
+    /** The small drawings that it shows, by their names. */
+    Map<String, Sketch> shown() {
+        return shown;
+    }
+
     private View place(Inline.Link link, String place) {
         return new View()
                 .with("href", href(link.target()))
@@ -388,83 +431,25 @@ final class PageView {
             return View.oneOf(CONTENTS)
                     .with(
                             "drawn",
+                            DrawingView.of(
+                                    content.drawing(),
+                                    content.title(),
+                                    content.id().within(),
+                                    box -> Optional.ofNullable(things.get(box))
+                                            .map(link -> new DrawingView.Linked(href(link.target()), link.plain()))));
+        }
+
+        @Override
+        public View sketched(Content.Sketched content) {
+            return View.oneOf(CONTENTS)
+                    .with(
+                            "sketched",
                             new View()
-                                    .with("title", content.title())
-                                    .with("id", content.id().within())
-                                    .with("width", px(content.drawing().width()))
-                                    .with("height", px(content.drawing().height()))
                                     .with(
-                                            "marks",
-                                            content.drawing().marks().stream()
-                                                    .map(mark -> mark(mark, things))
+                                            "sketches",
+                                            handbook.sketches(content.thing()).stream()
+                                                    .map(PageView.this::sketch)
                                                     .toList()));
-        }
-
-        private View mark(Mark mark, Map<String, Inline.Link> things) {
-            return mark.accept(new Mark.Visitor<View>() {
-                @Override
-                public View box(Mark.Box box) {
-                    Inline.Link link = things.get(box.of());
-                    return one(
-                            "box",
-                            at(box).with("linked", link != null)
-                                    .with("href", link == null ? "" : href(link.target()))
-                                    .with("name", link == null ? "" : link.plain())
-                                    .with("corner", px(box.corner()))
-                                    .with("fill", Type.word(box.fill()))
-                                    .with("patterned", box.fill().compareTo(Mark.Fill.PLAIN) > 0)
-                                    .with("dashed", box.dashed()));
-                }
-
-                @Override
-                public View round(Mark.Round round) {
-                    return one(
-                            "round",
-                            new View()
-                                    .with("x", px(round.x()))
-                                    .with("y", px(round.y()))
-                                    .with("radius", px(round.radius())));
-                }
-
-                @Override
-                public View line(Mark.Line line) {
-                    return one(
-                            "line",
-                            new View()
-                                    .with("from", px(line.from()))
-                                    .with("to", px(line.to()))
-                                    .with("y", px(line.y())));
-                }
-
-                @Override
-                public View label(Mark.Label label) {
-                    return one(
-                            "label",
-                            new View()
-                                    .with("x", px(label.x()))
-                                    .with("y", px(label.y()))
-                                    .with("size", px(label.size()))
-                                    .with("words", label.words())
-                                    .with("room", at(label.room())));
-                }
-
-                private View one(String kind, View view) {
-                    return View.oneOf(MARKS).with(kind, view);
-                }
-
-                private View at(Mark.Box box) {
-                    return new View()
-                            .with("x", px(box.x()))
-                            .with("y", px(box.y()))
-                            .with("width", px(box.width()))
-                            .with("height", px(box.height()));
-                }
-            });
-        }
-
-        /** To a unit of the drawing: finer is not seen. */
-        private static String px(double length) {
-            return Long.toString(Math.round(length));
         }
 
         @Override
@@ -603,8 +588,8 @@ final class PageView {
                                     .with("later", later)
                                     .with("alt", content.alt())
                                     .with("pointed", !content.pointers().isEmpty())
-                                    .with("radius", px(4 * unit))
-                                    .with("size", px(5 * unit))
+                                    .with("radius", DrawingView.px(4 * unit))
+                                    .with("size", DrawingView.px(5 * unit))
                                     .with(
                                             "pointers",
                                             content.pointers().stream()
@@ -620,12 +605,19 @@ final class PageView {
                                                                             .plain())
                                                             .with(
                                                                     "x",
-                                                                    px(photograph.width() * pointer.across() / 100.0))
-                                                            .with("y", px(photograph.height() * pointer.down() / 100.0))
+                                                                    DrawingView.px(photograph.width()
+                                                                            * pointer.across()
+                                                                            / 100.0))
+                                                            .with(
+                                                                    "y",
+                                                                    DrawingView.px(photograph.height()
+                                                                            * pointer.down()
+                                                                            / 100.0))
                                                             .with(
                                                                     "base",
-                                                                    px(photograph.height() * pointer.down() / 100.0
-                                                                            + 1.8 * unit)))
+                                                                    DrawingView.px(
+                                                                            photograph.height() * pointer.down() / 100.0
+                                                                                    + 1.8 * unit)))
                                                     .toList()));
         }
 
@@ -735,12 +727,28 @@ final class PageView {
         }
 
         private View where(Content.Steps.Where where) {
+            List<View> sketches = page.urgent() ? List.of() : sketches(where);
             return PageView.this
                     .place(where.thing(), where.place())
+                    .with("sketched", !sketches.isEmpty())
+                    .with("sketches", sketches)
                     .with("worked", !where.pieces().isEmpty())
                     .with(
                             "pieces",
                             where.pieces().stream().map(PageView.this::piece).toList());
+        }
+
+        /** Where it is, and how it looks when the step is done. */
+        private List<View> sketches(Content.Steps.Where where) {
+            List<String> states = where.pieces().stream()
+                    .filter(piece -> piece.sort() == Block.Sort.LOOK)
+                    .map(Block.Piece::state)
+                    .toList();
+            return handbook.sketches(where.thing().target()).stream()
+                    .filter(sketch ->
+                            sketch.state().isEmpty() || states.stream().anyMatch(sketch::shows))
+                    .map(PageView.this::sketch)
+                    .toList();
         }
 
         private View hazard(Content.Steps.Hazard hazard) {

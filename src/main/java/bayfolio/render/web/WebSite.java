@@ -7,12 +7,12 @@ import bayfolio.document.Handbook;
 import bayfolio.document.NodeId;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
+import bayfolio.document.Sketch;
 import bayfolio.render.Means;
 import bayfolio.render.Output;
 import bayfolio.render.Photographs;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.SourceFile;
-import bayfolio.template.Names;
 import bayfolio.template.Template;
 import bayfolio.template.TemplateProblem;
 import com.google.gson.JsonObject;
@@ -31,6 +31,8 @@ public final class WebSite implements Output {
     static final String WORKER = "worker.js";
 
     static final String PHOTOS = "photos/";
+
+    static final String DRAWINGS = "drawings/";
 
     /** What is looked through on a phone. */
     static final String SEARCH = "search.json";
@@ -51,6 +53,7 @@ public final class WebSite implements Output {
     private final Map<String, String> symbols;
     private final Template page;
     private final Template fleet;
+    private final Template drawing;
 
     public WebSite(Means means) {
         this.means = means;
@@ -62,6 +65,7 @@ public final class WebSite implements Output {
         this.symbols = theme.symbols();
         this.page = template("page");
         this.fleet = template("fleet");
+        this.drawing = template("drawing");
     }
 
     private Template template(String name) {
@@ -91,12 +95,21 @@ public final class WebSite implements Output {
         Map<String, byte[]> pages = new TreeMap<>();
         Catalog screen = catalogs.of(handbook.language());
         View words = words(screen);
+        Map<String, Sketch> sketches = new TreeMap<>();
         for (Page each : handbook.pages()) {
-            Names names = new PageView(handbook, each, screen, looks(words), photographs)
-                    .view()
-                    .names();
-            pages.put(file(each.id()), bytes(page.fill(names, complaints::add).text()));
+            PageView view = new PageView(handbook, each, screen, looks(words), photographs);
+            pages.put(
+                    file(each.id()),
+                    bytes(page.fill(view.view().names(), complaints::add).text()));
+            sketches.putAll(view.shown());
         }
+        sketches.forEach((name, sketch) -> pages.put(
+                DRAWINGS + name + ".svg",
+                bytes(drawing.fill(
+                                DrawingView.of(sketch.drawing(), sketch.title(), "d", of -> Optional.empty())
+                                        .names(),
+                                complaints::add)
+                        .text())));
         pages.put(SEARCH, SearchIndex.of(handbook));
         kept.putAll(pages);
         if (!handbook.reader().equals(Optional.of(Audience.STAFF))) {

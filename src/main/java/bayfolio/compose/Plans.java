@@ -1,0 +1,128 @@
+package bayfolio.compose;
+
+import bayfolio.document.Audience;
+import bayfolio.document.Content;
+import bayfolio.document.From;
+import bayfolio.document.Stamp;
+import bayfolio.drawing.Drawing;
+import bayfolio.drawing.Mark;
+import bayfolio.drawing.PlanView;
+import bayfolio.measure.Meters;
+import bayfolio.model.Compartment;
+import bayfolio.model.Door;
+import bayfolio.model.Side;
+import bayfolio.model.Size;
+import bayfolio.model.Slide;
+import bayfolio.model.Spot;
+import bayfolio.model.Thing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The coach from above: doors and what slides out, numbered in walking order; or where one thing is. */
+final class Plans {
+    private final CoachView view;
+    private final SideDrawings sides;
+
+    Plans(CoachView view) {
+        this.view = view;
+        this.sides = new SideDrawings(view);
+    }
+
+    /** All doors, by their codes. */
+    Optional<Content> of(Stamp stamp) {
+        List<Thing> things = walls();
+        if (things.isEmpty()) {
+            return Optional.empty();
+        }
+        List<PlanView.Part> parts = new ArrayList<>();
+        for (Thing thing : things) {
+            Side side = thing.spot().flatMap(Spot::side).orElseThrow();
+            parts.add(part(thing, sides.label(thing, side), sides.fill(thing)));
+        }
+        return Optional.of(new Content.Drawn(
+                stamp.from(From.fact(view.unit().size(), Size.LENGTH)),
+                view.word("drawing.plan"),
+                drawing(parts, List.of()),
+                things.stream().map(CoachView::link).toList()));
+    }
+
+    /** What is in a wall and measured along it. */
+    private List<Thing> walls() {
+        return Stream.of(Slide.SHAPE, Door.SHAPE, Compartment.SHAPE)
+                .flatMap(shape -> view.things(shape.name()).stream())
+                .filter(thing -> CoachView.audience(thing) != Audience.STAFF)
+                .filter(thing -> thing.spot().filter(Plans::inAWall).isPresent())
+                .toList();
+    }
+
+    private static boolean inAWall(Spot spot) {
+        return wall(spot).isPresent()
+                && spot.fromFront().isPresent()
+                && spot.width().isPresent();
+    }
+
+    private static Optional<PlanView.Wall> wall(Spot spot) {
+        return spot.side().flatMap(side -> switch (side) {
+            case LEFT -> Optional.of(PlanView.Wall.LEFT);
+            case RIGHT -> Optional.of(PlanView.Wall.RIGHT);
+            case FRONT -> Optional.of(PlanView.Wall.FRONT);
+            case REAR -> Optional.of(PlanView.Wall.REAR);
+            case ROOF, UNDERFLOOR, INSIDE -> Optional.empty();
+        });
+    }
+
+    /** One thing among the walls; nothing where it is not measured. */
+    Optional<Drawing> at(Thing thing) {
+        Optional<Spot> spot = thing.spot().filter(it -> it.fromFront().isPresent());
+        if (spot.isEmpty()) {
+            return Optional.empty();
+        }
+        List<PlanView.Part> parts = new ArrayList<>();
+        for (Thing door : walls()) {
+            if (door instanceof Door && !door.id().equals(thing.id())) {
+                parts.add(part(door, entry(door) ? view.word("drawing.door") : "", Mark.Fill.NONE));
+            }
+        }
+        if (inAWall(spot.get())) {
+            parts.add(part(thing, "", Mark.Fill.HERE));
+            return Optional.of(drawing(parts, List.of()));
+        }
+        double middle = meters(spot.get().fromFront())
+                + spot.get().width().map(it -> it.value() / 2).orElse(0.0);
+        double across = view.unit().size().facts().get(Size.WIDTH).value() / 2;
+        return Optional.of(drawing(
+                parts,
+                List.of(new PlanView.Dot(CoachView.target(thing).written(), "", middle, across, Mark.Fill.HERE))));
+    }
+
+    private static boolean entry(Thing door) {
+        return door.facts().all(door.identity().roles()).contains("entry-door");
+    }
+
+    private Drawing drawing(List<PlanView.Part> parts, List<PlanView.Dot> dots) {
+        Size size = view.unit().size();
+        return PlanView.of(
+                size.facts().get(Size.LENGTH).value(),
+                size.facts().get(Size.WIDTH).value(),
+                parts,
+                dots);
+    }
+
+    private PlanView.Part part(Thing thing, String label, Mark.Fill fill) {
+        Spot spot = thing.spot().orElseThrow();
+        return new PlanView.Part(
+                CoachView.target(thing).written(),
+                label,
+                wall(spot).orElseThrow(),
+                meters(spot.fromFront()),
+                meters(spot.width()),
+                thing instanceof Slide slide ? slide.facts().get(Slide.DEPTH).value() : 0,
+                fill);
+    }
+
+    private static double meters(Optional<Meters> length) {
+        return length.orElseThrow().value();
+    }
+}

@@ -1,0 +1,173 @@
+package bayfolio.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** What is worked by hand, seen from the front, in one of its states. A field of 120 by 120. */
+public final class Face {
+    public static final double SIDE = 120;
+
+    private static final double MIDDLE = SIDE / 2;
+
+    /** What it is that moves. */
+    public enum Form {
+        /** A bar or a key on a disk. */
+        DIAL,
+        /** A handle in a slot. */
+        HANDLE,
+        /** Two ends, of which one is in. */
+        ROCKER,
+        /** A lever on a pipe. */
+        VALVE,
+        /** A rod out of a wall. */
+        ROD,
+        /** A button, from the side. */
+        BUTTON,
+        SCREEN
+    }
+
+    /** How it stands, or how its lamp is. */
+    public enum Stand {
+        UP,
+        DOWN,
+        LEFT,
+        RIGHT,
+        LEVEL,
+        ALONG,
+        ACROSS,
+        IN,
+        OUT,
+        MIDDLE,
+        LIT,
+        DARK
+    }
+
+    private final List<Mark> marks = new ArrayList<>();
+    private final Set<Stand> stands;
+
+    private Face(Set<Stand> stands) {
+        this.stands = stands;
+    }
+
+    public static Drawing of(Form form, Set<Stand> stands) {
+        Face face = new Face(stands);
+        switch (form) {
+            case DIAL -> face.dial();
+            case HANDLE -> face.handle();
+            case ROCKER -> face.rocker();
+            case VALVE -> face.valve();
+            case ROD -> face.rod();
+            case BUTTON -> face.button();
+            case SCREEN -> face.screen();
+        }
+        if (form != Form.SCREEN && face.any(Stand.LIT, Stand.DARK)) {
+            face.lamp(102, 18, 9);
+        }
+        return new Drawing(SIDE, SIDE, face.marks);
+    }
+
+    private boolean any(Stand... some) {
+        return Set.of(some).stream().anyMatch(stands::contains);
+    }
+
+    private void box(double x, double y, double width, double height, double corner, Mark.Fill fill) {
+        marks.add(new Mark.Box("", x, y, width, height, corner, fill, false));
+    }
+
+    /** A lit one has rays; a dark one is an empty ring. */
+    private void lamp(double x, double y, double radius) {
+        boolean lit = stands.contains(Stand.LIT);
+        marks.add(new Mark.Round("", x, y, radius, lit ? Mark.Fill.HERE : Mark.Fill.NONE));
+        for (int ray = 0; lit && ray < 8; ray++) {
+            double angle = ray * Math.PI / 4;
+            marks.add(Mark.Path.through(
+                    x + Math.cos(angle) * (radius + 3),
+                    y + Math.sin(angle) * (radius + 3),
+                    x + Math.cos(angle) * (radius + 8),
+                    y + Math.sin(angle) * (radius + 8)));
+        }
+    }
+
+    private void dial() {
+        marks.add(new Mark.Round("", MIDDLE, MIDDLE, 44, Mark.Fill.NONE));
+        double turned = any(Stand.DOWN)
+                ? Math.PI
+                : any(Stand.RIGHT, Stand.LEVEL, Stand.ALONG) ? Math.PI / 2 : any(Stand.LEFT) ? -Math.PI / 2 : 0;
+        boolean bothEnds = any(Stand.LEVEL, Stand.ALONG, Stand.ACROSS);
+        double sin = Math.sin(turned);
+        double cos = Math.cos(turned);
+        double tail = bothEnds ? 38 : 14;
+        marks.add(Mark.Path.of(
+                true,
+                Mark.Fill.HERE,
+                MIDDLE + sin * 38 - cos * 7,
+                MIDDLE - cos * 38 - sin * 7,
+                MIDDLE + sin * 38 + cos * 7,
+                MIDDLE - cos * 38 + sin * 7,
+                MIDDLE - sin * tail + cos * 7,
+                MIDDLE + cos * tail + sin * 7,
+                MIDDLE - sin * tail - cos * 7,
+                MIDDLE + cos * tail - sin * 7));
+        if (!bothEnds) {
+            marks.add(new Mark.Round("", MIDDLE + sin * 50, MIDDLE - cos * 50, 4, Mark.Fill.HERE));
+        }
+    }
+
+    private void handle() {
+        boolean level = any(Stand.LEFT, Stand.RIGHT);
+        double way = any(Stand.UP, Stand.LEFT) ? -1 : any(Stand.DOWN, Stand.RIGHT) ? 1 : 0;
+        if (level) {
+            box(12, 38, 96, 44, 8, Mark.Fill.NONE);
+            box(MIDDLE - 14 + way * 28, 32, 28, 56, 6, Mark.Fill.HERE);
+        } else {
+            box(38, 12, 44, 96, 8, Mark.Fill.NONE);
+            box(32, MIDDLE - 14 + way * 28, 56, 28, 6, Mark.Fill.HERE);
+        }
+    }
+
+    private void rocker() {
+        boolean level = any(Stand.LEFT, Stand.RIGHT);
+        box(level ? 14 : 34, level ? 34 : 14, level ? 92 : 52, level ? 52 : 92, 8, Mark.Fill.NONE);
+        if (level) {
+            marks.add(Mark.Path.through(MIDDLE, 34, MIDDLE, 86));
+            box(any(Stand.LEFT) ? 18 : 64, 38, 38, 44, 5, Mark.Fill.HERE);
+        } else {
+            marks.add(Mark.Path.through(34, MIDDLE, 86, MIDDLE));
+            if (any(Stand.UP, Stand.DOWN)) {
+                box(38, any(Stand.UP) ? 18 : 64, 44, 38, 5, Mark.Fill.HERE);
+            }
+        }
+    }
+
+    private void valve() {
+        marks.add(Mark.Path.through(8, 46, 112, 46));
+        marks.add(Mark.Path.through(8, 74, 112, 74));
+        if (any(Stand.ALONG)) {
+            box(46, 53, 64, 14, 6, Mark.Fill.HERE);
+        } else {
+            box(53, 10, 14, 64, 6, Mark.Fill.HERE);
+        }
+        marks.add(new Mark.Round("", MIDDLE, MIDDLE, 12, Mark.Fill.HERE));
+    }
+
+    private void rod() {
+        box(10, 14, 22, 92, 4, Mark.Fill.STRIPES);
+        double end = any(Stand.OUT) ? 92 : 46;
+        box(32, 54, end - 32, 12, 0, Mark.Fill.NONE);
+        box(end, 34, 14, 52, 6, Mark.Fill.HERE);
+    }
+
+    private void button() {
+        box(10, 14, 22, 92, 4, Mark.Fill.STRIPES);
+        box(32, 40, any(Stand.OUT) ? 34 : 7, 40, 4, Mark.Fill.HERE);
+    }
+
+    private void screen() {
+        boolean lit = stands.contains(Stand.LIT);
+        box(12, 24, 96, 72, 8, lit ? Mark.Fill.NONE : Mark.Fill.HERE);
+        if (lit) {
+            lamp(MIDDLE, MIDDLE, 14);
+        }
+    }
+}

@@ -1,0 +1,140 @@
+package bayfolio.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.DemoFleet;
+import bayfolio.compose.Composer;
+import bayfolio.document.Content;
+import bayfolio.document.Handbook;
+import bayfolio.document.Sketch;
+import bayfolio.model.Unit;
+import java.io.ByteArrayInputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+
+/** All drawings of the demo fleet and of the small one. */
+final class DrawingsOfFleetTest {
+    private static Map<String, Drawing> all() throws Exception {
+        Map<String, Drawing> all = new TreeMap<>();
+        for (Path fleet : List.of(Path.of(""), DemoFleet.SMALL)) {
+            DemoFleet demo = DemoFleet.of(fleet);
+            for (Unit unit : demo.check().units()) {
+                Handbook handbook = Composer.compose(demo.check().of(unit));
+                handbook.walk().forEach(node -> {
+                    if (node instanceof Content.Drawn drawn) {
+                        all.put(unit.id() + " " + node.id(), drawn.drawing());
+                    } else if (node instanceof Content.Sketched sketched) {
+                        for (Sketch sketch : handbook.sketches(sketched.thing())) {
+                            all.put(unit.id() + " " + sketch.name(), sketch.drawing());
+                        }
+                    }
+                });
+            }
+        }
+        return all;
+    }
+
+    @Test
+    void noLabelLiesOnAnotherAndNoneLeavesItsFrame() throws Exception {
+        Map<String, Drawing> all = all();
+
+        assertThat(all).hasSizeGreaterThan(300);
+        all.forEach((name, drawing) -> {
+            List<Mark.Box> rooms = drawing.marks().stream()
+                    .filter(Mark.Label.class::isInstance)
+                    .map(label -> ((Mark.Label) label).room())
+                    .toList();
+            for (int i = 0; i < rooms.size(); i++) {
+                Mark.Box room = rooms.get(i);
+                assertThat(room.x()).as(name).isNotNegative();
+                assertThat(room.y()).as(name).isNotNegative();
+                assertThat(room.x() + room.width()).as(name).isLessThanOrEqualTo(drawing.width());
+                assertThat(room.y() + room.height()).as(name).isLessThanOrEqualTo(drawing.height());
+                for (Mark.Box other : rooms.subList(i + 1, rooms.size())) {
+                    assertThat(room.overlaps(other))
+                            .as(name + ": " + room + other)
+                            .isFalse();
+                }
+            }
+            drawing.marks().stream()
+                    .filter(Mark.Box.class::isInstance)
+                    .map(Mark.Box.class::cast)
+                    .forEach(box -> {
+                        assertThat(box.x()).as(name + box).isGreaterThanOrEqualTo(0);
+                        assertThat(box.y()).as(name + box).isGreaterThanOrEqualTo(0);
+                        assertThat(box.x() + box.width()).as(name + box).isLessThanOrEqualTo(drawing.width());
+                        assertThat(box.y() + box.height()).as(name + box).isLessThanOrEqualTo(drawing.height());
+                    });
+        });
+    }
+
+    /** What ON and OFF are is seen: no two states of a form look alike. */
+    @Test
+    void statesOfOneFormDoNotLookAlike() {
+        List<Set<Face.Stand>> pairs = List.of(
+                EnumSet.of(Face.Stand.UP),
+                EnumSet.of(Face.Stand.DOWN),
+                EnumSet.of(Face.Stand.LEFT),
+                EnumSet.of(Face.Stand.RIGHT));
+        for (Face.Form form : List.of(Face.Form.DIAL, Face.Form.HANDLE, Face.Form.ROCKER)) {
+            Set<List<Mark>> looks = new HashSet<>();
+            pairs.forEach(stand -> looks.add(Face.of(form, stand).marks()));
+            assertThat(looks).as(form.name()).hasSize(4);
+        }
+        for (Face.Form form : List.of(Face.Form.ROD, Face.Form.BUTTON)) {
+            assertThat(Face.of(form, EnumSet.of(Face.Stand.IN)).marks())
+                    .isNotEqualTo(Face.of(form, EnumSet.of(Face.Stand.OUT)).marks());
+        }
+        assertThat(Face.of(Face.Form.VALVE, EnumSet.of(Face.Stand.ALONG)).marks())
+                .isNotEqualTo(
+                        Face.of(Face.Form.VALVE, EnumSet.of(Face.Stand.ACROSS)).marks());
+        for (Face.Form form : Face.Form.values()) {
+            assertThat(Face.of(form, EnumSet.of(Face.Stand.LIT)).marks())
+                    .as(form.name())
+                    .isNotEqualTo(Face.of(form, EnumSet.of(Face.Stand.DARK)).marks());
+        }
+    }
+
+    /** As files of their own: XML, named for who cannot see them, without styles; and none is there in vain. */
+    @Test
+    void filesAreReadByAnotherReader() throws Exception {
+        Map<String, byte[]> files = DemoFleet.files(DemoFleet.web());
+        List<String> drawings = new ArrayList<>();
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            if (file.getKey().contains("/drawings/")) {
+                Element svg = DocumentBuilderFactory.newDefaultNSInstance()
+                        .newDocumentBuilder()
+                        .parse(new ByteArrayInputStream(file.getValue()))
+                        .getDocumentElement();
+                assertThat(svg.getNamespaceURI()).isEqualTo("http://www.w3.org/2000/svg");
+                assertThat(svg.getAttribute("aria-label")).as(file.getKey()).isNotBlank();
+                assertThat(styled(svg)).as(file.getKey()).isFalse();
+                drawings.add(file.getKey());
+            }
+        }
+        assertThat(drawings).hasSizeGreaterThan(250);
+    }
+
+    private static boolean styled(Node node) {
+        if (node instanceof Element element
+                && (element.hasAttribute("style") || element.getLocalName().equals("style"))) {
+            return true;
+        }
+        for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
+            if (styled(child)) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
