@@ -34,6 +34,7 @@ final class ArchitectureTest {
             "compose",
             "render",
             "publish",
+            "preview",
             "cli");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

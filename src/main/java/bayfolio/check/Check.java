@@ -37,6 +37,15 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
      * @param soFar what reading has found already
      */
     public static Check of(Fleet fleet, Library library, Catalogs catalogs, List<Finding> soFar) {
+        return of(fleet, library, catalogs, soFar, fleet.units());
+    }
+
+    /**
+     * Where only some coaches are looked at; what it says of others is not all.
+     *
+     * @param looked those of the fleet that are looked at
+     */
+    public static Check of(Fleet fleet, Library library, Catalogs catalogs, List<Finding> soFar, List<Unit> looked) {
         List<Finding> findings = new ArrayList<>(soFar);
         LanguageWithoutWords.check(fleet, catalogs).forEach(findings::add);
         MessagesOfThemes.check(catalogs).forEach(findings::add);
@@ -44,8 +53,8 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
         List<Unit> units = fleet.units();
         // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet. Where
         // there are few, what one coach takes is shared out; both at once, threads would wait for each other.
-        boolean many = units.size() >= Runtime.getRuntime().availableProcessors();
-        stream(units, many)
+        boolean many = looked.size() >= Runtime.getRuntime().availableProcessors();
+        stream(looked, many)
                 .map(unit -> look(new Coach(fleet, unit), library, catalogs, !many))
                 .forEachOrdered(findings::addAll);
         return new Check(

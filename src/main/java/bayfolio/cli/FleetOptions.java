@@ -64,6 +64,12 @@ final class FleetOptions {
 
     /** Reads and checks the whole fleet, since coaches share procedures. */
     Check check(Theme loaded) throws IOException {
+        FleetReader.Reading reading = read();
+        return Check.of(reading.fleet(), reading.library(), loaded.catalogs(), reading.findings());
+    }
+
+    /** Reads the whole fleet, as of the day that was asked for. */
+    FleetReader.Reading read() throws IOException {
         FleetReader.Reading reading = FleetReader.read(new Folder(root));
         // A coach is known by its folder, even while its description is broken.
         Set<String> known = new TreeSet<>(reading.folders());
@@ -80,7 +86,7 @@ final class FleetOptions {
             }
         }
         Fleet fleet = asOf.map(day -> asOf(reading.fleet(), day(day))).orElse(reading.fleet());
-        return Check.of(fleet, reading.library(), loaded.catalogs(), reading.findings());
+        return new FleetReader.Reading(fleet, reading.library(), reading.folders(), reading.findings());
     }
 
     private LocalDate day(String written) {

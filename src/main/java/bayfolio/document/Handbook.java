@@ -143,6 +143,11 @@ public final class Handbook {
         return sketches.getOrDefault(thing, List.of());
     }
 
+    /** All small drawings. */
+    public Stream<Sketch> sketches() {
+        return sketches.values().stream().flatMap(List::stream);
+    }
+
     public AddressBook addresses() {
         return addresses;
     }

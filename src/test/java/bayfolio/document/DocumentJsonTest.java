@@ -2,6 +2,7 @@ package bayfolio.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
+import static org.junit.jupiter.api.Assertions.assertAll;
 
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
@@ -27,6 +28,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 
 /** The normal form of handbooks. With {@code -Dgolden=write} the golden files are written anew, and the test fails once. */
 final class DocumentJsonTest {
@@ -79,6 +81,7 @@ final class DocumentJsonTest {
     /** The pages and parts of the demo coaches, a line each: what is there, for whom, and how much it says. */
     @Test
     void theHandbooksOfTheDemoFleetHaveThePartsThatTheyHad() throws Exception {
+        List<Executable> compared = new ArrayList<>();
         for (Map.Entry<String, Handbook> handbook : handbooks(Path.of("")).entrySet()) {
             StringBuilder lines = new StringBuilder();
             handbook.getValue().pages().forEach(page -> {
@@ -98,8 +101,9 @@ final class DocumentJsonTest {
                                 .append(section.walk().count())
                                 .append('\n'));
             });
-            golden(GOLDEN.resolve(handbook.getKey() + ".txt"), lines.toString());
+            compared.add(() -> golden(GOLDEN.resolve(handbook.getKey() + ".txt"), lines.toString()));
         }
+        assertAll(compared);
     }
 
     private static List<String> ids(JsonElement json) {

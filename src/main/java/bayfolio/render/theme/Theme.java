@@ -24,6 +24,7 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The files of a theme. A theme in the fleet folder may hold only what it changes, of the screen
@@ -44,6 +45,9 @@ public final class Theme {
     private final Map<String, byte[]> builtInWords;
 
     private final JsonObject manifest;
+
+    /** Read when they are first asked for. */
+    private @Nullable Catalogs catalogs;
 
     private Theme(String name, Map<String, byte[]> files, Map<String, byte[]> builtInWords) throws IOException {
         this.name = name;
@@ -171,7 +175,14 @@ public final class Theme {
     }
 
     /** What it says, in all languages that it has words for. */
-    public Catalogs catalogs() throws IOException {
+    public synchronized Catalogs catalogs() throws IOException {
+        if (catalogs == null) {
+            catalogs = readCatalogs();
+        }
+        return catalogs;
+    }
+
+    private Catalogs readCatalogs() throws IOException {
         Map<String, List<Catalogs.Words>> languages = new TreeMap<>();
         for (Map.Entry<String, byte[]> file : builtInWords.entrySet()) {
             add(file, BUILT_IN, true, languages);

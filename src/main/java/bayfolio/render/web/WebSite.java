@@ -93,23 +93,11 @@ public final class WebSite implements Output {
                     }
                 }));
         Map<String, byte[]> pages = new TreeMap<>();
-        Catalog screen = catalogs.of(handbook.language());
-        View words = words(screen);
         Map<String, Sketch> sketches = new TreeMap<>();
         for (Page each : handbook.pages()) {
-            PageView view = new PageView(handbook, each, screen, looks(words), photographs);
-            pages.put(
-                    file(each.id()),
-                    bytes(page.fill(view.view().names(), complaints::add).text()));
-            sketches.putAll(view.shown());
+            pages.put(file(each.id()), page(handbook, photographs, each, sketches));
         }
-        sketches.forEach((name, sketch) -> pages.put(
-                DRAWINGS + name + ".svg",
-                bytes(drawing.fill(
-                                DrawingView.of(sketch.drawing(), sketch.title(), "d", of -> Optional.empty())
-                                        .names(),
-                                complaints::add)
-                        .text())));
+        sketches.forEach((name, sketch) -> pages.put(DRAWINGS + name + ".svg", drawn(sketch)));
         pages.put(SEARCH, SearchIndex.of(handbook));
         kept.putAll(pages);
         if (!handbook.reader().equals(Optional.of(Audience.STAFF))) {
@@ -119,6 +107,58 @@ public final class WebSite implements Output {
         files.put(handbook.unit() + "/" + MANIFEST, Manifest.of(manifest, handbook, assets));
         pages.forEach((path, bytes) -> files.put(handbook.unit() + "/" + path, bytes));
         return files;
+    }
+
+    /** @param shown gets the small drawings that are on it, by their names */
+    private byte[] page(Handbook handbook, Photographs photographs, Page each, Map<String, Sketch> shown) {
+        Catalog screen = catalogs.of(handbook.language());
+        PageView view = new PageView(handbook, each, screen, looks(words(screen)), photographs);
+        byte[] bytes = bytes(page.fill(view.view().names(), complaints::add).text());
+        shown.putAll(view.shown());
+        return bytes;
+    }
+
+    private byte[] drawn(Sketch sketch) {
+        return bytes(drawing.fill(
+                        DrawingView.of(sketch.drawing(), sketch.title(), "d", of -> Optional.empty())
+                                .names(),
+                        complaints::add)
+                .text());
+    }
+
+    /** The page of a path in the folder of its coach. */
+    public static Optional<Page> page(Handbook handbook, String path) {
+        return handbook.pages().stream()
+                .filter(page -> file(page.id()).equals(path))
+                .findFirst();
+    }
+
+    /**
+     * One file alone, made when somebody asks for it; none that keeps the handbook on a phone.
+     *
+     * @param path in the folder of the coach
+     */
+    public Optional<byte[]> file(Handbook handbook, Photographs photographs, String path) {
+        if (path.equals(SEARCH)) {
+            return Optional.of(SearchIndex.of(handbook));
+        }
+        if (path.equals(MANIFEST)) {
+            return Optional.of(Manifest.of(manifest, handbook, assets));
+        }
+        if (path.startsWith(PHOTOS)) {
+            return photographs.all().entrySet().stream()
+                    .flatMap(each -> each.getValue().sizes().entrySet().stream()
+                            .filter(size -> path.equals(PHOTOS + each.getValue().file(each.getKey(), size.getKey())))
+                            .map(Map.Entry::getValue))
+                    .findFirst();
+        }
+        if (path.startsWith(DRAWINGS)) {
+            return handbook.sketches()
+                    .filter(sketch -> path.equals(DRAWINGS + sketch.name() + ".svg"))
+                    .findFirst()
+                    .map(this::drawn);
+        }
+        return page(handbook, path).map(page -> page(handbook, photographs, page, new TreeMap<>()));
     }
 
     /** Where the largest size of a photo is, in the folder of its coach. */

@@ -1,0 +1,313 @@
+package bayfolio.preview;
+
+import bayfolio.document.Audience;
+import bayfolio.document.From;
+import bayfolio.document.Page;
+import bayfolio.finding.Finding;
+import bayfolio.read.FleetReader;
+import bayfolio.render.theme.Theme;
+import bayfolio.render.theme.UnknownThemeException;
+import bayfolio.render.web.WebSite;
+import com.google.gson.Gson;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Serves the handbooks on the loopback interface while they are written: a page is made when it is asked for, made anew when
+ * a file changes, and tells what is wrong and where each thing is written. While a description is broken, its last good
+ * pages stay.
+ */
+public final class Preview implements AutoCloseable {
+    private static final Gson GSON = new Gson();
+    private static final String OWN = "/.preview/";
+    private static final long LONGEST_WAIT = 20_000;
+
+    /** What it is made of, read anew each time. */
+    public interface Reading {
+        Theme theme() throws IOException, UnknownThemeException;
+
+        FleetReader.Reading fleet() throws IOException;
+    }
+
+    private final Path root;
+    private final Reading reading;
+    private final Consumer<String> told;
+    private final HttpServer server;
+    private final Watch watch;
+    private final ExecutorService threads = Executors.newCachedThreadPool(task -> {
+        Thread thread = new Thread(task, "preview");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private final Object changed = new Object();
+    private Draft draft;
+
+    /** Only the thread that follows the files changes it. */
+    private Theme theme;
+
+    /** What failed when the files were read last. */
+    private @Nullable String failed;
+
+    private Preview(Path root, int port, Reading reading, Consumer<String> told)
+            throws IOException, UnknownThemeException {
+        this.root = root;
+        this.reading = reading;
+        this.told = told;
+        this.watch = new Watch(root);
+        this.theme = reading.theme();
+        this.draft = Draft.first(root, reading.fleet(), theme);
+        this.server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0);
+        server.createContext("/", this::answer);
+        server.setExecutor(threads);
+    }
+
+    /**
+     * Begins to serve.
+     *
+     * @param port where to; 0 for any that is free
+     * @param told what is said while it runs, a line each
+     */
+    public static Preview start(Path root, int port, Reading reading, Consumer<String> told)
+            throws IOException, UnknownThemeException {
+        Preview preview = new Preview(root, port, reading, told);
+        preview.server.start();
+        preview.threads.execute(preview::follow);
+        return preview;
+    }
+
+    /** Where it is, with a slash at the end. */
+    public String origin() {
+        return "http://127.0.0.1:" + server.getAddress().getPort() + "/";
+    }
+
+    private void follow() {
+        try {
+            for (Optional<Set<Path>> change = watch.change(); change.isPresent(); change = watch.change()) {
+                again(coach(change.get()));
+            }
+        } catch (IOException | InterruptedException stopped) {
+            told.accept("Files are no longer watched: " + stopped.getMessage());
+        }
+    }
+
+    /** The one coach in whose folder all of it is; none where more than that may be another. */
+    private static Optional<String> coach(Set<Path> folders) {
+        Set<String> coaches = new HashSet<>();
+        for (Path folder : folders) {
+            boolean within =
+                    folder.startsWith("units") && folder.getNameCount() > 1 && !folder.startsWith("units/shared");
+            coaches.add(within ? folder.getName(1).toString() : "");
+        }
+        return coaches.size() == 1
+                ? coaches.stream().filter(it -> !it.isEmpty()).findFirst()
+                : Optional.empty();
+    }
+
+    private void again(Optional<String> only) {
+        long begun = System.nanoTime();
+        String wrong = null;
+        Draft next = draft();
+        try {
+            // A theme and its words are read anew where more than one coach may be another.
+            Theme look = only.isPresent() ? theme : reading.theme();
+            next = next.next(root, reading.fleet(), look, only);
+            theme = look;
+        } catch (IOException | UnknownThemeException | RuntimeException e) {
+            // A file that is being written, or a theme that is: the last good pages stay.
+            wrong = String.valueOf(e.getMessage());
+        }
+        synchronized (changed) {
+            draft = next;
+            failed = wrong;
+            changed.notifyAll();
+        }
+        told.accept(wrong == null ? "Read again in " + (System.nanoTime() - begun) / 1_000_000 + " ms." : wrong);
+    }
+
+    private Draft draft() {
+        synchronized (changed) {
+            return draft;
+        }
+    }
+
+    private void answer(HttpExchange exchange) throws IOException {
+        try (exchange) {
+            // A page of another site must not read what nobody has published yet.
+            String host = String.valueOf(exchange.getRequestHeaders().getFirst("Host"));
+            String path = exchange.getRequestURI().getPath();
+            if (!host.matches("(127\\.0\\.0\\.1|localhost)(:[0-9]+)?")) {
+                send(exchange, 403, "text/plain", new byte[0]);
+            } else if (path.equals("/")) {
+                exchange.getResponseHeaders().set("Location", "/web/index.html");
+                send(exchange, 302, "text/plain", new byte[0]);
+            } else if (path.equals(OWN + "state")) {
+                send(exchange, 200, "application/json", state(exchange).getBytes(StandardCharsets.UTF_8));
+            } else if (path.startsWith(OWN)) {
+                send(exchange, resource(path.substring(OWN.length())), path);
+            } else {
+                send(exchange, file(path), path);
+            }
+        }
+    }
+
+    private Optional<byte[]> file(String path) {
+        boolean staff = path.startsWith("/staff/");
+        if (!staff && !path.startsWith("/web/")) {
+            return Optional.empty();
+        }
+        String file = path.substring(path.indexOf('/', 1) + 1);
+        return draft().file(
+                        staff ? Audience.STAFF : Audience.RENTERS,
+                        file.isEmpty() || file.endsWith("/") ? file + "index.html" : file)
+                .map(bytes -> path.endsWith(".html") || path.endsWith("/") ? with(bytes) : bytes);
+    }
+
+    /** The page, with what shows the findings on it. */
+    private static byte[] with(byte[] page) {
+        return new String(page, StandardCharsets.UTF_8)
+                .replace(
+                        "</head>",
+                        "<link rel=\"stylesheet\" href=\"" + OWN + "preview.css\"><script src=\"" + OWN
+                                + "preview.js\" defer></script></head>")
+                .getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static Optional<byte[]> resource(String name) throws IOException {
+        if (!name.matches("preview\\.(css|js)")) {
+            return Optional.empty();
+        }
+        try (InputStream in =
+                Objects.requireNonNull(Preview.class.getResourceAsStream("/bayfolio/preview/" + name), name)) {
+            return Optional.of(in.readAllBytes());
+        }
+    }
+
+    private static void send(HttpExchange exchange, Optional<byte[]> bytes, String path) throws IOException {
+        send(exchange, bytes.isPresent() ? 200 : 404, type(path), bytes.orElse(new byte[0]));
+    }
+
+    private static void send(HttpExchange exchange, int status, String type, byte[] bytes) throws IOException {
+        exchange.getResponseHeaders().set("Content-Type", type);
+        exchange.getResponseHeaders().set("Cache-Control", "no-store");
+        exchange.sendResponseHeaders(status, bytes.length == 0 ? -1 : bytes.length);
+        exchange.getResponseBody().write(bytes);
+    }
+
+    private static String type(String path) {
+        return path.endsWith(".css")
+                ? "text/css"
+                : path.endsWith(".js")
+                        ? "text/javascript"
+                        : path.endsWith(".svg")
+                                ? "image/svg+xml"
+                                : path.endsWith(".jpg")
+                                        ? "image/jpeg"
+                                        : path.endsWith(".png")
+                                                ? "image/png"
+                                                : path.endsWith(".json")
+                                                        ? "application/json"
+                                                        : "text/html; charset=utf-8";
+    }
+
+    /** What a page asks for: it is answered as soon as there is another draft than the one that it knows. */
+    private String state(HttpExchange exchange) {
+        String query = String.valueOf(exchange.getRequestURI().getRawQuery());
+        int known = Integer.parseInt(parameter(query, "known").orElse("0"));
+        String page = parameter(query, "page").orElse("");
+        long until = System.currentTimeMillis() + LONGEST_WAIT;
+        String wrong;
+        Draft now;
+        synchronized (changed) {
+            try {
+                for (long left = LONGEST_WAIT;
+                        draft.number() == known && failed == null && left > 0;
+                        left = until - System.currentTimeMillis()) {
+                    changed.wait(left);
+                }
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+            now = draft;
+            wrong = failed;
+        }
+        return GSON.toJson(state(now, wrong, page));
+    }
+
+    private static Optional<String> parameter(String query, String name) {
+        for (String each : query.split("&", -1)) {
+            if (each.startsWith(name + "=")) {
+                return Optional.of(URLDecoder.decode(each.substring(name.length() + 1), StandardCharsets.UTF_8));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static JsonObject state(Draft draft, @Nullable String wrong, String page) {
+        String path = page.replaceFirst("^/(web|staff)/", "");
+        Optional<String> unit = Draft.unit(path);
+        JsonObject state = new JsonObject();
+        state.addProperty("draft", draft.number());
+        state.addProperty("failed", wrong == null ? "" : wrong);
+        state.addProperty(
+                "stays",
+                unit.filter(it -> !draft.findings().stopping(it, false).isEmpty())
+                        .isPresent());
+        JsonArray findings = new JsonArray();
+        draft.about(path).forEach(finding -> findings.add(json(finding)));
+        state.add("findings", findings);
+        JsonArray written = new JsonArray();
+        unit.map(draft.handbooks()::get)
+                .flatMap(handbook -> WebSite.page(
+                        handbook, path.substring(path.indexOf('/') + 1).replaceFirst("^$", "index.html")))
+                .ifPresent(it -> written(it, written));
+        state.add("written", written);
+        return state;
+    }
+
+    private static JsonObject json(Finding finding) {
+        JsonObject json = new JsonObject();
+        json.addProperty("severity", finding.severity().word());
+        json.addProperty("at", finding.at().toString());
+        json.addProperty("message", finding.message());
+        json.addProperty("mend", finding.mend().orElse(""));
+        return json;
+    }
+
+    /** Where the page, its sections and its steps are written. */
+    private static void written(Page page, JsonArray all) {
+        page.walk()
+                .forEach(node -> node.stamp().from().sources().stream()
+                        .map(From.Source::at)
+                        .findFirst()
+                        .ifPresent(at -> {
+                            JsonObject json = new JsonObject();
+                            json.addProperty("anchor", node.id().within());
+                            json.addProperty("at", at.toString());
+                            all.add(json);
+                        }));
+    }
+
+    @Override
+    public void close() throws IOException {
+        watch.close();
+        server.stop(0);
+        threads.shutdownNow();
+    }
+}

@@ -1,0 +1,119 @@
+package bayfolio.preview;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.DemoFleet;
+import bayfolio.read.FleetReader;
+import bayfolio.read.Folder;
+import bayfolio.render.theme.Theme;
+import bayfolio.render.theme.UnknownThemeException;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.Socket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Handbooks while they are written. */
+final class PreviewTest {
+    @TempDir
+    private Path folder;
+
+    private Path unit;
+    private Preview preview;
+    private final HttpClient client = HttpClient.newHttpClient();
+
+    @BeforeEach
+    void start() throws Exception {
+        Path root = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
+        unit = root.resolve("units/plover/unit.yaml");
+        preview = Preview.start(
+                root,
+                0,
+                new Preview.Reading() {
+                    @Override
+                    public Theme theme() throws IOException, UnknownThemeException {
+                        return Theme.load(root, Theme.BUILT_IN);
+                    }
+
+                    @Override
+                    public FleetReader.Reading fleet() {
+                        return FleetReader.read(new Folder(root));
+                    }
+                },
+                line -> {});
+    }
+
+    @AfterEach
+    void stop() throws IOException {
+        preview.close();
+    }
+
+    private HttpResponse<String> get(String path) throws Exception {
+        return client.send(
+                HttpRequest.newBuilder(URI.create(preview.origin() + path)).build(),
+                HttpResponse.BodyHandlers.ofString());
+    }
+
+    private JsonObject state(int known, String page) throws Exception {
+        return JsonParser.parseString(
+                        get(".preview/state?known=" + known + "&page=" + page).body())
+                .getAsJsonObject();
+    }
+
+    @Test
+    void aPageIsThatOfTheSiteAndTellsWhereItIsWritten() throws Exception {
+        String page = get("web/plover/index.html").body();
+        JsonObject state = state(0, "/web/plover/index.html");
+
+        assertThat(page).contains("<title>Plover").contains("/.preview/preview.js");
+        assertThat(get("web/index.html").body()).contains("plover/index.html");
+        assertThat(state.get("findings").getAsJsonArray()).isEmpty();
+        assertThat(state.get("written").toString()).contains("units/plover/unit.yaml:");
+        assertThat(get("web/plover/none.html").statusCode()).isEqualTo(404);
+        assertThat(get("../etc/passwd").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void whatIsWrittenIsSeenAndABrokenFileLeavesTheLastGoodPage() throws Exception {
+        String text = Files.readString(unit);
+
+        Files.writeString(unit, text.replaceFirst("(?m)^name: .*$", "name: Sanderling"));
+        JsonObject changed = state(1, "/web/plover/index.html");
+        String page = get("web/plover/index.html").body();
+        Files.writeString(unit, text.replaceFirst("(?m)^name: .*$", "name: [broken"));
+        JsonObject broken = state(changed.get("draft").getAsInt(), "/web/plover/index.html");
+        String kept = get("web/plover/index.html").body();
+
+        assertThat(changed.get("stays").getAsBoolean()).isFalse();
+        assertThat(page).contains("Sanderling");
+        assertThat(broken.get("stays").getAsBoolean()).isTrue();
+        assertThat(broken.get("findings").toString()).contains("units/plover/unit.yaml:");
+        assertThat(kept).contains("Sanderling");
+    }
+
+    /** A page of another site that found a name for this address must not read the drafts. */
+    @Test
+    void onlyThisComputerIsAnswered() throws Exception {
+        String[] origin = preview.origin().split("[:/]+", -1);
+        try (Socket socket = new Socket("127.0.0.1", Integer.parseInt(origin[2]))) {
+            OutputStream out = socket.getOutputStream();
+            out.write("GET /web/index.html HTTP/1.1\r\nHost: example.org\r\nConnection: close\r\n\r\n"
+                    .getBytes(StandardCharsets.US_ASCII));
+            out.flush();
+            InputStream in = socket.getInputStream();
+            assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8)).startsWith("HTTP/1.1 403");
+        }
+    }
+}
