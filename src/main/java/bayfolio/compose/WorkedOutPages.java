@@ -7,6 +7,7 @@ import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
+import bayfolio.drawing.Bars;
 import bayfolio.explain.Explained;
 import bayfolio.explain.Grid;
 import bayfolio.prose.Block;
@@ -85,6 +86,7 @@ final class WorkedOutPages {
     private List<Content> contents(Stamp page, Explained.Explanation explanation) {
         List<Content> contents = new ArrayList<>();
         contents.add(Content.Text.of(page.child("answer"), new Inline.Strong(text(explanation.answer()))));
+        drawn(page.child("drawn"), explanation).ifPresent(contents::add);
         List<Grid> grids = explanation.grids();
         int number = 1;
         for (Grid grid : grids) {
@@ -106,6 +108,23 @@ final class WorkedOutPages {
         Stamp working = page.child("working");
         contents.add(new Content.Fold(working, view.word("worked-out.working"), working(working, explanation)));
         return contents;
+    }
+
+    private Optional<Content> drawn(Stamp stamp, Explained.Explanation explanation) {
+        return explanation.bars().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Content.Drawn(
+                        stamp,
+                        view.word("worked-out.drawn." + explanation.question().id()),
+                        Bars.of(explanation.bars().stream()
+                                .map(bar -> new Bars.Bar(
+                                        bar.label(),
+                                        bar.shown(),
+                                        bar.value() / bar.whole(),
+                                        bar.limit() > 0 ? bar.limit() / bar.whole() : -1,
+                                        bar.exceeded()))
+                                .toList()),
+                        List.of()));
     }
 
     private List<Content> working(Stamp working, Explained.Explanation explanation) {

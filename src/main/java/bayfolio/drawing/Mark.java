@@ -85,11 +85,22 @@ public sealed interface Mark {
     /**
      * Words in one line.
      *
-     * @param x of their middle
+     * @param x of their middle, or of where they begin or end
      * @param y of their base line
      * @param size of a capital letter and the room around it
      */
-    record Label(String words, double x, double y, double size) implements Mark {
+    record Label(String words, double x, double y, double size, Anchor anchor) implements Mark {
+        /** Which part of the words is at their place. */
+        enum Anchor {
+            START,
+            MIDDLE,
+            END
+        }
+
+        Label(String words, double x, double y, double size) {
+            this(words, x, y, size, Anchor.MIDDLE);
+        }
+
         /** Of a bold letter, on the average, beside its size. */
         private static final double LETTER = 0.66;
 
@@ -99,7 +110,12 @@ public sealed interface Mark {
         /** The room that it takes. */
         public Box room() {
             double width = words.length() * LETTER * size;
-            return new Box("", x - width / 2, y - size * (1 - BELOW), width, size, 0, Fill.NONE, false);
+            double left = switch (anchor) {
+                case START -> x;
+                case MIDDLE -> x - width / 2;
+                case END -> x - width;
+            };
+            return new Box("", left, y - size * (1 - BELOW), width, size, 0, Fill.NONE, false);
         }
 
         @Override

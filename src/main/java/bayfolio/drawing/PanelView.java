@@ -113,7 +113,7 @@ public final class PanelView {
 
             @Override
             public Mark label(Mark.Label label) {
-                return new Mark.Label(label.words(), label.x() + right, label.y() + down, label.size());
+                return new Mark.Label(label.words(), label.x() + right, label.y() + down, label.size(), label.anchor());
             }
         });
     }

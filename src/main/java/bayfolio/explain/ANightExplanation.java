@@ -7,6 +7,7 @@ import bayfolio.measure.Amount;
 import bayfolio.measure.Celsius;
 import bayfolio.measure.Rounding;
 import bayfolio.measure.Seconds;
+import bayfolio.measure.Share;
 import bayfolio.measure.Symbol;
 import bayfolio.model.Appliance;
 import bayfolio.model.Circuit;
@@ -25,6 +26,7 @@ import bayfolio.reckon.power.Draw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Whether the house batteries last a usual night without hook-up. */
 final class ANightExplanation {
@@ -58,7 +60,22 @@ final class ANightExplanation {
                 steps(),
                 assumed(),
                 voice.say("source", "cold", voice.source(night.bank().kind().cold())),
-                voice.say("error"));
+                voice.say("error"),
+                Stream.of(HouseBank.MILD, ANight.FREEZING, ANight.HARD_FROST)
+                        .map(this::bar)
+                        .toList());
+    }
+
+    /** What is left of a full charge in the morning. */
+    private Bar bar(Celsius temperature) {
+        Share left = night.at(temperature).left();
+        return new Bar(
+                voice.amount(temperature.amount(voice.first())),
+                voice.say("bar", "left", Rounding.DOWN.print(left), "limit", limit()),
+                left.value(),
+                night.bank().limit().value(),
+                true,
+                1);
     }
 
     /** A heater runs longer in frost, so mild weather alone is no answer. */

@@ -76,7 +76,27 @@ final class CordVoltsExplanation {
                                                 voice.source(lead.conductor().row()))
                                         .distinct()
                                         .toList())),
-                voice.say("error"));
+                voice.say("error"),
+                bars(most));
+    }
+
+    /** What arrives of a post's volts at full load, with the cord alone and with each extension that carries it. */
+    private List<Bar> bars(Amps most) {
+        Post post = cord.posts().get(0);
+        double whole = post.volts().value().value();
+        List<Bar> bars = new ArrayList<>();
+        bars.add(bar(name(cord.own()), post, cord.alone().drop(most), whole));
+        for (CordSet extension : cord.extensions()) {
+            if (extension.carries(most, voice.region())) {
+                bars.add(bar(
+                        name(extension), post, cord.with(Optional.of(extension)).drop(most), whole));
+            }
+        }
+        return bars;
+    }
+
+    private Bar bar(String name, Post post, Volts lost, double whole) {
+        return new Bar(name, voice.amount(left(post, lost)), post.behind(lost).value(), 0, false, whole);
     }
 
     private Outlet largest() {

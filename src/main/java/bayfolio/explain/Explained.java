@@ -21,6 +21,7 @@ public sealed interface Explained {
      * @param assumed what was taken for granted
      * @param source where formula and limits come from
      * @param howWrong how far it may be off, and to which side
+     * @param bars the results that count first, to be drawn
      */
     record Explanation(
             Question question,
@@ -32,13 +33,29 @@ public sealed interface Explained {
             List<String> steps,
             List<String> assumed,
             String source,
-            String howWrong)
+            String howWrong,
+            List<Bar> bars)
             implements Explained {
+        Explanation(
+                Question question,
+                String asked,
+                String answer,
+                List<Grid> grids,
+                List<Input> inputs,
+                String formula,
+                List<String> steps,
+                List<String> assumed,
+                String source,
+                String howWrong) {
+            this(question, asked, answer, grids, inputs, formula, steps, assumed, source, howWrong, List.of());
+        }
+
         public Explanation {
             grids = List.copyOf(grids);
             inputs = List.copyOf(inputs);
             steps = List.copyOf(steps);
             assumed = List.copyOf(assumed);
+            bars = List.copyOf(bars);
         }
     }
 

@@ -28,6 +28,7 @@ import bayfolio.reckon.weight.PayloadLimits;
 import bayfolio.reckon.weight.Person;
 import bayfolio.reckon.weight.WeightLimit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -70,7 +71,43 @@ final class LoadingExplanation {
                 steps(),
                 assumed(),
                 voice.regional("source"),
-                voice.say("error"));
+                voice.say("error"),
+                bars());
+    }
+
+    /** The heaviest state that the description speaks of, against each limit. */
+    private List<Bar> bars() {
+        Optional<Loading.State> heaviest = loading.states().stream()
+                .max(Comparator.comparingDouble(state -> state.all().value()));
+        List<Bar> bars = new ArrayList<>();
+        heaviest.ifPresent(state -> {
+            bar(WeightLimit.Kind.GROSS, Weights.GROSS, state.all()).ifPresent(bars::add);
+            if (carrying.axles().isPresent()) {
+                bar(
+                                WeightLimit.Kind.FRONT_AXLE,
+                                Weights.FRONT_AXLE,
+                                state.axles().front())
+                        .ifPresent(bars::add);
+                bar(WeightLimit.Kind.REAR_AXLE, Weights.REAR_AXLE, state.axles().rear())
+                        .ifPresent(bars::add);
+            }
+        });
+        return bars;
+    }
+
+    private Optional<Bar> bar(WeightLimit.Kind kind, Key<Kilograms> key, Kilograms carried) {
+        return carrying.weights()
+                .find(key)
+                .map(most -> Bar.upTo(
+                        limit(kind),
+                        voice.say(
+                                "bar",
+                                "carried",
+                                more(carried),
+                                "limit",
+                                carrying.weights().written(key).orElseThrow()),
+                        carried.value(),
+                        most.value()));
     }
 
     static String limit(WeightLimit.Kind kind, Voice voice) {

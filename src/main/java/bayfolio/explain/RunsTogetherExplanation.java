@@ -69,7 +69,28 @@ final class RunsTogetherExplanation {
                 ways.stream().map(this::step).toList(),
                 assumed(),
                 voice.regional("source"),
-                voice.say("error"));
+                voice.say("error"),
+                bars());
+    }
+
+    /** How full each leg is with the usual things and as many air conditioners as fit. */
+    private List<Bar> bars() {
+        List<Bar> bars = new ArrayList<>();
+        for (LoadSharing way : ways) {
+            List<Draw> on = RunsTogether.on(way);
+            for (LoadSharing.Limit leg : RunsTogether.legs(way)) {
+                String supply = names.of(way.feed());
+                Amps carried = way.carried(leg, on);
+                bars.add(Bar.upTo(
+                        leg.leg() == 0
+                                ? supply
+                                : voice.words().row(List.of(supply, voice.say("bar.leg", "leg", leg.leg()))),
+                        voice.say("bar", "carried", Rounding.UP.print(carried), "limit", plain(leg.limit())),
+                        carried.value(),
+                        leg.limit().value()));
+            }
+        }
+        return bars;
     }
 
     private List<String> assumed() {

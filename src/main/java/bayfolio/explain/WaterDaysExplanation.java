@@ -49,7 +49,17 @@ final class WaterDaysExplanation {
                 steps(),
                 assumed(),
                 voice.say("source"),
-                voice.say("error"));
+                voice.say("error"),
+                bars(Math.min(2, use.berths())));
+    }
+
+    /** Which tank ends the stay, for so many people living as usual. */
+    private List<Bar> bars(int people) {
+        List<WaterUse.Lasting> all = use.lasting(WaterUseProfile.USUAL, people);
+        double longest = all.stream().mapToDouble(WaterUse.Lasting::days).max().orElse(1);
+        return all.stream()
+                .map(lasting -> new Bar(what(lasting, voice), shown(lasting), lasting.days(), 0, false, longest))
+                .toList();
     }
 
     private String promise(int people) {

@@ -92,6 +92,7 @@ final class DrawingView {
                             .with("y", px(label.y()))
                             .with("size", px(label.size()))
                             .with("words", label.words())
+                            .with("anchor", Type.word(label.anchor()))
                             .with("room", at(new View(), label.room())));
         }
 
