@@ -2,12 +2,15 @@
 const EDITION = "@edition@";
 const FILES = ["@files@"];
 
+// When it was kept, beside the files; no address of the site.
+const DAY = "kept-on";
+
 const OWN = `bayfolio ${self.registration.scope} `;
 const KEPT = OWN + EDITION;
 
 self.addEventListener("install", (event) => {
   const wanted = FILES.map((file) => new Request(file, { cache: "reload" }));
-  event.waitUntil(caches.open(KEPT).then((cache) => cache.addAll(wanted)));
+  event.waitUntil(caches.open(KEPT).then((cache) => cache.addAll(wanted).then(() => cache.put(DAY, new Response(String(Date.now()))))));
 });
 
 self.addEventListener("activate", (event) => {
@@ -24,22 +27,23 @@ self.addEventListener("message", (event) => {
   if (event.data === "take-over") {
     self.skipWaiting();
   } else if (event.data === "kept") {
-    event.waitUntil(kept().then((size) => event.ports[0].postMessage(size)));
+    event.waitUntil(kept().then((all) => event.ports[0].postMessage(all)));
   }
 });
 
-// How many bytes there are; nothing while one file is missing.
+// How many bytes there are, and since when; nothing while one file is missing.
 async function kept() {
   const cache = await caches.open(KEPT);
   let size = 0;
   for (const file of FILES) {
     const found = await cache.match(file);
     if (!found) {
-      return 0;
+      return { size: 0 };
     }
     size += (await found.blob()).size;
   }
-  return size;
+  const day = await cache.match(DAY);
+  return { size, on: day ? Number(await day.text()) : 0 };
 }
 
 self.addEventListener("fetch", (event) => {

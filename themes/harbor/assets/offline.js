@@ -6,12 +6,20 @@
     return;
   }
   const phone = navigator.serviceWorker;
+  // What is older than that may be of another edition of the coach.
+  const LONG = 30 * 24 * 60 * 60 * 1000;
 
   function kept(worker) {
     const channel = new MessageChannel();
     channel.port1.onmessage = (event) => {
-      if (event.data > 0 && !line.querySelector("button")) {
-        line.textContent = `${line.dataset.saved} · ${Math.ceil(event.data / 1000)}\u00a0kB`;
+      const { size, on } = event.data;
+      if (size > 0 && !line.querySelector("button")) {
+        const day = on ? ` · ${new Date(on).toLocaleDateString(document.documentElement.lang)}` : "";
+        const told = navigator.onLine ? line.dataset.saved : line.dataset.copy;
+        line.textContent = `${told} · ${Math.ceil(size / 1000)}\u00a0kB${day}`;
+        if (on && Date.now() - on > LONG) {
+          line.append(document.createElement("br"), line.dataset.old);
+        }
         line.hidden = false;
       }
     };

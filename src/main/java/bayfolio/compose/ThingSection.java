@@ -94,7 +94,11 @@ final class ThingSection {
 
     private List<Content> contents(Stamp stamp, Thing thing) {
         List<Content> contents = new ArrayList<>();
-        view.coach().system(thing).map(system -> view.chip(stamp, system)).ifPresent(contents::add);
+        // Among numbers one looks for a figure, not for a place.
+        boolean number = PageKind.NUMBERS.things().contains(thing.kind());
+        if (!number) {
+            view.coach().system(thing).map(system -> view.chip(stamp, system)).ifPresent(contents::add);
+        }
         thing.facts()
                 .find("access", Access.class)
                 .ifPresent(access -> contents.add(new Content.Mark(
@@ -105,7 +109,7 @@ final class ThingSection {
             contents.add(new Content.Mark(stamp.child("emergency"), "emergency", view.word("access.emergency")));
         }
         place(stamp.child("place"), thing).ifPresent(contents::add);
-        if (sketched.contains(CoachView.target(thing))) {
+        if (sketched.contains(CoachView.target(thing)) && !number) {
             contents.add(new Content.Sketched(stamp.child("sketches"), CoachView.target(thing)));
         }
         pictures(stamp, thing).forEach(contents::add);

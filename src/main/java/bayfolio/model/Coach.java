@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** A unit where it works: with what its fleet and every site add to it. Looks things up by id and by role. */
@@ -18,8 +17,6 @@ public final class Coach {
     private final Features features;
     private final Map<Name, Thing> byId = new LinkedHashMap<>();
     private final Map<Name, List<Thing>> byRole = new LinkedHashMap<>();
-
-    private static final Set<String> POWER = Set.of("circuit", "load", "bank", "supply", "adapter");
 
     private record Name(String kind, String idOrRole) {}
 
@@ -91,12 +88,11 @@ public final class Coach {
         return thing.roles().stream().flatMap(role -> fleet.role(role).stream());
     }
 
-    /** What a thing belongs to, by its first role that says so; what only stands in reckonings of power, to that. */
+    /** What a thing belongs to, by its first role that says so. */
     public Optional<CoachSystem> system(Thing thing) {
         return roles(thing)
                 .flatMap(role -> role.facts().find(Role.SYSTEM).stream())
-                .findFirst()
-                .or(() -> POWER.contains(thing.kind()) ? Optional.of(CoachSystem.POWER) : Optional.empty());
+                .findFirst();
     }
 
     /** All that hold a role, in walking order, if that is known. */

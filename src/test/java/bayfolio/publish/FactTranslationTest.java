@@ -9,6 +9,7 @@ import bayfolio.model.Rewording;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -51,7 +52,9 @@ final class FactTranslationTest {
         assertThat(page.select("h1").attr("lang")).isEmpty();
         assertThat(page.select(".facts dd[lang]").eachAttr("lang")).isNotEmpty().containsOnly("en-US");
         assertThat(page.select(".mark.foreign").text()).isEqualTo("Parts of this page are not in your language yet.");
-        assertThat(fleet.page("switches.html").select("li a").eachText()).contains("Pumpenschalter");
+        assertThat(fleet.page("switches.html").select("li a"))
+                .extracting(Element::ownText)
+                .contains("Pumpenschalter");
         assertThat(fleet.page("do/open-the-bed.html").text()).contains("Pumpenschalter");
     }
 

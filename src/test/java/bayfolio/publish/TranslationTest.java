@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -70,7 +71,9 @@ final class TranslationTest {
         assertThat(page.select(".foreign")).isEmpty();
         assertThat(page.select("#steps h2").text()).isEqualTo("Schritte");
         assertThat(page.select("#done-when").text()).contains("Leisten", "L");
-        assertThat(fleet.page("procedures.html").select("li a").eachText()).contains("Das Bett aufklappen");
+        assertThat(fleet.page("procedures.html").select("li a"))
+                .extracting(Element::ownText)
+                .contains("Das Bett aufklappen");
     }
 
     @Test

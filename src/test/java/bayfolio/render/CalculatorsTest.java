@@ -182,11 +182,13 @@ class CalculatorsTest {
     }
 
     private static void tick(WebElement form, String label) {
-        form.findElements(By.tagName("label")).stream()
+        WebElement field = form.findElements(By.tagName("label")).stream()
                 .filter(each -> each.getText().equals(label))
                 .findFirst()
-                .orElseThrow()
-                .click();
+                .orElseThrow();
+        // Not below the bar at the thumb.
+        browser.executeScript("arguments[0].scrollIntoView({ block: 'center' })", field);
+        field.click();
     }
 
     /** Every field has a label of its own, and every script that a page names is there. */

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,15 +39,17 @@ final class OfflineTest {
 
     @Test
     void itIsReadWithoutASignalAndTakesTheNextEditionAtATap(@TempDir Path folder) throws Exception {
-        Path site = folder.resolve("site");
+        Path served = folder.resolve("served");
+        Path site = served.resolve("books/of/ours");
         for (var file : DemoFleet.files(DemoFleet.web()).entrySet()) {
+            // Wherever a host puts it.
             DemoFleet.write(site.resolve(file.getKey()), file.getValue());
         }
         ChromeDriver browser = Browser.open(folder.resolve("profile"));
         try {
             String origin;
-            try (SiteServer server = new SiteServer(site)) {
-                origin = server.origin();
+            try (SiteServer server = new SiteServer(served)) {
+                origin = server.origin() + "books/of/ours/";
                 browser.get(origin + "dunlin/");
                 WebDriverWait wait = new WebDriverWait(browser, Duration.ofSeconds(60));
                 // A page that is read anew takes the element away while it is looked at.
@@ -72,7 +75,16 @@ final class OfflineTest {
                         .contains("next");
             }
 
+            browser.executeCdpCommand("Network.enable", Map.of());
+            browser.executeCdpCommand(
+                    "Network.emulateNetworkConditions",
+                    Map.of("offline", true, "latency", 0, "downloadThroughput", 0, "uploadThroughput", 0));
             browser.get(origin + "dunlin/?from=mail");
+            new WebDriverWait(browser, Duration.ofSeconds(30))
+                    .ignoring(StaleElementReferenceException.class)
+                    .until(it -> it.findElement(By.id("saved"))
+                            .getText()
+                            .startsWith("No signal: this is the copy on this phone"));
             assertThat(browser.findElement(By.tagName("h1")).getText()).isEqualTo("Dunlin");
             List<?> found = (List<?>) Objects.requireNonNull(browser.executeAsyncScript(EVERY_FILE));
             assertThat(found.get(1)).isEqualTo("");
