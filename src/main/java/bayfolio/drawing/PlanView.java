@@ -75,7 +75,9 @@ public final class PlanView {
                 MARGIN + 0.45 * view.scale,
                 view.top + width * view.scale));
         parts.stream()
-                .sorted(Comparator.comparing((Part part) -> part.out() == 0))
+                // What slides out lies below all others, and a wide door below a narrow one.
+                .sorted(Comparator.comparing((Part part) -> part.out() == 0)
+                        .thenComparing(Part::width, Comparator.reverseOrder()))
                 .forEach(view::part);
         double low = parts.stream()
                 .filter(part -> part.wall() == Wall.LEFT)

@@ -2,10 +2,12 @@ package bayfolio.model;
 
 import bayfolio.fact.UnreadException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** A unit where it works: with what its fleet and every site add to it. Looks things up by id and by role. */
@@ -18,6 +20,9 @@ public final class Coach {
     private final Map<Name, Thing> byId = new LinkedHashMap<>();
     private final Map<Name, List<Thing>> byRole = new LinkedHashMap<>();
 
+    /** Ids that two things of a kind have; which of them is meant nobody knows. */
+    private final Set<Name> twice = new HashSet<>();
+
     private record Name(String kind, String idOrRole) {}
 
     public Coach(Fleet fleet, Unit unit) {
@@ -26,7 +31,9 @@ public final class Coach {
         this.things = Stream.concat(unit.things(), fleet.siteThings()).toList();
         this.features = Features.of(unit);
         for (Thing thing : things) {
-            byId.putIfAbsent(new Name(thing.kind(), thing.id()), thing);
+            if (byId.putIfAbsent(new Name(thing.kind(), thing.id()), thing) != null) {
+                twice.add(new Name(thing.kind(), thing.id()));
+            }
         }
         this.walked = walked(unit, things);
         for (Thing thing : walked) {
@@ -81,6 +88,11 @@ public final class Coach {
 
     public Optional<Thing> thing(String kind, String id) {
         return Optional.ofNullable(byId.get(new Name(kind, id)));
+    }
+
+    /** Whether two things of that kind have that id, which is told where it is written. */
+    public boolean twice(String kind, String id) {
+        return twice.contains(new Name(kind, id));
     }
 
     /** What a thing is for, as far as the list of roles knows it. */

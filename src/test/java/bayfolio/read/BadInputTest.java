@@ -190,7 +190,7 @@ class BadInputTest {
         append(PROCEDURE, "{{#has.city-water}}".repeat(100) + "deep" + "{{/has.city-water}}".repeat(100));
 
         assertThat(findings())
-                .contains(PROCEDURE + ":10:1: sections are nested deeper than 32 levels" + " [malformed-template]");
+                .contains(PROCEDURE + ":11:1: sections are nested deeper than 32 levels" + " [malformed-template]");
     }
 
     @Test
@@ -209,7 +209,7 @@ class BadInputTest {
 
         assertThat(findings())
                 .contains(PROCEDURE
-                        + ":7:7: the condition has more than 100 words and brackets"
+                        + ":8:7: the condition has more than 100 words and brackets"
                         + " [malformed-condition]");
     }
 
@@ -308,7 +308,7 @@ class BadInputTest {
         }
         Files.createSymbolicLink(root.resolve("units/evil"), folder);
         Files.createSymbolicLink(root.resolve("units/dunlin/photos/one.png"), picture);
-        append(DUNLIN, "photos:\n  - {id: one, name: One, file: one.png, alt: The first}\n");
+        replace(DUNLIN, "\nphotos:\n", "\nphotos:\n  - {id: one, name: One, file: one.png, alt: The first}\n");
 
         assertThat(findings())
                 .contains(
@@ -348,7 +348,8 @@ class BadInputTest {
 
     @Test
     void photosStayWithinTheirFolder() throws Exception {
-        append(DUNLIN, """
+        replace(DUNLIN, "\nphotos:\n", """
+
                 photos:
                   - {id: fleet-file, name: Fleet, file: ../../fleet.yaml, alt: The fleet}
                 """);
@@ -367,7 +368,8 @@ class BadInputTest {
 
     @Test
     void photoMissingOrNoPicture() throws Exception {
-        append(DUNLIN, """
+        replace(DUNLIN, "\nphotos:\n", """
+
                 photos:
                   - {id: one, name: One, file: one.jpg, alt: The first}
                   - {id: two, name: Two, file: two.jpg, alt: The second}
@@ -453,7 +455,9 @@ class BadInputTest {
         replace(PROCEDURE, "{{/has.fill-valve}}\n", "");
         List<String> before = findings();
         try (Stream<Path> paths = Files.walk(root)) {
-            for (Path path : paths.filter(Files::isRegularFile).toList()) {
+            for (Path path : paths.filter(
+                            it -> Files.isRegularFile(it) && !it.toString().endsWith(".jpg"))
+                    .toList()) {
                 Files.writeString(path, Files.readString(path).replace("\n", "\r\n"));
             }
         }

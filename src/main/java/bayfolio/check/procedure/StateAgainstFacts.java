@@ -39,7 +39,9 @@ public final class StateAgainstFacts implements Rule {
                 .coach()
                 .thing(handled.target().kind(), handled.target().id())
                 .flatMap(thing -> thing.facts().located(key))
-                .filter(state -> States.opposed(handled.state(), state.value()))
+                .filter(state -> !coach.coach()
+                                .twice(handled.target().kind(), handled.target().id())
+                        && States.opposed(handled.state(), state.value()))
                 .map(state -> Finding.warning(
                                 "state-against-facts",
                                 state.at(),

@@ -220,11 +220,13 @@ final class LookRelations {
             note(
                     "thing-that-is-not-on-board",
                     mentionedTools(),
-                    (tool, coach) -> coach.unit()
-                            .things()
-                            .anyMatch(thing -> (thing instanceof Item || !tool.equals("fuse"))
-                                    && Subjects.all(thing.id() + " " + thing.name())
-                                            .contains(tool)),
+                    // What could not be read may be called so.
+                    (tool, coach) -> !coach.unit().facts().whole()
+                            || coach.unit()
+                                    .things()
+                                    .anyMatch(thing -> (thing instanceof Item || !tool.equals("fuse"))
+                                            && Subjects.all(thing.id() + " " + thing.name())
+                                                    .contains(tool)),
                     "{about} speaks of a {1}, and nothing on the coach is called so",
                     "List it under `items`, with its place; or mend the text."),
             note(
