@@ -47,6 +47,7 @@ import bayfolio.check.gas.WhileDrivingUnstated;
 import bayfolio.check.orphan.OrphanCompartment;
 import bayfolio.check.orphan.OrphanSwitch;
 import bayfolio.check.photo.PhotoUnused;
+import bayfolio.check.photo.PointersOutOfOrder;
 import bayfolio.check.procedure.AnswerWithoutLook;
 import bayfolio.check.procedure.ColorAsOnlyMark;
 import bayfolio.check.procedure.FirstDoThisCycle;
@@ -249,6 +250,7 @@ public final class Rules {
             new NoEmergencyExit(),
             new NoFireExtinguisher(),
             new PhotoUnused(),
+            new PointersOutOfOrder(),
             new SamePlaceOnPanel(),
             new PoseAgainstLook(),
             new FeatureWithoutRole(),

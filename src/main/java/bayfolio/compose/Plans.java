@@ -16,12 +16,24 @@ import bayfolio.model.Slide;
 import bayfolio.model.Spot;
 import bayfolio.model.Thing;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
-/** The coach from above: doors and what slides out, numbered in walking order; or where one thing is. */
+/** The coach from above: doors and what slides out, by their codes; what counts in danger; or where one thing is. */
 final class Plans {
+    /** What a renter looks for in danger, by its role. */
+    private static final Map<String, String> IN_DANGER = Map.of(
+            "fire-extinguisher", "extinguisher",
+            "first-aid-kit", "aid",
+            "lp-main-valve", "gas",
+            "gas-cylinder-valve", "gas",
+            "house-battery-switch", "battery",
+            "coach-main-breaker", "main");
+
     private final CoachView view;
     private final SideDrawings sides;
 
@@ -46,6 +58,66 @@ final class Plans {
                 view.word("drawing.plan"),
                 drawing(parts, List.of()),
                 things.stream().map(CoachView::link).toList()));
+    }
+
+    /** Ways out, extinguishers and what is shut off in danger, as far as their places are measured. */
+    Optional<Content> inDanger(Stamp stamp) {
+        List<PlanView.Part> parts = new ArrayList<>();
+        List<PlanView.Dot> dots = new ArrayList<>();
+        List<Thing> shown = new ArrayList<>();
+        Set<String> marked = new HashSet<>();
+        view.coach()
+                .walked()
+                .filter(thing -> CoachView.audience(thing) != Audience.STAFF)
+                .forEach(thing -> marking(thing).ifPresent(label -> {
+                    Thing seen =
+                            view.coach().around(thing).<Thing>map(bay -> bay).orElse(thing);
+                    Optional<Spot> spot =
+                            seen.spot().filter(it -> it.fromFront().isPresent());
+                    // Two of a kind in one locker are one mark.
+                    if (spot.isPresent() && marked.add(label + " " + (seen == thing ? thing.id() : seen.id()))) {
+                        shown.add(thing);
+                        if (inAWall(spot.get())) {
+                            parts.add(part(seen, label, Mark.Fill.STRIPES)
+                                    .of(CoachView.target(thing).written()));
+                        } else {
+                            dots.add(new PlanView.Dot(
+                                    CoachView.target(thing).written(),
+                                    label,
+                                    along(spot.get()),
+                                    aisle(),
+                                    Mark.Fill.HERE));
+                        }
+                    }
+                }));
+        return shown.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Content.Drawn(
+                        stamp.from(From.fact(view.unit().size(), Size.LENGTH)),
+                        view.word("drawing.danger"),
+                        drawing(parts, dots),
+                        shown.stream().map(CoachView::link).toList()));
+    }
+
+    private Optional<String> marking(Thing thing) {
+        if (thing instanceof Door) {
+            return entry(thing)
+                    ? Optional.of(view.word("drawing.door"))
+                    : thing.facts().find(Door.EMERGENCY).filter(it -> it).map(it -> view.word("drawing.exit"));
+        }
+        return thing.roles().stream()
+                .flatMap(role -> Optional.ofNullable(IN_DANGER.get(role)).stream())
+                .findFirst()
+                .map(word -> view.word("drawing." + word));
+    }
+
+    private static double along(Spot spot) {
+        return meters(spot.fromFront()) + spot.width().map(it -> it.value() / 2).orElse(0.0);
+    }
+
+    /** Nobody has measured what stands inside across the coach. */
+    private double aisle() {
+        return view.unit().size().facts().get(Size.WIDTH).value() / 2;
     }
 
     /** What is in a wall and measured along it. */
@@ -89,12 +161,10 @@ final class Plans {
             parts.add(part(thing, "", Mark.Fill.HERE));
             return Optional.of(drawing(parts, List.of()));
         }
-        double middle = meters(spot.get().fromFront())
-                + spot.get().width().map(it -> it.value() / 2).orElse(0.0);
-        double across = view.unit().size().facts().get(Size.WIDTH).value() / 2;
         return Optional.of(drawing(
                 parts,
-                List.of(new PlanView.Dot(CoachView.target(thing).written(), "", middle, across, Mark.Fill.HERE))));
+                List.of(new PlanView.Dot(
+                        CoachView.target(thing).written(), "", along(spot.get()), aisle(), Mark.Fill.HERE))));
     }
 
     private static boolean entry(Thing door) {

@@ -88,26 +88,8 @@ final class Sketches {
     }
 
     private static Optional<Drawing> face(Switch made, Key<List<Located<Pose>>> poses) {
-        Set<Face.Stand> stands = EnumSet.noneOf(Face.Stand.class);
-        made.facts().all(poses).forEach(pose -> stands.add(stand(pose)));
+        Set<Pose> stands = Set.copyOf(made.facts().all(poses));
         return stands.isEmpty() ? Optional.empty() : Optional.of(Face.of(form(made.make()), stands));
-    }
-
-    private static Face.Stand stand(Pose pose) {
-        return switch (pose) {
-            case UP -> Face.Stand.UP;
-            case DOWN -> Face.Stand.DOWN;
-            case LEFT -> Face.Stand.LEFT;
-            case RIGHT -> Face.Stand.RIGHT;
-            case LEVEL -> Face.Stand.LEVEL;
-            case ALONG -> Face.Stand.ALONG;
-            case ACROSS -> Face.Stand.ACROSS;
-            case IN -> Face.Stand.IN;
-            case OUT -> Face.Stand.OUT;
-            case MIDDLE -> Face.Stand.MIDDLE;
-            case LIT -> Face.Stand.LIT;
-            case DARK -> Face.Stand.DARK;
-        };
     }
 
     private static Face.Form form(Switch.Make make) {

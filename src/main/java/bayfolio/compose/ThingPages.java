@@ -96,8 +96,11 @@ final class ThingPages {
                                 all.stream().map(thing -> entry(list, thing)).toList()))));
             }
         }
+        Plans plans = new Plans(view);
         List<Content> opening = kind == PageKind.WALK_ROUND
-                ? new Plans(view).of(page.child("plan")).stream().toList()
+                ? Stream.of(plans.of(page.child("plan")), plans.inDanger(page.child("danger")))
+                        .flatMap(Optional::stream)
+                        .toList()
                 : List.of();
         return page(kind, page, opening, sections);
     }

@@ -1,5 +1,6 @@
 package bayfolio.drawing;
 
+import bayfolio.model.Pose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -27,31 +28,15 @@ public final class Face {
         SCREEN
     }
 
-    /** How it stands, or how its lamp is. */
-    public enum Stand {
-        UP,
-        DOWN,
-        LEFT,
-        RIGHT,
-        LEVEL,
-        ALONG,
-        ACROSS,
-        IN,
-        OUT,
-        MIDDLE,
-        LIT,
-        DARK
-    }
-
     private final List<Mark> marks = new ArrayList<>();
-    private final Set<Stand> stands;
+    private final Set<Pose> poses;
 
-    private Face(Set<Stand> stands) {
-        this.stands = stands;
+    private Face(Set<Pose> poses) {
+        this.poses = poses;
     }
 
-    public static Drawing of(Form form, Set<Stand> stands) {
-        Face face = new Face(stands);
+    public static Drawing of(Form form, Set<Pose> poses) {
+        Face face = new Face(poses);
         switch (form) {
             case DIAL -> face.dial();
             case HANDLE -> face.handle();
@@ -61,14 +46,14 @@ public final class Face {
             case BUTTON -> face.button();
             case SCREEN -> face.screen();
         }
-        if (form != Form.SCREEN && face.any(Stand.LIT, Stand.DARK)) {
+        if (form != Form.SCREEN && face.any(Pose.LIT, Pose.DARK)) {
             face.lamp(102, 18, 9);
         }
         return new Drawing(SIDE, SIDE, face.marks);
     }
 
-    private boolean any(Stand... some) {
-        return Set.of(some).stream().anyMatch(stands::contains);
+    private boolean any(Pose... some) {
+        return Set.of(some).stream().anyMatch(poses::contains);
     }
 
     private void box(double x, double y, double width, double height, double corner, Mark.Fill fill) {
@@ -77,7 +62,7 @@ public final class Face {
 
     /** A lit one has rays; a dark one is an empty ring. */
     private void lamp(double x, double y, double radius) {
-        boolean lit = stands.contains(Stand.LIT);
+        boolean lit = poses.contains(Pose.LIT);
         marks.add(new Mark.Round("", x, y, radius, lit ? Mark.Fill.HERE : Mark.Fill.NONE));
         for (int ray = 0; lit && ray < 8; ray++) {
             double angle = ray * Math.PI / 4;
@@ -91,10 +76,10 @@ public final class Face {
 
     private void dial() {
         marks.add(new Mark.Round("", MIDDLE, MIDDLE, 44, Mark.Fill.NONE));
-        double turned = any(Stand.DOWN)
+        double turned = any(Pose.DOWN)
                 ? Math.PI
-                : any(Stand.RIGHT, Stand.LEVEL, Stand.ALONG) ? Math.PI / 2 : any(Stand.LEFT) ? -Math.PI / 2 : 0;
-        boolean bothEnds = any(Stand.LEVEL, Stand.ALONG, Stand.ACROSS);
+                : any(Pose.RIGHT, Pose.LEVEL, Pose.ALONG) ? Math.PI / 2 : any(Pose.LEFT) ? -Math.PI / 2 : 0;
+        boolean bothEnds = any(Pose.LEVEL, Pose.ALONG, Pose.ACROSS);
         double sin = Math.sin(turned);
         double cos = Math.cos(turned);
         double tail = bothEnds ? 38 : 14;
@@ -115,8 +100,8 @@ public final class Face {
     }
 
     private void handle() {
-        boolean level = any(Stand.LEFT, Stand.RIGHT);
-        double way = any(Stand.UP, Stand.LEFT) ? -1 : any(Stand.DOWN, Stand.RIGHT) ? 1 : 0;
+        boolean level = any(Pose.LEFT, Pose.RIGHT);
+        double way = any(Pose.UP, Pose.LEFT) ? -1 : any(Pose.DOWN, Pose.RIGHT) ? 1 : 0;
         if (level) {
             box(12, 38, 96, 44, 8, Mark.Fill.NONE);
             box(MIDDLE - 14 + way * 28, 32, 28, 56, 6, Mark.Fill.HERE);
@@ -127,15 +112,15 @@ public final class Face {
     }
 
     private void rocker() {
-        boolean level = any(Stand.LEFT, Stand.RIGHT);
+        boolean level = any(Pose.LEFT, Pose.RIGHT);
         box(level ? 14 : 34, level ? 34 : 14, level ? 92 : 52, level ? 52 : 92, 8, Mark.Fill.NONE);
         if (level) {
             marks.add(Mark.Path.through(MIDDLE, 34, MIDDLE, 86));
-            box(any(Stand.LEFT) ? 18 : 64, 38, 38, 44, 5, Mark.Fill.HERE);
+            box(any(Pose.LEFT) ? 18 : 64, 38, 38, 44, 5, Mark.Fill.HERE);
         } else {
             marks.add(Mark.Path.through(34, MIDDLE, 86, MIDDLE));
-            if (any(Stand.UP, Stand.DOWN)) {
-                box(38, any(Stand.UP) ? 18 : 64, 44, 38, 5, Mark.Fill.HERE);
+            if (any(Pose.UP, Pose.DOWN)) {
+                box(38, any(Pose.UP) ? 18 : 64, 44, 38, 5, Mark.Fill.HERE);
             }
         }
     }
@@ -143,7 +128,7 @@ public final class Face {
     private void valve() {
         marks.add(Mark.Path.through(8, 46, 112, 46));
         marks.add(Mark.Path.through(8, 74, 112, 74));
-        if (any(Stand.ALONG)) {
+        if (any(Pose.ALONG)) {
             box(46, 53, 64, 14, 6, Mark.Fill.HERE);
         } else {
             box(53, 10, 14, 64, 6, Mark.Fill.HERE);
@@ -153,18 +138,18 @@ public final class Face {
 
     private void rod() {
         box(10, 14, 22, 92, 4, Mark.Fill.STRIPES);
-        double end = any(Stand.OUT) ? 92 : 46;
+        double end = any(Pose.OUT) ? 92 : 46;
         box(32, 54, end - 32, 12, 0, Mark.Fill.NONE);
         box(end, 34, 14, 52, 6, Mark.Fill.HERE);
     }
 
     private void button() {
         box(10, 14, 22, 92, 4, Mark.Fill.STRIPES);
-        box(32, 40, any(Stand.OUT) ? 34 : 7, 40, 4, Mark.Fill.HERE);
+        box(32, 40, any(Pose.OUT) ? 34 : 7, 40, 4, Mark.Fill.HERE);
     }
 
     private void screen() {
-        boolean lit = stands.contains(Stand.LIT);
+        boolean lit = poses.contains(Pose.LIT);
         box(12, 24, 96, 72, 8, lit ? Mark.Fill.NONE : Mark.Fill.HERE);
         if (lit) {
             lamp(MIDDLE, MIDDLE, 14);

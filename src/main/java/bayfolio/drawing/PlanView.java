@@ -33,7 +33,12 @@ public final class PlanView {
      * @param from the front; on front and rear, from the left
      * @param out how far it slides out of the wall; nothing where it does not
      */
-    public record Part(String id, String label, Wall wall, double from, double width, double out, Mark.Fill fill) {}
+    public record Part(String id, String label, Wall wall, double from, double width, double out, Mark.Fill fill) {
+        /** The same place, for another thing that is in it. */
+        public Part of(String other) {
+            return new Part(other, label, wall, from, width, out, fill);
+        }
+    }
 
     /**
      * A thing inside; lengths in meters.

@@ -116,16 +116,7 @@ record Draft(
         for (String unit : fleet.coaches()) {
             Handbook handbook = handbooks.get(unit);
             if (handbook != null) {
-                Handbook.Cover cover = handbook.cover();
-                coaches.add(new Output.Entry(
-                        unit,
-                        cover.name(),
-                        cover.number(),
-                        cover.kind(),
-                        cover.photo()
-                                .map(photo -> unit + "/" + WebSite.photo(photo.id()))
-                                .orElse(""),
-                        cover.photo().map(Photo::alt).orElse("")));
+                coaches.add(WebSite.entry(handbook));
             }
         }
         return new Draft(number, findings, site, handbooks, photographs, site.shared(coaches));

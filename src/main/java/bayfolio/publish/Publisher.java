@@ -5,7 +5,6 @@ import bayfolio.check.CheckedCoach;
 import bayfolio.compose.Composer;
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
-import bayfolio.model.Photo;
 import bayfolio.model.Unit;
 import bayfolio.model.Wording;
 import bayfolio.render.Means;
@@ -135,16 +134,7 @@ public final class Publisher {
                 if (handbook != null && coach != null) {
                     Photographs seen = photographs(unit).seenBy(coach.unit(), reader);
                     outputs.forEach(output -> files.putAll(output.files(handbook, seen)));
-                    Handbook.Cover cover = handbook.cover();
-                    coaches.add(new Output.Entry(
-                            unit,
-                            cover.name(),
-                            cover.number(),
-                            cover.kind(),
-                            cover.photo()
-                                    .map(photo -> unit + "/" + WebSite.photo(photo.id()))
-                                    .orElse(""),
-                            cover.photo().map(Photo::alt).orElse("")));
+                    coaches.add(WebSite.entry(handbook));
                 } else {
                     Map<String, byte[]> own = read(before, unit + "/");
                     for (Output output : outputs) {

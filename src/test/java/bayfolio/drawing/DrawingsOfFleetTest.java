@@ -7,6 +7,7 @@ import bayfolio.compose.Composer;
 import bayfolio.document.Content;
 import bayfolio.document.Handbook;
 import bayfolio.document.Sketch;
+import bayfolio.model.Pose;
 import bayfolio.model.Unit;
 import java.io.ByteArrayInputStream;
 import java.nio.file.Path;
@@ -81,27 +82,23 @@ final class DrawingsOfFleetTest {
     /** What ON and OFF are is seen: no two states of a form look alike. */
     @Test
     void statesOfOneFormDoNotLookAlike() {
-        List<Set<Face.Stand>> pairs = List.of(
-                EnumSet.of(Face.Stand.UP),
-                EnumSet.of(Face.Stand.DOWN),
-                EnumSet.of(Face.Stand.LEFT),
-                EnumSet.of(Face.Stand.RIGHT));
+        List<Set<Pose>> pairs =
+                List.of(EnumSet.of(Pose.UP), EnumSet.of(Pose.DOWN), EnumSet.of(Pose.LEFT), EnumSet.of(Pose.RIGHT));
         for (Face.Form form : List.of(Face.Form.DIAL, Face.Form.HANDLE, Face.Form.ROCKER)) {
             Set<List<Mark>> looks = new HashSet<>();
             pairs.forEach(stand -> looks.add(Face.of(form, stand).marks()));
             assertThat(looks).as(form.name()).hasSize(4);
         }
         for (Face.Form form : List.of(Face.Form.ROD, Face.Form.BUTTON)) {
-            assertThat(Face.of(form, EnumSet.of(Face.Stand.IN)).marks())
-                    .isNotEqualTo(Face.of(form, EnumSet.of(Face.Stand.OUT)).marks());
+            assertThat(Face.of(form, EnumSet.of(Pose.IN)).marks())
+                    .isNotEqualTo(Face.of(form, EnumSet.of(Pose.OUT)).marks());
         }
-        assertThat(Face.of(Face.Form.VALVE, EnumSet.of(Face.Stand.ALONG)).marks())
-                .isNotEqualTo(
-                        Face.of(Face.Form.VALVE, EnumSet.of(Face.Stand.ACROSS)).marks());
+        assertThat(Face.of(Face.Form.VALVE, EnumSet.of(Pose.ALONG)).marks())
+                .isNotEqualTo(Face.of(Face.Form.VALVE, EnumSet.of(Pose.ACROSS)).marks());
         for (Face.Form form : Face.Form.values()) {
-            assertThat(Face.of(form, EnumSet.of(Face.Stand.LIT)).marks())
+            assertThat(Face.of(form, EnumSet.of(Pose.LIT)).marks())
                     .as(form.name())
-                    .isNotEqualTo(Face.of(form, EnumSet.of(Face.Stand.DARK)).marks());
+                    .isNotEqualTo(Face.of(form, EnumSet.of(Pose.DARK)).marks());
         }
     }
 

@@ -11,35 +11,27 @@ import bayfolio.source.Located;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /** Flags a pose that is drawn and that the words for the same state contradict. */
 public final class PoseAgainstLook implements Rule {
-    private static final Map<Pose, Pose> OPPOSITES = new EnumMap<>(Map.of(
-            Pose.UP, Pose.DOWN,
-            Pose.DOWN, Pose.UP,
-            Pose.LEFT, Pose.RIGHT,
-            Pose.RIGHT, Pose.LEFT,
-            Pose.ALONG, Pose.ACROSS,
-            Pose.ACROSS, Pose.ALONG,
-            Pose.IN, Pose.OUT,
-            Pose.OUT, Pose.IN,
-            Pose.LIT, Pose.DARK,
-            Pose.DARK, Pose.LIT));
-
-    private static final Map<Pose, Pattern> WORDS = new EnumMap<>(Map.of(
-            Pose.UP, words("up|upper|top|upright"),
-            Pose.DOWN, words("down|lower|bottom"),
-            Pose.LEFT, words("left"),
-            Pose.RIGHT, words("right"),
-            Pose.ALONG, words("along|in line"),
-            Pose.ACROSS, words("across"),
-            Pose.IN, words("in|flush|touches|against|no rod"),
-            Pose.OUT, words("out|rod shows|rod show"),
-            Pose.LIT, words("lit|burns|glows|steady|on"),
-            Pose.DARK, words("dark|out|off|blank|no")));
+    /** By which words a look tells each. */
+    private static final Map<Pose, Pattern> WORDS = new EnumMap<>(Map.ofEntries(
+            Map.entry(Pose.UP, words("up|upper|top|upright")),
+            Map.entry(Pose.DOWN, words("down|lower|bottom")),
+            Map.entry(Pose.LEFT, words("left")),
+            Map.entry(Pose.RIGHT, words("right")),
+            Map.entry(Pose.LEVEL, words("level")),
+            Map.entry(Pose.ALONG, words("along|in line")),
+            Map.entry(Pose.ACROSS, words("across")),
+            Map.entry(Pose.IN, words("in|inside|flush|level|touches|against|no rod|deeper")),
+            Map.entry(Pose.OUT, words("out|rod|hangs|level with its neighbor")),
+            Map.entry(Pose.MIDDLE, words("middle|level")),
+            Map.entry(Pose.LIT, words("lit|burns|glows|steady|on")),
+            Map.entry(Pose.DARK, words("dark|out|off|blank"))));
 
     private static Pattern words(String some) {
         return Pattern.compile("\\b(" + some + ")\\b", Pattern.CASE_INSENSITIVE);
@@ -48,17 +40,20 @@ public final class PoseAgainstLook implements Rule {
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
         return coach.unit().switches().stream()
-                .flatMap(it -> Stream.concat(
-                        contradicted(it, Switch.ON_POSE, Switch.ON_LOOK),
-                        contradicted(it, Switch.OFF_POSE, Switch.OFF_LOOK)));
+                .flatMap(it -> Stream.of(
+                                contradicted(it, Switch.ON_POSE, Switch.ON_LOOK),
+                                contradicted(it, Switch.OFF_POSE, Switch.OFF_LOOK),
+                                alike(it))
+                        .flatMap(found -> found));
     }
 
-    /** Where the words have that of the other pose, and none of this one. */
+    /** Where the words have another pose, and not this one. */
     private static Stream<Finding> contradicted(Switch it, Key<List<Located<Pose>>> poses, Key<String> look) {
         return it.facts().find(look).stream()
                 .flatMap(words -> it.facts().find(poses).stream()
                         .flatMap(List::stream)
-                        .filter(pose -> says(OPPOSITES.get(pose.value()), words) && !says(pose.value(), words))
+                        .filter(pose -> !says(pose.value(), words)
+                                && Stream.of(Pose.values()).anyMatch(other -> says(other, words)))
                         .map(pose -> Finding.warning(
                                         "pose-against-look",
                                         pose.at(),
@@ -67,8 +62,19 @@ public final class PoseAgainstLook implements Rule {
                                 .mend("Look at the coach, and correct the one or the other.")));
     }
 
-    private static boolean says(@Nullable Pose pose, String words) {
-        Pattern pattern = pose == null ? null : WORDS.get(pose);
-        return pattern != null && pattern.matcher(words).find();
+    /** Drawn alike in both states, it would teach nobody which is which. */
+    private static Stream<Finding> alike(Switch it) {
+        Set<Pose> on = Set.copyOf(it.facts().all(Switch.ON_POSE));
+        return !on.isEmpty() && on.equals(Set.copyOf(it.facts().all(Switch.OFF_POSE)))
+                ? Stream.of(Finding.warning(
+                                "pose-against-look",
+                                it.facts().at(Switch.OFF_POSE),
+                                "switch `" + it.id() + "` is drawn alike ON and OFF")
+                        .mend("Say how the two differ, or take both out."))
+                : Stream.of();
+    }
+
+    private static boolean says(Pose pose, String words) {
+        return Objects.requireNonNull(WORDS.get(pose)).matcher(words).find();
     }
 }

@@ -8,6 +8,7 @@ import bayfolio.document.NodeId;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Sketch;
+import bayfolio.model.Photo;
 import bayfolio.render.Means;
 import bayfolio.render.Output;
 import bayfolio.render.Photographs;
@@ -161,8 +162,22 @@ public final class WebSite implements Output {
         return page(handbook, path).map(page -> page(handbook, photographs, page, new TreeMap<>()));
     }
 
+    /** A coach in the list of the fleet, as its handbook has it. */
+    public static Entry entry(Handbook handbook) {
+        Handbook.Cover cover = handbook.cover();
+        return new Entry(
+                handbook.unit(),
+                cover.name(),
+                cover.number(),
+                cover.kind(),
+                cover.photo()
+                        .map(photo -> handbook.unit() + "/" + photo(photo.id()))
+                        .orElse(""),
+                cover.photo().map(Photo::alt).orElse(""));
+    }
+
     /** Where the largest size of a photo is, in the folder of its coach. */
-    public static String photo(String id) {
+    static String photo(String id) {
         return PHOTOS + id + ".jpg";
     }
 
