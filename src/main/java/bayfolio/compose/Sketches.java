@@ -88,8 +88,7 @@ final class Sketches {
     }
 
     private static Optional<Drawing> face(Switch made, Key<List<Located<Pose>>> poses) {
-        Set<Pose> stands = Set.copyOf(made.facts().all(poses));
-        return stands.isEmpty() ? Optional.empty() : Optional.of(Face.of(form(made.make()), stands));
+        return Face.of(form(made.make()), Set.copyOf(made.facts().all(poses)));
     }
 
     private static Face.Form form(Switch.Make make) {

@@ -3,6 +3,7 @@ package bayfolio.drawing;
 import bayfolio.model.Pose;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** What is worked by hand, seen from the front, in one of its states. A field of 120 by 120. */
@@ -11,21 +12,27 @@ public final class Face {
 
     private static final double MIDDLE = SIDE / 2;
 
-    /** What it is that moves. */
+    /** What it is that moves, and which poses of it can be drawn. */
     public enum Form {
         /** A bar or a key on a disk. */
-        DIAL,
+        DIAL(Pose.UP, Pose.DOWN, Pose.LEFT, Pose.RIGHT, Pose.LEVEL),
         /** A handle in a slot. */
-        HANDLE,
-        /** Two ends, of which one is in. */
-        ROCKER,
+        HANDLE(Pose.UP, Pose.DOWN, Pose.LEFT, Pose.RIGHT, Pose.MIDDLE),
+        /** Two ends, of which one is in, or none. */
+        ROCKER(Pose.UP, Pose.DOWN, Pose.LEFT, Pose.RIGHT, Pose.MIDDLE),
         /** A lever on a pipe. */
-        VALVE,
+        VALVE(Pose.ALONG, Pose.ACROSS),
         /** A rod out of a wall. */
-        ROD,
+        ROD(Pose.IN, Pose.OUT),
         /** A button, from the side. */
-        BUTTON,
-        SCREEN
+        BUTTON(Pose.IN, Pose.OUT),
+        SCREEN(Pose.LIT, Pose.DARK);
+
+        private final Set<Pose> moves;
+
+        Form(Pose... moves) {
+            this.moves = Set.of(moves);
+        }
     }
 
     private final List<Mark> marks = new ArrayList<>();
@@ -35,21 +42,32 @@ public final class Face {
         this.poses = poses;
     }
 
-    public static Drawing of(Form form, Set<Pose> poses) {
+    /** Nothing where the poses tell of no part that this form has; of one that has only a lamp, the lamp alone. */
+    public static Optional<Drawing> of(Form form, Set<Pose> poses) {
         Face face = new Face(poses);
-        switch (form) {
-            case DIAL -> face.dial();
-            case HANDLE -> face.handle();
-            case ROCKER -> face.rocker();
-            case VALVE -> face.valve();
-            case ROD -> face.rod();
-            case BUTTON -> face.button();
-            case SCREEN -> face.screen();
+        if (poses.stream().anyMatch(form.moves::contains)) {
+            face.draw(form);
         }
         if (form != Form.SCREEN && face.any(Pose.LIT, Pose.DARK)) {
-            face.lamp(102, 18, 9);
+            if (face.marks.isEmpty()) {
+                face.lamp(MIDDLE, MIDDLE, 20);
+            } else {
+                face.lamp(102, 18, 9);
+            }
         }
-        return new Drawing(SIDE, SIDE, face.marks);
+        return face.marks.isEmpty() ? Optional.empty() : Optional.of(new Drawing(SIDE, SIDE, face.marks));
+    }
+
+    private void draw(Form form) {
+        switch (form) {
+            case DIAL -> dial();
+            case HANDLE -> handle();
+            case ROCKER -> rocker();
+            case VALVE -> valve();
+            case ROD -> rod();
+            case BUTTON -> button();
+            case SCREEN -> screen();
+        }
     }
 
     private boolean any(Pose... some) {
@@ -78,8 +96,8 @@ public final class Face {
         marks.add(new Mark.Round("", MIDDLE, MIDDLE, 44, Mark.Fill.NONE));
         double turned = any(Pose.DOWN)
                 ? Math.PI
-                : any(Pose.RIGHT, Pose.LEVEL, Pose.ALONG) ? Math.PI / 2 : any(Pose.LEFT) ? -Math.PI / 2 : 0;
-        boolean bothEnds = any(Pose.LEVEL, Pose.ALONG, Pose.ACROSS);
+                : any(Pose.RIGHT, Pose.LEVEL) ? Math.PI / 2 : any(Pose.LEFT) ? -Math.PI / 2 : 0;
+        boolean bothEnds = any(Pose.LEVEL);
         double sin = Math.sin(turned);
         double cos = Math.cos(turned);
         double tail = bothEnds ? 38 : 14;

@@ -86,20 +86,38 @@ final class DrawingsOfFleetTest {
                 List.of(EnumSet.of(Pose.UP), EnumSet.of(Pose.DOWN), EnumSet.of(Pose.LEFT), EnumSet.of(Pose.RIGHT));
         for (Face.Form form : List.of(Face.Form.DIAL, Face.Form.HANDLE, Face.Form.ROCKER)) {
             Set<List<Mark>> looks = new HashSet<>();
-            pairs.forEach(stand -> looks.add(Face.of(form, stand).marks()));
+            pairs.forEach(stand -> looks.add(marks(form, stand)));
             assertThat(looks).as(form.name()).hasSize(4);
         }
         for (Face.Form form : List.of(Face.Form.ROD, Face.Form.BUTTON)) {
-            assertThat(Face.of(form, EnumSet.of(Pose.IN)).marks())
-                    .isNotEqualTo(Face.of(form, EnumSet.of(Pose.OUT)).marks());
+            assertThat(marks(form, EnumSet.of(Pose.IN))).isNotEqualTo(marks(form, EnumSet.of(Pose.OUT)));
         }
-        assertThat(Face.of(Face.Form.VALVE, EnumSet.of(Pose.ALONG)).marks())
-                .isNotEqualTo(Face.of(Face.Form.VALVE, EnumSet.of(Pose.ACROSS)).marks());
+        assertThat(marks(Face.Form.VALVE, EnumSet.of(Pose.ALONG)))
+                .isNotEqualTo(marks(Face.Form.VALVE, EnumSet.of(Pose.ACROSS)));
         for (Face.Form form : Face.Form.values()) {
-            assertThat(Face.of(form, EnumSet.of(Pose.LIT)).marks())
+            assertThat(marks(form, EnumSet.of(Pose.LIT)))
                     .as(form.name())
-                    .isNotEqualTo(Face.of(form, EnumSet.of(Pose.DARK)).marks());
+                    .isNotEqualTo(marks(form, EnumSet.of(Pose.DARK)));
         }
+    }
+
+    /** A lamp that is lit says nothing of whether the button is in, nor of where a lever stands. */
+    @Test
+    void whatNobodySaidIsNotDrawn() {
+        List<Mark> lamp = marks(Face.Form.BUTTON, EnumSet.of(Pose.LIT));
+        for (Face.Form form : EnumSet.complementOf(EnumSet.of(Face.Form.SCREEN))) {
+            assertThat(marks(form, EnumSet.of(Pose.LIT)))
+                    .as(form.name())
+                    .isEqualTo(lamp)
+                    .noneMatch(Mark.Box.class::isInstance);
+        }
+        assertThat(Face.of(Face.Form.VALVE, EnumSet.of(Pose.UP))).isEmpty();
+        assertThat(Face.of(Face.Form.DIAL, EnumSet.of(Pose.IN))).isEmpty();
+        assertThat(Face.of(Face.Form.ROCKER, EnumSet.noneOf(Pose.class))).isEmpty();
+    }
+
+    private static List<Mark> marks(Face.Form form, Set<Pose> poses) {
+        return Face.of(form, poses).orElseThrow().marks();
     }
 
     /** As files of their own: XML, named for who cannot see them, without styles; and none is there in vain. */
