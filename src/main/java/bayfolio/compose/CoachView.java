@@ -33,6 +33,7 @@ import bayfolio.prose.Target;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -52,6 +53,7 @@ final class CoachView {
     private final Wording wording;
     private final WorkedOut workedOut;
     private final Predicate<Located<?>> made;
+    private final Map<String, List<Thing>> byKind = new HashMap<>();
     private final Map<Target, Set<Procedure>> uses = new LinkedHashMap<>();
     private final Map<Target, Map<Thing, Audience>> mentions = new LinkedHashMap<>();
 
@@ -83,7 +85,7 @@ final class CoachView {
     private void mention(Thing thing, Facts facts, Audience audience) {
         FactVisitor.of(facts, (type, value) -> {
             if (type instanceof Type.Reference reference) {
-                wording.referred(reference, value.value().toString())
+                coach.referred(reference, value.value().toString())
                         .ifPresent(named -> mentions.computeIfAbsent(target(named), it -> new LinkedHashMap<>())
                                 .putIfAbsent(thing, audience));
             }
@@ -212,13 +214,17 @@ final class CoachView {
 
     /** Things of a kind in walking order, those of the site last. */
     List<Thing> things(String kind) {
+        return byKind.computeIfAbsent(kind, this::inOrder);
+    }
+
+    private List<Thing> inOrder(String kind) {
         List<Thing> things = new ArrayList<>(new WalkingOrder(unit())
                 .order(coach.unit()
                         .things()
                         .filter(thing -> thing.kind().equals(kind))
                         .toList()));
         coach.fleet().siteThings().filter(thing -> thing.kind().equals(kind)).forEach(things::add);
-        return things;
+        return List.copyOf(things);
     }
 
     List<Note> notes(Thing about) {

@@ -83,7 +83,7 @@ final class FactRows {
         Object value = fact.value();
         if (type instanceof Type.Reference reference) {
             // What is for staff is not named to renters, not even as something that belongs to theirs.
-            return view.wording().referred(reference, value.toString()).stream()
+            return view.coach().referred(reference, value.toString()).stream()
                     .map((Thing thing) -> new Line(CoachView.audience(thing), List.of(CoachView.link(thing))));
         }
         if (value instanceof Described record) {

@@ -14,7 +14,6 @@ import bayfolio.model.Compartment;
 import bayfolio.model.Item;
 import bayfolio.model.Kinds;
 import bayfolio.model.Photo;
-import bayfolio.model.Pointer;
 import bayfolio.model.Service;
 import bayfolio.model.Side;
 import bayfolio.model.Spot;
@@ -222,14 +221,14 @@ final class StaffSheets {
     }
 
     private List<Section> toPhotograph(Stamp page) {
-        Set<String> pointedAt = view.unit().photos().stream()
+        Set<Thing> pointedAt = view.unit().photos().stream()
                 .flatMap(photo -> photo.facts().all(Photo.POINTERS).stream())
-                .map(pointer -> pointer.facts().get(Pointer.THING))
+                .flatMap(pointer -> pointer.on(view.coach()).stream())
                 .collect(Collectors.toSet());
         Map<String, List<Thing>> byStand = new LinkedHashMap<>();
         view.coach()
                 .walked()
-                .filter(thing -> unpictured(thing) && !pointedAt.contains(thing.id()))
+                .filter(thing -> unpictured(thing) && !pointedAt.contains(thing))
                 .forEach(thing -> byStand.computeIfAbsent(stand(thing), it -> new ArrayList<>())
                         .add(thing));
         List<Section> sections = new ArrayList<>();

@@ -183,11 +183,7 @@ final class ThingSection {
         List<Content.Picture.Pointer> pointers = new ArrayList<>();
         Map<String, Integer> named = new HashMap<>();
         for (Pointer pointer : photo.facts().all(Photo.POINTERS)) {
-            String id = pointer.facts().get(Pointer.THING);
-            view.coach()
-                    .things()
-                    .filter(thing -> thing.id().equals(id))
-                    .findFirst()
+            pointer.on(view.coach())
                     .ifPresent(thing -> pointers.add(new Content.Picture.Pointer(
                             picture.child(anchor(thing) + again(named.merge(anchor(thing), 1, Integer::sum)))
                                     .from(From.thing(thing))

@@ -56,11 +56,11 @@ public final class Handbook {
             List<Part> parts,
             Map<Target, List<Sketch>> sketches,
             Optional<Audience> reader) {
-        this.sketches = Map.copyOf(sketches);
         this.unit = unit;
         this.cover = cover;
         this.language = language;
         this.parts = List.copyOf(parts);
+        this.sketches = Map.copyOf(sketches);
         this.reader = reader;
         List<Page> pages = pages();
         this.addresses = new AddressBook(pages);

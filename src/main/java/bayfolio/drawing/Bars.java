@@ -27,14 +27,17 @@ public final class Bars {
         double y = MARGIN;
         double wide = WIDTH - 2 * MARGIN;
         for (Bar bar : bars) {
-            Mark.Label shown = label(bar.shown(), WIDTH - MARGIN, y + LETTERS * 0.8, Mark.Label.Anchor.END);
-            Mark.Label name = label(bar.label(), MARGIN, y + LETTERS * 0.8, Mark.Label.Anchor.START);
-            // A long name and a long figure have a line each.
-            boolean apart = name.room().x() + name.room().width() + LETTERS / 2
-                    > shown.room().x();
-            marks.add(apart ? label(cut(bar.label(), wide), MARGIN, name.y(), Mark.Label.Anchor.START) : name);
-            y += apart ? LINE : 0;
-            marks.add(label(bar.shown(), WIDTH - MARGIN, y + LETTERS * 0.8, Mark.Label.Anchor.END));
+            Mark.Label name = name(bar.label(), y);
+            Mark.Label shown = shown(bar.shown(), y);
+            if (name.room().x() + name.room().width() + LETTERS / 2
+                    > shown.room().x()) {
+                // A long name and a long figure have a line each.
+                y += LINE;
+                name = name(cut(bar.label(), wide), y - LINE);
+                shown = shown(bar.shown(), y);
+            }
+            marks.add(name);
+            marks.add(shown);
             double top = y + LINE;
             marks.add(new Mark.Box("", MARGIN, top, wide, TALL, 3, Mark.Fill.NONE, false));
             marks.add(new Mark.Box(
@@ -55,10 +58,18 @@ public final class Bars {
         return new Drawing(WIDTH, y, marks);
     }
 
-    private static Mark.Label label(String words, double x, double y, Mark.Label.Anchor anchor) {
+    private static Mark.Label name(String words, double y) {
+        return new Mark.Label(words, MARGIN, y + LETTERS * 0.8, size(words), Mark.Label.Anchor.START);
+    }
+
+    private static Mark.Label shown(String words, double y) {
+        return new Mark.Label(words, WIDTH - MARGIN, y + LETTERS * 0.8, size(words), Mark.Label.Anchor.END);
+    }
+
+    /** A figure is never cut: a long one has smaller letters. */
+    private static double size(String words) {
         double room = new Mark.Label(words, 0, 0, LETTERS).room().width();
-        // A figure is never cut: a long one has smaller letters.
-        return new Mark.Label(words, x, y, LETTERS * Math.min(1, (WIDTH - 2 * MARGIN) / room), anchor);
+        return LETTERS * Math.min(1, (WIDTH - 2 * MARGIN) / room);
     }
 
     private static String cut(String words, double room) {

@@ -58,7 +58,7 @@ public sealed interface Mark {
     record Point(double x, double y) {}
 
     /** Straight from point to point. */
-    record Path(List<Point> points, boolean closed, Fill fill, boolean dashed) implements Mark {
+    record Path(List<Point> points, boolean closed, Fill fill) implements Mark {
         public Path {
             points = List.copyOf(points);
         }
@@ -73,7 +73,7 @@ public sealed interface Mark {
             for (int i = 0; i < across.length; i += 2) {
                 points.add(new Point(across[i], across[i + 1]));
             }
-            return new Path(points, closed, fill, false);
+            return new Path(points, closed, fill);
         }
 
         @Override

@@ -107,8 +107,7 @@ public final class PanelView {
                                 .map(point -> new Mark.Point(point.x() + right, point.y() + down))
                                 .toList(),
                         path.closed(),
-                        path.fill(),
-                        path.dashed());
+                        path.fill());
             }
 
             @Override

@@ -48,7 +48,8 @@ final class ChargingBackExplanation {
                 steps(),
                 assumed(),
                 voice.say("source"),
-                voice.say("error"));
+                voice.say("error"),
+                List.of());
     }
 
     private String answer() {

@@ -57,7 +57,8 @@ final class ClearanceExplanation {
                                         .map(limit -> voice.source(limit.most()))
                                         .distinct()
                                         .toList())),
-                voice.say("error"));
+                voice.say("error"),
+                List.of());
     }
 
     private String answer() {

@@ -36,20 +36,6 @@ public sealed interface Explained {
             String howWrong,
             List<Bar> bars)
             implements Explained {
-        Explanation(
-                Question question,
-                String asked,
-                String answer,
-                List<Grid> grids,
-                List<Input> inputs,
-                String formula,
-                List<String> steps,
-                List<String> assumed,
-                String source,
-                String howWrong) {
-            this(question, asked, answer, grids, inputs, formula, steps, assumed, source, howWrong, List.of());
-        }
-
         public Explanation {
             grids = List.copyOf(grids);
             inputs = List.copyOf(inputs);

@@ -55,7 +55,8 @@ final class GasDaysExplanation {
                 steps(),
                 assumed(),
                 voice.regional("source"),
-                voice.say("error"));
+                voice.say("error"),
+                List.of());
     }
 
     private String answer() {

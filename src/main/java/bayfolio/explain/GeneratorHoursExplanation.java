@@ -66,7 +66,8 @@ final class GeneratorHoursExplanation {
                 steps(),
                 assumed(),
                 voice.say("source"),
-                voice.say("error"));
+                voice.say("error"),
+                List.of());
     }
 
     private String answer() {

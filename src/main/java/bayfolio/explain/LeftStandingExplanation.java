@@ -47,7 +47,8 @@ final class LeftStandingExplanation {
                 steps(),
                 assumed(),
                 voice.say("source", "fades", voice.source(bank.kind().fades())),
-                voice.say("error"));
+                voice.say("error"),
+                List.of());
     }
 
     private String answer() {

@@ -77,7 +77,8 @@ final class RangeExplanation {
                                 above)),
                 assumed(),
                 voice.say("source"),
-                voice.say("error"));
+                voice.say("error"),
+                List.of());
     }
 
     private List<String> row(String key, String level, Liters fuel, Amount distance) {

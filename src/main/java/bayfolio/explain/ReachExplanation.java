@@ -49,7 +49,8 @@ final class ReachExplanation {
                 reach.cases().stream().map(this::step).toList(),
                 assumed(),
                 voice.regional("source"),
-                voice.say("error"));
+                voice.say("error"),
+                List.of());
     }
 
     private String answer() {

@@ -105,7 +105,7 @@ public sealed interface Type<T> {
     }
 
     /** An id of this coach, of one of the kinds named. */
-    static Type<String> reference(String... kinds) {
+    static Reference reference(String... kinds) {
         return new Reference(new java.util.TreeSet<>(List.of(kinds)));
     }
 

@@ -1,5 +1,6 @@
 package bayfolio.model;
 
+import bayfolio.fact.Type;
 import bayfolio.fact.UnreadException;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -88,6 +89,13 @@ public final class Coach {
 
     public Optional<Thing> thing(String kind, String id) {
         return Optional.ofNullable(byId.get(new Name(kind, id)));
+    }
+
+    /** The thing that a reference in the description names. */
+    public Optional<Thing> referred(Type.Reference reference, String id) {
+        return reference.kinds().stream()
+                .flatMap(kind -> thing(kind, id).stream())
+                .findFirst();
     }
 
     /** Whether two things of that kind have that id, which is told where it is written. */

@@ -7,6 +7,7 @@ import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Share;
+import java.util.Optional;
 
 /** A numbered mark on a picture, beside what it names. */
 public record Pointer(Facts facts) implements Described {
@@ -17,21 +18,24 @@ public record Pointer(Facts facts) implements Described {
             "across", Type.measured(Share.SCALE), "How far from the left edge, in percent of the width.", WITHIN);
     public static final Key<Share> DOWN = DRAFT.required(
             "down", Type.measured(Share.SCALE), "How far from the upper edge, in percent of the height.", WITHIN);
-    public static final Key<String> THING = DRAFT.required(
-            "thing",
-            Type.reference(
-                    "compartment",
-                    "tray",
-                    "door",
-                    "step",
-                    "switch",
-                    "gauge",
-                    "connection",
-                    "tank",
-                    "appliance",
-                    "slide",
-                    "awning",
-                    "item"),
-            "What is seen there.");
+    private static final Type.Reference THINGS = Type.reference(
+            "compartment",
+            "tray",
+            "door",
+            "step",
+            "switch",
+            "gauge",
+            "connection",
+            "tank",
+            "appliance",
+            "slide",
+            "awning",
+            "item");
+    public static final Key<String> THING = DRAFT.required("thing", THINGS, "What is seen there.");
     public static final Shape<Pointer> SHAPE = DRAFT.done(Pointer::new);
+
+    /** What is seen there, if that is on the coach. */
+    public Optional<Thing> on(Coach coach) {
+        return coach.referred(THINGS, facts.get(THING));
+    }
 }

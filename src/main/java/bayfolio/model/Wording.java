@@ -64,7 +64,9 @@ public record Wording(Coach coach, Catalog words) {
 
             @Override
             public String reference(Type.Reference reference) {
-                return referred(reference, value.toString()).map(Thing::name).orElse(value.toString());
+                return coach.referred(reference, value.toString())
+                        .map(Thing::name)
+                        .orElse(value.toString());
             }
 
             @Override
@@ -119,13 +121,6 @@ public record Wording(Coach coach, Catalog words) {
     /** A number and its unit stay on one line; a line may break before the brackets. */
     private String shown(Amount quantity) {
         return words.amount(quantity).replace(' ', '\u00A0').replace("\u00A0(", " (");
-    }
-
-    /** The thing that a reference in the description names. */
-    public Optional<Thing> referred(Type.Reference reference, String id) {
-        return reference.kinds().stream()
-                .flatMap(kind -> coach.thing(kind, id).stream())
-                .findFirst();
     }
 
     /**

@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * What the fleet folder says at one moment: pages of the coaches in which nothing is wrong, and of each other coach the last
@@ -36,15 +37,31 @@ record Draft(
         int number,
         Findings findings,
         WebSite site,
-        Map<String, Handbook> handbooks,
+        Map<String, Seen> handbooks,
         Map<String, Pictured> photographs,
         Map<String, byte[]> shared) {
 
     /** The photographs of a coach, and what they were made of. */
     record Pictured(String of, Photographs photographs) {}
 
+    /** A coach as either reader sees it; made when somebody asks, and kept. */
+    record Seen(Handbook whole, Map<Audience, Handbook> by) {
+        Seen(Handbook whole) {
+            this(whole, new ConcurrentHashMap<>());
+        }
+
+        Handbook by(Audience reader) {
+            return by.computeIfAbsent(reader, whole::seenBy);
+        }
+    }
+
     static Draft first(Path root, FleetReader.Reading reading, Theme theme) throws IOException {
-        return make(1, root, reading, theme, site(reading, theme), Optional.empty(), Map.of(), Map.of(), List.of());
+        return new Draft(0, Findings.of(List.of()), site(reading, theme), Map.of(), Map.of(), Map.of())
+                .next(root, reading, theme, Optional.empty());
+    }
+
+    private static WebSite site(FleetReader.Reading reading, Theme theme) throws IOException {
+        return new WebSite(new Means(theme, theme.catalogs(), reading.fleet()));
     }
 
     /**
@@ -52,34 +69,8 @@ record Draft(
      *
      * @param only the coach that is looked at; all where none is named
      */
-    Draft next(Path root, FleetReader.Reading now, Theme theme, Optional<String> only) throws IOException {
-        return make(
-                number + 1,
-                root,
-                now,
-                theme,
-                only.isPresent() ? site : site(now, theme),
-                only,
-                handbooks,
-                photographs,
-                findings.all());
-    }
-
-    private static WebSite site(FleetReader.Reading reading, Theme theme) throws IOException {
-        return new WebSite(new Means(theme, theme.catalogs(), reading.fleet()));
-    }
-
-    private static Draft make(
-            int number,
-            Path root,
-            FleetReader.Reading reading,
-            Theme theme,
-            WebSite site,
-            Optional<String> only,
-            Map<String, Handbook> before,
-            Map<String, Pictured> pictured,
-            List<Finding> known)
-            throws IOException {
+    Draft next(Path root, FleetReader.Reading reading, Theme theme, Optional<String> only) throws IOException {
+        WebSite site = number == 0 || only.isPresent() ? this.site : site(reading, theme);
         Fleet fleet = reading.fleet();
         List<Unit> looked = fleet.units().stream()
                 .filter(unit -> only.isEmpty() || only.get().equals(unit.id()))
@@ -94,39 +85,39 @@ record Draft(
         check.findings().all().stream()
                 .filter(finding -> only.isEmpty() || concerns(finding, only.get()))
                 .forEach(all::add);
-        known.stream()
+        this.findings.all().stream()
                 .filter(finding -> only.isPresent() && !concerns(finding, only.get()))
                 .forEach(all::add);
         Findings findings = Findings.of(all);
-        Map<String, Handbook> handbooks = new HashMap<>(before);
-        Map<String, Pictured> photographs = new HashMap<>(pictured);
+        Map<String, Seen> handbooks = new HashMap<>(this.handbooks);
+        Map<String, Pictured> photographs = new HashMap<>(this.photographs);
         for (Unit unit : looked) {
             if (findings.stopping(unit.id(), false).isEmpty()) {
                 handbooks.put(
-                        unit.id(), Objects.requireNonNull(made.get(unit.id())).join());
-                Path folder = root.resolve(unit.folder()).resolve("photos");
-                String of = files(unit, folder);
+                        unit.id(),
+                        new Seen(Objects.requireNonNull(made.get(unit.id())).join()));
+                String of = files(unit, root);
                 Pictured kept = photographs.get(unit.id());
                 if (kept == null || !kept.of().equals(of)) {
-                    photographs.put(unit.id(), new Pictured(of, Photographs.of(unit, folder)));
+                    photographs.put(unit.id(), new Pictured(of, Photographs.of(unit, root)));
                 }
             }
         }
         List<Output.Entry> coaches = new ArrayList<>();
         for (String unit : fleet.coaches()) {
-            Handbook handbook = handbooks.get(unit);
+            Seen handbook = handbooks.get(unit);
             if (handbook != null) {
-                coaches.add(WebSite.entry(handbook));
+                coaches.add(WebSite.entry(handbook.whole()));
             }
         }
-        return new Draft(number, findings, site, handbooks, photographs, site.shared(coaches));
+        return new Draft(number + 1, findings, site, handbooks, photographs, site.shared(coaches));
     }
 
     /** Photos are large: they are made anew where a file or its day is another. */
-    private static String files(Unit unit, Path folder) throws IOException {
+    private static String files(Unit unit, Path root) throws IOException {
         StringBuilder files = new StringBuilder();
         for (Photo photo : unit.photos()) {
-            Path file = folder.resolve(photo.file());
+            Path file = Photographs.file(unit, photo, root);
             files.append(photo.id())
                     .append(' ')
                     .append(Files.getLastModifiedTime(file))
@@ -144,11 +135,11 @@ record Draft(
             return Optional.of(one);
         }
         return unit(path).flatMap(unit -> {
-            Handbook handbook = handbooks.get(unit);
+            Seen handbook = handbooks.get(unit);
             Pictured pictured = photographs.get(unit);
             return handbook == null || pictured == null
                     ? Optional.empty()
-                    : site.file(handbook.seenBy(reader), pictured.photographs(), path.substring(unit.length() + 1));
+                    : site.file(handbook.by(reader), pictured.photographs(), path.substring(unit.length() + 1));
         });
     }
 

@@ -21,6 +21,7 @@ import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -37,6 +38,13 @@ import org.jspecify.annotations.Nullable;
 public final class Preview implements AutoCloseable {
     private static final Gson GSON = new Gson();
     private static final String OWN = "/.preview/";
+    private static final Map<String, String> TYPES = Map.of(
+            "css", "text/css",
+            "js", "text/javascript",
+            "svg", "image/svg+xml",
+            "jpg", "image/jpeg",
+            "png", "image/png",
+            "json", "application/json");
     private static final long LONGEST_WAIT = 20_000;
 
     /** What it is made of, read anew each time. */
@@ -211,19 +219,7 @@ public final class Preview implements AutoCloseable {
     }
 
     private static String type(String path) {
-        return path.endsWith(".css")
-                ? "text/css"
-                : path.endsWith(".js")
-                        ? "text/javascript"
-                        : path.endsWith(".svg")
-                                ? "image/svg+xml"
-                                : path.endsWith(".jpg")
-                                        ? "image/jpeg"
-                                        : path.endsWith(".png")
-                                                ? "image/png"
-                                                : path.endsWith(".json")
-                                                        ? "application/json"
-                                                        : "text/html; charset=utf-8";
+        return TYPES.getOrDefault(path.substring(path.lastIndexOf('.') + 1), "text/html; charset=utf-8");
     }
 
     /** What a page asks for: it is answered as soon as there is another draft than the one that it knows. */
@@ -274,6 +270,7 @@ public final class Preview implements AutoCloseable {
         state.add("findings", findings);
         JsonArray written = new JsonArray();
         unit.map(draft.handbooks()::get)
+                .map(Draft.Seen::whole)
                 .flatMap(handbook -> WebSite.page(
                         handbook, path.substring(path.indexOf('/') + 1).replaceFirst("^$", "index.html")))
                 .ifPresent(it -> written(it, written));

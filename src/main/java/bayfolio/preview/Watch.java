@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardWatchEventKinds;
+import java.nio.file.WatchEvent;
 import java.nio.file.WatchKey;
 import java.nio.file.WatchService;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -65,13 +66,17 @@ final class Watch implements AutoCloseable {
         try {
             @Nullable WatchKey key = service.take();
             while (key != null) {
-                key.pollEvents();
-                folders.add(root.relativize((Path) key.watchable()));
+                Path folder = (Path) key.watchable();
+                for (WatchEvent<?> event : key.pollEvents()) {
+                    // New folders are watched from now on.
+                    if (event.context() instanceof Path made && Files.isDirectory(folder.resolve(made))) {
+                        register(folder.resolve(made));
+                    }
+                }
+                folders.add(root.relativize(folder));
                 key.reset();
                 key = service.poll(QUIET, TimeUnit.MILLISECONDS);
             }
-            // New folders are watched from now on; one that is watched already stays so.
-            register(root);
             return Optional.of(folders);
         } catch (ClosedWatchServiceException closed) {
             return Optional.empty();

@@ -85,7 +85,7 @@ record RecordNames(Wording wording, Facts facts, String what, boolean staff) imp
 
             @Override
             public Value reference(Type.Reference reference) {
-                Optional<Thing> thing = wording.referred(reference, fact.toString());
+                Optional<Thing> thing = wording.coach().referred(reference, fact.toString());
                 return thing.map(it -> staff || !it.forStaff()
                                 ? new Value.Inner(new ThingNames(wording, it, staff))
                                 : Withheld.thing(it.kind(), it.id()))

@@ -67,10 +67,7 @@ public final class Publisher {
                             .toList());
             Map<String, Photographs> photographs = new TreeMap<>();
             for (Map.Entry<String, CheckedCoach> coach : chosen.entrySet()) {
-                Unit unit = coach.getValue().unit();
-                photographs.put(
-                        coach.getKey(),
-                        Photographs.of(unit, root.resolve(unit.folder()).resolve("photos")));
+                photographs.put(coach.getKey(), Photographs.of(coach.getValue().unit(), root));
             }
             Copies copies = new Copies(check, chosen, photographs, outputs);
             Map<String, byte[]> forRenters = copies.of(Audience.RENTERS, rentersHandbooks, below("web/", before));

@@ -43,13 +43,18 @@ public record Photographs(Map<String, Photograph> all) {
         all = new TreeMap<>(all);
     }
 
-    /** @param folder where the photos of the coach are */
-    public static Photographs of(Unit unit, Path folder) throws IOException {
+    /** @param root the fleet folder */
+    public static Photographs of(Unit unit, Path root) throws IOException {
         Map<String, Photograph> all = new TreeMap<>();
         for (Photo photo : unit.photos()) {
-            all.put(photo.id(), photograph(folder.resolve(photo.file())));
+            all.put(photo.id(), photograph(file(unit, photo, root)));
         }
         return new Photographs(all);
+    }
+
+    /** Where a photo is as it was taken. */
+    public static Path file(Unit unit, Photo photo, Path root) {
+        return root.resolve(unit.folder()).resolve("photos").resolve(photo.file());
     }
 
     /** Those that a reader gets of a coach. */

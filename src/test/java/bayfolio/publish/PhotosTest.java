@@ -125,9 +125,7 @@ final class PhotosTest {
         Files.copy(file, root.resolve("units/whimbrel/photos/on.jpg"), StandardCopyOption.REPLACE_EXISTING);
 
         Photographs.Photograph upright =
-                Objects.requireNonNull(Photographs.of(unit, root.resolve("units/whimbrel/photos"))
-                        .all()
-                        .get("switch-on"));
+                Objects.requireNonNull(Photographs.of(unit, root).all().get("switch-on"));
 
         assertThat(upright.width() + " x " + upright.height()).isEqualTo("100 x 200");
         assertThat(upright.sizes()).as("never larger than it was taken").containsOnlyKeys(100);
@@ -150,19 +148,10 @@ final class PhotosTest {
 
     /** With an Exif segment of one entry, as the standard has it: tag 0x0112, a short, 6. */
     private static byte[] turned(byte[] jpeg) {
-        byte[] exif = {
+        return withSegment(jpeg, new byte[] {
             'E', 'x', 'i', 'f', 0, 0, 'M', 'M', 0, 42, 0, 0, 0, 8, 0, 1, 1, 0x12, 0, 3, 0, 0, 0, 1, 0, 6, 0, 0, 0, 0, 0,
             0
-        };
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        bytes.write(jpeg, 0, 2);
-        bytes.write(0xFF);
-        bytes.write(0xE1);
-        bytes.write((exif.length + 2) >> 8);
-        bytes.write(exif.length + 2);
-        bytes.write(exif, 0, exif.length);
-        bytes.write(jpeg, 2, jpeg.length - 2);
-        return bytes.toByteArray();
+        });
     }
 
     @Test
@@ -184,9 +173,12 @@ final class PhotosTest {
         return bytes.toByteArray();
     }
 
-    /** An APP1 segment after the first two bytes of a JPEG file, as cameras write it. */
     private static byte[] withCameraData(byte[] jpeg) {
-        byte[] data = "Exif\0\0PLACE 43.5 N 70.2 W".getBytes(StandardCharsets.ISO_8859_1);
+        return withSegment(jpeg, "Exif\0\0PLACE 43.5 N 70.2 W".getBytes(StandardCharsets.ISO_8859_1));
+    }
+
+    /** An APP1 segment after the first two bytes of a JPEG file, as cameras write it. */
+    private static byte[] withSegment(byte[] jpeg, byte[] data) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         bytes.write(jpeg, 0, 2);
         bytes.write(0xFF);

@@ -77,16 +77,7 @@ class EveryKindOfPageTest {
     @AfterEach
     void asBefore() {
         SITE.device(320, 640);
-        media("", "");
-    }
-
-    private static void media(String feature, String value) {
-        SITE.browser()
-                .executeCdpCommand(
-                        "Emulation.setEmulatedMedia",
-                        Map.of(
-                                "features",
-                                feature.isEmpty() ? List.of() : List.of(Map.of("name", feature, "value", value))));
+        SITE.noPreference();
     }
 
     /** Of all pages, one of each kind. */
@@ -116,7 +107,7 @@ class EveryKindOfPageTest {
     @Test
     void noRuleIsBrokenAtNight() {
         SITE.device(1280, 900);
-        media("prefers-color-scheme", "dark");
+        SITE.preference("prefers-color-scheme", "dark");
 
         assertThat(broken(oneOfEach())).isEmpty();
     }
@@ -244,7 +235,7 @@ class EveryKindOfPageTest {
     /** Forced colors take fills away: what is meant stays as words and borders. */
     @Test
     void nothingIsSaidByColorAlone() {
-        media("forced-colors", "active");
+        SITE.preference("forced-colors", "active");
         List<String> bare = new ArrayList<>();
         for (String page : oneOfEach()) {
             open(page);

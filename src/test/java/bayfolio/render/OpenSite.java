@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -69,5 +70,18 @@ final class OpenSite implements BeforeAllCallback, AfterAllCallback {
                 .executeCdpCommand(
                         "Emulation.setDeviceMetricsOverride",
                         Map.of("width", wide, "height", high, "deviceScaleFactor", 1, "mobile", false));
+    }
+
+    /** Shows pages from now on as who prefers something sees them: {@code prefers-color-scheme}, {@code dark}. */
+    void preference(String feature, String value) {
+        media(List.of(Map.of("name", feature, "value", value)));
+    }
+
+    void noPreference() {
+        media(List.of());
+    }
+
+    private void media(List<Map<String, String>> features) {
+        browser().executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", features));
     }
 }

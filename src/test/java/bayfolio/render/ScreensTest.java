@@ -83,13 +83,7 @@ class ScreensTest {
 
     private static byte[] taken(Screen screen) {
         SITE.device(screen.wide(), screen.high());
-        SITE.browser()
-                .executeCdpCommand(
-                        "Emulation.setEmulatedMedia",
-                        Map.of(
-                                "features",
-                                List.of(Map.of(
-                                        "name", "prefers-color-scheme", "value", screen.night() ? "dark" : "light"))));
+        SITE.preference("prefers-color-scheme", screen.night() ? "dark" : "light");
         SITE.browser().executeCdpCommand("Emulation.setScrollbarsHidden", Map.of("hidden", true));
         SITE.browser().get(SITE.origin() + screen.page());
         assertThat(SITE.browser().getTitle()).as(screen.page()).isNotBlank();

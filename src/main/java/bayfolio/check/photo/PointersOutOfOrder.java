@@ -35,10 +35,7 @@ public final class PointersOutOfOrder implements Rule {
     private static Stream<Finding> check(Photo photo, Side side, CheckedCoach coach) {
         List<Seen> seen = new ArrayList<>();
         for (Pointer pointer : photo.facts().all(Photo.POINTERS)) {
-            coach.coach()
-                    .things()
-                    .filter(thing -> thing.id().equals(pointer.facts().get(Pointer.THING)))
-                    .findFirst()
+            pointer.on(coach.coach())
                     .flatMap(thing -> seen(pointer, thing, side))
                     .ifPresent(seen::add);
         }

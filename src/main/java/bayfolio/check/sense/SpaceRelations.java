@@ -143,8 +143,11 @@ final class SpaceRelations {
                     "where-none-ever-is",
                     located()
                             .where((thing, unit) ->
-                                    thing.spot().flatMap(Spot::side).isPresent()),
-                    (thing, unit) -> !Sides.never(thing) || twice(thing, unit),
+                                    thing.spot().flatMap(Spot::side).isPresent())
+                            // Of two things of one id nobody knows which is meant.
+                            .with((thing, records) ->
+                                    Sides.never(thing) && !records.coach().twice(thing.kind(), thing.id())),
+                    (never, unit) -> !never,
                     "{about} is said to be on a side where no such thing is",
                     "Look again which side it is on; if it is so, say under `accept` why."),
             note(
@@ -351,14 +354,6 @@ final class SpaceRelations {
                     "Doors are numbered from the front; measure both again."));
 
     private SpaceRelations() {}
-
-    /** Whose id is that of another thing, is told so; which of the two is meant nobody knows. */
-    private static boolean twice(Thing thing, Unit unit) {
-        return unit.things()
-                        .filter(it -> it.kind().equals(thing.kind()) && it.id().equals(thing.id()))
-                        .count()
-                > 1;
-    }
 
     /** The least distance from the front of what is on a side, in meters: before that is bumper, hood and dash. */
     private static double foremost(Thing thing, Unit unit) {

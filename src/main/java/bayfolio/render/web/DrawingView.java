@@ -73,7 +73,6 @@ final class DrawingView {
             return one(
                     "path",
                     filled(path.fill())
-                            .with("dashed", path.dashed())
                             .with(
                                     "d",
                                     path.points().stream()

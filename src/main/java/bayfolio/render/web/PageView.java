@@ -12,6 +12,7 @@ import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Sketch;
 import bayfolio.document.Stamp;
+import bayfolio.drawing.Drawing;
 import bayfolio.fact.Type;
 import bayfolio.procedure.Stage;
 import bayfolio.prose.Block;
@@ -59,6 +60,9 @@ final class PageView {
 
     private static final int MOST_REGIONS = 30;
 
+    /** So wide a phone shows a small drawing; one that is narrower than half of that as it is. */
+    private static final double SKETCH = 280;
+
     private final Handbook handbook;
     private final Page page;
     private final Catalog screen;
@@ -66,9 +70,6 @@ final class PageView {
     private final Photographs photographs;
 
     private final Map<String, Sketch> shown = new TreeMap<>();
-
-    /** A drawing as wide as this is shown as it is. */
-    private static final double SMALL = 150;
 
     /** The first picture of a page is wanted at once. */
     private boolean pictured;
@@ -313,21 +314,15 @@ final class PageView {
 
     private View sketch(Sketch sketch) {
         shown.put(sketch.name(), sketch);
-        // As wide as a phone shows it.
-        double scale = 280 / sketch.drawing().width();
-        boolean small = sketch.drawing().width() <= SMALL;
+        Drawing drawing = sketch.drawing();
+        double scale = drawing.width() > SKETCH / 2 ? SKETCH / drawing.width() : 1;
         return new View()
                 .with("src", up(WebSite.file(page.id())) + WebSite.DRAWINGS + sketch.name() + ".svg")
                 .with("title", sketch.title())
                 .with("stated", !sketch.state().isEmpty())
                 .with("state", sketch.state().isEmpty() ? "" : screen.say("handling.look." + sketch.state()))
-                .with("width", DrawingView.px(small ? sketch.drawing().width() : 280))
-                .with(
-                        "height",
-                        DrawingView.px(
-                                small
-                                        ? sketch.drawing().height()
-                                        : sketch.drawing().height() * scale));
+                .with("width", DrawingView.px(drawing.width() * scale))
+                .with("height", DrawingView.px(drawing.height() * scale));
     }
 
     /** The small drawings that it shows, by their names. */
