@@ -37,6 +37,8 @@ import bayfolio.check.feature.MissingRole;
 import bayfolio.check.feature.ReckoningLacksFacts;
 import bayfolio.check.feature.RoleWithoutFeature;
 import bayfolio.check.feature.ServiceWithoutStart;
+import bayfolio.check.film.CuesOverlap;
+import bayfolio.check.film.FilmWithoutCaptions;
 import bayfolio.check.gas.CrashSensorWithoutReset;
 import bayfolio.check.gas.GasApplianceWithoutGas;
 import bayfolio.check.gas.GasLockerLocked;
@@ -250,6 +252,8 @@ public final class Rules {
             new NoEmergencyExit(),
             new NoFireExtinguisher(),
             new PhotoUnused(),
+            new CuesOverlap(),
+            new FilmWithoutCaptions(),
             new PointersOutOfOrder(),
             new SamePlaceOnPanel(),
             new PoseAgainstLook(),

@@ -127,6 +127,11 @@ final class FirstUse {
         }
 
         @Override
+        public Content film(Content.Film content) {
+            return content;
+        }
+
+        @Override
         public Content picture(Content.Picture content) {
             return content;
         }

@@ -51,7 +51,8 @@ final class ThingPages {
                         inTheOpen("switch", PageKind.SWITCH),
                         inTheOpen("gauge", PageKind.GAUGE),
                         view.things("connection").stream()
-                                .map(thing -> section.page(PageKind.CONNECTION, thing, List.of())))
+                                .map(thing -> section.page(PageKind.CONNECTION, thing, List.of())),
+                        view.things("film").stream().map(thing -> section.page(PageKind.FILM, thing, List.of())))
                 .flatMap(pages -> pages);
     }
 
@@ -98,11 +99,24 @@ final class ThingPages {
         }
         Plans plans = new Plans(view);
         List<Content> opening = kind == PageKind.WALK_ROUND
-                ? Stream.of(plans.of(page.child("plan")), plans.inDanger(page.child("danger")))
+                ? Stream.of(
+                                films(page.child("films")),
+                                plans.of(page.child("plan")),
+                                plans.inDanger(page.child("danger")))
                         .flatMap(Optional::stream)
                         .toList()
                 : List.of();
         return page(kind, page, opening, sections);
+    }
+
+    private Optional<Content> films(Stamp list) {
+        List<Thing> films = view.things("film");
+        return films.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Content.LinkList(
+                        list,
+                        Optional.of(view.word("kind.film")),
+                        films.stream().map(film -> view.entry(list, film, "")).toList()));
     }
 
     /** The panels of the coach, each with all that is on it. */

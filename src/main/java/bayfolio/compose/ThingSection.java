@@ -11,8 +11,11 @@ import bayfolio.document.Stamp;
 import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
+import bayfolio.measure.Seconds;
 import bayfolio.measure.Share;
 import bayfolio.model.Access;
+import bayfolio.model.Chapter;
+import bayfolio.model.Film;
 import bayfolio.model.Photo;
 import bayfolio.model.Pointer;
 import bayfolio.model.Thing;
@@ -22,6 +25,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -51,6 +55,10 @@ final class ThingSection {
             "pointers",
             "file",
             "alt",
+            "chapters",
+            "captions",
+            "silent",
+            "poster",
             // In watts they say nothing to an American; they are told with the days that the gas lasts.
             "gas-input",
             "gas-hours",
@@ -112,7 +120,13 @@ final class ThingSection {
         if (sketched.contains(CoachView.target(thing)) && !number) {
             contents.add(new Content.Sketched(stamp.child("sketches"), CoachView.target(thing)));
         }
-        pictures(stamp, thing).forEach(contents::add);
+        moments(stamp.child("moments"), thing).ifPresent(contents::add);
+        if (thing instanceof Film film) {
+            contents.add(film(stamp.child("film"), film));
+            contents.add(view.paragraph(stamp.child("film-note"), "film.note"));
+        } else {
+            pictures(stamp, thing).forEach(contents::add);
+        }
         Stamp table = stamp.child("facts");
         List<Content.FactTable.Row> rows = new FactRows(view).of(table, thing, TOLD_ABOVE);
         if (!rows.isEmpty()) {
@@ -177,6 +191,56 @@ final class ThingSection {
                 photo.id(),
                 photo.alt(),
                 pointers(stamp.child("photo-" + photo.id()), photo)));
+    }
+
+    private Content film(Stamp stamp, Film film) {
+        List<Content.Film.Chapter> chapters = new ArrayList<>();
+        Map<String, Integer> named = new HashMap<>();
+        for (Chapter chapter : film.chapters()) {
+            chapter.on(view.coach()).ifPresent(thing -> {
+                String anchor = anchor(thing) + again(named.merge(anchor(thing), 1, Integer::sum));
+                chapters.add(new Content.Film.Chapter(
+                        stamp.child(anchor).from(From.thing(film)).seenBy(CoachView.audience(thing)),
+                        new Target.OfMoment(film.id(), anchor),
+                        thousandths(chapter, Chapter.FROM),
+                        thousandths(chapter, Chapter.TO),
+                        chapter.facts().find(Chapter.TITLE).orElse(""),
+                        CoachView.link(thing)));
+            });
+        }
+        String file = film.file();
+        return new Content.Film(
+                stamp,
+                film.id(),
+                film.name(),
+                film.id() + file.substring(file.lastIndexOf('.')).toLowerCase(Locale.ROOT),
+                film.facts().find(Film.POSTER),
+                film.facts().has(Film.CAPTIONS),
+                chapters);
+    }
+
+    private static int thousandths(Chapter chapter, Key<Seconds> key) {
+        return (int) Math.round(1000 * chapter.facts().get(key).value());
+    }
+
+    /** Where it is seen in films, the first moment in each. */
+    private Optional<Content> moments(Stamp stamp, Thing thing) {
+        List<Content.LinkList.Entry> entries = new ArrayList<>();
+        for (Thing each : view.things(Film.SHAPE.name())) {
+            Film film = (Film) each;
+            film.chapters().stream()
+                    .filter(chapter -> chapter.on(view.coach())
+                            .filter(it -> CoachView.target(it).equals(CoachView.target(thing)))
+                            .isPresent())
+                    .findFirst()
+                    .ifPresent(chapter -> entries.add(new Content.LinkList.Entry(
+                            stamp.child(film.id()).from(From.thing(film)).seenBy(CoachView.audience(film)),
+                            view.link(new Target.OfMoment(film.id(), anchor(thing)), film.name()),
+                            Content.Film.clock(thousandths(chapter, Chapter.FROM)))));
+        }
+        return entries.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Content.LinkList(stamp, Optional.of(view.word("film.moments")), entries));
     }
 
     private List<Content.Picture.Pointer> pointers(Stamp picture, Photo photo) {

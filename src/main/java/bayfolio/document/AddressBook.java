@@ -16,6 +16,10 @@ public final class AddressBook {
             for (Section section : page.sections()) {
                 section.home().ifPresent(home -> add(home, section.id()));
             }
+            page.walk()
+                    .filter(Content.Film.Chapter.class::isInstance)
+                    .map(Content.Film.Chapter.class::cast)
+                    .forEach(chapter -> add(chapter.home(), chapter.id()));
         }
     }
 

@@ -26,6 +26,8 @@ public sealed interface Content extends Node {
 
         R picture(Picture content);
 
+        R film(Film content);
+
         R fold(Fold content);
 
         R form(Form content);
@@ -350,6 +352,73 @@ public sealed interface Content extends Node {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.picture(this);
+        }
+    }
+
+    /**
+     * A film with what is seen in it when.
+     *
+     * @param file its name as it is given out
+     * @param poster the photo that stands for it until it runs
+     * @param captioned whether there are captions of what is said
+     */
+    record Film(
+            Stamp stamp,
+            String film,
+            String name,
+            String file,
+            Optional<String> poster,
+            boolean captioned,
+            List<Chapter> chapters)
+            implements Content {
+        /**
+         * @param home by what others link to this moment
+         * @param from when it begins, in thousandths of a second
+         * @param to when it ends
+         * @param title what is told; may be empty
+         */
+        public record Chapter(Stamp stamp, Target home, int from, int to, String title, Inline.Link thing)
+                implements Node {
+            @Override
+            public Stream<Inline.Link> links() {
+                return Stream.of(thing);
+            }
+        }
+
+        /**
+         * As clocks of films show a moment: {@code 1:05}.
+         *
+         * @param moment in thousandths of a second
+         */
+        public static String clock(int moment) {
+            int seconds = moment / 1000 % 60;
+            return moment / 60_000 + (seconds < 10 ? ":0" : ":") + seconds;
+        }
+
+        public Film {
+            chapters = List.copyOf(chapters);
+        }
+
+        @Override
+        public List<Chapter> parts() {
+            return chapters;
+        }
+
+        @Override
+        public Optional<Content> seenBy(Audience reader) {
+            return Optional.of(new Film(
+                    stamp,
+                    film,
+                    name,
+                    file,
+                    poster,
+                    captioned,
+                    Node.seen(chapters, reader, (chapter, it) -> Optional.of(chapter))));
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.film(this);
         }
     }
 

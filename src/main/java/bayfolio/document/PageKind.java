@@ -19,6 +19,7 @@ public enum PageKind {
     GAUGE("coach", "gauge", Many.MANY),
     CONNECTIONS("coach", "connections", "connection"),
     CONNECTION("coach", "connection", Many.MANY),
+    FILM("coach", "film", Many.MANY),
     DOORS_AND_SLIDES("coach", "doors-and-slides", "door", "step", "slide", "awning"),
     NUMBERS("coach", "numbers", "supply", "adapter", "circuit", "load", "bank", "tank"),
     WORKED_OUT("coach", "worked-out"),

@@ -88,6 +88,12 @@ public final class PlainText {
         }
 
         @Override
+        public Stream<String> film(Content.Film content) {
+            return Stream.concat(
+                    Stream.of(content.name()), content.chapters().stream().map(Content.Film.Chapter::title));
+        }
+
+        @Override
         public Stream<String> fold(Content.Fold content) {
             return Stream.concat(Stream.of(content.title()), all(content.inside()));
         }

@@ -119,7 +119,12 @@ public sealed interface Type<T> {
     }
 
     static <E> Type<List<Located<E>>> list(Type<E> element) {
-        return new ListOf<>(element);
+        return new ListOf<>(element, false);
+    }
+
+    /** Records that are written as cues of a WebVTT file, whose name stands behind the key. */
+    static <E extends Described> Type<List<Located<E>>> cues(Shape<E> shape) {
+        return new ListOf<>(nested(shape), true);
     }
 
     static <E extends Described> Type<E> nested(Shape<E> shape) {
@@ -200,7 +205,8 @@ public sealed interface Type<T> {
         }
     }
 
-    record ListOf<E>(Type<E> element) implements Type<List<Located<E>>> {
+    /** @param cues whether it is written in a file of its own */
+    record ListOf<E>(Type<E> element, boolean cues) implements Type<List<Located<E>>> {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.list(this);

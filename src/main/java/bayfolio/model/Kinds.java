@@ -26,7 +26,8 @@ public final class Kinds {
             Slide.SHAPE,
             Awning.SHAPE,
             Item.SHAPE,
-            Photo.SHAPE);
+            Photo.SHAPE,
+            Film.SHAPE);
 
     private Kinds() {}
 

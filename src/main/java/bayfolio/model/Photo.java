@@ -11,6 +11,10 @@ import java.util.List;
 
 /** A picture of this coach. */
 public record Photo(Facts facts) implements Thing {
+    static final Range TAKEN = Range.of("model-year - 2 years", "as-of")
+            .usual("as-of - 3 years", "as-of")
+            .because(
+                    "not after the as-of day, not before the coach was built; older than 3 years or than a refit: ask");
     private static final Shape.Draft<Photo> DRAFT = Shape.draft("photo", "A picture of this coach.");
     private static final Identity IDENTITY = Identity.declare(DRAFT, "photo", "What the picture is called.");
     public static final Key<String> FILE =
@@ -21,14 +25,7 @@ public record Photo(Facts facts) implements Thing {
             "pointers",
             Type.list(Type.nested(Pointer.SHAPE)),
             "Numbered marks on it, in the order in which one looks at them.");
-    public static final Key<LocalDate> TAKEN_ON = DRAFT.optional(
-            "taken-on",
-            Type.DAY,
-            "When it was taken.",
-            Range.of("model-year - 2 years", "as-of")
-                    .usual("as-of - 3 years", "as-of")
-                    .because(
-                            "not after the as-of day, not before the coach was built; older than 3 years or than a refit: ask"));
+    public static final Key<LocalDate> TAKEN_ON = DRAFT.optional("taken-on", Type.DAY, "When it was taken.", TAKEN);
     public static final Key<Boolean> STAFF_ONLY =
             DRAFT.optional("staff-only", Type.YES_NO, "Whether it is kept out of the renter's copy.");
     public static final Shape<Photo> SHAPE = DRAFT.done(Photo::new);

@@ -18,7 +18,7 @@ public record Pointer(Facts facts) implements Described {
             "across", Type.measured(Share.SCALE), "How far from the left edge, in percent of the width.", WITHIN);
     public static final Key<Share> DOWN = DRAFT.required(
             "down", Type.measured(Share.SCALE), "How far from the upper edge, in percent of the height.", WITHIN);
-    private static final Type.Reference THINGS = Type.reference(
+    static final Type.Reference THINGS = Type.reference(
             "compartment",
             "tray",
             "door",

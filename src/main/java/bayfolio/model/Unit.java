@@ -164,6 +164,8 @@ public final class Unit implements Described {
             DRAFT.optional("items", Type.list(Type.nested(Item.SHAPE)), "What is carried on board.");
     public static final Key<List<Located<Photo>>> PHOTOS =
             DRAFT.optional("photos", Type.list(Type.nested(Photo.SHAPE)), "Pictures in the photos folder.");
+    public static final Key<List<Located<Film>>> FILMS =
+            DRAFT.optional("films", Type.list(Type.nested(Film.SHAPE)), "Films in the films folder.");
     public static final Key<String> COVER =
             DRAFT.optional("cover", Type.reference("photo"), "The picture that stands for it in the list of coaches.");
     public static final Key<List<Located<Note>>> NOTES =
@@ -189,7 +191,8 @@ public final class Unit implements Described {
             SLIDES,
             AWNINGS,
             ITEMS,
-            PHOTOS);
+            PHOTOS,
+            FILMS);
 
     private final Facts facts;
     // Asked for again and again.
@@ -346,6 +349,10 @@ public final class Unit implements Described {
 
     public List<Photo> photos() {
         return all(PHOTOS);
+    }
+
+    public List<Film> films() {
+        return all(FILMS);
     }
 
     /** Whether anything holds a role. */

@@ -7,12 +7,11 @@ import bayfolio.document.Handbook;
 import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.model.Fleet;
-import bayfolio.model.Photo;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
 import bayfolio.render.Means;
+import bayfolio.render.Media;
 import bayfolio.render.Output;
-import bayfolio.render.Photographs;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
 import java.io.IOException;
@@ -38,11 +37,11 @@ record Draft(
         Findings findings,
         WebSite site,
         Map<String, Seen> handbooks,
-        Map<String, Pictured> photographs,
+        Map<String, Kept> media,
         Map<String, byte[]> shared) {
 
-    /** The photographs of a coach, and what they were made of. */
-    record Pictured(String of, Photographs photographs) {}
+    /** The media of a coach, and what they were made of. */
+    record Kept(String of, Media media) {}
 
     /** A coach as either reader sees it; made when somebody asks, and kept. */
     record Seen(Handbook whole, Map<Audience, Handbook> by) {
@@ -90,16 +89,16 @@ record Draft(
                 .forEach(all::add);
         Findings findings = Findings.of(all);
         Map<String, Seen> handbooks = new HashMap<>(this.handbooks);
-        Map<String, Pictured> photographs = new HashMap<>(this.photographs);
+        Map<String, Kept> media = new HashMap<>(this.media);
         for (Unit unit : looked) {
             if (findings.stopping(unit.id(), false).isEmpty()) {
                 handbooks.put(
                         unit.id(),
                         new Seen(Objects.requireNonNull(made.get(unit.id())).join()));
                 String of = files(unit, root);
-                Pictured kept = photographs.get(unit.id());
+                Kept kept = media.get(unit.id());
                 if (kept == null || !kept.of().equals(of)) {
-                    photographs.put(unit.id(), new Pictured(of, Photographs.of(unit, root)));
+                    media.put(unit.id(), new Kept(of, Media.of(unit, root)));
                 }
             }
         }
@@ -110,15 +109,14 @@ record Draft(
                 coaches.add(WebSite.entry(handbook.whole()));
             }
         }
-        return new Draft(number + 1, findings, site, handbooks, photographs, site.shared(coaches));
+        return new Draft(number + 1, findings, site, handbooks, media, site.shared(coaches));
     }
 
-    /** Photos are large: they are made anew where a file or its day is another. */
+    /** Photos and films are large: they are made anew where a file or its day is another. */
     private static String files(Unit unit, Path root) throws IOException {
         StringBuilder files = new StringBuilder();
-        for (Photo photo : unit.photos()) {
-            Path file = Photographs.file(unit, photo, root);
-            files.append(photo.id())
+        for (Path file : Media.sources(unit, root)) {
+            files.append(file)
                     .append(' ')
                     .append(Files.getLastModifiedTime(file))
                     .append(' ')
@@ -136,10 +134,10 @@ record Draft(
         }
         return unit(path).flatMap(unit -> {
             Seen handbook = handbooks.get(unit);
-            Pictured pictured = photographs.get(unit);
-            return handbook == null || pictured == null
+            Kept kept = media.get(unit);
+            return handbook == null || kept == null
                     ? Optional.empty()
-                    : site.file(handbook.by(reader), pictured.photographs(), path.substring(unit.length() + 1));
+                    : site.file(handbook.by(reader), kept.media(), path.substring(unit.length() + 1));
         });
     }
 

@@ -20,6 +20,7 @@ import java.net.InetSocketAddress;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Objects;
@@ -28,6 +29,8 @@ import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,7 +47,11 @@ public final class Preview implements AutoCloseable {
             "svg", "image/svg+xml",
             "jpg", "image/jpeg",
             "png", "image/png",
-            "json", "application/json");
+            "json", "application/json",
+            "mp4", "video/mp4",
+            "webm", "video/webm",
+            "vtt", "text/vtt; charset=utf-8");
+    private static final Pattern PART = Pattern.compile("bytes=([0-9]+)-");
     private static final long LONGEST_WAIT = 20_000;
 
     /** What it is made of, read anew each time. */
@@ -170,7 +177,14 @@ public final class Preview implements AutoCloseable {
             } else if (path.startsWith(OWN)) {
                 send(exchange, resource(path.substring(OWN.length())), path);
             } else {
-                send(exchange, file(path), path);
+                Optional<byte[]> file = file(path);
+                // A film is asked for in parts, or a browser goes to no moment of it.
+                Matcher part =
+                        PART.matcher(String.valueOf(exchange.getRequestHeaders().getFirst("Range")));
+                if (file.isPresent() && part.matches() && part(exchange, file.get(), part.group(1), type(path))) {
+                    return;
+                }
+                send(exchange, file, path);
             }
         }
     }
@@ -205,6 +219,18 @@ public final class Preview implements AutoCloseable {
                 Objects.requireNonNull(Preview.class.getResourceAsStream("/bayfolio/preview/" + name), name)) {
             return Optional.of(in.readAllBytes());
         }
+    }
+
+    /** The rest of a file, if there is one: RFC 9110, 14.2. */
+    private static boolean part(HttpExchange exchange, byte[] bytes, String first, String type) throws IOException {
+        if (first.length() > 9 || Integer.parseInt(first) >= bytes.length) {
+            return false;
+        }
+        int from = Integer.parseInt(first);
+        exchange.getResponseHeaders()
+                .set("Content-Range", "bytes " + from + "-" + (bytes.length - 1) + "/" + bytes.length);
+        send(exchange, 206, type, Arrays.copyOfRange(bytes, from, bytes.length));
+        return true;
     }
 
     private static void send(HttpExchange exchange, Optional<byte[]> bytes, String path) throws IOException {

@@ -13,6 +13,14 @@ public sealed interface Target {
         }
     }
 
+    /** When a thing is seen in a film. */
+    record OfMoment(String film, String anchor) implements Target {
+        @Override
+        public String written() {
+            return "film:" + film + "/" + anchor;
+        }
+    }
+
     record OfProcedure(String id) implements Target {
         @Override
         public String written() {

@@ -41,6 +41,9 @@ public final class Audit {
     private static final Pattern CSS_ADDRESS =
             Pattern.compile("(?:url\\(\\s*['\"]?|@import\\s*['\"])([^'\")]+)", Pattern.CASE_INSENSITIVE);
 
+    /** Nobody reads a text in them, and a place in them is a moment. */
+    private static final Pattern BINARY = Pattern.compile("\\.(jpg|mp4|webm)$");
+
     private static final Pattern SCHEME = Pattern.compile("^[a-z][a-z0-9+.-]*:");
 
     /** Schemes of links that a renter may follow off the site. */
@@ -79,8 +82,11 @@ public final class Audit {
                 style(path, new String(bytes, StandardCharsets.UTF_8));
             }
             if (!path.endsWith(".html")) {
-                boolean picture = path.endsWith(".jpg");
-                staff(path, picture ? "" : new String(bytes, StandardCharsets.UTF_8).replaceAll("\\s+", " "));
+                staff(
+                        path,
+                        BINARY.matcher(path).find()
+                                ? ""
+                                : new String(bytes, StandardCharsets.UTF_8).replaceAll("\\s+", " "));
             }
         });
         // Whether a link leads to a place on a page is known when all pages are; no page is kept until then.
@@ -180,6 +186,7 @@ public final class Audit {
             if (!files.containsKey(found)) {
                 fault(path, "the link `" + href + "` leads to no file of the site");
             } else if (target.getFragment() != null
+                    && !BINARY.matcher(found).find()
                     && !ids.getOrDefault(found, Set.of()).contains(target.getFragment())) {
                 fault(path, "the link `" + href + "` leads to a place that is not on that page");
             }

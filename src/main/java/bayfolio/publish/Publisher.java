@@ -8,8 +8,8 @@ import bayfolio.document.Handbook;
 import bayfolio.model.Unit;
 import bayfolio.model.Wording;
 import bayfolio.render.Means;
+import bayfolio.render.Media;
 import bayfolio.render.Output;
-import bayfolio.render.Photographs;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
 import bayfolio.template.TemplateProblem;
@@ -65,11 +65,11 @@ public final class Publisher {
                     rentersHandbooks.values().stream()
                             .flatMap(handbook -> Marks.of(handbook).stream())
                             .toList());
-            Map<String, Photographs> photographs = new TreeMap<>();
+            Map<String, Media> media = new TreeMap<>();
             for (Map.Entry<String, CheckedCoach> coach : chosen.entrySet()) {
-                photographs.put(coach.getKey(), Photographs.of(coach.getValue().unit(), root));
+                media.put(coach.getKey(), Media.of(coach.getValue().unit(), root));
             }
-            Copies copies = new Copies(check, chosen, photographs, outputs);
+            Copies copies = new Copies(check, chosen, media, outputs);
             Map<String, byte[]> forRenters = copies.of(Audience.RENTERS, rentersHandbooks, below("web/", before));
             Map<String, byte[]> forStaff =
                     copies.of(Audience.STAFF, seenBy(Audience.STAFF, handbooks), below("staff/", before));
@@ -109,12 +109,12 @@ public final class Publisher {
      *
      * @param check of the whole fleet
      * @param chosen the coaches to be made anew, by their ids
-     * @param photographs all of theirs
+     * @param media all of theirs
      */
     private record Copies(
-            Check check, Map<String, CheckedCoach> chosen, Map<String, Photographs> photographs, List<Output> outputs) {
-        private Photographs photographs(String unit) {
-            return Objects.requireNonNull(photographs.get(unit), unit);
+            Check check, Map<String, CheckedCoach> chosen, Map<String, Media> media, List<Output> outputs) {
+        private Media media(String unit) {
+            return Objects.requireNonNull(media.get(unit), unit);
         }
 
         /**
@@ -129,7 +129,7 @@ public final class Publisher {
                 Handbook handbook = handbooks.get(unit);
                 CheckedCoach coach = chosen.get(unit);
                 if (handbook != null && coach != null) {
-                    Photographs seen = photographs(unit).seenBy(coach.unit(), reader);
+                    Media seen = media(unit).seenBy(coach.unit(), reader);
                     outputs.forEach(output -> files.putAll(output.files(handbook, seen)));
                     coaches.add(WebSite.entry(handbook));
                 } else {
@@ -171,7 +171,7 @@ public final class Publisher {
                     // All paths of its folder: a zero is the letter after the slash.
                     Map<String, byte[]> files = published.subMap(unit.id() + "/", unit.id() + "0");
                     Handbook handbook = Composer.compose(theirs.of(unit)).seenBy(Audience.RENTERS);
-                    Photographs seen = photographs(unit.id()).seenBy(unit, Audience.RENTERS);
+                    Media seen = media(unit.id()).seenBy(unit, Audience.RENTERS);
                     Map<String, byte[]> without = new TreeMap<>();
                     outputs.forEach(output -> without.putAll(output.files(handbook, seen)));
                     disclosures.addAll(Disclosures.of(new Wording(coach.coach(), coach.words()), files, without));

@@ -68,19 +68,31 @@ final class Decoder {
 
     private final Function<Node, Place> places;
     private final Optional<Map<String, Role>> roles;
+    private final Optional<Films> films;
     private final Consumer<Finding> findings;
 
     /**
      * @param roles by their ids; empty where any is let pass
+     * @param films where the cues of a coach are; empty where what is read has none
      */
-    Decoder(Function<Node, Place> places, Optional<Map<String, Role>> roles, Consumer<Finding> findings) {
+    Decoder(
+            Function<Node, Place> places,
+            Optional<Map<String, Role>> roles,
+            Optional<Films> films,
+            Consumer<Finding> findings) {
         this.places = places;
         this.roles = roles;
+        this.films = films;
         this.findings = findings;
     }
 
-    Decoder(SourceFile file, int firstLine, Optional<Map<String, Role>> roles, Consumer<Finding> findings) {
-        this(node -> Yaml.place(file, node, firstLine), roles, findings);
+    Decoder(
+            SourceFile file,
+            int firstLine,
+            Optional<Map<String, Role>> roles,
+            Optional<Films> films,
+            Consumer<Finding> findings) {
+        this(node -> Yaml.place(file, node, firstLine), roles, films, findings);
     }
 
     /** A record of a shape; empty where the node is no record at all. */
@@ -177,8 +189,8 @@ final class Decoder {
 
     /** Whether it holds all elements that are written, if it is a list. */
     private static boolean all(Object value, Node node) {
-        return !(value instanceof List<?> list)
-                || list.size() == ((SequenceNode) node).getValue().size();
+        return !(value instanceof List<?> list && node instanceof SequenceNode sequence)
+                || list.size() == sequence.getValue().size();
     }
 
     private static String written(Node node) {
@@ -243,7 +255,7 @@ final class Decoder {
 
             @Override
             public <E> Optional<List<Located<E>>> list(Type.ListOf<E> list) {
-                return elements(node, list.element());
+                return list.cues() ? cues(node, list.element()) : elements(node, list.element());
             }
 
             @Override
@@ -260,6 +272,19 @@ final class Decoder {
             return false;
         }
         return !HiddenCharacters.told(value, places.apply(scalar), findings);
+    }
+
+    private <E> Optional<List<Located<E>>> cues(Node node, Type<E> chapter) {
+        Optional<String> file = decode(Type.FILE_NAME, node);
+        if (file.isEmpty() || films.isEmpty()) {
+            return Optional.empty();
+        }
+        @SuppressWarnings("unchecked") // as it is declared: see Type.cues
+        Type.Nested<? extends Described> nested = (Type.Nested<? extends Described>) chapter;
+        @SuppressWarnings({"unchecked", "rawtypes"})
+        Optional<List<Located<E>>> chapters =
+                (Optional) films.get().chapters(file.get(), places.apply(node), nested.shape(), findings);
+        return chapters;
     }
 
     private <E> Optional<List<Located<E>>> elements(Node node, Type<E> element) {

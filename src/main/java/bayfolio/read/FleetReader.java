@@ -177,11 +177,23 @@ public final class FleetReader {
         String path = "units/" + name;
         HiddenCharacters.told(path, Place.whole(new SourceFile(path, "")), findings::add);
         Optional<Unit> unit = folder.text(path + "/unit.yaml", findings::add)
-                .flatMap(file -> yaml(file, Unit.SHAPE, roles, findings::add))
+                .flatMap(file -> unit(folder, file, roles, findings::add))
                 .filter(it -> it.facts().read(Unit.ID));
         Scripts scripts = unit.map(it -> scripts(path, Optional.of(it.id()))).orElse(new Scripts(List.of(), List.of()));
         unit.ifPresent(it -> Photos.check(folder, path + "/photos", it, findings::add));
+        unit.ifPresent(it -> films(folder, path + "/").check(it, findings::add));
         return new OfACoach(name, unit, scripts, findings);
+    }
+
+    /** The description of a coach, with what other files in its folder say. */
+    static Optional<Unit> unit(
+            Folder folder, SourceFile file, Optional<Map<String, Role>> roles, Consumer<Finding> findings) {
+        return yaml(file, Unit.SHAPE, roles, Optional.of(films(folder, file.path())), findings);
+    }
+
+    /** @param path of a file in the folder of the coach */
+    static Films films(Folder folder, String path) {
+        return new Films(folder, path.substring(0, path.lastIndexOf('/') + 1) + "films");
     }
 
     private <T extends Described> Optional<T> shared(String name, Shape<T> shape) {
@@ -211,13 +223,22 @@ public final class FleetReader {
      */
     static <T extends Described> Optional<T> yaml(
             SourceFile file, Shape<T> shape, Optional<Map<String, Role>> roles, Consumer<Finding> findings) {
+        return yaml(file, shape, roles, Optional.empty(), findings);
+    }
+
+    private static <T extends Described> Optional<T> yaml(
+            SourceFile file,
+            Shape<T> shape,
+            Optional<Map<String, Role>> roles,
+            Optional<Films> films,
+            Consumer<Finding> findings) {
         List<Finding> broken = new ArrayList<>();
         Optional<Node> node = Yaml.compose(file, file.text(), 1, broken::add);
         if (node.isPresent()) {
-            return new Decoder(file, 1, roles, findings).record(node.get(), shape);
+            return new Decoder(file, 1, roles, films, findings).record(node.get(), shape);
         }
         boolean somewhere = broken.stream().noneMatch(finding -> finding.at().equals(Place.whole(file)));
-        List<Finding> byBlock = somewhere ? byBlock(file, shape, roles) : List.of();
+        List<Finding> byBlock = somewhere ? byBlock(file, shape, roles, films) : List.of();
         boolean found = byBlock.stream().anyMatch(finding -> finding.code().equals("yaml-syntax"));
         // Where no block is broken by itself, what is wrong lies between them.
         (found ? byBlock : broken).forEach(findings);
@@ -225,13 +246,15 @@ public final class FleetReader {
     }
 
     /** What is wrong in a file that is no YAML as a whole, block by block. */
-    private static List<Finding> byBlock(SourceFile file, Shape<?> shape, Optional<Map<String, Role>> roles) {
+    private static List<Finding> byBlock(
+            SourceFile file, Shape<?> shape, Optional<Map<String, Role>> roles, Optional<Films> films) {
         List<Finding> findings = new ArrayList<>();
         for (Yaml.Block block : Yaml.blocks(file)) {
             if (!block.text().isBlank()) {
                 List<Finding> ofBlock = new ArrayList<>();
                 Yaml.compose(file, block.text(), block.firstLine(), ofBlock::add)
-                        .ifPresent(node -> new Decoder(file, block.firstLine(), roles, ofBlock::add).part(node, shape));
+                        .ifPresent(node ->
+                                new Decoder(file, block.firstLine(), roles, films, ofBlock::add).part(node, shape));
                 // A block of comments says nothing, and that is no mistake.
                 ofBlock.removeIf(finding -> finding.code().equals("unreadable-file"));
                 findings.addAll(ofBlock);
@@ -294,7 +317,7 @@ public final class FleetReader {
 
     private Optional<Translation> translation(String language, Form form, Headed text) {
         return Yaml.compose(text.file(), text.head(), 2, findings::add)
-                .flatMap(node -> new Decoder(text.file(), 2, Optional.empty(), findings::add)
+                .flatMap(node -> new Decoder(text.file(), 2, Optional.empty(), Optional.empty(), findings::add)
                         .record(node, TranslationHead.SHAPE))
                 .filter(head -> head.facts().whole())
                 .map(head -> new Translation(language, form, head, text.file(), text.body(), text.firstLine()));
@@ -381,7 +404,8 @@ public final class FleetReader {
     private static Optional<Script> script(Headed text, Optional<String> unit, Consumer<Finding> findings) {
         SourceFile file = text.file();
         return Yaml.compose(file, text.head(), 2, findings)
-                .flatMap(node -> new Decoder(file, 2, Optional.empty(), findings).record(node, Head.SHAPE))
+                .flatMap(node ->
+                        new Decoder(file, 2, Optional.empty(), Optional.empty(), findings).record(node, Head.SHAPE))
                 .filter(it -> it.facts().read(Head.ID))
                 .map(it -> Script.of(
                         form(file),

@@ -47,8 +47,9 @@ public final class ReferencePage {
 
     private static final List<Chapter> CHAPTERS = List.of(
             new Chapter("The coach: unit.yaml", Unit.SHAPE, """
-                            One coach, in `units/<id>/unit.yaml`; its pictures are in `units/<id>/photos/`. Leave out what you
-                            do not know: the handbook then says nothing of it, and nothing is made up in its place.
+                            One coach, in `units/<id>/unit.yaml`; its pictures are in `units/<id>/photos/`, its films in
+                            `units/<id>/films/`. Leave out what you do not know: the handbook then says nothing of it, and
+                            nothing is made up in its place.
                             """, """
                             # yaml-language-server: $schema=../shared/unit.schema.json
                             id: heron
@@ -210,6 +211,7 @@ public final class ReferencePage {
                 - A key without a value is a mistake: leave the whole key out.
                 """);
         CHAPTERS.forEach(this::chapter);
+        films();
         namesInProcedures();
         references();
         unitsOfMeasure();
@@ -319,7 +321,9 @@ public final class ReferencePage {
 
             @Override
             public <E> String list(Type.ListOf<E> list) {
-                return "a list, each " + inWords(list.element());
+                return list.cues()
+                        ? "the name of a WebVTT file in the films folder, each cue of it " + inWords(list.element())
+                        : "a list, each " + inWords(list.element());
             }
 
             @Override
@@ -407,6 +411,32 @@ public final class ReferencePage {
         for (Feature feature : Feature.values()) {
             row(code(feature.word()), hasWhen(feature));
         }
+    }
+
+    private void films() {
+        page.append("""
+
+                ## Films
+
+                A film lies in `units/<id>/films/`, and beside it its chapters in the form of WebVTT. Above the time of each cue
+                stands the id of what is seen from then on; the page of that leads to its moment. What is told of it stands
+                below the time.
+
+                ```
+                WEBVTT
+
+                entry-door
+                00:04.000 --> 00:11.500
+                Lift the handle, then pull.
+
+                l4-service-bay
+                00:11.500 --> 00:20.000
+                Gloves on before you touch a handle.
+                ```
+
+                A cue that names nothing on the coach is a mistake, as is one that begins before the one above it is over. In
+                what is given out those are left out whose thing is for staff; the film itself is given out as it is.
+                """);
     }
 
     private void references() {

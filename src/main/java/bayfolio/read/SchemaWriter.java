@@ -152,6 +152,9 @@ public final class SchemaWriter {
 
             @Override
             public <E> JsonObject list(Type.ListOf<E> list) {
+                if (list.cues()) {
+                    return value(Type.FILE_NAME);
+                }
                 JsonObject array = new JsonObject();
                 array.addProperty("type", "array");
                 array.add("items", value(list.element()));

@@ -18,10 +18,10 @@ public interface Output {
      * The files of one coach.
      *
      * @param handbook as a reader sees it
-     * @param photographs those that this reader gets
+     * @param media those that this reader gets
      * @return by path below the root of the readers' files; each in the folder of the coach
      */
-    Map<String, byte[]> files(Handbook handbook, Photographs photographs);
+    Map<String, byte[]> files(Handbook handbook, Media media);
 
     /** The files that all coaches share. */
     Map<String, byte[]> shared(List<Entry> coaches);

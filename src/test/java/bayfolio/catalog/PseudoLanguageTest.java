@@ -180,7 +180,7 @@ final class PseudoLanguageTest {
 
         Typed() throws IOException {
             try (Stream<Path> files = Files.walk(ROOT.resolve("units"))) {
-                for (Path file : files.filter(it -> it.toString().matches(".*\\.(yaml|md)"))
+                for (Path file : files.filter(it -> it.toString().matches(".*\\.(yaml|md|vtt)"))
                         .sorted()
                         .toList()) {
                     add(Files.readString(file));

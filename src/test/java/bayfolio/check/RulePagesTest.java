@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.fail;
 import static org.junit.jupiter.api.DynamicContainer.dynamicContainer;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import bayfolio.TinyFilm;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.sense.Relations;
 import bayfolio.finding.Finding;
@@ -18,6 +19,7 @@ import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -50,6 +52,8 @@ import org.junit.jupiter.api.io.TempDir;
  *   <li>{@code yaml fleet} over the description of the fleet;
  *   <li>{@code markdown}: one more procedure, with {@code own} one of the tiny coach, in which ids are names;
  *   <li>{@code text path=}: a file as it lies in the fleet folder, read from there;
+ *   <li>{@code film path= seconds=}: the head of a film that is so long; with {@code located}, as a phone saves it that
+ *       knows where it is, with {@code bytes=}, one of that size;
  *   <li>{@code picture path=}: any picture there; with {@code located}, as a camera saves it that
  *       knows where it is, with {@code side=}, one that claims so many points each way;
  *   <li>{@code findings}: what comes of it, places counted within the block; without it, nothing.
@@ -281,7 +285,15 @@ class RulePagesTest {
                 BufferedImage picture = new BufferedImage(4, 3, BufferedImage.TYPE_INT_RGB);
                 ImageIO.write(picture, block.option("located").isPresent() ? "jpg" : "png", file.toFile());
             }
-            if (block.option("located").isPresent()) {
+            if (block.language().equals("film")) {
+                int seconds = Integer.parseInt(block.option("seconds").orElseThrow());
+                Files.write(file, TinyFilm.of(seconds, block.option("located").isPresent()));
+                if (block.option("bytes").isPresent()) {
+                    try (RandomAccessFile large = new RandomAccessFile(file.toFile(), "rw")) {
+                        large.setLength(Long.parseLong(block.option("bytes").orElseThrow()));
+                    }
+                }
+            } else if (block.option("located").isPresent()) {
                 Files.write(file, located(Files.readAllBytes(file)));
             }
             if (block.option("side").isPresent()) {

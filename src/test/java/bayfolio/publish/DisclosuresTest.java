@@ -24,7 +24,7 @@ import bayfolio.procedure.References;
 import bayfolio.procedure.Script;
 import bayfolio.procedure.Stage;
 import bayfolio.procedure.Who;
-import bayfolio.render.BlankPhotographs;
+import bayfolio.render.BlankMedia;
 import bayfolio.render.Means;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
@@ -198,6 +198,6 @@ final class DisclosuresTest {
                         .toList());
         return site.files(
                 Composer.compose(filled).seenBy(Audience.RENTERS),
-                BlankPhotographs.of(coach.unit()).seenBy(coach.unit(), Audience.RENTERS));
+                BlankMedia.of(coach.unit()).seenBy(coach.unit(), Audience.RENTERS));
     }
 }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
 import bayfolio.model.Unit;
-import bayfolio.render.Photographs;
+import bayfolio.render.Media;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -124,8 +124,8 @@ final class PhotosTest {
         Unit unit = DemoFleet.of(root).check().units().get(0);
         Files.copy(file, root.resolve("units/whimbrel/photos/on.jpg"), StandardCopyOption.REPLACE_EXISTING);
 
-        Photographs.Photograph upright =
-                Objects.requireNonNull(Photographs.of(unit, root).all().get("switch-on"));
+        Media.Photograph upright =
+                Objects.requireNonNull(Media.of(unit, root).photographs().get("switch-on"));
 
         assertThat(upright.width() + " x " + upright.height()).isEqualTo("100 x 200");
         assertThat(upright.sizes()).as("never larger than it was taken").containsOnlyKeys(100);

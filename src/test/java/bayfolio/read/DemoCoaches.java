@@ -7,7 +7,7 @@ import bayfolio.document.Audience;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
-import bayfolio.render.BlankPhotographs;
+import bayfolio.render.BlankMedia;
 import bayfolio.render.Means;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
 
 /**
  * The coaches of the demo fleet, each by itself, so that one can be changed in a thousand ways within minutes. That day
@@ -67,7 +68,7 @@ final class DemoCoaches {
     /** What is told of a changed description, and was not of the untouched one. */
     List<Finding> told(SourceFile changed) {
         List<Finding> findings = new ArrayList<>();
-        Optional<Unit> unit = FleetReader.yaml(changed, Unit.SHAPE, findings::add);
+        Optional<Unit> unit = read(changed, findings::add);
         if (!findings.isEmpty() || unit.isEmpty()) {
             return findings;
         }
@@ -80,9 +81,13 @@ final class DemoCoaches {
                 .toList();
     }
 
+    private static Optional<Unit> read(SourceFile changed, Consumer<Finding> findings) {
+        return FleetReader.unit(new Folder(Path.of(".")), changed, Optional.empty(), findings);
+    }
+
     /** Whether a changed description makes a page of the staff's copy read differently. */
     boolean readDifferently(SourceFile changed) {
-        Optional<Unit> unit = FleetReader.yaml(changed, Unit.SHAPE, it -> {});
+        Optional<Unit> unit = read(changed, it -> {});
         if (unit.isEmpty()) {
             return true;
         }
@@ -118,7 +123,7 @@ final class DemoCoaches {
 
     private Map<String, byte[]> pages(Unit unit) {
         return new TreeMap<>(
-                site.files(Composer.compose(check(unit).of(unit)).seenBy(Audience.STAFF), BlankPhotographs.of(unit)));
+                site.files(Composer.compose(check(unit).of(unit)).seenBy(Audience.STAFF), BlankMedia.of(unit)));
     }
 
     private Check check(Unit unit) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
 import bayfolio.finding.Finding;
+import bayfolio.model.Chapter;
 import bayfolio.model.Country;
 import bayfolio.model.FactTexts;
 import bayfolio.model.FleetFacts;
@@ -67,7 +68,7 @@ class GeneratedFilesTest {
         List<String> examples = matches("(?s)\n```(?:yaml)?\n(.*?)```\n", ReferencePage.write());
         List<Finding> findings = new ArrayList<>();
 
-        assertThat(examples).hasSize(9);
+        assertThat(examples).hasSize(10);
         FleetReader.yaml(example("unit.yaml", examples.get(0)), Unit.SHAPE, findings::add);
         FleetReader.yaml(example("fleet.yaml", examples.get(1)), FleetFacts.SHAPE, findings::add);
         FleetReader.yaml(example("roles.yaml", examples.get(2)), Roles.SHAPE, findings::add);
@@ -77,6 +78,8 @@ class GeneratedFilesTest {
         FleetReader.script(example("procedure.md", examples.get(6)), Optional.empty(), findings::add);
         FleetReader.yaml(
                 example("translation.md", examples.get(7).replace("---\n", "")), TranslationHead.SHAPE, findings::add);
+        assertThat(Cues.chapters(example("walk.vtt", examples.get(9)), Chapter.SHAPE, findings::add))
+                .hasSize(2);
         FleetReader.yaml(example("facts.yaml", examples.get(8)), FactTexts.SHAPE, findings::add);
         assertThat(findings).isEmpty();
     }

@@ -634,7 +634,7 @@ final class MutationTest {
                 findings.addAll(check(reading.fleet().units(), scripts));
             }
         } else if (path.endsWith("/unit.yaml")) {
-            Optional<Unit> spoilt = FleetReader.yaml(mutant.after, Unit.SHAPE, roles, findings::add);
+            Optional<Unit> spoilt = FleetReader.unit(new Folder(ROOT), mutant.after, roles, findings::add);
             if (findings.isEmpty()) {
                 findings.addAll(
                         check(List.of(spoilt.orElseThrow()), reading.library().scripts()));

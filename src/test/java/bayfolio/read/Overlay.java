@@ -50,15 +50,17 @@ public final class Overlay {
     }
 
     public void fleet(SourceFile whole, Optional<SourceFile> snippet) {
-        fleet = decoder().record(laid(whole, snippet), FleetFacts.SHAPE);
+        fleet = decoder(Optional.empty()).record(laid(whole, snippet), FleetFacts.SHAPE);
     }
 
     /** A coach in the folder that the path of the description names. */
     public void coach(SourceFile whole, Optional<SourceFile> snippet) {
-        Optional<Unit> unit = decoder().record(laid(whole, snippet), Unit.SHAPE);
+        Films films = FleetReader.films(folder, whole.path());
+        Optional<Unit> unit = decoder(Optional.of(films)).record(laid(whole, snippet), Unit.SHAPE);
         unit.ifPresent(units::add);
         String photos = whole.path().replaceFirst("[^/]*$", "photos");
         unit.ifPresent(it -> Photos.check(folder, photos, it, findings::add));
+        unit.ifPresent(it -> films.check(it, findings::add));
     }
 
     public void procedure(SourceFile file) {
@@ -86,8 +88,8 @@ public final class Overlay {
                 findings);
     }
 
-    private Decoder decoder() {
-        return new Decoder(this::place, Optional.of(FleetReader.byId(roles)), findings::add);
+    private Decoder decoder(Optional<Films> films) {
+        return new Decoder(this::place, Optional.of(FleetReader.byId(roles)), films, findings::add);
     }
 
     private Place place(Node node) {

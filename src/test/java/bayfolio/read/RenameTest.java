@@ -19,6 +19,7 @@ import bayfolio.source.SourceFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -90,7 +91,7 @@ final class RenameTest {
     }
 
     private static List<Finding> check(SourceFile file) {
-        Unit renamed = FleetReader.yaml(file, Unit.SHAPE, finding -> {
+        Unit renamed = FleetReader.unit(new Folder(Path.of(".")), file, Optional.empty(), finding -> {
                     throw new AssertionError(finding);
                 })
                 .orElseThrow();

@@ -194,7 +194,7 @@ class SchemaTest {
 
             @Override
             public <E> JsonNode list(Type.ListOf<E> list) {
-                return NODES.arrayNode().add(value(list.element()));
+                return list.cues() ? value(Type.FILE_NAME) : NODES.arrayNode().add(value(list.element()));
             }
 
             @Override

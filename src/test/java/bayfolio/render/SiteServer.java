@@ -9,9 +9,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** A published site on the loopback interface, as a plain web server would serve it. */
 final class SiteServer implements AutoCloseable {
+    private static final Pattern PART = Pattern.compile("bytes=([0-9]+)-");
+
     private final Path root;
     private final HttpServer server;
     private final ExecutorService threads = Executors.newFixedThreadPool(4);
@@ -39,17 +43,30 @@ final class SiteServer implements AutoCloseable {
             }
             byte[] bytes = Files.readAllBytes(file);
             exchange.getResponseHeaders().set("Content-Type", type(path));
-            exchange.sendResponseHeaders(200, bytes.length == 0 ? -1 : bytes.length);
-            exchange.getResponseBody().write(bytes);
+            // A film is asked for in parts, or a browser goes to no moment of it.
+            exchange.getResponseHeaders().set("Accept-Ranges", "bytes");
+            Matcher part =
+                    PART.matcher(String.valueOf(exchange.getRequestHeaders().getFirst("Range")));
+            int from = part.matches() ? Integer.parseInt(part.group(1)) : 0;
+            if (part.matches()) {
+                exchange.getResponseHeaders()
+                        .set("Content-Range", "bytes " + from + "-" + (bytes.length - 1) + "/" + bytes.length);
+            }
+            exchange.sendResponseHeaders(part.matches() ? 206 : 200, bytes.length == 0 ? -1 : bytes.length - from);
+            exchange.getResponseBody().write(bytes, from, bytes.length - from);
         }
     }
 
     private static String type(String path) {
-        return path.endsWith(".css")
-                ? "text/css"
-                : path.endsWith(".js")
-                        ? "text/javascript"
-                        : path.endsWith(".svg") ? "image/svg+xml" : "text/html; charset=utf-8";
+        return path.endsWith(".mp4")
+                ? "video/mp4"
+                : path.endsWith(".vtt")
+                        ? "text/vtt"
+                        : path.endsWith(".css")
+                                ? "text/css"
+                                : path.endsWith(".js")
+                                        ? "text/javascript"
+                                        : path.endsWith(".svg") ? "image/svg+xml" : "text/html; charset=utf-8";
     }
 
     @Override

@@ -2,8 +2,10 @@ package bayfolio.check.reference;
 
 import bayfolio.check.FleetRule;
 import bayfolio.finding.Finding;
+import bayfolio.model.Film;
 import bayfolio.model.Fleet;
 import bayfolio.model.Photo;
+import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Library;
@@ -11,6 +13,7 @@ import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -44,11 +47,19 @@ public final class ReservedName implements FleetRule {
                         .flatMap(id -> id.value().equals(SHARED)
                                 ? Stream.of(told(id, "is the folder of the site that all coaches share"))
                                 : device(id)),
-                unit.photos().stream()
-                        .flatMap(photo -> Stream.concat(
-                                Stream.of(new Located<>(photo.id(), photo.at())),
-                                photo.facts().located(Photo.FILE).stream()))
+                Stream.concat(
+                                unit.photos().stream()
+                                        .flatMap(photo ->
+                                                files(photo, photo.facts().located(Photo.FILE))),
+                                unit.films().stream()
+                                        .flatMap(
+                                                film -> files(film, film.facts().located(Film.FILE))))
                         .flatMap(ReservedName::device));
+    }
+
+    /** The names of its files: as it was given to us, and as it is given out. */
+    private static Stream<Located<String>> files(Thing thing, Optional<Located<String>> file) {
+        return Stream.concat(Stream.of(new Located<>(thing.id(), thing.at())), file.stream());
     }
 
     private static Stream<Finding> device(Located<String> name) {

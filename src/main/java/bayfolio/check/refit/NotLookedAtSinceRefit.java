@@ -7,6 +7,8 @@ import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
+import bayfolio.model.Chapter;
+import bayfolio.model.Film;
 import bayfolio.model.Photo;
 import bayfolio.model.Refit;
 import bayfolio.model.Size;
@@ -56,7 +58,7 @@ public final class NotLookedAtSinceRefit implements Rule {
                             .ifPresent(changed::add));
             List<Thing> hanging = unit.things()
                     .filter(thing -> !changed.contains(thing)
-                            && !(thing instanceof Photo)
+                            && !(thing instanceof Photo || thing instanceof Film)
                             && unseen(thing)
                             && changed.stream().anyMatch(it -> refersTo(thing, it)))
                     .toList();
@@ -79,6 +81,7 @@ public final class NotLookedAtSinceRefit implements Rule {
                                                     + ", which was changed on "
                                                     + refit.facts().get(Refit.ON))),
                             changed.stream().flatMap(this::photos),
+                            changed.stream().flatMap(this::films),
                             refit.facts().all(Refit.MEASURES).stream().flatMap(this::measures))
                     .flatMap(it -> it);
         }
@@ -105,6 +108,19 @@ public final class NotLookedAtSinceRefit implements Rule {
                                     naming(photo) + " shows " + naming(thing) + ", which was changed on "
                                             + refit.facts().get(Refit.ON) + " (" + said() + ")")
                             .mend("Take a new picture, and date it under `taken-on`."));
+        }
+
+        private Stream<Finding> films(Thing thing) {
+            return unit.films().stream()
+                    .filter(film -> older(film.facts().find(Film.TAKEN_ON)))
+                    .flatMap(film -> film.chapters().stream()
+                            .filter(chapter ->
+                                    chapter.facts().get(Chapter.THING).equals(thing.id()))
+                            .map(chapter -> told(
+                                            chapter.facts().at(Chapter.THING),
+                                            naming(film) + " shows " + naming(thing) + ", which was changed on "
+                                                    + refit.facts().get(Refit.ON) + " (" + said() + ")")
+                                    .mend("Film that again, and date the film under `taken-on`.")));
         }
 
         private Stream<Finding> measures(Refit.Measures measures) {

@@ -19,8 +19,9 @@ import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.StepLabel;
 import bayfolio.prose.Target;
-import bayfolio.render.Photographs;
+import bayfolio.render.Media;
 import com.google.gson.Gson;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -45,6 +46,7 @@ final class PageView {
             "links",
             "steps",
             "picture",
+            "film",
             "fold",
             "form",
             "quote",
@@ -67,7 +69,7 @@ final class PageView {
     private final Page page;
     private final Catalog screen;
     private final Looks looks;
-    private final Photographs photographs;
+    private final Media media;
 
     private final Map<String, Sketch> shown = new TreeMap<>();
 
@@ -94,8 +96,8 @@ final class PageView {
         }
     }
 
-    PageView(Handbook handbook, Page page, Catalog screen, Looks looks, Photographs photographs) {
-        this.photographs = photographs;
+    PageView(Handbook handbook, Page page, Catalog screen, Looks looks, Media media) {
+        this.media = media;
         this.looks = looks;
         this.handbook = handbook;
         this.page = page;
@@ -164,6 +166,9 @@ final class PageView {
         }
         if (all.stream().anyMatch(Content.Picture.class::isInstance)) {
             extras.add("pictures");
+        }
+        if (all.stream().anyMatch(Content.Film.class::isInstance)) {
+            extras.add("film");
         }
         if (all.stream().anyMatch(Content.Drawn.class::isInstance)) {
             extras.add("drawn");
@@ -559,8 +564,8 @@ final class PageView {
 
         @Override
         public View picture(Content.Picture content) {
-            Photographs.Photograph photograph =
-                    Objects.requireNonNull(photographs.all().get(content.photo()), content.photo());
+            Media.Photograph photograph =
+                    Objects.requireNonNull(media.photographs().get(content.photo()), content.photo());
             String folder = up(WebSite.file(page.id())) + WebSite.PHOTOS;
             boolean later = pictured;
             pictured = true;
@@ -614,6 +619,53 @@ final class PageView {
                                                                             photograph.height() * pointer.down() / 100.0
                                                                                     + 1.8 * unit)))
                                                     .toList()));
+        }
+
+        @Override
+        public View film(Content.Film content) {
+            String films = up(WebSite.file(page.id())) + WebSite.FILMS;
+            Optional<Media.Photograph> poster =
+                    content.poster().map(photo -> media.photographs().get(photo));
+            return View.oneOf(CONTENTS)
+                    .with(
+                            "film",
+                            new View()
+                                    .with("name", content.name())
+                                    .with("src", films + content.file())
+                                    .with("type", content.file().endsWith(".webm") ? "video/webm" : "video/mp4")
+                                    .with("posted", poster.isPresent())
+                                    .with(
+                                            "poster",
+                                            poster.map(it -> up(WebSite.file(page.id()))
+                                                            + WebSite.PHOTOS
+                                                            + it.file(
+                                                                    content.poster()
+                                                                            .orElse(""),
+                                                                    it.kept()))
+                                                    .orElse(""))
+                                    .with("captioned", content.captioned())
+                                    .with("captions", films + FilmTracks.captions(content))
+                                    .with("tracked", films + FilmTracks.chapters(content))
+                                    .with(
+                                            "chapters",
+                                            content.chapters().stream()
+                                                    .map(each -> chapter(each, films + content.file()))
+                                                    .toList()));
+        }
+
+        private View chapter(Content.Film.Chapter chapter, String film) {
+            String from =
+                    BigDecimal.valueOf(chapter.from(), 3).stripTrailingZeros().toPlainString();
+            return new View()
+                    .with("anchor", chapter.id().within())
+                    // A media fragment: browsers begin there of themselves.
+                    .with("moment", film + "#t=" + from)
+                    .with("from", from)
+                    .with("clock", Content.Film.clock(chapter.from()))
+                    .with("href", href(chapter.thing().target()))
+                    .with("name", chapter.thing().plain())
+                    .with("told", !chapter.title().isEmpty())
+                    .with("title", chapter.title());
         }
 
         @Override

@@ -3,6 +3,7 @@ package bayfolio.render.web;
 import bayfolio.catalog.Catalog;
 import bayfolio.catalog.Catalogs;
 import bayfolio.document.Audience;
+import bayfolio.document.Content;
 import bayfolio.document.Handbook;
 import bayfolio.document.NodeId;
 import bayfolio.document.Page;
@@ -10,8 +11,8 @@ import bayfolio.document.PageKind;
 import bayfolio.document.Sketch;
 import bayfolio.model.Photo;
 import bayfolio.render.Means;
+import bayfolio.render.Media;
 import bayfolio.render.Output;
-import bayfolio.render.Photographs;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Template;
@@ -22,6 +23,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
@@ -34,6 +36,9 @@ public final class WebSite implements Output {
     static final String PHOTOS = "photos/";
 
     static final String DRAWINGS = "drawings/";
+
+    /** No phone keeps them: they are watched where there is signal. */
+    static final String FILMS = "films/";
 
     /** What is looked through on a phone. */
     static final String SEARCH = "search.json";
@@ -81,11 +86,10 @@ public final class WebSite implements Output {
     }
 
     @Override
-    public Map<String, byte[]> files(Handbook handbook, Photographs photographs) {
+    public Map<String, byte[]> files(Handbook handbook, Media media) {
         Map<String, byte[]> files = new TreeMap<>();
         Map<String, byte[]> kept = new TreeMap<>();
-        photographs
-                .all()
+        media.photographs()
                 .forEach((id, photograph) -> photograph.sizes().forEach((size, bytes) -> {
                     String path = PHOTOS + photograph.file(id, size);
                     files.put(handbook.unit() + "/" + path, bytes);
@@ -93,10 +97,11 @@ public final class WebSite implements Output {
                         kept.put(path, bytes);
                     }
                 }));
+        films(handbook, media).forEach((path, bytes) -> files.put(handbook.unit() + "/" + path, bytes));
         Map<String, byte[]> pages = new TreeMap<>();
         Map<String, Sketch> sketches = new TreeMap<>();
         for (Page each : handbook.pages()) {
-            pages.put(file(each.id()), page(handbook, photographs, each, sketches));
+            pages.put(file(each.id()), page(handbook, media, each, sketches));
         }
         sketches.forEach((name, sketch) -> pages.put(DRAWINGS + name + ".svg", drawn(sketch)));
         pages.put(SEARCH, SearchIndex.of(handbook));
@@ -111,9 +116,9 @@ public final class WebSite implements Output {
     }
 
     /** @param shown gets the small drawings that are on it, by their names */
-    private byte[] page(Handbook handbook, Photographs photographs, Page each, Map<String, Sketch> shown) {
+    private byte[] page(Handbook handbook, Media media, Page each, Map<String, Sketch> shown) {
         Catalog screen = catalogs.of(handbook.language());
-        PageView view = new PageView(handbook, each, screen, looks(words(screen)), photographs);
+        PageView view = new PageView(handbook, each, screen, looks(words(screen)), media);
         byte[] bytes = bytes(page.fill(view.view().names(), complaints::add).text());
         shown.putAll(view.shown());
         return bytes;
@@ -125,6 +130,22 @@ public final class WebSite implements Output {
                                 .names(),
                         complaints::add)
                 .text());
+    }
+
+    /** Films with what is said and seen in them when, by their paths in the folder of their coach. */
+    private static Map<String, byte[]> films(Handbook handbook, Media media) {
+        Map<String, byte[]> files = new TreeMap<>();
+        handbook.pages().stream()
+                .flatMap(Page::walk)
+                .filter(Content.Film.class::isInstance)
+                .map(Content.Film.class::cast)
+                .forEach(film -> {
+                    Media.Footage footage = Objects.requireNonNull(media.films().get(film.film()), film.film());
+                    files.put(FILMS + film.file(), footage.film());
+                    footage.captions().ifPresent(said -> files.put(FILMS + FilmTracks.captions(film), said));
+                    files.put(FILMS + FilmTracks.chapters(film), bytes(FilmTracks.of(film)));
+                });
+        return files;
     }
 
     /** The page of a path in the folder of its coach. */
@@ -139,7 +160,7 @@ public final class WebSite implements Output {
      *
      * @param path in the folder of the coach
      */
-    public Optional<byte[]> file(Handbook handbook, Photographs photographs, String path) {
+    public Optional<byte[]> file(Handbook handbook, Media media, String path) {
         if (path.equals(SEARCH)) {
             return Optional.of(SearchIndex.of(handbook));
         }
@@ -147,11 +168,14 @@ public final class WebSite implements Output {
             return Optional.of(Manifest.of(manifest, handbook, assets));
         }
         if (path.startsWith(PHOTOS)) {
-            return photographs.all().entrySet().stream()
+            return media.photographs().entrySet().stream()
                     .flatMap(each -> each.getValue().sizes().entrySet().stream()
                             .filter(size -> path.equals(PHOTOS + each.getValue().file(each.getKey(), size.getKey())))
                             .map(Map.Entry::getValue))
                     .findFirst();
+        }
+        if (path.startsWith(FILMS)) {
+            return Optional.ofNullable(films(handbook, media).get(path));
         }
         if (path.startsWith(DRAWINGS)) {
             return handbook.sketches()
@@ -159,7 +183,7 @@ public final class WebSite implements Output {
                     .findFirst()
                     .map(this::drawn);
         }
-        return page(handbook, path).map(page -> page(handbook, photographs, page, new TreeMap<>()));
+        return page(handbook, path).map(page -> page(handbook, media, page, new TreeMap<>()));
     }
 
     /** A coach in the list of the fleet, as its handbook has it. */
