@@ -1,17 +1,55 @@
 // What is kept is of one edition, and never mixed. The program fills in the two lines below, for each coach.
 const EDITION = "@edition@";
-const FILES = ["@files@"];
+const PICTURES = ["@files@"];
 
-// When it was kept, beside the files; no address of the site.
-const DAY = "kept-on";
+// All texts in one file: one question to a slow network, not hundreds.
+const TEXTS = "kept.json";
+
+// How much was kept, and when, beside the files; no address of the site.
+const NOTE = "kept-on";
 
 const OWN = `bayfolio ${self.registration.scope} `;
 const KEPT = OWN + EDITION;
 
-self.addEventListener("install", (event) => {
-  const wanted = FILES.map((file) => new Request(file, { cache: "reload" }));
-  event.waitUntil(caches.open(KEPT).then((cache) => cache.addAll(wanted).then(() => cache.put(DAY, new Response(String(Date.now()))))));
-});
+const TYPES = {
+  html: "text/html; charset=utf-8",
+  css: "text/css; charset=utf-8",
+  js: "text/javascript; charset=utf-8",
+  svg: "image/svg+xml",
+  json: "application/json",
+};
+
+async function asked(file) {
+  const answer = await fetch(new Request(file, { cache: "reload" }));
+  if (!answer.ok) {
+    throw new Error(`${file}: ${answer.status}`);
+  }
+  return answer;
+}
+
+async function keep() {
+  const [texts, ...pictures] = await Promise.all([asked(TEXTS).then((answer) => answer.json()), ...PICTURES.map((file) => asked(file).then((answer) => answer.blob()))]);
+  // A host may just be taking over the next edition.
+  if (texts.edition !== EDITION) {
+    throw new Error(`the texts are of edition ${texts.edition}`);
+  }
+  const files = Object.entries(texts.files).map(([file, text]) => [file, new Blob([text], { type: TYPES[file.split(".").pop()] })]);
+  PICTURES.forEach((file, at) => files.push([file, pictures[at]]));
+  const cache = await caches.open(KEPT);
+  await Promise.all(files.map(([file, blob]) => cache.put(file, new Response(blob, { headers: { "Content-Type": blob.type } }))));
+  const size = files.reduce((sum, [, blob]) => sum + blob.size, 0);
+  await cache.put(NOTE, new Response(JSON.stringify({ on: Date.now(), size, files: files.length })));
+}
+
+// A phone that is full keeps nothing of it, and what it kept before stays.
+self.addEventListener("install", (event) =>
+  event.waitUntil(
+    keep().catch(async (refused) => {
+      await caches.delete(KEPT);
+      throw refused;
+    }),
+  ),
+);
 
 self.addEventListener("activate", (event) => {
   event.waitUntil(
@@ -34,16 +72,9 @@ self.addEventListener("message", (event) => {
 // How many bytes there are, and since when; nothing while one file is missing.
 async function kept() {
   const cache = await caches.open(KEPT);
-  let size = 0;
-  for (const file of FILES) {
-    const found = await cache.match(file);
-    if (!found) {
-      return { size: 0 };
-    }
-    size += (await found.blob()).size;
-  }
-  const day = await cache.match(DAY);
-  return { size, on: day ? Number(await day.text()) : 0 };
+  const note = await cache.match(NOTE);
+  const { on, size, files } = note ? await note.json() : {};
+  return (await cache.keys()).length === files + 1 ? { size, on } : { size: 0 };
 }
 
 self.addEventListener("fetch", (event) => {

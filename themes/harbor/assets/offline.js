@@ -2,7 +2,20 @@
 (() => {
   const script = document.currentScript;
   const line = document.getElementById("saved");
-  if (!line || !("serviceWorker" in navigator)) {
+  if (!line) {
+    return;
+  }
+
+  // A private window, the window of a mail program, or a phone that is full: the pages are read as they come.
+  function unsaved() {
+    if (line.hidden) {
+      line.textContent = line.dataset.none;
+      line.hidden = false;
+    }
+  }
+
+  if (!("serviceWorker" in navigator)) {
+    unsaved();
     return;
   }
   const phone = navigator.serviceWorker;
@@ -42,11 +55,14 @@
     .register(script.dataset.worker)
     .then((registration) => {
       const waits = () => registration.waiting && phone.controller && offer(registration.waiting);
+      const follow = (worker) => worker.addEventListener("statechange", () => (worker.state === "redundant" && !registration.active ? unsaved() : waits()));
       waits();
-      registration.addEventListener("updatefound", () => registration.installing.addEventListener("statechange", waits));
+      registration.addEventListener("updatefound", () => follow(registration.installing));
+      if (registration.installing) {
+        follow(registration.installing);
+      }
       return phone.ready;
     })
     .then((registration) => kept(registration.active))
-    // A private window, or a phone that is full: the pages are read as they come.
-    .catch(() => {});
+    .catch(unsaved);
 })();

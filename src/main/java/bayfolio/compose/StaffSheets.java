@@ -168,24 +168,32 @@ final class StaffSheets {
     /** Each switch as the next renter must find it. */
     private Page ready() {
         return page(PageKind.READY, page -> {
+            Stamp link = page.child("link");
             Stamp section = page.child("switches");
-            return List.of(Section.of(
-                    section,
-                    view.word("kind.switch"),
-                    List.of(table(
+            return List.of(
+                    Section.of(
+                            link,
+                            view.word("sheet.link"),
+                            List.of(view.paragraph(link.child("when"), "sheet.link.note"))),
+                    Section.of(
                             section,
-                            List.of("sheet.what", "fact.at-pickup", "fact.stored", "sheet.done"),
-                            view.things("switch").stream()
-                                    .filter(it -> it.facts().has(Switch.AT_PICKUP)
-                                            || it.facts().has(Switch.STORED))
-                                    .map(it -> List.of(
-                                            cell(it),
-                                            cell(it.facts()
-                                                    .find(Switch.AT_PICKUP)
-                                                    .orElse("")),
-                                            cell(it.facts().find(Switch.STORED).orElse("")),
-                                            cell("")))
-                                    .toList()))));
+                            view.word("kind.switch"),
+                            List.of(table(
+                                    section,
+                                    List.of("sheet.what", "fact.at-pickup", "fact.stored", "sheet.done"),
+                                    view.things("switch").stream()
+                                            .filter(it -> it.facts().has(Switch.AT_PICKUP)
+                                                    || it.facts().has(Switch.STORED))
+                                            .map(it -> List.of(
+                                                    cell(it),
+                                                    cell(it.facts()
+                                                            .find(Switch.AT_PICKUP)
+                                                            .orElse("")),
+                                                    cell(it.facts()
+                                                            .find(Switch.STORED)
+                                                            .orElse("")),
+                                                    cell("")))
+                                            .toList()))));
         });
     }
 

@@ -11,10 +11,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Document;
@@ -101,6 +104,32 @@ final class PagePolicyTest {
         assertThat(folder.resolve("out/web").resolve(before)).doesNotExist();
     }
 
+    /** RFC 9111, 5.2.2, and RFC 8246: only what has another address when it is another may be kept without asking. */
+    @Test
+    void aHostIsToldWhatMayBeKept() {
+        Map<String, String> rules = new LinkedHashMap<>();
+        for (String rule :
+                new String(Objects.requireNonNull(FILES.get("_headers")), StandardCharsets.UTF_8).split("\n\n")) {
+            rules.put(rule.substring(0, rule.indexOf('\n')), rule);
+        }
+        FILES.keySet().stream().filter(path -> !path.equals("_headers")).forEach(path -> {
+            List<String> said = rules.entrySet().stream()
+                    .filter(rule ->
+                            ("/" + path).matches(Pattern.quote(rule.getKey()).replace("*", "\\E.*\\Q")))
+                    .map(Map.Entry::getValue)
+                    .toList();
+            assertThat(said)
+                    .as(path)
+                    .singleElement(InstanceOfAssertFactories.STRING)
+                    .contains(
+                            "frame-ancestors 'none'", "Referrer-Policy: no-referrer", "X-Content-Type-Options: nosniff")
+                    .contains("Cache-Control: "
+                            + (path.matches("assets/[0-9a-f]{12}/.*")
+                                    ? "public, max-age=31536000, immutable"
+                                    : "no-cache"));
+        });
+    }
+
     private static String style(Path page) throws Exception {
         return Jsoup.parse(Files.readString(page))
                 .select("link[rel=stylesheet]")
@@ -130,7 +159,12 @@ final class PagePolicyTest {
                     drawn++;
                 }
             }
-            assertThat(drawn).isEqualTo(2);
+            assertThat(drawn).isEqualTo(3);
+            assertThat(manifest.getAsJsonArray("icons").asList())
+                    .as("one that a phone may cut round")
+                    .filteredOn(icon ->
+                            icon.getAsJsonObject().get("purpose").getAsString().equals("maskable"))
+                    .hasSize(1);
         }
         everyPage(FILES, (path, page) -> {
             if (path.contains("/")) {

@@ -10,6 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.zip.GZIPOutputStream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -44,6 +46,37 @@ final class PageWeightTest {
 
         assertThat(heavy).isEmpty();
         assertThat(pages[0]).isGreaterThan(1000);
+    }
+
+    /**
+     * What a phone loads to keep a coach, packed as hosts pack texts: some ten seconds at 400 kbit/s. Our own bar; all that it
+     * then holds is what iOS and Android give any site.
+     */
+    @Test
+    void aCoachIsKeptWithinHalfAMegabyte() {
+        Map<String, byte[]> files = DemoFleet.files(DemoFleet.web());
+        Map<String, Integer> loaded = new TreeMap<>();
+        files.forEach((path, bytes) -> {
+            if (path.endsWith("/worker.js")) {
+                String coach = path.substring(0, path.indexOf('/') + 1);
+                byte[] texts = Objects.requireNonNull(files.get(coach + "kept.json"));
+                int packed = packed(bytes) + packed(texts);
+                int kept = texts.length;
+                Matcher picture =
+                        Pattern.compile("\"([^\"]+\\.jpg)\"").matcher(new String(bytes, StandardCharsets.UTF_8));
+                while (picture.find()) {
+                    int size = Objects.requireNonNull(files.get(coach + picture.group(1))).length;
+                    packed += size;
+                    kept += size;
+                }
+                loaded.put(coach, packed);
+                assertThat(kept).as(coach).isLessThan(5_000_000);
+            }
+        });
+        System.out.println("PageWeightTest, bytes loaded to keep a coach: " + loaded);
+
+        assertThat(loaded).hasSize(5);
+        assertThat(loaded.values()).allSatisfy(size -> assertThat(size).isLessThan(500_000));
     }
 
     private static int packed(byte[] bytes) {

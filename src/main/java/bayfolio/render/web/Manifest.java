@@ -18,10 +18,11 @@ import java.util.Map;
 final class Manifest {
     private static final Gson GSON = new GsonBuilder().disableHtmlEscaping().create();
 
-    private static final Map<String, String> ICONS =
-            Map.of("icon.svg", "any", "icon-192.png", "192x192", "icon-512.png", "512x512");
+    private static final Map<String, String> ICONS = Map.of(
+            "icon.svg", "any", "icon-192.png", "192x192", "icon-512.png", "512x512", "icon-maskable.png", "512x512");
 
-    private record Icon(String src, String sizes, String type) {}
+    /** @param purpose whether a phone may cut it round */
+    private record Icon(String src, String sizes, String type, String purpose) {}
 
     private Manifest() {}
 
@@ -48,7 +49,8 @@ final class Manifest {
                 .forEach(icon -> icons.add(new Icon(
                         "../" + assets.folder() + icon.getKey(),
                         icon.getValue(),
-                        icon.getKey().endsWith(".svg") ? "image/svg+xml" : "image/png")));
+                        icon.getKey().endsWith(".svg") ? "image/svg+xml" : "image/png",
+                        icon.getKey().contains("maskable") ? "maskable" : "any")));
         manifest.add("icons", GSON.toJsonTree(icons));
         return GSON.toJson(manifest).getBytes(StandardCharsets.UTF_8);
     }

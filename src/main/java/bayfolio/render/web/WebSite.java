@@ -33,6 +33,9 @@ public final class WebSite implements Output {
     /** In the folder of a coach: it keeps that, and no other one. */
     static final String WORKER = "worker.js";
 
+    /** All texts of the coach in one file, for the script that keeps them. */
+    static final String BUNDLE = "kept.json";
+
     static final String PHOTOS = "photos/";
 
     static final String DRAWINGS = "drawings/";
@@ -107,8 +110,11 @@ public final class WebSite implements Output {
         pages.put(SEARCH, SearchIndex.of(handbook));
         kept.putAll(pages);
         if (!handbook.reader().equals(Optional.of(Audience.STAFF))) {
-            worker.ifPresent(
-                    script -> files.put(handbook.unit() + "/" + WORKER, Offline.worker(script, kept, assets.placed())));
+            Offline offline = new Offline(kept, assets.placed());
+            worker.ifPresent(script -> {
+                files.put(handbook.unit() + "/" + WORKER, offline.worker(script));
+                files.put(handbook.unit() + "/" + BUNDLE, offline.bundle());
+            });
         }
         files.put(handbook.unit() + "/" + MANIFEST, Manifest.of(manifest, handbook, assets));
         pages.forEach((path, bytes) -> files.put(handbook.unit() + "/" + path, bytes));
@@ -244,6 +250,7 @@ public final class WebSite implements Output {
                                         .with("picture", coach.picture())
                                         .with("shows", coach.shows()))
                                 .toList());
+        files.put(Headers.FILE, Headers.of(coaches.stream().map(Entry::unit).toList()));
         files.put("index.html", bytes(fleet.fill(view.names(), complaints::add).text()));
         return files;
     }
