@@ -2,6 +2,7 @@
 (() => {
   const script = document.currentScript;
   const line = document.getElementById("saved");
+  const words = window.bayfolio.words.offline;
   if (!line) {
     return;
   }
@@ -9,7 +10,7 @@
   // A private window, the window of a mail program, or a phone that is full: the pages are read as they come.
   function unsaved() {
     if (line.hidden) {
-      line.textContent = line.dataset.none;
+      line.textContent = words.none;
       line.hidden = false;
     }
   }
@@ -28,10 +29,10 @@
       const { size, on } = event.data;
       if (size > 0 && !line.querySelector("button")) {
         const day = on ? ` · ${new Date(on).toLocaleDateString(document.documentElement.lang)}` : "";
-        const told = navigator.onLine ? line.dataset.saved : line.dataset.copy;
+        const told = navigator.onLine ? words.saved : words.copy;
         line.textContent = `${told} · ${Math.ceil(size / 1000)}\u00a0kB${day}`;
         if (on && Date.now() - on > LONG) {
-          line.append(document.createElement("br"), line.dataset.old);
+          line.append(document.createElement("br"), words.old);
         }
         line.hidden = false;
       }
@@ -42,7 +43,7 @@
   function offer(worker) {
     const button = document.createElement("button");
     button.type = "button";
-    button.textContent = line.dataset.update;
+    button.textContent = words.update;
     button.onclick = () => {
       phone.addEventListener("controllerchange", () => location.reload());
       worker.postMessage("take-over");

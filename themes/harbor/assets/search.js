@@ -1,6 +1,7 @@
 // Finds entries of the A to Z by any of their names, by words of their texts, and in spite of a slip of the finger.
 (() => {
   const place = document.getElementById("search");
+  const words = window.bayfolio.words.search;
   const GROUPS = ["trouble", "do", "where", "number", "word"];
   const MOST = 6;
 
@@ -32,7 +33,7 @@
   }
 
   const field = element("input", { id: "asked", type: "search", autocomplete: "off", autocapitalize: "off", spellcheck: "false" });
-  const label = element("label", { for: "asked" }, place.dataset.asked);
+  const label = element("label", { for: "asked" }, words.asked);
   const results = element("div", { role: "status" });
   place.append(label, field, results);
 
@@ -53,13 +54,13 @@
         element(
           "section",
           {},
-          element("h2", {}, place.dataset[group]),
+          element("h2", {}, words[group]),
           element("ul", { class: "found" }, ...best.filter((one) => one.group === group).slice(0, MOST).map(entry)),
         ),
       ),
     );
     if (asked !== "" && hits.length === 0) {
-      results.append(element("p", {}, place.dataset.none));
+      results.append(element("p", {}, words.none));
     }
   }
 

@@ -2,7 +2,7 @@
 (() => {
   const HALF_A_DAY = 12 * 60 * 60 * 1000;
   const own = (path) => `bayfolio ${path}`;
-  const words = document.getElementById("pace").dataset;
+  const words = window.bayfolio.words.pace;
 
   function read(path) {
     try {

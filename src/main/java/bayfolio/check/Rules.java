@@ -84,6 +84,7 @@ import bayfolio.check.reference.UnknownSource;
 import bayfolio.check.refit.CountedOtherwise;
 import bayfolio.check.refit.NotLookedAtSinceRefit;
 import bayfolio.check.sense.FigureAgainstFact;
+import bayfolio.check.sense.GaugeMarks;
 import bayfolio.check.sense.ImpossibleFigure;
 import bayfolio.check.sense.PhoneThatCannotBe;
 import bayfolio.check.sense.PoseAgainstLook;
@@ -257,6 +258,7 @@ public final class Rules {
             new PointersOutOfOrder(),
             new SamePlaceOnPanel(),
             new PoseAgainstLook(),
+            new GaugeMarks(),
             new FeatureWithoutRole(),
             new MissingRole(),
             new HoldWithoutSpring(),

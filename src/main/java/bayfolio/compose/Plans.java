@@ -56,7 +56,7 @@ final class Plans {
         return Optional.of(new Content.Drawn(
                 stamp.from(From.fact(view.unit().size(), Size.LENGTH)),
                 view.word("drawing.plan"),
-                drawing(parts, List.of()),
+                drawing(parts, List.of(), true),
                 things.stream().map(CoachView::link).toList()));
     }
 
@@ -167,17 +167,44 @@ final class Plans {
                         CoachView.target(thing).written(), "", along(spot.get()), aisle(), Mark.Fill.HERE))));
     }
 
+    /** What slides out, alone in its wall, out or in; nothing where it is not measured. */
+    Optional<Drawing> slid(Slide slide, boolean out) {
+        return slide.spot().filter(Plans::inAWall).map(spot -> {
+            List<PlanView.Part> parts = new ArrayList<>();
+            for (Thing door : walls()) {
+                if (door instanceof Door) {
+                    parts.add(part(door, entry(door) ? view.word("drawing.door") : "", Mark.Fill.NONE));
+                }
+            }
+            PlanView.Part part = part(slide, "", Mark.Fill.HERE);
+            parts.add(out ? part : part.in());
+            return drawing(parts, List.of());
+        });
+    }
+
     private static boolean entry(Thing door) {
         return door.facts().all(door.identity().roles()).contains("entry-door");
     }
 
     private Drawing drawing(List<PlanView.Part> parts, List<PlanView.Dot> dots) {
+        return drawing(parts, dots, false);
+    }
+
+    /** @param walked whether it shows the way round the coach */
+    private Drawing drawing(List<PlanView.Part> parts, List<PlanView.Dot> dots, boolean walked) {
+        Optional<PlanView.Part> door = view.things(Door.SHAPE.name()).stream()
+                .filter(thing ->
+                        entry(thing) && thing.spot().filter(Plans::inAWall).isPresent())
+                .findFirst()
+                .map(thing -> part(thing, "", Mark.Fill.NONE))
+                .filter(part -> part.wall() == PlanView.Wall.LEFT || part.wall() == PlanView.Wall.RIGHT);
         Size size = view.unit().size();
         return PlanView.of(
                 size.facts().get(Size.LENGTH).value(),
                 size.facts().get(Size.WIDTH).value(),
                 parts,
-                dots);
+                dots,
+                walked ? door : Optional.empty());
     }
 
     private PlanView.Part part(Thing thing, String label, Mark.Fill fill) {

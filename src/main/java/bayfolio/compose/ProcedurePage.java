@@ -6,6 +6,7 @@ import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
+import bayfolio.explain.Begin;
 import bayfolio.fact.Type;
 import bayfolio.model.Access;
 import bayfolio.model.Reach;
@@ -100,7 +101,17 @@ final class ProcedurePage {
             if (!urgent) {
                 if (first) {
                     procedure.head().facts().all(Head.ANSWERS).stream()
-                            .flatMap(question -> view.workedOut().quoted(page, question).stream())
+                            .flatMap(question -> view
+                                    .workedOut()
+                                    .quoted(
+                                            page,
+                                            question,
+                                            procedure
+                                                    .head()
+                                                    .facts()
+                                                    .find(Head.BEGINS_WITH)
+                                                    .orElse(Begin.USUAL))
+                                    .stream())
                             .forEach(sections::add);
                 }
                 view.links(

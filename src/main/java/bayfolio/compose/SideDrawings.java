@@ -10,7 +10,9 @@ import bayfolio.drawing.SideView;
 import bayfolio.fact.Type;
 import bayfolio.measure.Meters;
 import bayfolio.model.Access;
+import bayfolio.model.CoachSystem;
 import bayfolio.model.Compartment;
+import bayfolio.model.Connection;
 import bayfolio.model.Door;
 import bayfolio.model.Side;
 import bayfolio.model.Size;
@@ -18,8 +20,10 @@ import bayfolio.model.Slide;
 import bayfolio.model.Spot;
 import bayfolio.model.Thing;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -30,6 +34,10 @@ final class SideDrawings {
     private static final Pattern CODE = Pattern.compile("\\b([LRFB][0-9]{1,2})\\b");
 
     private static final List<Side> SIDES = List.of(Side.LEFT, Side.RIGHT, Side.FRONT, Side.REAR);
+
+    /** What flows, and what a hose, a cord or a hand is brought to it for; of all else the code says enough. */
+    private static final Set<CoachSystem> FLOWING =
+            EnumSet.of(CoachSystem.POWER, CoachSystem.WATER, CoachSystem.WASTE, CoachSystem.GAS, CoachSystem.HEAT);
 
     private final CoachView view;
 
@@ -49,13 +57,50 @@ final class SideDrawings {
         if (things.isEmpty()) {
             return Optional.empty();
         }
-        Drawing drawing =
-                drawing(side, things.stream().map(thing -> opening(thing, side)).toList());
+        List<Thing> joined = joined(side);
+        Drawing drawing = drawing(
+                side,
+                things.stream().map(thing -> opening(thing, side)).toList(),
+                joined.stream().map(this::joint).toList());
         return Optional.of(new Content.Drawn(
                 stamp.from(From.fact(view.unit().size(), Size.LENGTH)),
                 view.word("drawing." + Type.word(side)),
                 drawing,
-                things.stream().map(CoachView::link).toList()));
+                Stream.concat(things.stream(), joined.stream())
+                        .map(CoachView::link)
+                        .toList()));
+    }
+
+    /** Connections that stand in the open on that side, and belong to a system whose sign is known. */
+    private List<Thing> joined(Side side) {
+        return view.things(Connection.SHAPE.name()).stream()
+                .filter(thing -> CoachView.audience(thing) != Audience.STAFF)
+                .filter(thing -> view.coach().around(thing).isEmpty())
+                .filter(thing -> !symbol(thing).isEmpty())
+                .filter(thing -> thing.spot()
+                        .filter(spot -> spot.side().equals(Optional.of(side))
+                                && spot.fromFront().isPresent()
+                                && spot.height().isPresent())
+                        .isPresent())
+                .toList();
+    }
+
+    private SideView.Joint joint(Thing thing) {
+        Spot spot = thing.spot().orElseThrow();
+        return new SideView.Joint(
+                CoachView.target(thing).written(),
+                symbol(thing),
+                meters(spot.fromFront())
+                        + spot.width().map(it -> it.value() / 2).orElse(0.0),
+                meters(spot.height()) + spot.tall().map(it -> it.value() / 2).orElse(0.0));
+    }
+
+    private String symbol(Thing thing) {
+        return view.coach()
+                .system(thing)
+                .filter(FLOWING::contains)
+                .map(system -> "system-" + Type.word(system))
+                .orElse("");
     }
 
     private List<Thing> on(Side side) {
@@ -66,7 +111,7 @@ final class SideDrawings {
                 .toList();
     }
 
-    private Drawing drawing(Side side, List<SideView.Opening> openings) {
+    private Drawing drawing(Side side, List<SideView.Opening> openings, List<SideView.Joint> joints) {
         Size size = view.unit().size();
         boolean along = side == Side.LEFT || side == Side.RIGHT;
         return SideView.of(
@@ -75,7 +120,8 @@ final class SideDrawings {
                 side == Side.RIGHT || side == Side.FRONT,
                 size.facts().get(Size.LENGTH).value(),
                 along ? axles(size) : List.of(),
-                openings);
+                openings,
+                joints);
     }
 
     /** One thing on its side, with the doors beside it; nothing where it is not wholly measured. */
@@ -86,11 +132,11 @@ final class SideDrawings {
             List<SideView.Opening> openings = new ArrayList<>();
             for (Thing each : on(it)) {
                 if (each instanceof Door && !each.id().equals(thing.id())) {
-                    openings.add(opening(each, "", Mark.Fill.NONE));
+                    openings.add(opening(each, "", Mark.Fill.NONE, ""));
                 }
             }
-            openings.add(opening(thing, "", Mark.Fill.HERE));
-            return drawing(it, openings);
+            openings.add(opening(thing, "", Mark.Fill.HERE, ""));
+            return drawing(it, openings, List.of());
         });
     }
 
@@ -113,10 +159,10 @@ final class SideDrawings {
     }
 
     private SideView.Opening opening(Thing thing, Side side) {
-        return opening(thing, label(thing, side), fill(thing));
+        return opening(thing, label(thing, side), fill(thing), symbol(thing));
     }
 
-    private static SideView.Opening opening(Thing thing, String label, Mark.Fill fill) {
+    private static SideView.Opening opening(Thing thing, String label, Mark.Fill fill, String symbol) {
         Spot spot = thing.spot().orElseThrow();
         return new SideView.Opening(
                 CoachView.target(thing).written(),
@@ -126,7 +172,8 @@ final class SideDrawings {
                 meters(spot.height()),
                 meters(spot.tall()),
                 fill,
-                thing instanceof Slide);
+                thing instanceof Slide,
+                symbol);
     }
 
     private static double meters(Optional<Meters> length) {

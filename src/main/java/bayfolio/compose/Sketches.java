@@ -4,13 +4,22 @@ import bayfolio.document.Audience;
 import bayfolio.document.Sketch;
 import bayfolio.drawing.Drawing;
 import bayfolio.drawing.Face;
+import bayfolio.drawing.GaugeFace;
 import bayfolio.drawing.Mark;
 import bayfolio.drawing.PanelView;
+import bayfolio.drawing.TankView;
 import bayfolio.fact.Key;
+import bayfolio.measure.Amount;
+import bayfolio.measure.Liters;
+import bayfolio.measure.Rounding;
 import bayfolio.model.Board;
 import bayfolio.model.Compartment;
+import bayfolio.model.Gauge;
+import bayfolio.model.Level;
 import bayfolio.model.Pose;
+import bayfolio.model.Slide;
 import bayfolio.model.Switch;
+import bayfolio.model.Tank;
 import bayfolio.model.Thing;
 import bayfolio.prose.Target;
 import bayfolio.source.Located;
@@ -31,6 +40,9 @@ final class Sketches {
     private static final Set<Switch.Make> VALVES = EnumSet.of(
             Switch.Make.BALL_VALVE, Switch.Make.SLIDE_VALVE, Switch.Make.TAP, Switch.Make.HANDWHEEL, Switch.Make.PEDAL);
 
+    private static final Set<Tank.Contents> WASTE =
+            EnumSet.of(Tank.Contents.GRAY, Tank.Contents.BLACK, Tank.Contents.CASSETTE);
+
     private final CoachView view;
     private final SideDrawings sides;
     private final Plans plans;
@@ -50,6 +62,20 @@ final class Sketches {
                 boolean valve = VALVES.contains(made.make());
                 face(made, valve ? "open" : "on", Switch.ON_POSE).ifPresent(sketches::add);
                 face(made, valve ? "shut" : "off", Switch.OFF_POSE).ifPresent(sketches::add);
+            }
+            if (thing instanceof Gauge gauge) {
+                face(gauge).map(drawing -> stated(gauge, "normal", drawing)).ifPresent(sketches::add);
+            }
+            if (thing instanceof Tank tank) {
+                levels(tank).ifPresent(sketches::add);
+            }
+            if (thing instanceof Slide slide) {
+                plans.slid(slide, true)
+                        .map(drawing -> stated(slide, "open", drawing))
+                        .ifPresent(sketches::add);
+                plans.slid(slide, false)
+                        .map(drawing -> stated(slide, "shut", drawing))
+                        .ifPresent(sketches::add);
             }
             if (!sketches.isEmpty()) {
                 all.put(CoachView.target(thing), sketches);
@@ -79,12 +105,52 @@ final class Sketches {
     }
 
     private Optional<Sketch> face(Switch made, String state, Key<List<Located<Pose>>> poses) {
-        return face(made, poses)
-                .map(drawing -> new Sketch(
-                        name(made) + "-" + state,
-                        state,
-                        made.name() + ": " + view.word("handling.look." + state),
-                        drawing));
+        return face(made, poses).map(drawing -> stated(made, state, drawing));
+    }
+
+    private Sketch stated(Thing thing, String state, Drawing drawing) {
+        return new Sketch(
+                name(thing) + "-" + state, state, thing.name() + ": " + view.word("handling.look." + state), drawing);
+    }
+
+    private static Optional<Drawing> face(Gauge gauge) {
+        return gauge.facts()
+                .find(Gauge.DISPLAY)
+                .flatMap(display -> GaugeFace.of(
+                        display,
+                        gauge.facts().all(Gauge.MARKS),
+                        gauge.facts().find(Gauge.READS).orElse(""),
+                        Set.copyOf(gauge.facts().all(Gauge.NORMAL_POSE))));
+    }
+
+    /** What is in it at each mark, on the side on which nobody runs dry or over. */
+    private Optional<Sketch> levels(Tank tank) {
+        boolean waste = WASTE.contains(tank.contents());
+        if (tank.contents() == Tank.Contents.LP_GAS) {
+            return Optional.empty(); // full is not the whole of it
+        }
+        return Level.of(tank, view.coach())
+                .map(levels -> new Sketch(
+                        name(tank) + "-levels",
+                        "",
+                        view.word("sketch.levels") + " " + tank.name(),
+                        TankView.of(levels.stream()
+                                .map(level -> new TankView.Level(
+                                        level.mark(), level.share(), holds(tank, level.share(), waste)))
+                                .toList())));
+    }
+
+    private String holds(Tank tank, double share, boolean waste) {
+        return share == 0
+                ? ""
+                : tank.facts()
+                        .find(Tank.CAPACITY)
+                        .map(all -> (waste ? Rounding.UP : Rounding.DOWN)
+                                .print(
+                                        new Liters(all.value() * share),
+                                        view.unit().region().first()))
+                        .map(amount -> view.words().amount(new Amount(amount.pieces(), List.of())))
+                        .orElse("");
     }
 
     private static Optional<Drawing> face(Switch made, Key<List<Located<Pose>>> poses) {
@@ -125,6 +191,7 @@ final class Sketches {
             Optional<Switch> made =
                     Optional.of(thing).filter(Switch.class::isInstance).map(Switch.class::cast);
             List<Mark> face = made.flatMap(it -> face(it, Switch.ON_POSE))
+                    .or(() -> thing instanceof Gauge gauge ? face(gauge) : Optional.empty())
                     .map(Drawing::marks)
                     .orElse(List.of());
             cells.add(new PanelView.Cell(

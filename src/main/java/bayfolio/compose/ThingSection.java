@@ -18,6 +18,7 @@ import bayfolio.model.Chapter;
 import bayfolio.model.Film;
 import bayfolio.model.Photo;
 import bayfolio.model.Pointer;
+import bayfolio.model.Tank;
 import bayfolio.model.Thing;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
@@ -53,6 +54,10 @@ final class ThingSection {
             "on-pose",
             "off-pose",
             "pointers",
+            "display",
+            "marks",
+            "reads",
+            "normal-pose",
             "file",
             "alt",
             "chapters",
@@ -117,7 +122,7 @@ final class ThingSection {
             contents.add(new Content.Mark(stamp.child("emergency"), "emergency", view.word("access.emergency")));
         }
         place(stamp.child("place"), thing).ifPresent(contents::add);
-        if (sketched.contains(CoachView.target(thing)) && !number) {
+        if (sketched.contains(CoachView.target(thing)) && (!number || thing instanceof Tank)) {
             contents.add(new Content.Sketched(stamp.child("sketches"), CoachView.target(thing)));
         }
         moments(stamp.child("moments"), thing).ifPresent(contents::add);

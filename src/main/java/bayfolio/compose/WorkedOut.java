@@ -5,6 +5,7 @@ import bayfolio.document.Content;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
+import bayfolio.explain.Begin;
 import bayfolio.explain.Calculator;
 import bayfolio.explain.Explained;
 import bayfolio.explain.Explanations;
@@ -43,13 +44,13 @@ final class WorkedOut {
     }
 
     /** The answer to a question on a page where it is needed; it lives on its own. */
-    Optional<Section> quoted(Stamp page, Question question) {
+    Optional<Section> quoted(Stamp page, Question question, Begin begin) {
         return Optional.ofNullable(answers.get(question)).map(answer -> {
             Stamp section = page.child(question.id()).seenBy(audience(answer));
             return Section.of(
                     section,
                     answer.asked(),
-                    List.of(new Content.Quote(section.child("quote"), PageKind.QUESTION.node(question.id()))));
+                    List.of(new Content.Quote(section.child("quote"), PageKind.QUESTION.node(question.id()), begin)));
         });
     }
 }

@@ -8,6 +8,10 @@ import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
 import bayfolio.drawing.Bars;
+import bayfolio.drawing.Drawing;
+import bayfolio.drawing.Hours;
+import bayfolio.explain.Bar;
+import bayfolio.explain.Course;
 import bayfolio.explain.Explained;
 import bayfolio.explain.Grid;
 import bayfolio.prose.Block;
@@ -111,20 +115,39 @@ final class WorkedOutPages {
     }
 
     private Optional<Content> drawn(Stamp stamp, Explained.Explanation explanation) {
-        return explanation.bars().isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Content.Drawn(
-                        stamp,
-                        view.word("worked-out.drawn." + explanation.question().id()),
-                        Bars.of(explanation.bars().stream()
-                                .map(bar -> new Bars.Bar(
-                                        bar.label(),
-                                        bar.shown(),
-                                        bar.value() / bar.whole(),
-                                        bar.limit() > 0 ? bar.limit() / bar.whole() : -1,
-                                        bar.exceeded()))
-                                .toList()),
-                        List.of()));
+        Optional<Drawing> drawing = explanation
+                .course()
+                .map(WorkedOutPages::course)
+                .or(() -> Optional.of(explanation.bars())
+                        .filter(bars -> !bars.isEmpty())
+                        .map(WorkedOutPages::bars));
+        return drawing.map(it -> new Content.Drawn(
+                stamp, view.word("worked-out.drawn." + explanation.question().id()), it, List.of()));
+    }
+
+    private static Drawing bars(List<Bar> bars) {
+        return Bars.of(bars.stream()
+                .map(bar -> new Bars.Bar(
+                        bar.label(),
+                        bar.shown(),
+                        bar.value() / bar.whole(),
+                        bar.limit() > 0 ? bar.limit() / bar.whole() : -1,
+                        bar.exceeded()))
+                .toList());
+    }
+
+    private static Drawing course(Course course) {
+        return Hours.of(
+                course.span(),
+                course.unit(),
+                course.limit(),
+                course.lines().stream()
+                        .map(line -> new Hours.Line(
+                                line.label(),
+                                line.points().stream()
+                                        .flatMap(point -> Stream.of(point.at(), point.share()))
+                                        .toList()))
+                        .toList());
     }
 
     private List<Content> working(Stamp working, Explained.Explanation explanation) {

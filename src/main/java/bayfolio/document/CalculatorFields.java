@@ -1,5 +1,6 @@
 package bayfolio.document;
 
+import bayfolio.explain.Begin;
 import bayfolio.explain.Calculator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,11 +11,11 @@ public final class CalculatorFields {
     private CalculatorFields() {}
 
     /** Text, numbers, yes or no, lists and maps of such, ready to be written as JSON. */
-    public static Map<String, Object> of(Calculator calculator) {
+    public static Map<String, Object> of(Calculator calculator, Begin begin) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put(
                 "fields",
-                calculator.fields().stream().map(CalculatorFields::field).toList());
+                calculator.fields(begin).stream().map(CalculatorFields::field).toList());
         json.put("figures", calculator.figures());
         return json;
     }

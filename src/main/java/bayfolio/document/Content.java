@@ -1,6 +1,7 @@
 package bayfolio.document;
 
 import bayfolio.drawing.Drawing;
+import bayfolio.explain.Begin;
 import bayfolio.explain.Calculator;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
@@ -523,8 +524,12 @@ public sealed interface Content extends Node {
         }
     }
 
-    /** What stands on a page of its own, shown here, too: the opening of that page. */
-    record Quote(Stamp stamp, NodeId page) implements Content {
+    /**
+     * What stands on a page of its own, shown here, too: the opening of that page.
+     *
+     * @param begin the case with which its forms begin here
+     */
+    record Quote(Stamp stamp, NodeId page, Begin begin) implements Content {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.quote(this);

@@ -1,6 +1,7 @@
 package bayfolio.document;
 
 import bayfolio.drawing.Drawing;
+import bayfolio.explain.Begin;
 import bayfolio.explain.Calculator;
 import bayfolio.fact.Type;
 import bayfolio.model.Photo;
@@ -122,7 +123,7 @@ public final class DocumentJson {
         if (value instanceof Inline.Text text) {
             json.value(text.text());
         } else if (value instanceof Calculator calculator) {
-            plain(CalculatorFields.of(calculator));
+            plain(CalculatorFields.of(calculator, Begin.USUAL));
         } else if (value instanceof Target target) {
             json.value(target.written());
         } else if (value instanceof Optional<?> optional) {

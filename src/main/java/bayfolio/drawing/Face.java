@@ -26,7 +26,7 @@ public final class Face {
         ROD(Pose.IN, Pose.OUT),
         /** A button, from the side. */
         BUTTON(Pose.IN, Pose.OUT),
-        SCREEN(Pose.LIT, Pose.DARK);
+        SCREEN(Pose.LIT, Pose.DARK, Pose.BLINKING);
 
         private final Set<Pose> moves;
 
@@ -48,7 +48,7 @@ public final class Face {
         if (poses.stream().anyMatch(form.moves::contains)) {
             face.draw(form);
         }
-        if (form != Form.SCREEN && face.any(Pose.LIT, Pose.DARK)) {
+        if (form != Form.SCREEN && face.any(Pose.LIT, Pose.DARK, Pose.BLINKING)) {
             if (face.marks.isEmpty()) {
                 face.lamp(MIDDLE, MIDDLE, 20);
             } else {
@@ -78,18 +78,26 @@ public final class Face {
         marks.add(new Mark.Box("", x, y, width, height, corner, fill, false));
     }
 
-    /** A lit one has rays; a dark one is an empty ring. */
     private void lamp(double x, double y, double radius) {
-        boolean lit = poses.contains(Pose.LIT);
+        marks.addAll(lamp(x, y, radius, poses));
+    }
+
+    /** A lit one has rays, one that blinks has broken ones; a dark one is an empty ring. */
+    static List<Mark> lamp(double x, double y, double radius, Set<Pose> poses) {
+        List<Mark> marks = new ArrayList<>();
+        boolean blinks = poses.contains(Pose.BLINKING);
+        boolean lit = blinks || poses.contains(Pose.LIT);
         marks.add(new Mark.Round("", x, y, radius, lit ? Mark.Fill.HERE : Mark.Fill.NONE));
         for (int ray = 0; lit && ray < 8; ray++) {
             double angle = ray * Math.PI / 4;
-            marks.add(Mark.Path.through(
+            Mark.Path line = Mark.Path.through(
                     x + Math.cos(angle) * (radius + 3),
                     y + Math.sin(angle) * (radius + 3),
-                    x + Math.cos(angle) * (radius + 8),
-                    y + Math.sin(angle) * (radius + 8)));
+                    x + Math.cos(angle) * (radius + 8 + (blinks ? 6 : 0)),
+                    y + Math.sin(angle) * (radius + 8 + (blinks ? 6 : 0)));
+            marks.add(blinks ? line.broken() : line);
         }
+        return marks;
     }
 
     private void dial() {
@@ -167,7 +175,7 @@ public final class Face {
     }
 
     private void screen() {
-        boolean lit = poses.contains(Pose.LIT);
+        boolean lit = any(Pose.LIT, Pose.BLINKING);
         box(12, 24, 96, 72, 8, lit ? Mark.Fill.NONE : Mark.Fill.HERE);
         if (lit) {
             lamp(MIDDLE, MIDDLE, 14);

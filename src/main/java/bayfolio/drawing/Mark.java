@@ -13,6 +13,8 @@ public sealed interface Mark {
         R path(Path mark);
 
         R label(Label mark);
+
+        R symbol(Symbol mark);
     }
 
     <R> R accept(Visitor<R> visitor);
@@ -24,6 +26,8 @@ public sealed interface Mark {
         STRIPES,
         DOTS,
         CROSSES,
+        /** What lies below a sign, so that it is read on any pattern. */
+        PAPER,
         /** What one is to look at. */
         HERE
     }
@@ -57,8 +61,21 @@ public sealed interface Mark {
 
     record Point(double x, double y) {}
 
+    /**
+     * A sign that the reader knows from elsewhere, in a square.
+     *
+     * @param name by which it is looked up
+     * @param x of the left edge
+     */
+    record Symbol(String name, double x, double y, double size) implements Mark {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.symbol(this);
+        }
+    }
+
     /** Straight from point to point. */
-    record Path(List<Point> points, boolean closed, Fill fill) implements Mark {
+    record Path(List<Point> points, boolean closed, Fill fill, boolean dashed) implements Mark {
         public Path {
             points = List.copyOf(points);
         }
@@ -73,7 +90,11 @@ public sealed interface Mark {
             for (int i = 0; i < across.length; i += 2) {
                 points.add(new Point(across[i], across[i + 1]));
             }
-            return new Path(points, closed, fill);
+            return new Path(points, closed, fill, false);
+        }
+
+        Path broken() {
+            return new Path(points, closed, fill, true);
         }
 
         @Override

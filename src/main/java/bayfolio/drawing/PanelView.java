@@ -107,7 +107,13 @@ public final class PanelView {
                                 .map(point -> new Mark.Point(point.x() + right, point.y() + down))
                                 .toList(),
                         path.closed(),
-                        path.fill());
+                        path.fill(),
+                        path.dashed());
+            }
+
+            @Override
+            public Mark symbol(Mark.Symbol symbol) {
+                return new Mark.Symbol(symbol.name(), symbol.x() + right, symbol.y() + down, symbol.size());
             }
 
             @Override

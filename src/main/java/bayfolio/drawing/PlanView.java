@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A coach from above, to scale, its front at the left: doors along its walls, what slides out, in and out, and what is at
@@ -16,6 +17,11 @@ public final class PlanView {
 
     /** How thick a door in a wall is drawn. */
     private static final double WALL = 16;
+
+    /** How far from the edge one walks. */
+    private static final double RIM = 7;
+
+    private static final double ARROW = 9;
 
     /** Beside each wall, for labels. */
     private static final double BESIDE = 2 * Labels.SIZE + MARGIN;
@@ -34,6 +40,11 @@ public final class PlanView {
      * @param out how far it slides out of the wall; nothing where it does not
      */
     public record Part(String id, String label, Wall wall, double from, double width, double out, Mark.Fill fill) {
+        /** The same, when it is not slid out. */
+        public Part in() {
+            return new Part(id, label, wall, from, width, 0, fill);
+        }
+
         /** The same place, for another thing that is in it. */
         public Part of(String other) {
             return new Part(other, label, wall, from, width, out, fill);
@@ -67,7 +78,8 @@ public final class PlanView {
         this.top = BESIDE + out * scale;
     }
 
-    public static Drawing of(double length, double width, List<Part> parts, List<Dot> dots) {
+    /** @param walk where a walk round it begins, along which wall; empty where none is shown */
+    public static Drawing of(double length, double width, List<Part> parts, List<Dot> dots, Optional<Part> walk) {
         PlanView view = new PlanView(length, width, parts);
         view.marks.add(
                 new Mark.Box("", MARGIN, view.top, length * view.scale, width * view.scale, 18, Mark.Fill.NONE, false));
@@ -105,6 +117,7 @@ public final class PlanView {
             rooms.put(dot, room);
             taken.add(room);
         }
+        walk.ifPresent(door -> view.walk(door, bottom));
         Labels labels = new Labels(WIDTH, 0, bottom, taken);
         view.boxes.forEach((part, box) -> {
             if (!part.label().isEmpty()) {
@@ -118,6 +131,37 @@ public final class PlanView {
         });
         view.marks.addAll(labels.marks());
         return new Drawing(WIDTH, Math.max(bottom, labels.end()), view.marks);
+    }
+
+    /** Out of the door, toward the rear, round the tail, forward along the other side and back: see the walking order. */
+    private void walk(Part door, double bottom) {
+        double near = door.wall() == Wall.LEFT ? bottom - RIM : RIM;
+        double far = door.wall() == Wall.LEFT ? RIM : bottom - RIM;
+        double out = MARGIN + (door.from() + door.width() / 2) * scale;
+        double wall = door.wall() == Wall.LEFT ? top + width * scale : top;
+        double right = WIDTH - RIM;
+        marks.add(
+                Mark.Path.through(out, wall, out, near, right, near, right, far, RIM, far, RIM, near, out - ARROW, near)
+                        .broken());
+        double toFar = Math.signum(far - near);
+        arrow((out + right) / 2, near, 1, 0);
+        arrow(right, (near + far) / 2, 0, toFar);
+        arrow(WIDTH / 2, far, -1, 0);
+        arrow(RIM, (near + far) / 2, 0, -toFar);
+    }
+
+    /** A head at a point, in a direction. */
+    private void arrow(double x, double y, double across, double down) {
+        double wide = ARROW * 0.6;
+        marks.add(Mark.Path.of(
+                true,
+                Mark.Fill.HERE,
+                x + across * ARROW,
+                y + down * ARROW,
+                x - down * wide,
+                y + across * wide,
+                x + down * wide,
+                y - across * wide));
     }
 
     private void part(Part part) {

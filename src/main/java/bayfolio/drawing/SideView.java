@@ -31,6 +31,7 @@ public final class SideView {
      * @param label such as {@code L3}; may be empty
      * @param from the front of the coach; on front and rear, from its left side
      * @param low above the ground
+     * @param symbol of what it belongs to; may be empty
      */
     public record Opening(
             String id,
@@ -40,7 +41,18 @@ public final class SideView {
             double low,
             double tall,
             Mark.Fill fill,
-            boolean slides) {}
+            boolean slides,
+            String symbol) {}
+
+    /**
+     * Where something is joined to that side; lengths in meters.
+     *
+     * @param from the front, of its middle
+     * @param symbol of what comes through it
+     */
+    public record Joint(String id, String symbol, double from, double high) {}
+
+    private static final double SIGN = 20;
 
     private final double length;
     private final double height;
@@ -51,6 +63,7 @@ public final class SideView {
     private final double start;
 
     private final List<Mark> marks = new ArrayList<>();
+    private final List<Mark.Box> signs = new ArrayList<>();
     private final Map<Opening, Mark.Box> boxes = new LinkedHashMap<>();
 
     private SideView(double length, double height, boolean mirrored, double longest) {
@@ -73,24 +86,29 @@ public final class SideView {
             boolean mirrored,
             double longest,
             List<Double> axles,
-            List<Opening> openings) {
+            List<Opening> openings,
+            List<Joint> joints) {
         SideView view = new SideView(length, height, mirrored, longest);
         view.body(axles);
         openings.stream()
                 .sorted(Comparator.comparing((Opening it) -> !it.slides()).thenComparing(Opening::from))
                 .forEach(view::box);
-        Labels labels = new Labels(
-                WIDTH,
-                MARGIN,
-                view.ground(),
-                view.boxes.entrySet().stream()
-                        .filter(it -> !it.getKey().slides())
-                        .map(Map.Entry::getValue)
-                        .toList());
+        // Of a door that has a sign, its code has the room beside that.
+        Map<Opening, Mark.Box> rooms = new LinkedHashMap<>();
+        view.boxes.forEach((opening, box) -> rooms.put(opening, view.signed(opening, box)));
+        List<Mark.Box> taken = new ArrayList<>();
+        rooms.forEach((opening, room) -> {
+            if (!opening.slides()) {
+                taken.add(room);
+            }
+        });
+        taken.addAll(view.signs);
+        joints.stream().sorted(Comparator.comparing(Joint::from)).forEach(joint -> taken.add(view.joined(joint)));
+        Labels labels = new Labels(WIDTH, MARGIN, view.ground(), taken);
         openings.stream()
                 .filter(it -> !it.label().isEmpty())
                 .sorted(Comparator.comparing(Opening::from))
-                .forEach(it -> labels.place(it.label(), Objects.requireNonNull(view.boxes.get(it))));
+                .forEach(it -> labels.place(it.label(), Objects.requireNonNull(rooms.get(it))));
         view.marks.addAll(labels.marks());
         return new Drawing(WIDTH, Math.max(view.ground(), labels.end()) + MARGIN, view.marks);
     }
@@ -124,6 +142,52 @@ public final class SideView {
             marks.add(new Mark.Round("", x, ground() - WHEEL * scale, WHEEL * scale / 2.4, Mark.Fill.NONE));
         }
         marks.add(Mark.Path.through(start - MARGIN, ground(), start + length * scale + MARGIN, ground()));
+    }
+
+    /** Its sign, where there is room for both, below its code or before it; and what is left for the code. */
+    private Mark.Box signed(Opening opening, Mark.Box box) {
+        double room = SIGN + 2 * Labels.GAP;
+        double code = new Mark.Label(opening.label(), 0, 0, Labels.SIZE).room().width() + 2 * Labels.GAP;
+        double letters = Labels.SIZE + Labels.GAP;
+        if (opening.symbol().isEmpty() || opening.slides()) {
+            return box;
+        }
+        if (box.height() >= letters + room
+                && box.width() >= Math.max(code, room)
+                && sign(opening, box.x() + box.width() / 2 - SIGN / 2, box.y() + box.height() - SIGN - Labels.GAP)) {
+            return part(box, box.x(), box.width(), box.height() - room);
+        }
+        if (box.width() >= code + room
+                && box.height() >= Math.max(letters, room)
+                && sign(opening, box.x() + Labels.GAP, box.y() + box.height() / 2 - SIGN / 2)) {
+            return part(box, box.x() + room, box.width() - room, box.height());
+        }
+        return box;
+    }
+
+    private static Mark.Box part(Mark.Box box, double x, double width, double height) {
+        return new Mark.Box(box.of(), x, box.y(), width, height, box.corner(), box.fill(), box.dashed());
+    }
+
+    /** Whether it found its place: doors may lie one behind the other. */
+    private boolean sign(Opening opening, double x, double y) {
+        Mark.Box ground = new Mark.Box("", x - 2, y - 2, SIGN + 4, SIGN + 4, 4, Mark.Fill.PAPER, false);
+        if (signs.stream().anyMatch(ground::overlaps)) {
+            return false;
+        }
+        signs.add(ground);
+        marks.add(ground);
+        marks.add(new Mark.Symbol(opening.symbol(), x, y, SIGN));
+        return true;
+    }
+
+    private Mark.Box joined(Joint joint) {
+        double radius = SIGN / 2 + 4;
+        double x = Math.min(WIDTH - radius - 2, Math.max(radius + 2, left(joint.from(), 0)));
+        double y = Math.min(ground() - radius, Math.max(MARGIN + radius, ground() - joint.high() * scale));
+        marks.add(new Mark.Round(joint.id(), x, y, radius, Mark.Fill.PAPER));
+        marks.add(new Mark.Symbol(joint.symbol(), x - SIGN / 2, y - SIGN / 2, SIGN));
+        return new Mark.Box(joint.id(), x - radius, y - radius, 2 * radius, 2 * radius, 0, Mark.Fill.NONE, false);
     }
 
     private void box(Opening opening) {

@@ -7,7 +7,6 @@ import bayfolio.measure.Amount;
 import bayfolio.measure.Celsius;
 import bayfolio.measure.Rounding;
 import bayfolio.measure.Seconds;
-import bayfolio.measure.Share;
 import bayfolio.measure.Symbol;
 import bayfolio.model.Appliance;
 import bayfolio.model.Circuit;
@@ -30,6 +29,8 @@ import java.util.stream.Stream;
 
 /** Whether the house batteries last a usual night without hook-up. */
 final class ANightExplanation {
+    private static final double HOUR = 3600;
+
     private final ANight question;
     private final Night night;
     private final Discharge mild;
@@ -61,21 +62,43 @@ final class ANightExplanation {
                 assumed(),
                 voice.say("source", "cold", voice.source(night.bank().kind().cold())),
                 voice.say("error"),
-                Stream.of(HouseBank.MILD, ANight.FREEZING, ANight.HARD_FROST)
-                        .map(this::bar)
-                        .toList());
+                List.of(),
+                Optional.of(new Course(
+                        Night.LENGTH.value() / HOUR,
+                        voice.say("course.unit"),
+                        night.bank().limit().value(),
+                        Stream.of(HouseBank.MILD, ANight.FREEZING, ANight.HARD_FROST)
+                                .map(this::line)
+                                .toList())));
     }
 
-    /** What is left of a full charge in the morning. */
-    private Bar bar(Celsius temperature) {
-        Share left = night.at(temperature).left();
-        return new Bar(
-                voice.amount(temperature.amount(voice.first())),
-                voice.say("bar", "left", Rounding.DOWN.print(left), "limit", limit()),
-                left.value(),
-                night.bank().limit().value(),
-                true,
-                1);
+    /** What is left of a full charge from hour to hour, and in the morning. */
+    private Course.Line line(Celsius temperature) {
+        Discharge whole = night.at(temperature);
+        List<Course.Point> points = new ArrayList<>(List.of(new Course.Point(0, 1)));
+        double time = 0;
+        for (int run = 0; run < whole.runs().size(); run++) {
+            Discharge soFar = new Discharge(whole.battery(), whole.runs().subList(0, run + 1));
+            double end = time + whole.runs().get(run).time().value();
+            double before = points.get(points.size() - 1).share();
+            if (soFar.used() > 1) {
+                // It is empty on the way.
+                end = time + (end - time) * before / (soFar.used() - (1 - before));
+            }
+            time = end;
+            points.add(new Course.Point(time / HOUR, soFar.left().value()));
+        }
+        points.add(new Course.Point(Night.LENGTH.value() / HOUR, whole.left().value()));
+        return new Course.Line(
+                voice.say(
+                        "course.line",
+                        "temperature",
+                        temperature.amount(voice.first()),
+                        "left",
+                        Rounding.DOWN.print(whole.left()),
+                        "limit",
+                        limit()),
+                points);
     }
 
     /** A heater runs longer in frost, so mild weather alone is no answer. */

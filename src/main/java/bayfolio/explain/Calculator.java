@@ -15,6 +15,11 @@ public interface Calculator {
     /** In the order of the form. */
     List<Field> fields();
 
+    /** The same as they are at first in a case; where that is no case of it, the usual one. */
+    default List<Field> fields(Begin begin) {
+        return fields();
+    }
+
     /** Text, numbers, yes or no, lists and maps of such, ready to be written as JSON. */
     Map<String, Object> figures();
 

@@ -2,6 +2,7 @@ package bayfolio.explain;
 
 import bayfolio.reckon.Question;
 import java.util.List;
+import java.util.Optional;
 
 /** A question in words: with its answer, or with what is missing for one. */
 public sealed interface Explained {
@@ -22,6 +23,7 @@ public sealed interface Explained {
      * @param source where formula and limits come from
      * @param howWrong how far it may be off, and to which side
      * @param bars the results that count first, to be drawn
+     * @param course how they come about, to be drawn
      */
     record Explanation(
             Question question,
@@ -34,8 +36,37 @@ public sealed interface Explained {
             List<String> assumed,
             String source,
             String howWrong,
-            List<Bar> bars)
+            List<Bar> bars,
+            Optional<Course> course)
             implements Explained {
+        /** Of what does not go on in time. */
+        public Explanation(
+                Question question,
+                String asked,
+                String answer,
+                List<Grid> grids,
+                List<Input> inputs,
+                String formula,
+                List<String> steps,
+                List<String> assumed,
+                String source,
+                String howWrong,
+                List<Bar> bars) {
+            this(
+                    question,
+                    asked,
+                    answer,
+                    grids,
+                    inputs,
+                    formula,
+                    steps,
+                    assumed,
+                    source,
+                    howWrong,
+                    bars,
+                    Optional.empty());
+        }
+
         public Explanation {
             grids = List.copyOf(grids);
             inputs = List.copyOf(inputs);

@@ -67,11 +67,19 @@ final class NightCalculator implements Calculator {
 
     @Override
     public List<Field> fields() {
+        return fields(Begin.USUAL);
+    }
+
+    @Override
+    public List<Field> fields(Begin begin) {
+        boolean frost = begin == Begin.FROST;
         List<Field> fields = new ArrayList<>();
         fields.add(new Field(
                 TEMPERATURE,
                 voice.say("field.temperature"),
-                new Kind.Choice(ANight.TEMPERATURES.stream().map(this::named).toList(), 0)));
+                new Kind.Choice(
+                        ANight.TEMPERATURES.stream().map(this::named).toList(),
+                        frost ? ANight.TEMPERATURES.indexOf(ANight.FREEZING) : 0)));
         for (HouseLoad load : offered) {
             fields.add(new Field(
                     load.load().id(),
@@ -83,7 +91,7 @@ final class NightCalculator implements Calculator {
                                     "hours",
                                     voice.words().digits(hours(load.frosty())))
                             : voice.say("field.hours", "name", load.name()),
-                    new Kind.Number(Double.parseDouble(hours(load.hours())), 0, 24, 0.5)));
+                    new Kind.Number(Double.parseDouble(hours(frost ? load.frosty() : load.hours())), 0, 24, 0.5)));
         }
         return List.copyOf(fields);
     }

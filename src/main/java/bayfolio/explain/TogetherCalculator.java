@@ -5,9 +5,11 @@ import bayfolio.measure.Rounding;
 import bayfolio.measure.Symbol;
 import bayfolio.model.Coach;
 import bayfolio.model.Load;
+import bayfolio.model.Supply;
 import bayfolio.reckon.Question;
 import bayfolio.reckon.power.Draw;
 import bayfolio.reckon.power.LoadSharing;
+import bayfolio.reckon.power.SupplyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -54,11 +56,33 @@ final class TogetherCalculator implements Calculator {
 
     @Override
     public List<Field> fields() {
+        return fields(Begin.USUAL);
+    }
+
+    /** The largest supply of that case; of a coach without one, its own outlet. */
+    private int first(Begin begin) {
+        return IntStream.range(0, ways.size())
+                .filter(way -> is(begin, ways.get(way).feed()))
+                .findFirst()
+                .orElse(0);
+    }
+
+    private static boolean is(Begin begin, SupplyOption feed) {
+        return switch (begin) {
+            case USUAL, FROST -> false;
+            case SMALLER_OUTLET -> feed.small();
+            case GENERATOR -> feed.source() == Supply.Source.GENERATOR;
+            case INVERTER -> feed.source() == Supply.Source.INVERTER;
+        };
+    }
+
+    @Override
+    public List<Field> fields(Begin begin) {
         List<Field> fields = new ArrayList<>();
         fields.add(new Field(
                 SUPPLY,
                 voice.say("field.supply"),
-                new Kind.Choice(ways.stream().map(way -> names.of(way.feed())).toList(), 0)));
+                new Kind.Choice(ways.stream().map(way -> names.of(way.feed())).toList(), first(begin))));
         for (Load load : loads) {
             fields.add(new Field(
                     load.id(),

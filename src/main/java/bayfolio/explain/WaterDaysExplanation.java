@@ -17,11 +17,15 @@ import bayfolio.reckon.water.WaterUse;
 import bayfolio.reckon.water.WaterUseProfile;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** For how many days the water lasts, and the room for waste. */
 final class WaterDaysExplanation {
+    /** Longer than most stay in one place. */
+    private static final double MOST_DAYS = 14;
+
     private final WaterUse use;
     private final Voice voice;
 
@@ -50,16 +54,29 @@ final class WaterDaysExplanation {
                 assumed(),
                 voice.say("source"),
                 voice.say("error"),
-                bars(Math.min(2, use.berths())));
+                List.of(),
+                Optional.of(course(Math.min(2, use.berths()))));
     }
 
-    /** Which tank ends the stay, for so many people living as usual. */
-    private List<Bar> bars(int people) {
+    /** Water falls and waste rises from day to day, for so many people living as usual. */
+    private Course course(int people) {
         List<WaterUse.Lasting> all = use.lasting(WaterUseProfile.USUAL, people);
         double longest = all.stream().mapToDouble(WaterUse.Lasting::days).max().orElse(1);
-        return all.stream()
-                .map(lasting -> new Bar(what(lasting, voice), shown(lasting), lasting.days(), 0, false, longest))
-                .toList();
+        double span = Math.max(1, Math.min(MOST_DAYS, Math.ceil(longest)));
+        return new Course(
+                span,
+                voice.say("course.unit"),
+                0,
+                all.stream().map(lasting -> line(lasting, span)).toList());
+    }
+
+    private Course.Line line(WaterUse.Lasting lasting, double span) {
+        boolean empties = lasting.end() == WaterUse.End.EMPTY;
+        double end = Math.min(span, lasting.days());
+        double used = end / lasting.days();
+        return new Course.Line(
+                voice.say("course.line", "what", what(lasting, voice), "days", shown(lasting)),
+                List.of(new Course.Point(0, empties ? 1 : 0), new Course.Point(end, empties ? 1 - used : used)));
     }
 
     private String promise(int people) {

@@ -12,6 +12,19 @@ import java.util.Optional;
 
 /** Something read, not operated: gauge, lamp, meter, alarm. */
 public record Gauge(Facts facts) implements Thing {
+    /** How it shows what it shows. */
+    public enum Display {
+        /** One lamp. */
+        LAMP,
+        /** A lamp for each mark, of which one glows. */
+        LAMPS,
+        /** All are lit up to the mark: bars, or lamps in a row. */
+        BARS,
+        NEEDLE,
+        /** Figures or words in a window. */
+        FIGURES
+    }
+
     private static final Shape.Draft<Gauge> DRAFT =
             Shape.draft("gauge", "Something read, not operated: gauge, lamp, meter, alarm.");
     private static final Identity IDENTITY =
@@ -24,6 +37,20 @@ public record Gauge(Facts facts) implements Thing {
     public static final Key<String> MEANS = DRAFT.optional("means", Type.TEXT, "What other readings or sounds mean.");
     public static final Key<String> STEPS =
             DRAFT.optional("steps", Type.TEXT, "The steps it can show: quarters, percent, lamps.");
+    public static final Key<Display> DISPLAY = DRAFT.optional(
+            "display",
+            Type.choice(Display.class),
+            "What is seen: one lamp, `lamps` of which one glows, `bars` up to a mark, a needle, figures in a window.");
+    public static final Key<List<Located<String>>> MARKS = DRAFT.optional(
+            "marks",
+            Type.list(Type.PLATE),
+            "The marks on it, from empty to full, as they stand there: `[E, 1/3, 2/3, F]`.");
+    public static final Key<String> READS = DRAFT.optional(
+            "reads",
+            Type.PLATE,
+            "What it shows when all is well: one of its marks, or what stands in its window or beside its lamp.");
+    public static final Key<List<Located<Pose>>> NORMAL_POSE = DRAFT.optional(
+            "normal-pose", Type.list(Type.choice(Pose.class)), "How its lamp is when all is well: `[dark]`.");
     public static final Key<String> TRUTH = DRAFT.optional("truth", Type.TEXT, "Where it is known to be wrong.");
     public static final Key<String> ALIVE_WITH_SWITCH_OFF =
             DRAFT.optional("with-battery-off", Type.TEXT, "Whether it works while the house battery switch is off.");

@@ -18,5 +18,6 @@ public enum Pose {
     OUT,
     MIDDLE,
     LIT,
-    DARK
+    DARK,
+    BLINKING
 }

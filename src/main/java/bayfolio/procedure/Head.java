@@ -1,5 +1,6 @@
 package bayfolio.procedure;
 
+import bayfolio.explain.Begin;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
@@ -76,6 +77,10 @@ public record Head(Facts facts) implements Described {
             "answers",
             Type.list(Type.choice(Question.class)),
             "Questions that are worked out for the coach and answered on this page.");
+    public static final Key<Begin> BEGINS_WITH = DRAFT.optional(
+            "begins-with",
+            Type.choice(Begin.class),
+            "Of which case this page is: the forms of those answers begin with it.");
     public static final Key<String> LANGUAGE =
             DRAFT.optional("language", Type.LANGUAGE, "Language that its text is written in; `en-US` where left out.");
     public static final Key<List<Located<String>>> SOURCES =

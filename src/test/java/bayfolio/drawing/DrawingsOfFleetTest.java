@@ -1,12 +1,14 @@
 package bayfolio.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import bayfolio.DemoFleet;
 import bayfolio.compose.Composer;
 import bayfolio.document.Content;
 import bayfolio.document.Handbook;
 import bayfolio.document.Sketch;
+import bayfolio.model.Gauge;
 import bayfolio.model.Pose;
 import bayfolio.model.Unit;
 import java.io.ByteArrayInputStream;
@@ -16,8 +18,10 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
@@ -114,6 +118,71 @@ final class DrawingsOfFleetTest {
         assertThat(Face.of(Face.Form.VALVE, EnumSet.of(Pose.UP))).isEmpty();
         assertThat(Face.of(Face.Form.DIAL, EnumSet.of(Pose.IN))).isEmpty();
         assertThat(Face.of(Face.Form.ROCKER, EnumSet.noneOf(Pose.class))).isEmpty();
+    }
+
+    /** A mark is a share of the tank: half a tank is half way up, and what is in it is half of what it holds. */
+    @Test
+    void aTankIsDrawnToScale() throws Exception {
+        Drawing fresh = Objects.requireNonNull(all().get("dunlin tank-fresh-levels"));
+        Mark.Box tank = (Mark.Box) fresh.marks().get(0);
+        List<Mark.Label> labels = fresh.marks().stream()
+                .filter(Mark.Label.class::isInstance)
+                .map(Mark.Label.class::cast)
+                .toList();
+
+        assertThat(labels)
+                .extracting(Mark.Label::words)
+                .containsExactly("E", "1/3", "12 gal", "2/3", "24 gal", "F", "36 gal");
+        double third = labels.get(1).y() - labels.get(3).y();
+        assertThat(third).isCloseTo(tank.height() / 3, within(0.5));
+        assertThat(all().get("dunlin tank-lp-levels"))
+                .as("full is not the whole of it")
+                .isNull();
+    }
+
+    /** What is read stands where the mark is, and moves when that is another. */
+    @Test
+    void aGaugeStandsAtItsMark() {
+        List<String> marks = List.of("E", "1/4", "1/2", "3/4", "F");
+        for (Gauge.Display display : Gauge.Display.values()) {
+            Set<List<Mark>> looks = new HashSet<>();
+            for (String mark : marks) {
+                GaugeFace.of(display, marks, mark, EnumSet.of(Pose.LIT)).ifPresent(it -> looks.add(it.marks()));
+            }
+            assertThat(looks).as(display.name()).hasSize(marks.size());
+        }
+        for (Gauge.Display display : EnumSet.complementOf(EnumSet.of(Gauge.Display.LAMP))) {
+            assertThat(GaugeFace.of(display, marks, "", Set.of()))
+                    .as("what nobody said")
+                    .isEmpty();
+        }
+        assertThat(GaugeFace.of(Gauge.Display.LAMP, List.of(), "", Set.of())).isEmpty();
+        Set<List<Mark>> lamps = new HashSet<>();
+        for (Pose pose : List.of(Pose.LIT, Pose.DARK, Pose.BLINKING)) {
+            lamps.add(GaugeFace.of(Gauge.Display.LAMP, List.of(), "", EnumSet.of(pose))
+                    .orElseThrow()
+                    .marks());
+        }
+        assertThat(lamps).hasSize(3);
+    }
+
+    /** Long words on a gauge, and many: no label lies on another. */
+    @Test
+    void aGaugeOfManyMarksIsRead() {
+        List<String> marks = IntStream.range(0, 40).mapToObj(i -> "MARK " + i).toList();
+        for (Gauge.Display display : Gauge.Display.values()) {
+            Drawing drawing = GaugeFace.of(display, marks, "MARK 17", EnumSet.of(Pose.LIT))
+                    .orElseThrow();
+            List<Mark.Box> rooms = drawing.marks().stream()
+                    .filter(Mark.Label.class::isInstance)
+                    .map(label -> ((Mark.Label) label).room())
+                    .toList();
+            assertThat(rooms).as(display.name()).allSatisfy(room -> {
+                assertThat(room.x()).isNotNegative();
+                assertThat(room.x() + room.width()).isLessThanOrEqualTo(drawing.width());
+                assertThat(rooms).filteredOn(other -> other != room).noneMatch(room::overlaps);
+            });
+        }
     }
 
     private static List<Mark> marks(Face.Form form, Set<Pose> poses) {

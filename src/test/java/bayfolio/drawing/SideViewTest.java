@@ -19,7 +19,7 @@ import org.xml.sax.InputSource;
 /** Sides of coaches as they are drawn. */
 final class SideViewTest {
     private static SideView.Opening door(String id, double from, double width, double low, double tall) {
-        return new SideView.Opening(id, id, from, width, low, tall, Mark.Fill.PLAIN, false);
+        return new SideView.Opening(id, id, from, width, low, tall, Mark.Fill.PLAIN, false, "");
     }
 
     private static List<Mark.Label> labels(Drawing drawing) {
@@ -39,8 +39,8 @@ final class SideViewTest {
 
     @Test
     void itIsToScaleAndTurnedRound() {
-        Drawing left = SideView.of(8, 3, false, 8, List.of(), List.of(door("L1", 2, 1, 0.5, 0.5)));
-        Drawing right = SideView.of(8, 3, true, 8, List.of(), List.of(door("R1", 2, 1, 0.5, 0.5)));
+        Drawing left = SideView.of(8, 3, false, 8, List.of(), List.of(door("L1", 2, 1, 0.5, 0.5)), List.of());
+        Drawing right = SideView.of(8, 3, true, 8, List.of(), List.of(door("R1", 2, 1, 0.5, 0.5)), List.of());
         double meter = (left.width() - 24) / 8;
 
         assertThat(box(left, "L1").width()).isCloseTo(meter, within(0.01));
@@ -59,7 +59,7 @@ final class SideViewTest {
                     "L" + i, random.nextDouble() * 11, 0.15 + random.nextDouble(), 0.3, 0.2 + random.nextDouble()));
         }
         doors.add(door("LONGESTLABEL", 11.9, 0.1, 0.3, 0.1));
-        Drawing drawing = SideView.of(12, 3.6, false, 12, List.of(1.0, 7.0), doors);
+        Drawing drawing = SideView.of(12, 3.6, false, 12, List.of(1.0, 7.0), doors, List.of());
 
         assertThat(labels(drawing)).hasSize(61);
         for (Mark.Label label : labels(drawing)) {

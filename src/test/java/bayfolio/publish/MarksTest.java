@@ -10,6 +10,7 @@ import bayfolio.document.Handbook;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Stamp;
+import bayfolio.explain.Begin;
 import bayfolio.prose.Inline;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
@@ -62,8 +63,8 @@ final class MarksTest {
 
     @Test
     void aQuoteOfAPageThatIsNotThereIsRefused() {
-        assertThatThrownBy(
-                        () -> handbook(new Content.Quote(home.child("quote"), PageKind.QUESTION.node("runs-together"))))
+        assertThatThrownBy(() -> handbook(
+                        new Content.Quote(home.child("quote"), PageKind.QUESTION.node("runs-together"), Begin.USUAL)))
                 .hasMessage("home#quote of plover quotes worked-out/runs-together, which is no page of it");
     }
 

@@ -15,6 +15,9 @@ import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import com.google.gson.Gson;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,9 +25,11 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -215,5 +220,36 @@ class CalculatorsTest {
                                     .map(each -> each.question().id())
                                     .toList()));
         }
+    }
+
+    /** On the page for a smaller outlet nobody has to find that again; where a coach has none, it begins as usual. */
+    @Test
+    void aFormBeginsWithTheCaseOfItsPage() {
+        int begun = 0;
+        for (Map.Entry<String, byte[]> file : DemoFleet.files(DemoFleet.web()).entrySet()) {
+            if (file.getKey().matches(".*/do/(connect-smaller-supply|budget-power)\\.html")) {
+                JsonObject supply = supply(file.getValue());
+                JsonObject usual = supply(Objects.requireNonNull(DemoFleet.files(DemoFleet.web())
+                        .get(file.getKey().replaceFirst("/do/.*", "/worked-out/runs-together.html"))));
+                assertThat(usual.get("chosen").getAsInt()).isZero();
+                assertThat(supply.getAsJsonArray("choices")).isEqualTo(usual.getAsJsonArray("choices"));
+                int chosen = supply.get("chosen").getAsInt();
+                String first = supply.getAsJsonArray("choices").get(chosen).getAsString();
+                assertThat(first).as(file.getKey()).contains(" A");
+                begun += chosen > 0 ? 1 : 0;
+            }
+        }
+        assertThat(begun).isGreaterThan(4);
+    }
+
+    private static JsonObject supply(byte[] page) {
+        String asks = Jsoup.parse(new String(page, StandardCharsets.UTF_8))
+                .select("[data-question=runs-together]")
+                .attr("data-asks");
+        return JsonParser.parseString(asks)
+                .getAsJsonObject()
+                .getAsJsonArray("fields")
+                .get(0)
+                .getAsJsonObject();
     }
 }

@@ -5,8 +5,10 @@ import bayfolio.check.Rule;
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
+import bayfolio.model.Gauge;
 import bayfolio.model.Pose;
 import bayfolio.model.Switch;
+import bayfolio.model.Thing;
 import bayfolio.source.Located;
 import java.util.EnumMap;
 import java.util.List;
@@ -31,7 +33,8 @@ public final class PoseAgainstLook implements Rule {
             Map.entry(Pose.OUT, words("out|rod|hangs|level with its neighbor")),
             Map.entry(Pose.MIDDLE, words("middle|level")),
             Map.entry(Pose.LIT, words("lit|burns|glows|steady|on")),
-            Map.entry(Pose.DARK, words("dark|out|off|blank"))));
+            Map.entry(Pose.DARK, words("dark|out|off|blank")),
+            Map.entry(Pose.BLINKING, words("blinks?|blinking|flash|flashes|pulses?"))));
 
     private static Pattern words(String some) {
         return Pattern.compile("\\b(" + some + ")\\b", Pattern.CASE_INSENSITIVE);
@@ -39,16 +42,21 @@ public final class PoseAgainstLook implements Rule {
 
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
-        return coach.unit().switches().stream()
-                .flatMap(it -> Stream.of(
-                                contradicted(it, Switch.ON_POSE, Switch.ON_LOOK),
-                                contradicted(it, Switch.OFF_POSE, Switch.OFF_LOOK),
-                                alike(it))
-                        .flatMap(found -> found));
+        return Stream.concat(
+                coach.unit().switches().stream()
+                        .flatMap(it -> Stream.of(
+                                        contradicted(it, Switch.ON_POSE, Switch.ON_LOOK),
+                                        contradicted(it, Switch.OFF_POSE, Switch.OFF_LOOK),
+                                        alike(it))
+                                .flatMap(found -> found)),
+                coach.unit()
+                        .things()
+                        .filter(Gauge.class::isInstance)
+                        .flatMap(it -> contradicted(it, Gauge.NORMAL_POSE, Gauge.NORMAL)));
     }
 
     /** Where the words have another pose, and not this one. */
-    private static Stream<Finding> contradicted(Switch it, Key<List<Located<Pose>>> poses, Key<String> look) {
+    private static Stream<Finding> contradicted(Thing it, Key<List<Located<Pose>>> poses, Key<String> look) {
         return it.facts().find(look).stream()
                 .flatMap(words -> it.facts().find(poses).stream()
                         .flatMap(List::stream)
@@ -57,8 +65,8 @@ public final class PoseAgainstLook implements Rule {
                         .map(pose -> Finding.warning(
                                         "pose-against-look",
                                         pose.at(),
-                                        "switch `" + it.id() + "` is drawn `" + Type.word(pose.value()) + "`, and `"
-                                                + look.name() + "` says otherwise: " + words)
+                                        it.kind() + " `" + it.id() + "` is drawn `" + Type.word(pose.value())
+                                                + "`, and `" + look.name() + "` says otherwise: " + words)
                                 .mend("Look at the coach, and correct the one or the other.")));
     }
 

@@ -4,6 +4,7 @@ import bayfolio.drawing.Drawing;
 import bayfolio.drawing.Mark;
 import bayfolio.fact.Type;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -11,7 +12,7 @@ import java.util.stream.Collectors;
 
 /** A drawing as names for its template; fills are presentation attributes, which need no style. */
 final class DrawingView {
-    private static final Set<String> MARKS = Set.of("box", "round", "path", "label");
+    private static final Set<String> MARKS = Set.of("box", "round", "path", "label", "symbol");
 
     /** What a part of a drawing leads to. */
     record Linked(String href, String name) {}
@@ -20,10 +21,16 @@ final class DrawingView {
 
     /**
      * @param id of its patterns, unique on a page
+     * @param symbols the path of each, by name, in a field of 24 by 24
      * @param links by the id of what a mark stands for
      */
-    static View of(Drawing drawing, String title, String id, Function<String, Optional<Linked>> links) {
-        Marks marks = new Marks(id, links);
+    static View of(
+            Drawing drawing,
+            String title,
+            String id,
+            Map<String, String> symbols,
+            Function<String, Optional<Linked>> links) {
+        Marks marks = new Marks(id, symbols, links);
         return new View()
                 .with("title", title)
                 .with("id", id)
@@ -48,7 +55,8 @@ final class DrawingView {
         return Long.toString(Math.round(length));
     }
 
-    private record Marks(String id, Function<String, Optional<Linked>> links) implements Mark.Visitor<View> {
+    private record Marks(String id, Map<String, String> symbols, Function<String, Optional<Linked>> links)
+            implements Mark.Visitor<View> {
         @Override
         public View box(Mark.Box box) {
             return one(
@@ -73,6 +81,7 @@ final class DrawingView {
             return one(
                     "path",
                     filled(path.fill())
+                            .with("dashed", path.dashed())
                             .with(
                                     "d",
                                     path.points().stream()
@@ -80,6 +89,17 @@ final class DrawingView {
                                                             Locale.ROOT, "%.1f %.1f", point.x(), point.y()))
                                                     .collect(Collectors.joining("L", "M", ""))
                                             + (path.closed() ? "z" : "")));
+        }
+
+        @Override
+        public View symbol(Mark.Symbol symbol) {
+            return one(
+                    "symbol",
+                    new View()
+                            .with("x", px(symbol.x()))
+                            .with("y", px(symbol.y()))
+                            .with("scale", String.format(Locale.ROOT, "%.2f", symbol.size() / 24))
+                            .with("path", symbols.getOrDefault(symbol.name(), "")));
         }
 
         @Override
@@ -99,6 +119,7 @@ final class DrawingView {
             String ink = switch (fill) {
                 case NONE -> "none";
                 case PLAIN -> "#ddd";
+                case PAPER -> "#fff";
                 case HERE -> "currentColor";
                 case STRIPES, DOTS, CROSSES -> "url(#" + id + "." + Type.word(fill) + ")";
             };

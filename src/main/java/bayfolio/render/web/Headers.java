@@ -1,7 +1,12 @@
 package bayfolio.render.web;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What a host is to say with each file, as many hosts of static sites read it from a file: how long it may be kept, and what
@@ -10,23 +15,32 @@ import java.util.List;
 final class Headers {
     static final String FILE = "_headers";
 
-    private static final String ALWAYS = "  X-Content-Type-Options: nosniff\n  Referrer-Policy: no-referrer\n"
-            + "  Content-Security-Policy: frame-ancestors 'none'\n";
+    private static final String RULES = "/bayfolio/headers.txt";
+    private static final String PATH = "@path@";
 
     private Headers() {}
 
     /** @param coaches the folders of coaches */
     static byte[] of(List<String> coaches) {
-        // One rule for each file: hosts join what several say.
-        StringBuilder file =
-                new StringBuilder("/assets/*\n  Cache-Control: public, max-age=31536000, immutable\n" + ALWAYS);
-        rule(file, "/");
-        rule(file, "/index.html");
-        coaches.forEach(coach -> rule(file, "/" + coach + "/*"));
+        List<String> paths = new ArrayList<>(List.of("/", "/index.html"));
+        coaches.forEach(coach -> paths.add("/" + coach + "/*"));
+        StringBuilder file = new StringBuilder();
+        for (String rule : rules().split("\n\n", -1)) {
+            // One rule for each file: hosts join what several say.
+            for (String path : rule.startsWith(PATH) ? paths : List.of("")) {
+                file.append(file.isEmpty() ? "" : "\n")
+                        .append(rule.replace(PATH, path).strip())
+                        .append('\n');
+            }
+        }
         return file.toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    private static void rule(StringBuilder file, String path) {
-        file.append('\n').append(path).append("\n  Cache-Control: no-cache\n").append(ALWAYS);
+    private static String rules() {
+        try (InputStream in = Objects.requireNonNull(Headers.class.getResourceAsStream(RULES), RULES)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

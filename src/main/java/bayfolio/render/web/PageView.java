@@ -13,6 +13,7 @@ import bayfolio.document.Section;
 import bayfolio.document.Sketch;
 import bayfolio.document.Stamp;
 import bayfolio.drawing.Drawing;
+import bayfolio.explain.Begin;
 import bayfolio.fact.Type;
 import bayfolio.procedure.Stage;
 import bayfolio.prose.Block;
@@ -72,6 +73,9 @@ final class PageView {
     private final Media media;
 
     private final Map<String, Sketch> shown = new TreeMap<>();
+
+    /** With which case forms begin. */
+    private Begin begin = Begin.USUAL;
 
     /** The first picture of a page is wanted at once. */
     private boolean pictured;
@@ -158,6 +162,9 @@ final class PageView {
                 .distinct()
                 .toList();
         List<String> extras = new ArrayList<>();
+        if (all.stream().anyMatch(Content.Steps.class::isInstance)) {
+            extras.add("acts");
+        }
         if (page.urgent()) {
             extras.add("urgent");
         }
@@ -435,6 +442,7 @@ final class PageView {
                                     content.drawing(),
                                     content.title(),
                                     content.id().within(),
+                                    looks.symbols(),
                                     box -> Optional.ofNullable(things.get(box))
                                             .map(link -> new DrawingView.Linked(href(link.target()), link.plain()))));
         }
@@ -692,20 +700,17 @@ final class PageView {
                                     .with(
                                             "question",
                                             content.calculator().question().id())
-                                    .with("asks", GSON.toJson(CalculatorFields.of(content.calculator()))));
+                                    .with("asks", GSON.toJson(CalculatorFields.of(content.calculator(), begin))));
         }
 
         @Override
         public View quote(Content.Quote content) {
-            return View.oneOf(CONTENTS)
-                    .with(
-                            "quote",
-                            new View()
-                                    .with(
-                                            "contents",
-                                            quoted(content).opening().stream()
-                                                    .map(inside -> inside.accept(this))
-                                                    .toList()));
+            begin = content.begin();
+            List<View> inside = quoted(content).opening().stream()
+                    .map(it -> it.accept(this))
+                    .toList();
+            begin = Begin.USUAL;
+            return View.oneOf(CONTENTS).with("quote", new View().with("contents", inside));
         }
 
         @Override
@@ -792,8 +797,9 @@ final class PageView {
                     .map(Block.Piece::state)
                     .toList();
             return handbook.sketches(where.thing().target()).stream()
-                    .filter(sketch ->
-                            sketch.state().isEmpty() || states.stream().anyMatch(sketch::shows))
+                    .filter(sketch -> sketch.state().isEmpty()
+                            || sketch.state().equals("normal")
+                            || states.stream().anyMatch(sketch::shows))
                     .map(PageView.this::sketch)
                     .toList();
         }

@@ -68,7 +68,9 @@ public final class WebSite implements Output {
         this.means = means;
         this.theme = means.theme();
         this.catalogs = means.catalogs();
-        this.assets = Assets.of(theme.assets());
+        Map<String, byte[]> shared = new TreeMap<>(theme.assets());
+        shared.putAll(ScriptWords.files(catalogs));
+        this.assets = Assets.of(shared);
         this.worker = theme.worker().map(SourceFile::text);
         this.manifest = theme.manifest();
         this.symbols = theme.symbols();
@@ -125,14 +127,15 @@ public final class WebSite implements Output {
     private byte[] page(Handbook handbook, Media media, Page each, Map<String, Sketch> shown) {
         Catalog screen = catalogs.of(handbook.language());
         PageView view = new PageView(handbook, each, screen, looks(words(screen)), media);
-        byte[] bytes = bytes(page.fill(view.view().names(), complaints::add).text());
+        View names = view.view().with("spoken", ScriptWords.file(catalogs, handbook.language()));
+        byte[] bytes = bytes(page.fill(names.names(), complaints::add).text());
         shown.putAll(view.shown());
         return bytes;
     }
 
     private byte[] drawn(Sketch sketch) {
         return bytes(drawing.fill(
-                        DrawingView.of(sketch.drawing(), sketch.title(), "d", of -> Optional.empty())
+                        DrawingView.of(sketch.drawing(), sketch.title(), "d", symbols, of -> Optional.empty())
                                 .names(),
                         complaints::add)
                 .text());
