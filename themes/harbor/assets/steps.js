@@ -65,6 +65,7 @@
         show();
       }, { class: "box", "aria-label": `${words.tick}: ${text(line)}` });
       line.prepend(box);
+      line.classList.add("boxed");
       return box;
     });
 
@@ -90,12 +91,13 @@
     }
 
     const sharing = button(words.share, share);
-    const place = element("div", { class: "ticks" }, count, sharing, button(words.clear, () => {
+    const place = element("div", { class: "ticks" }, sharing, button(words.clear, () => {
       Object.keys(ticks).forEach((line) => delete ticks[line]);
       keep({});
       show();
     }), lost);
-    document.getElementById("pace").after(place);
+    document.getElementById("pace").append(count);
+    lines[lines.length - 1].closest(".links, ol").after(place);
     /* What was gone through step by step is done. */
     document.querySelectorAll(".page-now .links > ul > li").forEach((line) => {
       const there = read(new URL(line.querySelector("a").href).pathname);
@@ -120,7 +122,7 @@
     const begin = button(words.one, () => go(0), { class: "begin" });
     let at = 0;
 
-    document.getElementById("pace").after(begin);
+    document.getElementById("pace").prepend(begin);
     document.querySelector("main").prepend(top);
     body.append(foot);
 

@@ -33,6 +33,9 @@ final class SideDrawings {
     /** Doors are lettered by their side: {@code L6 and R7 Rear trunk}. */
     private static final Pattern CODE = Pattern.compile("\\b([LRFB][0-9]{1,2})\\b");
 
+    /** Of a fleet that names its doors otherwise: capitals and digits before the words. */
+    private static final Pattern OTHER_CODE = Pattern.compile("^([A-Z0-9-]{2,14})(?= )");
+
     private static final List<Side> SIDES = List.of(Side.LEFT, Side.RIGHT, Side.FRONT, Side.REAR);
 
     /** What flows, and what a hose, a cord or a hand is brought to it for; of all else the code says enough. */
@@ -191,7 +194,8 @@ final class SideDrawings {
         while (code.find()) {
             first = first.isEmpty() || code.group(1).charAt(0) == letter(side) ? code.group(1) : first;
         }
-        return first;
+        Matcher other = OTHER_CODE.matcher(thing.name());
+        return first.isEmpty() && other.find() ? other.group(1) : first;
     }
 
     private static char letter(Side side) {

@@ -7,11 +7,14 @@ import bayfolio.DemoFleet;
 import bayfolio.compose.Composer;
 import bayfolio.document.Content;
 import bayfolio.document.Handbook;
+import bayfolio.document.NodeId;
 import bayfolio.document.Sketch;
 import bayfolio.model.Gauge;
 import bayfolio.model.Pose;
 import bayfolio.model.Unit;
+import bayfolio.prose.Target;
 import java.io.ByteArrayInputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -24,6 +27,7 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
@@ -32,19 +36,24 @@ final class DrawingsOfFleetTest {
     private static Map<String, Drawing> all() throws Exception {
         Map<String, Drawing> all = new TreeMap<>();
         for (Path fleet : List.of(Path.of(""), DemoFleet.SMALL)) {
-            DemoFleet demo = DemoFleet.of(fleet);
-            for (Unit unit : demo.check().units()) {
-                Handbook handbook = Composer.compose(demo.check().of(unit));
-                handbook.walk().forEach(node -> {
-                    if (node instanceof Content.Drawn drawn) {
-                        all.put(unit.id() + " " + node.id(), drawn.drawing());
-                    } else if (node instanceof Content.Sketched sketched) {
-                        for (Sketch sketch : handbook.sketches(sketched.thing())) {
-                            all.put(unit.id() + " " + sketch.name(), sketch.drawing());
-                        }
+            all.putAll(of(DemoFleet.of(fleet)));
+        }
+        return all;
+    }
+
+    private static Map<String, Drawing> of(DemoFleet demo) {
+        Map<String, Drawing> all = new TreeMap<>();
+        for (Unit unit : demo.check().units()) {
+            Handbook handbook = Composer.compose(demo.check().of(unit));
+            handbook.walk().forEach(node -> {
+                if (node instanceof Content.Drawn drawn) {
+                    all.put(unit.id() + " " + node.id(), drawn.drawing());
+                } else if (node instanceof Content.Sketched sketched) {
+                    for (Sketch sketch : handbook.sketches(sketched.thing())) {
+                        all.put(unit.id() + " " + sketch.name(), sketch.drawing());
                     }
-                });
-            }
+                }
+            });
         }
         return all;
     }
@@ -54,33 +63,78 @@ final class DrawingsOfFleetTest {
         Map<String, Drawing> all = all();
 
         assertThat(all).hasSizeGreaterThan(300);
-        all.forEach((name, drawing) -> {
-            List<Mark.Box> rooms = drawing.marks().stream()
-                    .filter(Mark.Label.class::isInstance)
-                    .map(label -> ((Mark.Label) label).room())
-                    .toList();
-            for (int i = 0; i < rooms.size(); i++) {
-                Mark.Box room = rooms.get(i);
-                assertThat(room.x()).as(name).isNotNegative();
-                assertThat(room.y()).as(name).isNotNegative();
-                assertThat(room.x() + room.width()).as(name).isLessThanOrEqualTo(drawing.width());
-                assertThat(room.y() + room.height()).as(name).isLessThanOrEqualTo(drawing.height());
-                for (Mark.Box other : rooms.subList(i + 1, rooms.size())) {
-                    assertThat(room.overlaps(other))
-                            .as(name + ": " + room + other)
-                            .isFalse();
-                }
+        all.forEach(DrawingsOfFleetTest::isReadable);
+    }
+
+    /** Sixty doors more, some with codes of twelve letters, some in one place, a switch of which nobody knows where it is. */
+    @Test
+    void aCoachUnlikeOthersIsReadable(@TempDir Path folder) throws Exception {
+        Path root = DemoFleet.copy(Path.of(""), folder.resolve("fleet"));
+        Path unit = root.resolve("units/dunlin/unit.yaml");
+        StringBuilder doors = new StringBuilder("compartments:\n");
+        for (int i = 0; i < 60; i++) {
+            doors.append("  - {id: box-")
+                    .append(i)
+                    .append(", name: ")
+                    .append(i % 7 == 0 ? "ABCDEFGHIJKL" : "L" + (20 + i))
+                    .append(" Box ")
+                    .append(i)
+                    .append(", side: ")
+                    .append(i % 2 == 0 ? "left" : "right")
+                    .append(", from-front: ")
+                    .append(1 + i % 25)
+                    .append(" ft, width: 1 ft, height: ")
+                    .append(1 + i % 5)
+                    .append(" ft, tall: 1 ft, access: free}\n");
+        }
+        Files.writeString(
+                unit,
+                Files.readString(unit)
+                        .replace("compartments:\n", doors)
+                        .replace(
+                                "switches:\n",
+                                "switches:\n  - {id: nowhere, name: Switch without a place, make: rocker, access: free, work: Press it.}\n"));
+        DemoFleet strange = DemoFleet.of(root);
+        Map<String, Drawing> all = of(strange);
+        all.forEach(DrawingsOfFleetTest::isReadable);
+        Handbook handbook = Composer.compose(strange.check()
+                .of(strange.check().units().stream()
+                        .filter(it -> it.id().equals("dunlin"))
+                        .findFirst()
+                        .orElseThrow()));
+
+        assertThat(Objects.requireNonNull(all.get("dunlin home#doors.left")).marks())
+                .filteredOn(Mark.Label.class::isInstance)
+                .extracting(mark -> ((Mark.Label) mark).words())
+                .contains("ABCDEFGHIJKL", "L22");
+        assertThat(handbook.find(NodeId.of("switch/nowhere"))).isPresent();
+        assertThat(handbook.sketches(new Target.OfThing("switch", "nowhere"))).isEmpty();
+    }
+
+    private static void isReadable(String name, Drawing drawing) {
+        List<Mark.Box> rooms = drawing.marks().stream()
+                .filter(Mark.Label.class::isInstance)
+                .map(label -> ((Mark.Label) label).room())
+                .toList();
+        for (int i = 0; i < rooms.size(); i++) {
+            Mark.Box room = rooms.get(i);
+            assertThat(room.x()).as(name).isNotNegative();
+            assertThat(room.y()).as(name).isNotNegative();
+            assertThat(room.x() + room.width()).as(name).isLessThanOrEqualTo(drawing.width());
+            assertThat(room.y() + room.height()).as(name).isLessThanOrEqualTo(drawing.height());
+            for (Mark.Box other : rooms.subList(i + 1, rooms.size())) {
+                assertThat(room.overlaps(other)).as(name + ": " + room + other).isFalse();
             }
-            drawing.marks().stream()
-                    .filter(Mark.Box.class::isInstance)
-                    .map(Mark.Box.class::cast)
-                    .forEach(box -> {
-                        assertThat(box.x()).as(name + box).isGreaterThanOrEqualTo(0);
-                        assertThat(box.y()).as(name + box).isGreaterThanOrEqualTo(0);
-                        assertThat(box.x() + box.width()).as(name + box).isLessThanOrEqualTo(drawing.width());
-                        assertThat(box.y() + box.height()).as(name + box).isLessThanOrEqualTo(drawing.height());
-                    });
-        });
+        }
+        drawing.marks().stream()
+                .filter(Mark.Box.class::isInstance)
+                .map(Mark.Box.class::cast)
+                .forEach(box -> {
+                    assertThat(box.x()).as(name + box).isGreaterThanOrEqualTo(0);
+                    assertThat(box.y()).as(name + box).isGreaterThanOrEqualTo(0);
+                    assertThat(box.x() + box.width()).as(name + box).isLessThanOrEqualTo(drawing.width());
+                    assertThat(box.y() + box.height()).as(name + box).isLessThanOrEqualTo(drawing.height());
+                });
     }
 
     /** What ON and OFF are is seen: no two states of a form look alike. */

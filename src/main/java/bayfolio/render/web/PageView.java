@@ -118,6 +118,14 @@ final class PageView {
                 .with("is-home", page.kind() == PageKind.HOME)
                 .with("urgent", page.urgent())
                 .with("paced", extras.contains("steps"))
+                .with(
+                        "stepped",
+                        steps().mapToLong(it -> it.parts().stream()
+                                                .mapToLong(part -> part.steps().size())
+                                                .sum())
+                                        .sum()
+                                > 1)
+                .with("counted", page.kind() == PageKind.SITUATION || steps().anyMatch(Content.Steps::ticked))
                 .with("searched", page.kind() == PageKind.INDEX)
                 .with("scripts", files(extras, ".js"))
                 .with("styles", files(extras, ".css"))
@@ -142,10 +150,14 @@ final class PageView {
                 .with("lang", stamp.language());
     }
 
+    private Stream<Content.Steps> steps() {
+        return page.walk().filter(Content.Steps.class::isInstance).map(Content.Steps.class::cast);
+    }
+
     /** Whether one goes through it: in danger everything is seen at once. */
     private boolean paced() {
         return !page.urgent()
-                && (page.kind() == PageKind.SITUATION || page.walk().anyMatch(Content.Steps.class::isInstance));
+                && (page.kind() == PageKind.SITUATION || steps().findAny().isPresent());
     }
 
     /** What only some pages need, each after what it needs itself: names of scripts and styles. */
