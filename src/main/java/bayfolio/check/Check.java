@@ -18,6 +18,7 @@ import bayfolio.procedure.Script;
 import bayfolio.procedure.ScriptChecker;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -37,26 +38,36 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
      * @param soFar what reading has found already
      */
     public static Check of(Fleet fleet, Library library, Catalogs catalogs, List<Finding> soFar) {
-        return of(fleet, library, catalogs, soFar, fleet.units());
+        return of(fleet, library, catalogs, soFar, fleet.units(), coach -> {});
     }
 
     /**
      * Where only some coaches are looked at; what it says of others is not all.
      *
      * @param looked those of the fleet that are looked at
+     * @param filled gets each of them with its procedures, before rules look at it
      */
-    public static Check of(Fleet fleet, Library library, Catalogs catalogs, List<Finding> soFar, List<Unit> looked) {
+    public static Check of(
+            Fleet fleet,
+            Library library,
+            Catalogs catalogs,
+            List<Finding> soFar,
+            List<Unit> looked,
+            Consumer<CheckedCoach> filled) {
         List<Finding> findings = new ArrayList<>(soFar);
         LanguageWithoutWords.check(fleet, catalogs).forEach(findings::add);
         MessagesOfThemes.check(catalogs).forEach(findings::add);
-        findings.addAll(ofTheFleet(fleet, library));
+        CompletableFuture<List<Finding>> beside = CompletableFuture.supplyAsync(() -> ofTheFleet(fleet, library));
         List<Unit> units = fleet.units();
         // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet. Where
         // there are few, what one coach takes is shared out; both at once, threads would wait for each other.
         boolean many = looked.size() >= Runtime.getRuntime().availableProcessors();
-        stream(looked, many)
-                .map(unit -> look(new Coach(fleet, unit), library, catalogs, !many))
-                .forEachOrdered(findings::addAll);
+        List<Finding> ofCoaches = stream(looked, many)
+                .map(unit -> look(new Coach(fleet, unit), library, catalogs, !many, filled))
+                .flatMap(List::stream)
+                .toList();
+        findings.addAll(beside.join());
+        findings.addAll(ofCoaches);
         return new Check(
                 fleet,
                 library,
@@ -111,13 +122,15 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
     }
 
     /** All that is wrong with one coach. */
-    private static List<Finding> look(Coach coach, Library library, Catalogs catalogs, boolean sideBySide) {
+    private static List<Finding> look(
+            Coach coach, Library library, Catalogs catalogs, boolean sideBySide, Consumer<CheckedCoach> told) {
         String unit = coach.unit().id();
         List<Finding> findings = new ArrayList<>();
         CheckedCoach filled = filled(coach, library, catalogs, sideBySide, finding -> findings.add(finding.on(unit)));
+        told.accept(filled);
         stream(Rules.OF_A_COACH, sideBySide)
                 .map(rule -> judged(() -> rule.check(filled)))
-                .forEachOrdered(told -> told.forEach(finding -> findings.add(finding.on(unit))));
+                .forEachOrdered(found -> found.forEach(finding -> findings.add(finding.on(unit))));
         return findings;
     }
 

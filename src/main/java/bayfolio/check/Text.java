@@ -38,25 +38,40 @@ public record Text(
     /**
      * All texts of a fleet: its own, those of its coaches, its procedures and its glossary.
      *
-     * @param asker what it finds in a script is kept there, see {@link Script#once}
+     * @param asker what it finds in a script or a coach is kept there, see {@link Script#once}
      * @param given all that it depends on besides the text
      * @return something of each text, in their order; many are looked at at once
      */
     public static <T> List<T> each(
             Fleet fleet, Library library, Class<?> asker, Object given, Function<Text, Stream<T>> of) {
-        return Stream.concat(
-                        ofFacts(fleet).parallel().flatMap(of).toList().stream(),
-                        ofScripts(fleet, library, asker, given, of).stream())
+        return Stream.of(
+                        shared(fleet).flatMap(of).toList(),
+                        fleet.units().parallelStream()
+                                .flatMap(unit -> unit
+                                        .once(
+                                                asker,
+                                                given,
+                                                it -> of(it).flatMap(of).toList())
+                                        .stream())
+                                .toList(),
+                        ofScripts(fleet, library, asker, given, of))
+                .flatMap(List::stream)
                 .toList();
     }
 
     /** The fleet's own texts, its glossary and those of its coaches, one coach after the other as they are asked for. */
     public static Stream<Text> ofFacts(Fleet fleet) {
+        return Stream.concat(shared(fleet), fleet.units().stream().flatMap(Text::of));
+    }
+
+    private static Stream<Text> shared(Fleet fleet) {
         return Stream.concat(
-                Stream.concat(
-                        facts(fleet.facts().facts(), true).stream(),
-                        fleet.words().stream().flatMap(Text::meaning)),
-                fleet.units().stream().flatMap(unit -> facts(unit.facts(), american(unit)).stream()));
+                facts(fleet.facts().facts(), true).stream(),
+                fleet.words().stream().flatMap(Text::meaning));
+    }
+
+    private static Stream<Text> of(Unit unit) {
+        return facts(unit.facts(), american(unit)).stream();
     }
 
     /** As {@link #each}, of the texts in procedures, trouble guides and stage pages. */

@@ -8,11 +8,13 @@ import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.fact.UnreadException;
 import bayfolio.source.Located;
+import bayfolio.source.Once;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -195,6 +197,7 @@ public final class Unit implements Described {
             FILMS);
 
     private final Facts facts;
+    private final Once once = new Once();
     // Asked for again and again.
     private final List<Thing> things;
     private final Set<String> roles;
@@ -248,6 +251,15 @@ public final class Unit implements Described {
     @Override
     public Facts facts() {
         return facts;
+    }
+
+    /**
+     * What is found in a description does not change while it stays the same.
+     *
+     * @param given all that the result depends on besides the description
+     */
+    public <T> T once(Class<?> asker, Object given, Function<Unit, T> find) {
+        return once.find(asker, given, () -> find.apply(this));
     }
 
     public String id() {

@@ -75,11 +75,14 @@ record Draft(
                 .filter(unit -> only.isEmpty() || only.get().equals(unit.id()))
                 .toList();
         // Pages and findings are made side by side; pages of a coach in which something is wrong are thrown away.
-        Check unchecked = new Check(fleet, reading.library(), theme.catalogs(), looked, Findings.of(List.of()));
-        Map<String, CompletableFuture<Handbook>> made = new HashMap<>();
-        looked.forEach(
-                unit -> made.put(unit.id(), CompletableFuture.supplyAsync(() -> Composer.compose(unchecked.of(unit)))));
-        Check check = Check.of(fleet, reading.library(), theme.catalogs(), reading.findings(), looked);
+        Map<String, CompletableFuture<Handbook>> made = new ConcurrentHashMap<>();
+        Check check = Check.of(
+                fleet,
+                reading.library(),
+                theme.catalogs(),
+                reading.findings(),
+                looked,
+                filled -> made.put(filled.unit().id(), CompletableFuture.supplyAsync(() -> Composer.compose(filled))));
         List<Finding> all = new ArrayList<>();
         check.findings().all().stream()
                 .filter(finding -> only.isEmpty() || concerns(finding, only.get()))

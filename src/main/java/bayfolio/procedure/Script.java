@@ -7,12 +7,11 @@ import bayfolio.model.Features;
 import bayfolio.model.Unit;
 import bayfolio.source.Digest;
 import bayfolio.source.Located;
+import bayfolio.source.Once;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Template;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -30,7 +29,7 @@ public final class Script {
     private final Template template;
     private final List<SourceBlock> passages;
     private final Optional<String> unit;
-    private final Map<Class<?>, Found> found = new ConcurrentHashMap<>();
+    private final Once once = new Once();
 
     private Script(
             Form form,
@@ -108,23 +107,13 @@ public final class Script {
         return unit;
     }
 
-    /** What somebody has found in it, and what that depends on besides. */
-    private record Found(Object given, Object result) {}
-
     /**
-     * What is found in a script does not change while the script stays the same, and shared ones mostly do: found once,
-     * it is kept. Of each asker the last is kept.
+     * What is found in a script does not change while the script stays the same, and shared ones mostly do.
      *
      * @param given all that the result depends on besides the script
      */
-    @SuppressWarnings("unchecked") // one asker finds results of one type
     public <T> T once(Class<?> asker, Object given, Function<Script, T> find) {
-        Found known = found.get(asker);
-        if (known == null || !known.given.equals(given)) {
-            known = new Found(given, find.apply(this));
-            found.put(asker, known);
-        }
-        return (T) known.result;
+        return once.find(asker, given, () -> find.apply(this));
     }
 
     public String id() {

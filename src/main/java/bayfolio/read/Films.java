@@ -27,8 +27,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 
 /**
@@ -56,6 +58,15 @@ record Films(Folder folder, String path) {
         return there(new Located<>(file, at), true, findings)
                 ? folder.text(path + "/" + file, findings)
                 : Optional.empty();
+    }
+
+    /** What is written in the folder, by the names of the files. */
+    Map<String, String> cues() {
+        Map<String, String> cues = new TreeMap<>();
+        for (String file : folder.files(path, ".vtt")) {
+            folder.text(path + "/" + file, finding -> {}).ifPresent(it -> cues.put(file, it.text()));
+        }
+        return cues;
     }
 
     void check(Unit unit, Consumer<Finding> findings) {

@@ -177,7 +177,11 @@ public final class FleetReader {
         String path = "units/" + name;
         HiddenCharacters.told(path, Place.whole(new SourceFile(path, "")), findings::add);
         Optional<Unit> unit = folder.text(path + "/unit.yaml", findings::add)
-                .flatMap(file -> unit(folder, file, roles, findings::add))
+                .flatMap(file -> FileCache.read(
+                        file,
+                        List.of(roles, films(folder, path + "/").cues()),
+                        (it, told) -> unit(folder, it, roles, told),
+                        findings::add))
                 .filter(it -> it.facts().read(Unit.ID));
         Scripts scripts = unit.map(it -> scripts(path, Optional.of(it.id()))).orElse(new Scripts(List.of(), List.of()));
         unit.ifPresent(it -> Photos.check(folder, path + "/photos", it, findings::add));

@@ -65,6 +65,9 @@ class FileCacheTest {
                     });
         }
         edits.add(edit(root.resolve("units/shared/countries/us.yaml"), random));
+        for (int i = 0; i < 4; i++) {
+            edits.add(edit(root.resolve("units/dunlin/films/walk-round.vtt"), random));
+        }
 
         List<String> kept = new ArrayList<>();
         for (Edit edit : edits) {
@@ -72,7 +75,7 @@ class FileCacheTest {
         }
         Set<String> codes = new HashSet<>();
         for (int i = 0; i < edits.size(); i++) {
-            for (Path file : files("units/shared", "")) {
+            for (Path file : files("units", "")) {
                 // Another text from one edit to the next, and no other words.
                 Files.writeString(file, Files.readString(file).stripTrailing() + "\n".repeat(2 + i % 2));
             }
@@ -86,7 +89,7 @@ class FileCacheTest {
 
     private List<Path> files(String folder, String ending) {
         return DemoFleet.files(root.resolve(folder)).keySet().stream()
-                .filter(path -> path.endsWith(ending) && (path.endsWith(".md") || path.endsWith(".yaml")))
+                .filter(path -> path.endsWith(ending) && path.matches(".*\\.(md|yaml|vtt)"))
                 .map(path -> root.resolve(folder).resolve(path))
                 .toList();
     }
