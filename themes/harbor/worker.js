@@ -17,6 +17,7 @@ const TYPES = {
   js: "text/javascript; charset=utf-8",
   svg: "image/svg+xml",
   json: "application/json",
+  txt: "text/plain; charset=utf-8",
 };
 
 async function asked(file) {
@@ -28,8 +29,13 @@ async function asked(file) {
 }
 
 async function keep() {
-  const [texts, ...pictures] = await Promise.all([asked(TEXTS).then((answer) => answer.json()), ...PICTURES.map((file) => asked(file).then((answer) => answer.blob()))]);
-  // A host may just be taking over the next edition.
+  // The last edition but one may be this one again, or only this script another one.
+  if ((await kept()).size > 0) {
+    return;
+  }
+  // A host may just be taking over the next edition: the texts, which tell theirs, come last.
+  const pictures = await Promise.all(PICTURES.map((file) => asked(file).then((answer) => answer.blob())));
+  const texts = await asked(TEXTS).then((answer) => answer.json());
   if (texts.edition !== EDITION) {
     throw new Error(`the texts are of edition ${texts.edition}`);
   }
@@ -95,12 +101,14 @@ async function answer(request) {
   try {
     return await fetch(request);
   } catch (gone) {
-    // Of a photo one size is kept.
-    const photo = /^(.*\/photos\/.+?)(-\d+)?\.jpg$/.exec(url.pathname);
-    for (const size of photo ? ["-640", "", "-320"] : []) {
-      const kept = await cache.match(`${photo[1]}${size}.jpg`);
-      if (kept) {
-        return kept;
+    // Of a photo one size is kept; its own name may end in a number.
+    const photo = /^(.*\/photos\/.+)\.jpg$/.exec(url.pathname);
+    for (const name of photo ? [photo[1], photo[1].replace(/-\d+$/, "")] : []) {
+      for (const size of ["-640", "", "-320"]) {
+        const there = await cache.match(`${name}${size}.jpg`);
+        if (there) {
+          return there;
+        }
       }
     }
     const help = request.mode === "navigate" && ((await cache.match("stage/emergency.html")) || (await cache.match("index.html")));

@@ -33,13 +33,21 @@
     );
 
     video.addEventListener("timeupdate", () => {
-      const now = moments.filter((moment) => from(moment) <= video.currentTime + 0.05).pop();
-      moments.forEach((moment) => moment.parentElement.classList.toggle("now", moment === now));
+      const time = video.currentTime + 0.05;
+      moments.forEach((moment) => {
+        const now = from(moment) <= time && time < Number(moment.dataset.to);
+        moment.setAttribute("aria-current", now ? "true" : "false");
+      });
     });
 
-    // Without signal there is no film, and all that it shows stands on the pages.
-    figure.querySelector("source").addEventListener("error", () => {
-      lost.hidden = false;
+    // Without signal there is no film, or no more of it, and all that it shows stands on the pages.
+    [figure.querySelector("source"), video].forEach((part) =>
+      part.addEventListener("error", () => {
+        lost.hidden = false;
+      }),
+    );
+    video.addEventListener("playing", () => {
+      lost.hidden = true;
     });
 
     const asked = moments.find((moment) => `#${moment.parentElement.id}` === location.hash);

@@ -63,12 +63,13 @@
   }
 
   function build(place) {
-    var asks = JSON.parse(place.dataset.asks);
+    var fields = JSON.parse(place.dataset.asks);
+    var figures = window.bayfolio.figures[place.dataset.question];
     var reckon = window.bayfolio[place.dataset.question];
     var form = element("form", { novalidate: "" });
     var fieldset = element("fieldset");
     fieldset.append(element("legend", {}, place.dataset.title));
-    var inputs = asks.fields.map(function (field) {
+    var inputs = fields.map(function (field) {
       var id = "field-" + (count += 1);
       var made = input(field, id);
       var label = element("label", { "for": id }, field.label);
@@ -90,10 +91,10 @@
 
     function update() {
       var choice = {};
-      asks.fields.forEach(function (field, at) {
+      fields.forEach(function (field, at) {
         choice[field.name] = chosen(field, inputs[at]);
       });
-      var result = reckon(asks.figures, choice);
+      var result = reckon(figures, choice);
       answer.textContent = result.answer;
       rows.replaceChildren.apply(rows, result.rows.map(function (cells, at) {
         return row(cells, result.filled ? result.filled[at] : undefined);

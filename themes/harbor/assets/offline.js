@@ -35,6 +35,8 @@
           line.append(document.createElement("br"), words.old);
         }
         line.hidden = false;
+      } else if (!(size > 0)) {
+        unsaved();
       }
     };
     worker.postMessage("kept", [channel.port2]);

@@ -97,7 +97,7 @@
       show();
     }), lost);
     document.getElementById("pace").append(count);
-    lines[lines.length - 1].closest(".links, ol").after(place);
+    lines[lines.length - 1].closest(".links,ol").after(place);
     /* What was gone through step by step is done. */
     document.querySelectorAll(".page-now .links > ul > li").forEach((line) => {
       const there = read(new URL(line.querySelector("a").href).pathname);

@@ -23,6 +23,12 @@ public final class TinyFilm {
         return joined(type, box("moov", box("mvhd", header.array()), told));
     }
 
+    /** One that has a key of another program in its user data. */
+    public static byte[] with(int seconds, String key) {
+        byte[] plain = of(seconds, false);
+        return joined(plain, box("meta", key.getBytes(StandardCharsets.ISO_8859_1)));
+    }
+
     private static byte[] brands() {
         return "isomiso2avc1mp41".getBytes(StandardCharsets.ISO_8859_1);
     }

@@ -11,13 +11,16 @@ public final class CalculatorFields {
     private CalculatorFields() {}
 
     /** Text, numbers, yes or no, lists and maps of such, ready to be written as JSON. */
-    public static Map<String, Object> of(Calculator calculator, Begin begin) {
+    public static Map<String, Object> of(Calculator calculator) {
         Map<String, Object> json = new LinkedHashMap<>();
-        json.put(
-                "fields",
-                calculator.fields(begin).stream().map(CalculatorFields::field).toList());
+        json.put("fields", fields(calculator, Begin.USUAL));
         json.put("figures", calculator.figures());
         return json;
+    }
+
+    /** Those alone, as they are at first in a case. */
+    public static List<Map<String, Object>> fields(Calculator calculator, Begin begin) {
+        return calculator.fields(begin).stream().map(CalculatorFields::field).toList();
     }
 
     private static Map<String, Object> field(Calculator.Field field) {

@@ -1,7 +1,6 @@
 package bayfolio.document;
 
 import bayfolio.drawing.Drawing;
-import bayfolio.explain.Begin;
 import bayfolio.explain.Calculator;
 import bayfolio.fact.Type;
 import bayfolio.model.Photo;
@@ -123,7 +122,7 @@ public final class DocumentJson {
         if (value instanceof Inline.Text text) {
             json.value(text.text());
         } else if (value instanceof Calculator calculator) {
-            plain(CalculatorFields.of(calculator, Begin.USUAL));
+            plain(CalculatorFields.of(calculator));
         } else if (value instanceof Target target) {
             json.value(target.written());
         } else if (value instanceof Optional<?> optional) {

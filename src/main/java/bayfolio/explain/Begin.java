@@ -6,7 +6,5 @@ public enum Begin {
     USUAL,
     /** On an outlet smaller than its own. */
     SMALLER_OUTLET,
-    GENERATOR,
-    INVERTER,
     FROST
 }

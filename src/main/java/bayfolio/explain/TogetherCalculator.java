@@ -5,11 +5,9 @@ import bayfolio.measure.Rounding;
 import bayfolio.measure.Symbol;
 import bayfolio.model.Coach;
 import bayfolio.model.Load;
-import bayfolio.model.Supply;
 import bayfolio.reckon.Question;
 import bayfolio.reckon.power.Draw;
 import bayfolio.reckon.power.LoadSharing;
-import bayfolio.reckon.power.SupplyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -59,21 +57,13 @@ final class TogetherCalculator implements Calculator {
         return fields(Begin.USUAL);
     }
 
-    /** The largest supply of that case; of a coach without one, its own outlet. */
+    /** The largest of the smaller outlets, on a page for one; of a coach without one, its own. */
     private int first(Begin begin) {
         return IntStream.range(0, ways.size())
-                .filter(way -> is(begin, ways.get(way).feed()))
+                .filter(way ->
+                        begin == Begin.SMALLER_OUTLET && ways.get(way).feed().small())
                 .findFirst()
                 .orElse(0);
-    }
-
-    private static boolean is(Begin begin, SupplyOption feed) {
-        return switch (begin) {
-            case USUAL, FROST -> false;
-            case SMALLER_OUTLET -> feed.small();
-            case GENERATOR -> feed.source() == Supply.Source.GENERATOR;
-            case INVERTER -> feed.source() == Supply.Source.INVERTER;
-        };
     }
 
     @Override

@@ -41,7 +41,7 @@ record Draft(
         Map<String, byte[]> shared) {
 
     /** The media of a coach, and what they were made of. */
-    record Kept(String of, Media media) {}
+    record Kept(String of, Unit unit, Media media) {}
 
     /** A coach as either reader sees it; made when somebody asks, and kept. */
     record Seen(Handbook whole, Map<Audience, Handbook> by) {
@@ -100,9 +100,8 @@ record Draft(
                         new Seen(Objects.requireNonNull(made.get(unit.id())).join()));
                 String of = files(unit, root);
                 Kept kept = media.get(unit.id());
-                if (kept == null || !kept.of().equals(of)) {
-                    media.put(unit.id(), new Kept(of, Media.of(unit, root)));
-                }
+                Media taken = kept != null && kept.of().equals(of) ? kept.media() : Media.of(unit, root);
+                media.put(unit.id(), new Kept(of, unit, taken));
             }
         }
         List<Output.Entry> coaches = new ArrayList<>();
@@ -140,7 +139,10 @@ record Draft(
             Kept kept = media.get(unit);
             return handbook == null || kept == null
                     ? Optional.empty()
-                    : site.file(handbook.by(reader), kept.media(), path.substring(unit.length() + 1));
+                    : site.file(
+                            handbook.by(reader),
+                            kept.media().seenBy(kept.unit(), reader),
+                            path.substring(unit.length() + 1));
         });
     }
 

@@ -204,6 +204,8 @@ public final class Preview implements AutoCloseable {
     /** The page, with what shows the findings on it. */
     private static byte[] with(byte[] page) {
         return new String(page, StandardCharsets.UTF_8)
+                // Nothing of a draft is kept on a phone.
+                .replaceFirst("<script src=\"[^\"]*offline\\.js\"[^>]*></script>", "")
                 .replace(
                         "</head>",
                         "<link rel=\"stylesheet\" href=\"" + OWN + "preview.css\"><script src=\"" + OWN

@@ -87,12 +87,15 @@ final class Cues {
             tell(2, file.line(2), "below `WEBVTT` no line is empty", "Leave a line empty there.");
         }
         while (line <= file.lineCount()) {
-            if (file.line(line).isBlank()) {
+            if (file.line(line).isEmpty()) {
                 line++;
                 continue;
             }
             int end = line;
-            while (end <= file.lineCount() && !file.line(end).isBlank()) {
+            while (end <= file.lineCount() && !file.line(end).isEmpty()) {
+                if (file.line(end).isBlank()) {
+                    tell(end, file.line(end), "this line holds blanks, so that it parts nothing", "Leave it empty.");
+                }
                 end++;
             }
             block(line, end);
@@ -104,6 +107,11 @@ final class Cues {
     private void block(int start, int end) {
         String first = file.line(start);
         if (first.matches("NOTE([ \t].*)?") || cues.isEmpty() && first.matches("(STYLE|REGION)[ \t]*")) {
+            for (int line = start; line < end; line++) {
+                if (file.line(line).contains(ARROW)) {
+                    tell(line, file.line(line), "browsers show a note that holds `-->`", "Take the whole note out.");
+                }
+            }
             return;
         }
         int timing = first.contains(ARROW) ? start : start + 1;
@@ -167,6 +175,7 @@ final class Cues {
                 .replace("&lt;", "<")
                 .replace("&gt;", ">")
                 .replace("&nbsp;", "\u00a0")
+                .replace("&quot;", "\"")
                 .replace("&amp;", "&")
                 .strip();
         return plain.isEmpty()

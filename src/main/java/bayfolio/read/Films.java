@@ -11,25 +11,13 @@ import bayfolio.model.Unit;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
-import com.drew.imaging.FileType;
-import com.drew.imaging.FileTypeDetector;
-import com.drew.imaging.ImageMetadataReader;
-import com.drew.imaging.ImageProcessingException;
-import com.drew.metadata.Metadata;
-import com.drew.metadata.mov.metadata.QuickTimeMetadataDirectory;
-import com.drew.metadata.mp4.Mp4Directory;
-import java.io.BufferedInputStream;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 
@@ -39,9 +27,6 @@ import java.util.function.Consumer;
  * @param path of the folder, below the fleet folder
  */
 record Films(Folder folder, String path) {
-    /** How a WebM file begins, and what it calls itself in its first bytes: RFC 8794, 11.2; WebM container guidelines. */
-    private static final byte[] EBML = {0x1A, 0x45, (byte) 0xDF, (byte) 0xA3};
-
     /** More than anybody loads beside a coach by the night. */
     private static final long MOST_BYTES = 64_000_000;
 
@@ -60,11 +45,14 @@ record Films(Folder folder, String path) {
                 : Optional.empty();
     }
 
-    /** What is written in the folder, by the names of the files. */
+    /** All that is written in the folder, by the names of the files; a file that is no text stands there by its name alone. */
     Map<String, String> cues() {
         Map<String, String> cues = new TreeMap<>();
-        for (String file : folder.files(path, ".vtt")) {
-            folder.text(path + "/" + file, finding -> {}).ifPresent(it -> cues.put(file, it.text()));
+        for (String file : folder.files(path, "")) {
+            boolean film = file.matches(".*\\.(mp4|webm)");
+            List<Finding> told = new ArrayList<>();
+            Optional<SourceFile> text = film ? Optional.empty() : folder.text(path + "/" + file, told::add);
+            cues.put(file, text.map(SourceFile::text).orElseGet(told::toString));
         }
         return cues;
     }
@@ -110,9 +98,6 @@ record Films(Folder folder, String path) {
                 findings.accept(Finding.error(
                                 "unreadable-film", file.at(), name + " is a link that leads out of the fleet folder")
                         .mend("Put the film itself there."));
-            } else if (!shown(there)) {
-                findings.accept(Finding.error("unreadable-film", file.at(), name + " is no film that phones show")
-                        .mend("Save it as MP4 or WebM."));
             } else if (Files.size(there) > MOST_BYTES) {
                 findings.accept(Finding.error(
                                 "film-too-large",
@@ -121,23 +106,27 @@ record Films(Folder folder, String path) {
                                         + " million bytes; the most that is given out is " + MOST_BYTES / 1_000_000
                                         + " million")
                         .mend("Save it smaller, 720 lines high; a phone shows no more."));
+            } else if (!file.value().matches(".*\\.(mp4|webm)")) {
+                findings.accept(unreadable(file, name + " has neither of the endings that phones know"));
             } else {
-                Optional<Metadata> told = metadata(there);
-                if (told.filter(Films::tellsLocation).isPresent()) {
+                FilmHead head = FilmHead.of(there, file.value().endsWith(".webm"));
+                if (head.located()) {
                     findings.accept(Finding.error(
                                     "film-with-location",
                                     file.at(),
                                     name + " tells where it was taken, in data that no reader sees")
                             .mend("Save it again without the data of the camera."));
                 }
-                told.map(Films::seconds)
-                        .filter(OptionalDouble::isPresent)
-                        .ifPresent(seconds -> within(film, seconds.getAsDouble(), findings));
+                head.seconds().ifPresent(seconds -> within(film, seconds, findings));
             }
         } catch (IOException e) {
-            findings.accept(Finding.error("unreadable-film", file.at(), name + " cannot be read")
-                    .mend("Save it as MP4 or WebM."));
+            findings.accept(unreadable(file, name + " is no film that phones show"));
         }
+    }
+
+    private static Finding unreadable(Located<String> file, String message) {
+        return Finding.error("unreadable-film", file.at(), message)
+                .mend("Save it as MP4 or WebM, with the ending `.mp4` or `.webm`.");
     }
 
     /** A film that was cut shorter leaves chapters behind. */
@@ -151,44 +140,5 @@ record Films(Folder folder, String path) {
                                 from.at(),
                                 "this cue begins when the film is over, after " + Math.round(seconds) + " s")
                         .mend("Write when it begins in the film as it is now, or take the cue out.")));
-    }
-
-    /** Whether phones show it without another program. */
-    private static boolean shown(Path film) throws IOException {
-        byte[] head;
-        try (InputStream in = Files.newInputStream(film)) {
-            head = in.readNBytes(64);
-        }
-        if (Arrays.mismatch(head, EBML) == EBML.length) {
-            return new String(head, StandardCharsets.ISO_8859_1).contains("webm");
-        }
-        return head.length == 64
-                && FileTypeDetector.detectFileType(new BufferedInputStream(new ByteArrayInputStream(head)))
-                        == FileType.Mp4;
-    }
-
-    private static Optional<Metadata> metadata(Path film) throws IOException {
-        try {
-            return Optional.of(ImageMetadataReader.readMetadata(film.toFile()));
-        } catch (ImageProcessingException e) {
-            return Optional.empty();
-        }
-    }
-
-    private static boolean tellsLocation(Metadata told) {
-        return told.getDirectoriesOfType(Mp4Directory.class).stream()
-                        .anyMatch(it -> it.containsTag(Mp4Directory.TAG_LATITUDE))
-                || told.getDirectoriesOfType(QuickTimeMetadataDirectory.class).stream()
-                        .anyMatch(it -> it.containsTag(QuickTimeMetadataDirectory.TAG_LOCATION_ISO6709));
-    }
-
-    /** Of a film that does not say how long it is nothing is known. */
-    private static OptionalDouble seconds(Metadata told) {
-        return told.getDirectoriesOfType(Mp4Directory.class).stream()
-                .filter(it -> it.containsTag(Mp4Directory.TAG_DURATION_SECONDS))
-                .map(it -> it.getDoubleObject(Mp4Directory.TAG_DURATION_SECONDS))
-                .filter(it -> it != null && it > 0)
-                .mapToDouble(Double::doubleValue)
-                .findFirst();
     }
 }

@@ -7,6 +7,7 @@ import bayfolio.render.theme.Theme;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonParser;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -60,8 +61,9 @@ final class PseudoLanguageTest {
         int read = 0;
         for (Map.Entry<String, byte[]> file :
                 DemoFleet.files(out.resolve("staff")).entrySet()) {
-            if (file.getKey().endsWith(".html")) {
-                for (String run : outside(Jsoup.parse(new String(file.getValue(), "UTF-8")))) {
+            if (file.getKey().matches(".*\\.(html|figures\\.js)")) {
+                String text = new String(file.getValue(), StandardCharsets.UTF_8);
+                for (String run : file.getKey().endsWith(".html") ? outside(Jsoup.parse(text)) : outside(text)) {
                     read++;
                     typed.strange(run).ifPresent(word -> untyped.add(file.getKey() + ": `" + word + "` in: " + run));
                 }
@@ -137,6 +139,17 @@ final class PseudoLanguageTest {
                 }
             }
         });
+        return runs(text);
+    }
+
+    /** Of the figures of a form, which hold the words of its answers. */
+    private static List<String> outside(String figures) {
+        StringBuilder text = new StringBuilder();
+        said(JsonParser.parseString(figures.substring(figures.indexOf("{\""), figures.lastIndexOf(')'))), text);
+        return runs(text);
+    }
+
+    private static List<String> runs(StringBuilder text) {
         return Arrays.stream(BRACKETED
                         .matcher(text.toString().replace('\u00A0', ' '))
                         .replaceAll("\u0001")

@@ -50,7 +50,7 @@ class PublisherTest {
                         .map(path -> path.replaceFirst("/.*", ""))
                         .distinct())
                 .containsExactlyInAnyOrder(
-                        "index.html", "assets", "dunlin", "phalarope", "redpoll", "turnstone", "whimbrel");
+                        "_headers", "index.html", "assets", "dunlin", "phalarope", "redpoll", "turnstone", "whimbrel");
         assertThat(site.keySet()).anyMatch(path -> path.matches("assets/[0-9a-f]{12}/style.css"));
         assertThat(text(site, "index.html"))
                 .contains("href=\"dunlin/index.html\"")
@@ -234,6 +234,13 @@ class PublisherTest {
 
         assertRefused(
                 themed, folder.resolve("out"), "  themes/harbor/page.mustache:" + line + ": there is no name `titel`");
+    }
+
+    @Test
+    void aThemeThatLacksATemplateIsToldByFileAndLine(@TempDir Path folder) throws Exception {
+        DemoFleet themed = themed(folder, "page.mustache", "{{>head}}", "{{>hed}}");
+
+        assertRefused(themed, folder.resolve("out"), "  themes/harbor/page.mustache:4:1: there is no template `hed`");
     }
 
     @Test

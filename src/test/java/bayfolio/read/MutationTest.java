@@ -385,7 +385,12 @@ final class MutationTest {
 
     private static Stream<Value> values(Facts facts) {
         List<Value> values = new ArrayList<>();
-        FactVisitor.of(facts, (type, value) -> values.add(new Value(type, value.at())));
+        FactVisitor.of(facts, (type, value) -> {
+            // Cues lie in a file of another form; their faults are on the pages of the rules.
+            if (value.at().file() == facts.at().file()) {
+                values.add(new Value(type, value.at()));
+            }
+        });
         return values.stream();
     }
 
@@ -486,7 +491,10 @@ final class MutationTest {
         if (value.value() instanceof Described record) {
             required(record.facts(), visitor);
         } else if (value.value() instanceof List<?> list) {
-            list.forEach(each -> within((Located<?>) each, visitor));
+            list.stream()
+                    .map(each -> (Located<?>) each)
+                    .filter(each -> each.at().file() == value.at().file())
+                    .forEach(each -> within(each, visitor));
         }
     }
 

@@ -242,14 +242,29 @@ class CalculatorsTest {
         assertThat(begun).isGreaterThan(4);
     }
 
+    /** Who camps in frost asks of the night in frost. */
+    @Test
+    void theNightOfThePageForFrostIsAFrostyOne() {
+        byte[] page =
+                Objects.requireNonNull(DemoFleet.files(DemoFleet.web()).get("dunlin/do/camp-below-freezing.html"));
+        String asks = Jsoup.parse(new String(page, StandardCharsets.UTF_8))
+                .select("[data-question=a-night]")
+                .attr("data-asks");
+
+        assertThat(JsonParser.parseString(asks)
+                        .getAsJsonArray()
+                        .get(0)
+                        .getAsJsonObject()
+                        .get("chosen")
+                        .getAsInt())
+                .as("the second of the temperatures is that of freezing")
+                .isEqualTo(1);
+    }
+
     private static JsonObject supply(byte[] page) {
         String asks = Jsoup.parse(new String(page, StandardCharsets.UTF_8))
                 .select("[data-question=runs-together]")
                 .attr("data-asks");
-        return JsonParser.parseString(asks)
-                .getAsJsonObject()
-                .getAsJsonArray("fields")
-                .get(0)
-                .getAsJsonObject();
+        return JsonParser.parseString(asks).getAsJsonArray().get(0).getAsJsonObject();
     }
 }

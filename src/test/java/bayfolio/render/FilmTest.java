@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
 import bayfolio.TinyFilm;
+import bayfolio.render.html.FilmTracks;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -87,7 +88,7 @@ final class FilmTest {
 
         waitUntil("document.querySelector('video').currentTime > 23");
         assertThat(now()).isBetween(23.0, 28.0);
-        assertThat(SITE.browser().findElements(By.cssSelector(".chapters li.now .moment span")))
+        assertThat(SITE.browser().findElements(By.cssSelector(".chapters [aria-current=true] span")))
                 .extracting(it -> it.getText())
                 .containsExactly("R4 Furnace");
     }
@@ -146,6 +147,15 @@ final class FilmTest {
                             "film.compartment-l5-cord 2.25 59.999 L5 Cord",
                             "film.compartment-l1-fuel-door 3600 360000 L1 Fuel door");
         }
+    }
+
+    /** What is written beside captions is for whoever writes them. */
+    @Test
+    void notesBesideCaptionsAreNotGivenOut() {
+        assertThat(
+                        FilmTracks.withoutNotes(
+                                "WEBVTT\r\n\r\nNOTE ask the yard\r\nfor the key\r\n\r\n1\r\n00:01.000 --> 00:02.000\r\nHello\r\n"))
+                .isEqualTo("WEBVTT\n\n1\n00:01.000 --> 00:02.000\nHello\n");
     }
 
     /** As the browser reads a file of cues: name, begin, end, text. */

@@ -26,7 +26,7 @@ final class Headers {
         coaches.forEach(coach -> paths.add("/" + coach + "/*"));
         StringBuilder file = new StringBuilder();
         for (String rule : rules().split("\n\n", -1)) {
-            // One rule for each file: hosts join what several say.
+            // No header is said by two rules for one file: hosts join what they say.
             for (String path : rule.startsWith(PATH) ? paths : List.of("")) {
                 file.append(file.isEmpty() ? "" : "\n")
                         .append(rule.replace(PATH, path).strip())

@@ -26,6 +26,11 @@ final class Manifest {
 
     private Manifest() {}
 
+    /** @param path of an asset */
+    static boolean isIcon(String path) {
+        return path.endsWith(".png") && ICONS.containsKey(path.substring(path.lastIndexOf('/') + 1));
+    }
+
     /** @param look colors and display, as the theme has them */
     static byte[] of(JsonObject look, Handbook handbook, Assets assets) {
         JsonObject manifest = look.deepCopy();

@@ -36,8 +36,8 @@ final class Offline {
     Offline(Map<String, byte[]> kept, Map<String, byte[]> assets) {
         kept.forEach(this::add);
         assets.forEach((path, bytes) -> {
-            // Icons are for the phone, which has them when it puts the handbook on its screen.
-            if (!path.endsWith(".png")) {
+            // Those are for the phone, which has them when it puts the handbook on its screen.
+            if (!Manifest.isIcon(path)) {
                 add("../" + path, bytes);
             }
         });
@@ -51,7 +51,7 @@ final class Offline {
     }
 
     private void add(String path, byte[] bytes) {
-        (path.endsWith(".jpg") ? pictures : texts).put(path, bytes);
+        (path.matches(".*\\.(html|css|js|json|svg|txt)") ? texts : pictures).put(path, bytes);
     }
 
     byte[] worker(String script) {

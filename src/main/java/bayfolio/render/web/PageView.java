@@ -1,88 +1,32 @@
 package bayfolio.render.web;
 
 import bayfolio.catalog.Catalog;
-import bayfolio.catalog.Catalogs;
 import bayfolio.document.Audience;
-import bayfolio.document.CalculatorFields;
 import bayfolio.document.Content;
 import bayfolio.document.Handbook;
 import bayfolio.document.NodeId;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
-import bayfolio.document.Section;
 import bayfolio.document.Sketch;
-import bayfolio.document.Stamp;
-import bayfolio.drawing.Drawing;
-import bayfolio.explain.Begin;
-import bayfolio.fact.Type;
 import bayfolio.procedure.Stage;
-import bayfolio.prose.Block;
-import bayfolio.prose.Inline;
-import bayfolio.prose.StepLabel;
 import bayfolio.prose.Target;
+import bayfolio.reckon.Question;
 import bayfolio.render.Media;
-import com.google.gson.Gson;
-import java.math.BigDecimal;
+import bayfolio.render.html.ContentView;
+import bayfolio.render.html.View;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** One page of a handbook as names for its template. Every address comes from the address book. */
 final class PageView {
-    private static final Gson GSON = new Gson();
-    private static final Set<String> INLINES = Set.of("text", "strong", "emphasis", "code", "link", "things");
-    private static final Set<String> BLOCKS = Set.of("paragraph", "bullets", "table", "handling");
-    private static final Set<String> CONTENTS = Set.of(
-            "text",
-            "mark",
-            "facts",
-            "links",
-            "steps",
-            "picture",
-            "film",
-            "fold",
-            "form",
-            "quote",
-            "tiles",
-            "drawn",
-            "sketched");
-
-    /**
-     * A list with a heading and more entries than this is folded, so that what follows is not
-     * pushed out of sight.
-     */
-    private static final int MOST_OPEN = 12;
-
-    private static final int MOST_REGIONS = 30;
-
-    /** So wide a phone shows a small drawing; one that is narrower than half of that as it is. */
-    private static final double SKETCH = 280;
-
     private final Handbook handbook;
     private final Page page;
     private final Catalog screen;
     private final Looks looks;
-    private final Media media;
-
-    private final Map<String, Sketch> shown = new TreeMap<>();
-
-    /** With which case forms begin. */
-    private Begin begin = Begin.USUAL;
-
-    /** The first picture of a page is wanted at once. */
-    private boolean pictured;
-
-    private final Content.Visitor<View> contents = new ContentView();
-    private final Block.Visitor<View> blocks = new BlockView();
-    private final Inline.Visitor<View> inlines = new InlineView();
+    private final ContentView contents;
 
     /**
      * What is the same on every page.
@@ -101,17 +45,17 @@ final class PageView {
     }
 
     PageView(Handbook handbook, Page page, Catalog screen, Looks looks, Media media) {
-        this.media = media;
         this.looks = looks;
         this.handbook = handbook;
         this.page = page;
         this.screen = screen;
+        this.contents = new ContentView(handbook, page, screen, looks.symbols(), media, new OnThisSite());
     }
 
     View view() {
         String file = WebSite.file(page.id());
         List<String> extras = extras();
-        return inLanguage(looks.on(up(file) + "../"), page.stamp())
+        return contents.inLanguage(looks.on(up(file) + "../"), page.stamp())
                 .with("language", handbook.language())
                 .with("title", page.title())
                 .with("coach", handbook.name())
@@ -127,6 +71,11 @@ final class PageView {
                                 > 1)
                 .with("counted", page.kind() == PageKind.SITUATION || steps().anyMatch(Content.Steps::ticked))
                 .with("searched", page.kind() == PageKind.INDEX)
+                .with(
+                        "figures",
+                        questions()
+                                .map(question -> new View().with("src", up(file) + FormFigures.file(question)))
+                                .toList())
                 .with("scripts", files(extras, ".js"))
                 .with("styles", files(extras, ".css"))
                 .with("staff-copy", handbook.reader().equals(Optional.of(Audience.STAFF)))
@@ -136,18 +85,8 @@ final class PageView {
                 .with("bar", bar())
                 .with("worker", up(file) + WebSite.WORKER)
                 .with("manifest", up(file) + WebSite.MANIFEST)
-                .with(
-                        "opening",
-                        page.opening().stream()
-                                .map(content -> content.accept(contents))
-                                .toList())
-                .with("sections", page.sections().stream().map(this::section).toList());
-    }
-
-    /** With the language of what it shows, where that is another one than the page's; for a region nobody changes his voice. */
-    private View inLanguage(View view, Stamp stamp) {
-        return view.with("foreign", !Catalogs.main(stamp.language()).equals(Catalogs.main(handbook.language())))
-                .with("lang", stamp.language());
+                .with("opening", contents.opening())
+                .with("sections", contents.sections());
     }
 
     private Stream<Content.Steps> steps() {
@@ -160,19 +99,27 @@ final class PageView {
                 && (page.kind() == PageKind.SITUATION || steps().findAny().isPresent());
     }
 
+    /** All contents, those of quoted pages too. */
+    private Stream<Content> all() {
+        return page.walk()
+                .flatMap(node -> node instanceof Content.Quote quote
+                        ? ContentView.quoted(handbook, quote).walk()
+                        : Stream.of(node))
+                .filter(Content.class::isInstance)
+                .map(Content.class::cast);
+    }
+
+    /** Those that a reader may vary on it. */
+    private Stream<Question> questions() {
+        return all().filter(Content.Form.class::isInstance)
+                .map(form -> ((Content.Form) form).calculator().question())
+                .distinct();
+    }
+
     /** What only some pages need, each after what it needs itself: names of scripts and styles. */
     private List<String> extras() {
-        List<Content> all = page.walk()
-                .flatMap(node ->
-                        node instanceof Content.Quote quote ? quoted(quote).walk() : Stream.of(node))
-                .filter(Content.class::isInstance)
-                .map(Content.class::cast)
-                .toList();
-        List<String> questions = all.stream()
-                .filter(Content.Form.class::isInstance)
-                .map(form -> ((Content.Form) form).calculator().question().id())
-                .distinct()
-                .toList();
+        List<Content> all = all().toList();
+        List<String> questions = questions().map(Question::id).toList();
         List<String> extras = new ArrayList<>();
         if (all.stream().anyMatch(Content.Steps.class::isInstance)) {
             extras.add("acts");
@@ -217,11 +164,6 @@ final class PageView {
                 .toList();
     }
 
-    /** Held by the handbook to be there. */
-    private Page quoted(Content.Quote quote) {
-        return (Page) handbook.find(quote.page()).orElseThrow();
-    }
-
     /** What must be at the thumb on every page: help in danger, our phones, and where something is. */
     private List<View> bar() {
         Target emergency = new Target.OfStage(Stage.EMERGENCY.word());
@@ -254,28 +196,6 @@ final class PageView {
                 .toList();
     }
 
-    private View section(Section section) {
-        return inLanguage(new View(), section.stamp())
-                .with("anchor", section.anchor())
-                .with("heading", section.title())
-                .with("deep", section.level() > 2)
-                // Among so many regions nobody finds his way.
-                .with("region", page.sections().size() <= MOST_REGIONS)
-                .with(
-                        "contents",
-                        section.contents().stream()
-                                .map(content -> content.accept(contents))
-                                .toList());
-    }
-
-    private List<View> inlines(List<Inline> text) {
-        return text.stream().map(inline -> inline.accept(inlines)).toList();
-    }
-
-    private List<View> blocks(List<Block> text) {
-        return text.stream().map(block -> block.accept(blocks)).toList();
-    }
-
     private String href(Target target) {
         if (target instanceof Target.OfPhone phone) {
             return "tel:" + phone.number().replaceAll("[^0-9+]", "");
@@ -294,533 +214,32 @@ final class PageView {
         return "../".repeat((int) file.chars().filter(c -> c == '/').count());
     }
 
-    private final class InlineView implements Inline.Visitor<View> {
-        @Override
-        public View text(Inline.Text inline) {
-            return View.oneOf(INLINES).with("text", inline.text());
-        }
-
-        @Override
-        public View strong(Inline.Strong inline) {
-            return View.oneOf(INLINES).with("strong", new View().with("inlines", inlines(inline.inside())));
-        }
-
-        @Override
-        public View emphasis(Inline.Emphasis inline) {
-            return View.oneOf(INLINES).with("emphasis", new View().with("inlines", inlines(inline.inside())));
-        }
-
-        @Override
-        public View code(Inline.Code inline) {
-            return View.oneOf(INLINES).with("code", inline.text());
-        }
-
-        @Override
-        public View link(Inline.Link inline) {
-            return View.oneOf(INLINES)
-                    .with(
-                            "link",
-                            new View()
-                                    .with("href", href(inline.target()))
-                                    .with("explains", inline.target() instanceof Target.OfWord)
-                                    .with("inlines", inlines(inline.inside())));
-        }
-
-        @Override
-        public View things(Inline.Things inline) {
-            List<View> each = new ArrayList<>();
-            for (Inline.Things.One one : inline.each()) {
-                each.add(place(one.link(), one.place()).with("before", one.before()));
-            }
-            return View.oneOf(INLINES).with("things", new View().with("each", each));
-        }
-    }
-
-    private View sketch(Sketch sketch) {
-        shown.put(sketch.name(), sketch);
-        Drawing drawing = sketch.drawing();
-        double scale = drawing.width() > SKETCH / 2 ? SKETCH / drawing.width() : 1;
-        return new View()
-                .with("src", up(WebSite.file(page.id())) + WebSite.DRAWINGS + sketch.name() + ".svg")
-                .with("title", sketch.title())
-                .with("stated", !sketch.state().isEmpty())
-                .with("state", sketch.state().isEmpty() ? "" : screen.say("handling.look." + sketch.state()))
-                .with("width", DrawingView.px(drawing.width() * scale))
-                .with("height", DrawingView.px(drawing.height() * scale));
-    }
-
     /** The small drawings that it shows, by their names. */
     Map<String, Sketch> shown() {
-        return shown;
+        return contents.shown();
     }
 
-    private View place(Inline.Link link, String place) {
-        return new View()
-                .with("href", href(link.target()))
-                .with("name", link.plain())
-                .with("placed", !place.isEmpty())
-                .with("place", place);
-    }
+    private final class OnThisSite implements ContentView.Ways {
+        private final String folder = up(WebSite.file(page.id()));
 
-    private final class BlockView implements Block.Visitor<View> {
         @Override
-        public View paragraph(Block.Paragraph block) {
-            return View.oneOf(BLOCKS).with("paragraph", new View().with("inlines", inlines(block.text())));
+        public String to(Target target) {
+            return href(target);
         }
 
         @Override
-        public View bullets(Block.Bullets block) {
-            return View.oneOf(BLOCKS)
-                    .with(
-                            "bullets",
-                            new View()
-                                    .with(
-                                            "items",
-                                            block.items().stream()
-                                                    .map(item -> new View().with("inlines", inlines(item)))
-                                                    .toList()));
+        public String drawing(Sketch sketch) {
+            return folder + WebSite.DRAWINGS + sketch.name() + ".svg";
         }
 
         @Override
-        public View table(Block.Table block) {
-            return View.oneOf(BLOCKS)
-                    .with(
-                            "table",
-                            new View()
-                                    .with("head", cells(block.head()))
-                                    .with(
-                                            "rows",
-                                            block.rows().stream()
-                                                    .map(row -> new View().with("cells", cells(row)))
-                                                    .toList()));
+        public String photo(String file) {
+            return folder + WebSite.PHOTOS + file;
         }
 
         @Override
-        public View handling(Block.Handling block) {
-            return View.oneOf(BLOCKS)
-                    .with(
-                            "handling",
-                            new View()
-                                    .with("several", block.switches().size() > 1)
-                                    .with(
-                                            "switches",
-                                            block.switches().stream()
-                                                    .filter(handled ->
-                                                            !handled.pieces().isEmpty())
-                                                    .map(this::handled)
-                                                    .toList()));
-        }
-
-        private View handled(Block.Handled handled) {
-            return new View()
-                    .with("name", handled.name())
-                    .with(
-                            "pieces",
-                            handled.pieces().stream().map(PageView.this::piece).toList());
-        }
-
-        private List<View> cells(List<List<Inline>> cells) {
-            return cells.stream()
-                    .map(cell -> new View()
-                            .with("empty", Inline.plain(cell).isBlank())
-                            .with("inlines", inlines(cell)))
-                    .toList();
-        }
-    }
-
-    private View piece(Block.Piece piece) {
-        String sort = piece.sort().name().toLowerCase(Locale.ROOT);
-        return new View()
-                .with("sort", sort)
-                .with("label", screen.say("handling." + sort + (piece.state().isEmpty() ? "" : "." + piece.state())))
-                .with("words", piece.words());
-    }
-
-    private final class ContentView implements Content.Visitor<View> {
-        @Override
-        public View text(Content.Text content) {
-            return View.oneOf(CONTENTS)
-                    .with("text", inLanguage(new View(), content.stamp()).with("blocks", blocks(content.blocks())));
-        }
-
-        @Override
-        public View drawn(Content.Drawn content) {
-            Map<String, Inline.Link> things = new HashMap<>();
-            content.things().forEach(link -> things.put(link.target().written(), link));
-            return View.oneOf(CONTENTS)
-                    .with(
-                            "drawn",
-                            DrawingView.of(
-                                    content.drawing(),
-                                    content.title(),
-                                    content.id().within(),
-                                    looks.symbols(),
-                                    box -> Optional.ofNullable(things.get(box))
-                                            .map(link -> new DrawingView.Linked(href(link.target()), link.plain()))));
-        }
-
-        @Override
-        public View sketched(Content.Sketched content) {
-            return View.oneOf(CONTENTS)
-                    .with(
-                            "sketched",
-                            new View()
-                                    .with(
-                                            "sketches",
-                                            handbook.sketches(content.thing()).stream()
-                                                    .map(PageView.this::sketch)
-                                                    .toList()));
-        }
-
-        @Override
-        public View tiles(Content.Tiles content) {
-            return View.oneOf(CONTENTS)
-                    .with(
-                            "tiles",
-                            new View()
-                                    .with(
-                                            "noted",
-                                            content.tiles().stream()
-                                                    .anyMatch(it -> !it.note().isEmpty()))
-                                    .with(
-                                            "drawn-on",
-                                            content.tiles().stream()
-                                                    .anyMatch(it -> !it.symbol().isEmpty()))
-                                    .with(
-                                            "each",
-                                            content.tiles().stream()
-                                                    .map(it -> new View()
-                                                            .with(
-                                                                    "href",
-                                                                    href(it.link()
-                                                                            .target()))
-                                                            .with(
-                                                                    "words",
-                                                                    it.link().plain())
-                                                            .with(
-                                                                    "noted",
-                                                                    !it.note().isEmpty())
-                                                            .with("note", it.note())
-                                                            .with("symbol", it.symbol())
-                                                            .with(
-                                                                    "formerly",
-                                                                    it.formerly()
-                                                                            .isPresent())
-                                                            .with(
-                                                                    "anchor",
-                                                                    it.formerly()
-                                                                            .orElse(""))
-                                                            .with(
-                                                                    "path",
-                                                                    looks.symbols()
-                                                                            .getOrDefault(it.symbol(), "")))
-                                                    .toList()));
-        }
-
-        @Override
-        public View mark(Content.Mark content) {
-            return View.oneOf(CONTENTS)
-                    .with(
-                            "mark",
-                            new View()
-                                    .with("kind", content.kind())
-                                    .with("words", content.words())
-                                    .with("drawn-on", looks.symbols().containsKey(content.kind()))
-                                    .with("path", looks.symbols().getOrDefault(content.kind(), "")));
-        }
-
-        @Override
-        public View facts(Content.FactTable content) {
-            return View.oneOf(CONTENTS)
-                    .with(
-                            "facts",
-                            new View()
-                                    .with(
-                                            "rows",
-                                            content.rows().stream()
-                                                    .map(this::row)
-                                                    .toList()));
-        }
-
-        private View row(Content.FactTable.Row row) {
-            return inLanguage(new View(), row.stamp())
-                    .with("label", row.label())
-                    .with("several", row.lines().size() > 1)
-                    .with(
-                            "lines",
-                            row.lines().stream()
-                                    .map(line -> new View().with("inlines", inlines(line.words())))
-                                    .toList());
-        }
-
-        @Override
-        public View links(Content.LinkList content) {
-            return View.oneOf(CONTENTS)
-                    .with(
-                            "links",
-                            new View()
-                                    .with("titled", content.heading().isPresent())
-                                    .with(
-                                            "folded",
-                                            content.heading().isPresent()
-                                                    && content.entries().size() > MOST_OPEN)
-                                    .with("heading", content.heading().orElse(""))
-                                    .with(
-                                            "entries",
-                                            content.entries().stream()
-                                                    .map(this::entry)
-                                                    .toList()));
-        }
-
-        private View entry(Content.LinkList.Entry entry) {
-            return inLanguage(new View(), entry.stamp())
-                    .with("href", href(entry.link().target()))
-                    .with("formerly", entry.formerly().isPresent())
-                    .with("anchor", entry.formerly().orElse(""))
-                    .with("words", entry.link().plain())
-                    .with("noted", !entry.note().isEmpty())
-                    .with("note", entry.note());
-        }
-
-        @Override
-        public View picture(Content.Picture content) {
-            Media.Photograph photograph =
-                    Objects.requireNonNull(media.photographs().get(content.photo()), content.photo());
-            String folder = up(WebSite.file(page.id())) + WebSite.PHOTOS;
-            boolean later = pictured;
-            pictured = true;
-            // A mark is as large as its number, on a phone too.
-            double unit = Math.max(photograph.width(), photograph.height()) / 100.0;
-            int[] number = {0};
-            return View.oneOf(CONTENTS)
-                    .with(
-                            "picture",
-                            new View()
-                                    .with("src", folder + photograph.file(content.photo(), photograph.kept()))
-                                    .with(
-                                            "srcset",
-                                            photograph.sizes().keySet().stream()
-                                                    .map(size -> folder + photograph.file(content.photo(), size) + " "
-                                                            + size + "w")
-                                                    .collect(Collectors.joining(", ")))
-                                    .with("width", Integer.toString(photograph.width()))
-                                    .with("height", Integer.toString(photograph.height()))
-                                    .with("later", later)
-                                    .with("alt", content.alt())
-                                    .with("pointed", !content.pointers().isEmpty())
-                                    .with("radius", DrawingView.px(4 * unit))
-                                    .with("size", DrawingView.px(5 * unit))
-                                    .with(
-                                            "pointers",
-                                            content.pointers().stream()
-                                                    .map(pointer -> new View()
-                                                            .with("number", Integer.toString(++number[0]))
-                                                            .with(
-                                                                    "href",
-                                                                    href(pointer.thing()
-                                                                            .target()))
-                                                            .with(
-                                                                    "name",
-                                                                    pointer.thing()
-                                                                            .plain())
-                                                            .with(
-                                                                    "x",
-                                                                    DrawingView.px(photograph.width()
-                                                                            * pointer.across()
-                                                                            / 100.0))
-                                                            .with(
-                                                                    "y",
-                                                                    DrawingView.px(photograph.height()
-                                                                            * pointer.down()
-                                                                            / 100.0))
-                                                            .with(
-                                                                    "base",
-                                                                    DrawingView.px(
-                                                                            photograph.height() * pointer.down() / 100.0
-                                                                                    + 1.8 * unit)))
-                                                    .toList()));
-        }
-
-        @Override
-        public View film(Content.Film content) {
-            String films = up(WebSite.file(page.id())) + WebSite.FILMS;
-            Optional<Media.Photograph> poster =
-                    content.poster().map(photo -> media.photographs().get(photo));
-            return View.oneOf(CONTENTS)
-                    .with(
-                            "film",
-                            new View()
-                                    .with("name", content.name())
-                                    .with("src", films + content.file())
-                                    .with("type", content.file().endsWith(".webm") ? "video/webm" : "video/mp4")
-                                    .with("posted", poster.isPresent())
-                                    .with(
-                                            "poster",
-                                            poster.map(it -> up(WebSite.file(page.id()))
-                                                            + WebSite.PHOTOS
-                                                            + it.file(
-                                                                    content.poster()
-                                                                            .orElse(""),
-                                                                    it.kept()))
-                                                    .orElse(""))
-                                    .with("captioned", content.captioned())
-                                    .with("captions", films + FilmTracks.captions(content))
-                                    .with("tracked", films + FilmTracks.chapters(content))
-                                    .with(
-                                            "chapters",
-                                            content.chapters().stream()
-                                                    .map(each -> chapter(each, films + content.file()))
-                                                    .toList()));
-        }
-
-        private View chapter(Content.Film.Chapter chapter, String film) {
-            String from =
-                    BigDecimal.valueOf(chapter.from(), 3).stripTrailingZeros().toPlainString();
-            return new View()
-                    .with("anchor", chapter.id().within())
-                    // A media fragment: browsers begin there of themselves.
-                    .with("moment", film + "#t=" + from)
-                    .with("from", from)
-                    .with("clock", Content.Film.clock(chapter.from()))
-                    .with("href", href(chapter.thing().target()))
-                    .with("name", chapter.thing().plain())
-                    .with("told", !chapter.title().isEmpty())
-                    .with("title", chapter.title());
-        }
-
-        @Override
-        public View fold(Content.Fold content) {
-            return View.oneOf(CONTENTS)
-                    .with(
-                            "fold",
-                            new View()
-                                    .with("title", content.title())
-                                    .with(
-                                            "contents",
-                                            content.inside().stream()
-                                                    .map(inside -> inside.accept(this))
-                                                    .toList()));
-        }
-
-        @Override
-        public View form(Content.Form content) {
-            return View.oneOf(CONTENTS)
-                    .with(
-                            "form",
-                            new View()
-                                    .with("title", content.title())
-                                    .with(
-                                            "question",
-                                            content.calculator().question().id())
-                                    .with("asks", GSON.toJson(CalculatorFields.of(content.calculator(), begin))));
-        }
-
-        @Override
-        public View quote(Content.Quote content) {
-            begin = content.begin();
-            List<View> inside = quoted(content).opening().stream()
-                    .map(it -> it.accept(this))
-                    .toList();
-            begin = Begin.USUAL;
-            return View.oneOf(CONTENTS).with("quote", new View().with("contents", inside));
-        }
-
-        @Override
-        public View steps(Content.Steps content) {
-            int[] number = {0};
-            return View.oneOf(CONTENTS)
-                    .with(
-                            "steps",
-                            new View()
-                                    .with(
-                                            "parts",
-                                            content.parts().stream()
-                                                    .map(part -> part(part, content.ticked(), number))
-                                                    .toList()));
-        }
-
-        /** Numbers run on from part to part. */
-        private View part(Content.Steps.Part part, boolean ticked, int[] number) {
-            int start = number[0] + 1;
-            return inLanguage(new View(), part.stamp())
-                    .with("titled", part.title().isPresent())
-                    .with("heading", part.title().orElse(""))
-                    .with("ticked", ticked)
-                    .with("start", Integer.toString(start))
-                    .with(
-                            "each",
-                            part.steps().stream()
-                                    .map(step -> step(step, ++number[0]))
-                                    .toList());
-        }
-
-        private View step(Content.Steps.Step step, int number) {
-            return inLanguage(new View(), step.stamp())
-                    .with("anchor", step.id().within())
-                    .with("number", Integer.toString(number))
-                    .with("hazards", step.hazards().stream().map(this::hazard).toList())
-                    .with("act", new View().with("blocks", blocks(step.act())))
-                    .with("answered", !step.answers().isEmpty())
-                    .with(
-                            "answers",
-                            step.answers().stream()
-                                    .map(each -> new View()
-                                            .with("look", new View().with("inlines", inlines(each.look())))
-                                            .with("then", new View().with("inlines", inlines(each.then())))
-                                            .with("placed", !each.where().isEmpty())
-                                            .with(
-                                                    "where",
-                                                    each.where().stream()
-                                                            .map(this::where)
-                                                            .toList()))
-                                    .toList())
-                    .with("more", new View().with("blocks", blocks(step.more())))
-                    .with("placed", !step.where().isEmpty())
-                    .with("told", !step.known().isEmpty())
-                    .with(
-                            "known",
-                            step.known().stream()
-                                    .map(each -> new View()
-                                            .with("sort", Type.word(each.sort()))
-                                            .with("fact", each.sort() == StepLabel.FACT)
-                                            .with("label", each.label())
-                                            .with("inlines", inlines(each.words())))
-                                    .toList())
-                    .with("any", step.any() && step.where().size() > 1)
-                    .with("where", step.where().stream().map(this::where).toList());
-        }
-
-        private View where(Content.Steps.Where where) {
-            List<View> sketches = page.urgent() ? List.of() : sketches(where);
-            return PageView.this
-                    .place(where.thing(), where.place())
-                    .with("sketched", !sketches.isEmpty())
-                    .with("sketches", sketches)
-                    .with("worked", !where.pieces().isEmpty())
-                    .with(
-                            "pieces",
-                            where.pieces().stream().map(PageView.this::piece).toList());
-        }
-
-        /** Where it is, and how it looks when the step is done. */
-        private List<View> sketches(Content.Steps.Where where) {
-            List<String> states = where.pieces().stream()
-                    .filter(piece -> piece.sort() == Block.Sort.LOOK)
-                    .map(Block.Piece::state)
-                    .toList();
-            return handbook.sketches(where.thing().target()).stream()
-                    .filter(sketch -> sketch.state().isEmpty()
-                            || sketch.state().equals("normal")
-                            || states.stream().anyMatch(sketch::shows))
-                    .map(PageView.this::sketch)
-                    .toList();
-        }
-
-        private View hazard(Content.Steps.Hazard hazard) {
-            return new View()
-                    .with("signal", screen.say("signal." + Type.word(hazard.signal())))
-                    .with("kind", hazard.signal().name().toLowerCase(Locale.ROOT))
-                    .with("blocks", blocks(hazard.text()));
+        public String film(String file) {
+            return folder + WebSite.FILMS + file;
         }
     }
 }

@@ -13,6 +13,9 @@ import bayfolio.model.Photo;
 import bayfolio.render.Means;
 import bayfolio.render.Media;
 import bayfolio.render.Output;
+import bayfolio.render.html.DrawingView;
+import bayfolio.render.html.FilmTracks;
+import bayfolio.render.html.View;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Template;
@@ -110,6 +113,7 @@ public final class WebSite implements Output {
         }
         sketches.forEach((name, sketch) -> pages.put(DRAWINGS + name + ".svg", drawn(sketch)));
         pages.put(SEARCH, SearchIndex.of(handbook));
+        pages.putAll(FormFigures.of(handbook));
         kept.putAll(pages);
         if (!handbook.reader().equals(Optional.of(Audience.STAFF))) {
             Offline offline = new Offline(kept, assets.placed());
@@ -151,7 +155,9 @@ public final class WebSite implements Output {
                 .forEach(film -> {
                     Media.Footage footage = Objects.requireNonNull(media.films().get(film.film()), film.film());
                     files.put(FILMS + film.file(), footage.film());
-                    footage.captions().ifPresent(said -> files.put(FILMS + FilmTracks.captions(film), said));
+                    footage.captions()
+                            .map(said -> FilmTracks.withoutNotes(new String(said, StandardCharsets.UTF_8)))
+                            .ifPresent(said -> files.put(FILMS + FilmTracks.captions(film), bytes(said)));
                     files.put(FILMS + FilmTracks.chapters(film), bytes(FilmTracks.of(film)));
                 });
         return files;
@@ -185,6 +191,9 @@ public final class WebSite implements Output {
         }
         if (path.startsWith(FILMS)) {
             return Optional.ofNullable(films(handbook, media).get(path));
+        }
+        if (path.endsWith(".js")) {
+            return Optional.ofNullable(FormFigures.of(handbook).get(path));
         }
         if (path.startsWith(DRAWINGS)) {
             return handbook.sketches()

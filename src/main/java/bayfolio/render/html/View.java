@@ -1,4 +1,4 @@
-package bayfolio.render.web;
+package bayfolio.render.html;
 
 import bayfolio.template.Names;
 import bayfolio.template.Value;
@@ -13,36 +13,36 @@ import java.util.Set;
  * Names for a template, put together one by one. Of values that are one of several kinds, the kinds
  * that it is not are known too, and false, so that a template can choose.
  */
-final class View {
+public final class View {
     private final Map<String, Value> values = new LinkedHashMap<>();
     private Set<String> others = Set.of();
 
     /**
      * @param kinds that the value may be of; each is a name, true for its own kind only
      */
-    static View oneOf(Set<String> kinds) {
+    public static View oneOf(Set<String> kinds) {
         View view = new View();
         view.others = kinds;
         return view;
     }
 
-    View with(String name, String text) {
+    public View with(String name, String text) {
         values.put(name, new Value.Text(text));
         return this;
     }
 
-    View with(String name, boolean yes) {
+    public View with(String name, boolean yes) {
         values.put(name, new Value.Flag(yes));
         return this;
     }
 
-    View with(String name, List<View> each) {
+    public View with(String name, List<View> each) {
         values.put(
                 name, new Value.Many(name, each.stream().<Value>map(View::value).toList()));
         return this;
     }
 
-    View with(String name, View inner) {
+    public View with(String name, View inner) {
         values.put(name, inner.value());
         return this;
     }
@@ -51,7 +51,7 @@ final class View {
         return new Value.Inner(names());
     }
 
-    Names names() {
+    public Names names() {
         Map<String, Value> own = Map.copyOf(values);
         Set<String> kinds = others;
         return new Names() {

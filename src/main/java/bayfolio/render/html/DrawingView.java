@@ -1,4 +1,4 @@
-package bayfolio.render.web;
+package bayfolio.render.html;
 
 import bayfolio.drawing.Drawing;
 import bayfolio.drawing.Mark;
@@ -11,11 +11,11 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** A drawing as names for its template; fills are presentation attributes, which need no style. */
-final class DrawingView {
+public final class DrawingView {
     private static final Set<String> MARKS = Set.of("box", "round", "path", "label", "symbol");
 
     /** What a part of a drawing leads to. */
-    record Linked(String href, String name) {}
+    public record Linked(String href, String name) {}
 
     private DrawingView() {}
 
@@ -24,7 +24,7 @@ final class DrawingView {
      * @param symbols the path of each, by name, in a field of 24 by 24
      * @param links by the id of what a mark stands for
      */
-    static View of(
+    public static View of(
             Drawing drawing,
             String title,
             String id,
@@ -51,7 +51,7 @@ final class DrawingView {
     }
 
     /** To a unit of the drawing: finer is not seen. */
-    static String px(double length) {
+    public static String px(double length) {
         return Long.toString(Math.round(length));
     }
 

@@ -1,26 +1,28 @@
-package bayfolio.render.web;
+package bayfolio.render.html;
 
 import bayfolio.document.Content;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What is told beside a film: captions of what is said, and chapters of what is seen.
  *
  * @see <a href="https://www.w3.org/TR/webvtt1/">WebVTT</a>
  */
-final class FilmTracks {
+public final class FilmTracks {
     private FilmTracks() {}
 
-    static String captions(Content.Film film) {
+    public static String captions(Content.Film film) {
         return film.film() + "-captions.vtt";
     }
 
-    static String chapters(Content.Film film) {
+    public static String chapters(Content.Film film) {
         return film.film() + "-chapters.vtt";
     }
 
     /** The chapters, each named as its page is; those that the reader of the page sees. */
-    static String of(Content.Film film) {
+    public static String of(Content.Film film) {
         StringBuilder file = new StringBuilder("WEBVTT\n");
         for (Content.Film.Chapter chapter : film.chapters()) {
             file.append('\n')
@@ -34,6 +36,13 @@ final class FilmTracks {
                     .append('\n');
         }
         return file.toString();
+    }
+
+    /** Captions as they are given out: without notes, which are for whoever writes them. */
+    public static String withoutNotes(String captions) {
+        return Stream.of(captions.replaceAll("\r\n?", "\n").split("\n\n+", -1))
+                .filter(block -> !block.matches("(?s)NOTE([ \t\n].*)?"))
+                .collect(Collectors.joining("\n\n"));
     }
 
     private static String time(int thousandths) {
