@@ -18,7 +18,6 @@ import bayfolio.procedure.Script;
 import bayfolio.procedure.ScriptChecker;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -57,17 +56,14 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
         List<Finding> findings = new ArrayList<>(soFar);
         LanguageWithoutWords.check(fleet, catalogs).forEach(findings::add);
         MessagesOfThemes.check(catalogs).forEach(findings::add);
-        CompletableFuture<List<Finding>> beside = CompletableFuture.supplyAsync(() -> ofTheFleet(fleet, library));
+        findings.addAll(ofTheFleet(fleet, library));
         List<Unit> units = fleet.units();
         // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet. Where
         // there are few, what one coach takes is shared out; both at once, threads would wait for each other.
         boolean many = looked.size() >= Runtime.getRuntime().availableProcessors();
-        List<Finding> ofCoaches = stream(looked, many)
+        stream(looked, many)
                 .map(unit -> look(new Coach(fleet, unit), library, catalogs, !many, filled))
-                .flatMap(List::stream)
-                .toList();
-        findings.addAll(beside.join());
-        findings.addAll(ofCoaches);
+                .forEachOrdered(findings::addAll);
         return new Check(
                 fleet,
                 library,

@@ -132,7 +132,7 @@ final class Sketches {
         return Level.of(tank, view.coach())
                 .map(levels -> new Sketch(
                         name(tank) + "-levels",
-                        "",
+                        "levels",
                         view.word("sketch.levels") + " " + tank.name(),
                         TankView.of(levels.stream()
                                 .map(level -> new TankView.Level(

@@ -14,6 +14,7 @@ import bayfolio.explain.Bar;
 import bayfolio.explain.Course;
 import bayfolio.explain.Explained;
 import bayfolio.explain.Grid;
+import bayfolio.explain.Plot;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
@@ -115,14 +116,13 @@ final class WorkedOutPages {
     }
 
     private Optional<Content> drawn(Stamp stamp, Explained.Explanation explanation) {
-        Optional<Drawing> drawing = explanation
-                .course()
-                .map(WorkedOutPages::course)
-                .or(() -> Optional.of(explanation.bars())
-                        .filter(bars -> !bars.isEmpty())
-                        .map(WorkedOutPages::bars));
+        Optional<Drawing> drawing = explanation.plot().map(WorkedOutPages::drawing);
         return drawing.map(it -> new Content.Drawn(
                 stamp, view.word("worked-out.drawn." + explanation.question().id()), it, List.of()));
+    }
+
+    private static Drawing drawing(Plot plot) {
+        return plot instanceof Plot.Bars bars ? bars(bars.bars()) : course((Course) plot);
     }
 
     private static Drawing bars(List<Bar> bars) {

@@ -6,7 +6,8 @@ import bayfolio.drawing.Drawing;
  * A small drawing of a thing: where it is, or how it looks in one of its states.
  *
  * @param name of its file, without ending
- * @param state {@code on} or {@code open}, {@code off} or {@code shut}; empty where it shows the place
+ * @param state {@code on} or {@code open}, {@code off} or {@code shut}; {@code normal} of what is
+ *     read, {@code levels} of a tank; empty where it shows the place
  * @param title what is seen, for people who cannot see it
  */
 public record Sketch(String name, String state, String title, Drawing drawing) {

@@ -62,7 +62,6 @@ final class ANightExplanation {
                 assumed(),
                 voice.say("source", "cold", voice.source(night.bank().kind().cold())),
                 voice.say("error"),
-                List.of(),
                 Optional.of(new Course(
                         Night.LENGTH.value() / HOUR,
                         voice.say("course.unit"),

@@ -17,6 +17,7 @@ import bayfolio.reckon.battery.ChargingBack;
 import bayfolio.reckon.battery.HouseBank;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** How long generator or hook-up must charge to bring back what a usual night took. */
 final class ChargingBackExplanation {
@@ -49,7 +50,7 @@ final class ChargingBackExplanation {
                 assumed(),
                 voice.say("source"),
                 voice.say("error"),
-                List.of());
+                Optional.empty());
     }
 
     private String answer() {

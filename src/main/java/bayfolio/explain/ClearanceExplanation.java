@@ -18,6 +18,7 @@ import bayfolio.reckon.clearance.Clearance;
 import bayfolio.reckon.clearance.Clearances;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a coach fits under, through and into. */
 final class ClearanceExplanation {
@@ -58,7 +59,7 @@ final class ClearanceExplanation {
                                         .distinct()
                                         .toList())),
                 voice.say("error"),
-                List.of());
+                Optional.empty());
     }
 
     private String answer() {

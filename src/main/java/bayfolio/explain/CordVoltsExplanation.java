@@ -77,7 +77,7 @@ final class CordVoltsExplanation {
                                         .distinct()
                                         .toList())),
                 voice.say("error"),
-                bars(most));
+                Optional.of(new Plot.Bars(bars(most))));
     }
 
     /** What arrives of a post's volts at full load, with the cord alone and with each extension that carries it. */

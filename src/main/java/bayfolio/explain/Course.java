@@ -9,7 +9,7 @@ import java.util.List;
  * @param unit of time, in words
  * @param limit the share below which it must not go; zero where there is none
  */
-public record Course(double span, String unit, double limit, List<Line> lines) {
+public record Course(double span, String unit, double limit, List<Line> lines) implements Plot {
     public record Point(double at, double share) {}
 
     /** @param label with what it comes to, rounded to the safe side */

@@ -22,8 +22,7 @@ public sealed interface Explained {
      * @param assumed what was taken for granted
      * @param source where formula and limits come from
      * @param howWrong how far it may be off, and to which side
-     * @param bars the results that count first, to be drawn
-     * @param course how they come about, to be drawn
+     * @param plot what of it is drawn
      */
     record Explanation(
             Question question,
@@ -36,43 +35,13 @@ public sealed interface Explained {
             List<String> assumed,
             String source,
             String howWrong,
-            List<Bar> bars,
-            Optional<Course> course)
+            Optional<Plot> plot)
             implements Explained {
-        /** Of what does not go on in time. */
-        public Explanation(
-                Question question,
-                String asked,
-                String answer,
-                List<Grid> grids,
-                List<Input> inputs,
-                String formula,
-                List<String> steps,
-                List<String> assumed,
-                String source,
-                String howWrong,
-                List<Bar> bars) {
-            this(
-                    question,
-                    asked,
-                    answer,
-                    grids,
-                    inputs,
-                    formula,
-                    steps,
-                    assumed,
-                    source,
-                    howWrong,
-                    bars,
-                    Optional.empty());
-        }
-
         public Explanation {
             grids = List.copyOf(grids);
             inputs = List.copyOf(inputs);
             steps = List.copyOf(steps);
             assumed = List.copyOf(assumed);
-            bars = List.copyOf(bars);
         }
     }
 

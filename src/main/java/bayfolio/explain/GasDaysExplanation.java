@@ -56,7 +56,7 @@ final class GasDaysExplanation {
                 assumed(),
                 voice.regional("source"),
                 voice.say("error"),
-                List.of());
+                Optional.empty());
     }
 
     private String answer() {

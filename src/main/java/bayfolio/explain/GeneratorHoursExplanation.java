@@ -67,7 +67,7 @@ final class GeneratorHoursExplanation {
                 assumed(),
                 voice.say("source"),
                 voice.say("error"),
-                List.of());
+                Optional.empty());
     }
 
     private String answer() {

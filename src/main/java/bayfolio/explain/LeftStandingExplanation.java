@@ -16,6 +16,7 @@ import bayfolio.reckon.battery.LeftStanding;
 import bayfolio.reckon.power.Draw;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** How long the coach may stand unplugged before the house batteries are down to their limit. */
 final class LeftStandingExplanation {
@@ -48,7 +49,7 @@ final class LeftStandingExplanation {
                 assumed(),
                 voice.say("source", "fades", voice.source(bank.kind().fades())),
                 voice.say("error"),
-                List.of());
+                Optional.empty());
     }
 
     private String answer() {

@@ -72,7 +72,7 @@ final class LoadingExplanation {
                 assumed(),
                 voice.regional("source"),
                 voice.say("error"),
-                bars());
+                Optional.of(new Plot.Bars(bars())));
     }
 
     /** The heaviest state that the description speaks of, against each limit. */

@@ -13,6 +13,7 @@ import bayfolio.reckon.fuel.DrivingRange;
 import bayfolio.reckon.fuel.FuelTank;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** How far a tank of fuel goes. */
 final class RangeExplanation {
@@ -78,7 +79,7 @@ final class RangeExplanation {
                 assumed(),
                 voice.say("source"),
                 voice.say("error"),
-                List.of());
+                Optional.empty());
     }
 
     private List<String> row(String key, String level, Liters fuel, Amount distance) {

@@ -50,7 +50,7 @@ final class ReachExplanation {
                 assumed(),
                 voice.regional("source"),
                 voice.say("error"),
-                List.of());
+                Optional.empty());
     }
 
     private String answer() {

@@ -70,7 +70,7 @@ final class RunsTogetherExplanation {
                 assumed(),
                 voice.regional("source"),
                 voice.say("error"),
-                bars());
+                Optional.of(new Plot.Bars(bars())));
     }
 
     /** How full each leg is with the usual things and as many air conditioners as fit. */

@@ -54,7 +54,6 @@ final class WaterDaysExplanation {
                 assumed(),
                 voice.say("source"),
                 voice.say("error"),
-                List.of(),
                 Optional.of(course(Math.min(2, use.berths()))));
     }
 

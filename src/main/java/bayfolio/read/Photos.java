@@ -82,7 +82,7 @@ final class Photos {
                     || metadata.getDirectoriesOfType(XmpDirectory.class).stream()
                             .flatMap(it -> it.getXmpProperties().keySet().stream())
                             .anyMatch(name -> name.endsWith("GPSLatitude"));
-        } catch (ImageProcessingException | IOException e) {
+        } catch (ImageProcessingException | IOException | RuntimeException e) {
             return false;
         }
     }

@@ -8,6 +8,7 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.jsoup.Jsoup;
@@ -48,6 +49,62 @@ final class SideViewTest {
         assertThat(box(left, "L1").x()).isCloseTo(12 + 2 * meter, within(0.01));
         assertThat(box(right, "R1").x() + meter).isCloseTo(right.width() - 12 - 2 * meter, within(0.01));
         assertThat(left.height() - 12 - box(left, "L1").y()).isCloseTo(meter, within(0.01));
+    }
+
+    /** A sign stands beside the code of a door that has room for both; a small door has its code alone. */
+    @Test
+    void whatFlowsBehindADoorIsSeenWhereThereIsRoom() {
+        for (double[] door : new double[][] {{1.2, 0.4}, {0.6, 0.9}, {0.2, 0.2}}) {
+            Drawing drawing = SideView.of(
+                    8,
+                    3,
+                    false,
+                    8,
+                    List.of(),
+                    List.of(new SideView.Opening(
+                            "L1", "L1", 2, door[0], 0.5, door[1], Mark.Fill.STRIPES, false, "system-water")),
+                    List.of());
+            Mark.Box box = box(drawing, "L1");
+            List<Mark.Symbol> signs = drawing.marks().stream()
+                    .filter(Mark.Symbol.class::isInstance)
+                    .map(Mark.Symbol.class::cast)
+                    .toList();
+            assertThat(signs).hasSize(door[0] > 0.3 ? 1 : 0).allSatisfy(sign -> {
+                assertThat(sign.x()).isBetween(box.x(), box.x() + box.width() - sign.size());
+                assertThat(sign.y()).isBetween(box.y(), box.y() + box.height() - sign.size());
+                Mark.Box ground =
+                        new Mark.Box("", sign.x(), sign.y(), sign.size(), sign.size(), 0, Mark.Fill.NONE, false);
+                assertThat(labels(drawing)).noneMatch(label -> label.room().overlaps(ground));
+            });
+            assertThat(labels(drawing)).extracting(Mark.Label::words).containsExactly("L1");
+        }
+    }
+
+    /** Out of the door, once round, on either side; nothing of it leaves the drawing. */
+    @Test
+    void theWayRoundBeginsAtTheDoor() {
+        for (PlanView.Wall wall : List.of(PlanView.Wall.LEFT, PlanView.Wall.RIGHT)) {
+            PlanView.Part door = new PlanView.Part("door", "IN", wall, 3, 0.7, 0, Mark.Fill.PLAIN);
+            Drawing plan = PlanView.of(8, 2.4, List.of(door), List.of(), Optional.of(door));
+            List<Mark.Path> broken = plan.marks().stream()
+                    .filter(mark -> mark instanceof Mark.Path path && path.dashed())
+                    .map(Mark.Path.class::cast)
+                    .toList();
+            Mark.Box there = box(plan, "door");
+
+            assertThat(broken).hasSize(1);
+            List<Mark.Point> way = broken.get(0).points();
+            assertThat(way.get(0).x()).isCloseTo(there.x() + there.width() / 2, within(0.01));
+            assertThat(way.get(0).y()).isBetween(there.y(), there.y() + there.height());
+            assertThat(way.get(2).x()).as("first to the rear").isGreaterThan(plan.width() - 20);
+            assertThat(way).allSatisfy(point -> {
+                assertThat(point.x()).isBetween(0.0, plan.width());
+                assertThat(point.y()).isBetween(0.0, plan.height());
+            });
+            assertThat(PlanView.of(8, 2.4, List.of(door), List.of(), Optional.empty())
+                            .marks())
+                    .noneMatch(mark -> mark instanceof Mark.Path path && path.dashed());
+        }
     }
 
     @Test

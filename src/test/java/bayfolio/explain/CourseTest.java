@@ -33,7 +33,9 @@ final class CourseTest {
                     .stream()
                     .filter(it -> it.question() == question)
                     .filter(Explained.Explanation.class::isInstance)
-                    .flatMap(it -> ((Explained.Explanation) it).course().stream())
+                    .flatMap(it -> ((Explained.Explanation) it).plot().stream())
+                    .filter(Course.class::isInstance)
+                    .map(Course.class::cast)
                     .findFirst();
             if (course.isPresent()) {
                 looked.at(coach, course.get());

@@ -240,7 +240,10 @@ class PublisherTest {
     void aThemeThatLacksATemplateIsToldByFileAndLine(@TempDir Path folder) throws Exception {
         DemoFleet themed = themed(folder, "page.mustache", "{{>head}}", "{{>hed}}");
 
-        assertRefused(themed, folder.resolve("out"), "  themes/harbor/page.mustache:4:1: there is no template `hed`");
+        assertRefused(
+                themed,
+                folder.resolve("out"),
+                "  themes/harbor/page.mustache:4:1: the template is malformed: there is no partial `hed`");
     }
 
     @Test

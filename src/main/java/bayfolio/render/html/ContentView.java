@@ -56,6 +56,9 @@ public final class ContentView {
      */
     private static final int MOST_OPEN = 12;
 
+    /** Of what stands still there is one drawing, whatever a step wants. */
+    private static final Set<String> ALWAYS = Set.of("", "normal", "levels");
+
     private static final int MOST_REGIONS = 30;
 
     /** So wide a phone shows a small drawing; one that is narrower than half of that as it is. */
@@ -656,9 +659,8 @@ public final class ContentView {
                     .map(Block.Piece::state)
                     .toList();
             return handbook.sketches(where.thing().target()).stream()
-                    .filter(sketch -> sketch.state().isEmpty()
-                            || sketch.state().equals("normal")
-                            || states.stream().anyMatch(sketch::shows))
+                    .filter(sketch ->
+                            ALWAYS.contains(sketch.state()) || states.stream().anyMatch(sketch::shows))
                     .map(ContentView.this::sketch)
                     .toList();
         }
