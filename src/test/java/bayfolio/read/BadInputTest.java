@@ -456,7 +456,7 @@ class BadInputTest {
         List<String> before = findings();
         try (Stream<Path> paths = Files.walk(root)) {
             for (Path path : paths.filter(
-                            it -> Files.isRegularFile(it) && !it.toString().endsWith(".jpg"))
+                            it -> Files.isRegularFile(it) && !it.toString().matches(".*\\.(jpg|mp4)"))
                     .toList()) {
                 Files.writeString(path, Files.readString(path).replace("\n", "\r\n"));
             }
