@@ -164,6 +164,9 @@ final class ThingSection {
     private List<Content> around(Stamp stamp, Thing thing) {
         Map<String, List<Content.LinkList.Entry>> byKind = new LinkedHashMap<>();
         view.mentions(thing).forEach((other, audience) -> {
+            if (other instanceof Film) {
+                return; // it is linked at its moment
+            }
             boolean inside = view.coach()
                     .around(other)
                     .filter(it -> it.id().equals(thing.id()))
