@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The coach from above: doors and what slides out, by their codes; what counts in danger; or where one thing is. */
@@ -56,7 +57,7 @@ final class Plans {
         return Optional.of(new Content.Drawn(
                 stamp.from(From.fact(view.unit().size(), Size.LENGTH)),
                 view.word("drawing.plan"),
-                drawing(parts, List.of(), true),
+                drawing(parts, List.of(), walk(things, parts)),
                 things.stream().map(CoachView::link).toList()));
     }
 
@@ -84,7 +85,7 @@ final class Plans {
                             dots.add(new PlanView.Dot(
                                     CoachView.target(thing).written(),
                                     label,
-                                    along(spot.get()),
+                                    meters(spot.get().middle()),
                                     aisle(),
                                     Mark.Fill.HERE));
                         }
@@ -109,10 +110,6 @@ final class Plans {
                 .flatMap(role -> Optional.ofNullable(IN_DANGER.get(role)).stream())
                 .findFirst()
                 .map(word -> view.word("drawing." + word));
-    }
-
-    private static double along(Spot spot) {
-        return meters(spot.fromFront()) + spot.width().map(it -> it.value() / 2).orElse(0.0);
     }
 
     /** Nobody has measured what stands inside across the coach. */
@@ -151,12 +148,7 @@ final class Plans {
         if (spot.isEmpty()) {
             return Optional.empty();
         }
-        List<PlanView.Part> parts = new ArrayList<>();
-        for (Thing door : walls()) {
-            if (door instanceof Door && !door.id().equals(thing.id())) {
-                parts.add(part(door, entry(door) ? view.word("drawing.door") : "", Mark.Fill.NONE));
-            }
-        }
+        List<PlanView.Part> parts = doorsBut(thing);
         if (inAWall(spot.get())) {
             parts.add(part(thing, "", Mark.Fill.HERE));
             return Optional.of(drawing(parts, List.of()));
@@ -164,22 +156,28 @@ final class Plans {
         return Optional.of(drawing(
                 parts,
                 List.of(new PlanView.Dot(
-                        CoachView.target(thing).written(), "", along(spot.get()), aisle(), Mark.Fill.HERE))));
+                        CoachView.target(thing).written(), "", meters(spot.get().middle()), aisle(), Mark.Fill.HERE))));
     }
 
     /** What slides out, alone in its wall, out or in; nothing where it is not measured. */
     Optional<Drawing> slid(Slide slide, boolean out) {
         return slide.spot().filter(Plans::inAWall).map(spot -> {
-            List<PlanView.Part> parts = new ArrayList<>();
-            for (Thing door : walls()) {
-                if (door instanceof Door) {
-                    parts.add(part(door, entry(door) ? view.word("drawing.door") : "", Mark.Fill.NONE));
-                }
-            }
+            List<PlanView.Part> parts = doorsBut(slide);
             PlanView.Part part = part(slide, "", Mark.Fill.HERE);
             parts.add(out ? part : part.in());
             return drawing(parts, List.of());
         });
+    }
+
+    /** By which one knows where one is. */
+    private List<PlanView.Part> doorsBut(Thing thing) {
+        List<PlanView.Part> parts = new ArrayList<>();
+        for (Thing door : walls()) {
+            if (door instanceof Door && !door.id().equals(thing.id())) {
+                parts.add(part(door, entry(door) ? view.word("drawing.door") : "", Mark.Fill.NONE));
+            }
+        }
+        return parts;
     }
 
     private static boolean entry(Thing door) {
@@ -187,24 +185,27 @@ final class Plans {
     }
 
     private Drawing drawing(List<PlanView.Part> parts, List<PlanView.Dot> dots) {
-        return drawing(parts, dots, false);
+        return drawing(parts, dots, Optional.empty());
     }
 
-    /** @param walked whether it shows the way round the coach */
-    private Drawing drawing(List<PlanView.Part> parts, List<PlanView.Dot> dots, boolean walked) {
-        Optional<PlanView.Part> door = view.things(Door.SHAPE.name()).stream()
-                .filter(thing ->
-                        entry(thing) && thing.spot().filter(Plans::inAWall).isPresent())
-                .findFirst()
-                .map(thing -> part(thing, "", Mark.Fill.NONE))
-                .filter(part -> part.wall() == PlanView.Wall.LEFT || part.wall() == PlanView.Wall.RIGHT);
+    /** @param walk the door from which a way round the coach is shown */
+    private Drawing drawing(List<PlanView.Part> parts, List<PlanView.Dot> dots, Optional<PlanView.Part> walk) {
         Size size = view.unit().size();
         return PlanView.of(
                 size.facts().get(Size.LENGTH).value(),
                 size.facts().get(Size.WIDTH).value(),
                 parts,
                 dots,
-                walked ? door : Optional.empty());
+                walk);
+    }
+
+    /** In one of the long walls, along which one walks. */
+    private static Optional<PlanView.Part> walk(List<Thing> walls, List<PlanView.Part> parts) {
+        return IntStream.range(0, walls.size())
+                .filter(it -> walls.get(it) instanceof Door && entry(walls.get(it)))
+                .mapToObj(parts::get)
+                .filter(part -> part.wall() == PlanView.Wall.LEFT || part.wall() == PlanView.Wall.RIGHT)
+                .findFirst();
     }
 
     private PlanView.Part part(Thing thing, String label, Mark.Fill fill) {

@@ -91,11 +91,7 @@ final class SideDrawings {
     private SideView.Joint joint(Thing thing) {
         Spot spot = thing.spot().orElseThrow();
         return new SideView.Joint(
-                CoachView.target(thing).written(),
-                symbol(thing),
-                meters(spot.fromFront())
-                        + spot.width().map(it -> it.value() / 2).orElse(0.0),
-                meters(spot.height()) + spot.tall().map(it -> it.value() / 2).orElse(0.0));
+                CoachView.target(thing).written(), symbol(thing), meters(spot.middle()), meters(spot.middleHeight()));
     }
 
     private String symbol(Thing thing) {

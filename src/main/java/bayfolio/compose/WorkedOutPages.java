@@ -10,6 +10,7 @@ import bayfolio.document.Stamp;
 import bayfolio.drawing.Bars;
 import bayfolio.drawing.Drawing;
 import bayfolio.drawing.Hours;
+import bayfolio.drawing.Mark;
 import bayfolio.explain.Bar;
 import bayfolio.explain.Course;
 import bayfolio.explain.Explained;
@@ -145,7 +146,7 @@ final class WorkedOutPages {
                         .map(line -> new Hours.Line(
                                 line.label(),
                                 line.points().stream()
-                                        .flatMap(point -> Stream.of(point.at(), point.share()))
+                                        .map(point -> new Mark.Point(point.at(), point.share()))
                                         .toList()))
                         .toList());
     }

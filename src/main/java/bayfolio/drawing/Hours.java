@@ -19,9 +19,9 @@ public final class Hours {
 
     /**
      * @param label what it is, and what it comes to, told below
-     * @param points time, and how full it is then, from 0 to 1, by turns
+     * @param points time, and how full it is then, from 0 to 1
      */
-    public record Line(String label, List<Double> points) {
+    public record Line(String label, List<Mark.Point> points) {
         public Line {
             points = List.copyOf(points);
         }
@@ -100,31 +100,32 @@ public final class Hours {
     }
 
     private void line(Line line) {
-        double[] across = new double[line.points().size()];
-        for (int i = 0; i < across.length; i += 2) {
-            across[i] = x(line.points().get(i));
-            across[i + 1] = y(line.points().get(i + 1));
-        }
-        marks.add(Mark.Path.through(across));
+        marks.add(new Mark.Path(
+                line.points().stream()
+                        .map(point -> new Mark.Point(x(point.x()), y(point.y())))
+                        .toList(),
+                false,
+                Mark.Fill.NONE,
+                false));
     }
 
     /** Where its number stands: at that part of its own length, so that those of several are side by side. */
     private double along(Line line, double part) {
-        double end = line.points().get(line.points().size() - 2);
+        double end = line.points().get(line.points().size() - 1).x();
         return Math.max(LEFT + RADIUS, Math.min(RIGHT, x(end * part)));
     }
 
     private static double at(Line line, double time) {
-        List<Double> points = line.points();
-        for (int i = 2; i < points.size(); i += 2) {
-            double from = points.get(i - 2);
-            double to = points.get(i);
-            if (time <= to && to > from) {
-                double part = Math.max(0, (time - from) / (to - from));
-                return points.get(i - 1) + part * (points.get(i + 1) - points.get(i - 1));
+        List<Mark.Point> points = line.points();
+        for (int i = 1; i < points.size(); i++) {
+            Mark.Point from = points.get(i - 1);
+            Mark.Point to = points.get(i);
+            if (time <= to.x() && to.x() > from.x()) {
+                double part = Math.max(0, (time - from.x()) / (to.x() - from.x()));
+                return from.y() + part * (to.y() - from.y());
             }
         }
-        return points.get(points.size() - 1);
+        return points.get(points.size() - 1).y();
     }
 
     private void number(List<Mark> numbers, int number, double x, double y) {

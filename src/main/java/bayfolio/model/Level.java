@@ -18,9 +18,7 @@ public record Level(String mark, double share) {
 
     /** Of the first gauge of a tank whose every mark tells a share. */
     public static Optional<List<Level>> of(Tank tank, Coach coach) {
-        return coach.things()
-                .filter(Gauge.class::isInstance)
-                .map(Gauge.class::cast)
+        return coach.unit().gauges().stream()
                 .filter(gauge ->
                         !gauge.forStaff() && gauge.facts().all(Gauge.OF).contains(tank.id()))
                 .flatMap(gauge -> of(gauge).stream())

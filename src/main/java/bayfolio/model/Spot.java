@@ -83,6 +83,20 @@ public record Spot(Facts facts, Keys keys) {
         return facts.find(keys.tall);
     }
 
+    /** As {@link #fromFront}, to the middle of the thing; to its edge where its width is not known. */
+    public Optional<Meters> middle() {
+        return fromFront().map(front -> new Meters(front.value() + half(width())));
+    }
+
+    /** As {@link #height}, to the middle of the thing; to its lower edge where its size is not known. */
+    public Optional<Meters> middleHeight() {
+        return height().map(low -> new Meters(low.value() + half(tall())));
+    }
+
+    private static double half(Optional<Meters> size) {
+        return size.map(Meters::value).orElse(0.0) / 2;
+    }
+
     /** Id of the compartment that it is in. */
     public Optional<String> in() {
         return facts.find(keys.in);

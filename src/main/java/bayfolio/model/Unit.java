@@ -307,6 +307,10 @@ public final class Unit implements Described {
         return all(SWITCHES);
     }
 
+    public List<Gauge> gauges() {
+        return all(GAUGES);
+    }
+
     public List<Tank> tanks() {
         return all(TANKS);
     }

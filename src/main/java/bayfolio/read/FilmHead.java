@@ -21,9 +21,6 @@ import java.util.OptionalDouble;
 record FilmHead(boolean located, OptionalDouble seconds) {
     private static final byte[] EBML = {0x1A, 0x45, (byte) 0xDF, (byte) 0xA3};
 
-    /** More than any head has; what is larger holds pictures, or is none. */
-    private static final long MOST_HEAD = 24_000_000;
-
     /** By which programs write a place: as phones do, as players do, and by the names of their keys. */
     private static final List<String> PLACES = List.of("\u00a9xyz", "loci", "ISO6709", "location.", "LOCATION");
 
@@ -67,7 +64,7 @@ record FilmHead(boolean located, OptionalDouble seconds) {
             }
             if (kind.equals("ftyp")) {
                 typed = !latin(bytes(file, inside)).startsWith("qt  ");
-            } else if (!kind.equals("mdat") && inside <= MOST_HEAD) {
+            } else if (!kind.equals("mdat")) {
                 String head = latin(bytes(file, inside));
                 located |= PLACES.stream().anyMatch(head::contains);
                 seconds = kind.equals("moov") ? seconds(head) : seconds;

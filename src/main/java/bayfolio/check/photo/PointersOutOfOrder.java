@@ -6,7 +6,6 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Photo;
 import bayfolio.model.Pointer;
 import bayfolio.model.Side;
-import bayfolio.model.Spot;
 import bayfolio.model.Thing;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,15 +65,10 @@ public final class PointersOutOfOrder implements Rule {
                 .map(spot -> new Seen(
                         pointer,
                         thing,
-                        spot.fromFront().orElseThrow().value()
-                                + spot.width().orElseThrow().value() / 2,
-                        high(spot),
+                        spot.middle().orElseThrow().value(),
+                        spot.middleHeight().orElseThrow().value(),
                         pointer.facts().get(Pointer.ACROSS).value(),
                         pointer.facts().get(Pointer.DOWN).value()));
-    }
-
-    private static double high(Spot spot) {
-        return spot.height().orElseThrow().value() + spot.tall().orElseThrow().value() / 2;
     }
 
     /** How many lie on the picture as they do on the coach, or the other way round. */

@@ -17,10 +17,7 @@ import java.util.stream.Stream;
 public final class GaugeMarks implements Rule {
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
-        return coach.unit()
-                .things()
-                .filter(Gauge.class::isInstance)
-                .map(Gauge.class::cast)
+        return coach.unit().gauges().stream()
                 .flatMap(gauge -> Stream.of(noMark(gauge), otherwise(gauge), outOfOrder(gauge))
                         .flatMap(Optional::stream));
     }

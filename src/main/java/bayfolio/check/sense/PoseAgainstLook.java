@@ -49,10 +49,7 @@ public final class PoseAgainstLook implements Rule {
                                         contradicted(it, Switch.OFF_POSE, Switch.OFF_LOOK),
                                         alike(it))
                                 .flatMap(found -> found)),
-                coach.unit()
-                        .things()
-                        .filter(Gauge.class::isInstance)
-                        .flatMap(it -> contradicted(it, Gauge.NORMAL_POSE, Gauge.NORMAL)));
+                coach.unit().gauges().stream().flatMap(it -> contradicted(it, Gauge.NORMAL_POSE, Gauge.NORMAL)));
     }
 
     /** Where the words have another pose, and not this one. */

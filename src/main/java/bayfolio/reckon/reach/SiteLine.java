@@ -116,9 +116,7 @@ public record SiteLine(
     private static Optional<Footprint.Place> place(Spot spot, Size size) {
         double half = size.facts().get(Size.WIDTH).value() / 2;
         return spot.side()
-                .flatMap(side -> spot.fromFront().flatMap(front -> {
-                    double middle =
-                            front.value() + spot.width().map(Meters::value).orElse(0.0) / 2;
+                .flatMap(side -> spot.middle().map(Meters::value).flatMap(middle -> {
                     return switch (side) {
                         case LEFT -> Optional.of(new Footprint.Place(middle, -half));
                         case RIGHT -> Optional.of(new Footprint.Place(middle, half));

@@ -27,15 +27,15 @@ public final class TankCenter {
     }
 
     private static Optional<Meters> of(Spot spot, Unit unit) {
-        return spot.fromFront().map(front -> {
+        return spot.fromFront().flatMap(front -> {
             Optional<Side> side = spot.side();
             if (side.equals(Optional.of(Side.FRONT))) {
-                return new Meters(0);
+                return Optional.of(new Meters(0));
             }
             if (side.equals(Optional.of(Side.REAR))) {
-                return unit.size().facts().get(Size.LENGTH);
+                return unit.size().facts().find(Size.LENGTH);
             }
-            return new Meters(front.value() + spot.width().map(Meters::value).orElse(0.0) / 2);
+            return spot.middle();
         });
     }
 }

@@ -28,6 +28,14 @@ final class PageView {
     private final Looks looks;
     private final ContentView contents;
 
+    /** All contents, those of quoted pages too. */
+    private final List<Content> all;
+
+    /** Those that a reader may vary on it. */
+    private final List<Question> questions;
+
+    private final List<Content.Steps> steps;
+
     /**
      * What is the same on every page.
      *
@@ -50,6 +58,18 @@ final class PageView {
         this.page = page;
         this.screen = screen;
         this.contents = new ContentView(handbook, page, screen, looks.symbols(), media, new OnThisSite());
+        this.all = page.walk()
+                .flatMap(node -> node instanceof Content.Quote quote
+                        ? ContentView.quoted(handbook, quote).walk()
+                        : Stream.of(node))
+                .filter(Content.class::isInstance)
+                .map(Content.class::cast)
+                .toList();
+        this.questions = of(Content.Form.class)
+                .map(form -> form.calculator().question())
+                .distinct()
+                .toList();
+        this.steps = of(Content.Steps.class).toList();
     }
 
     View view() {
@@ -64,16 +84,18 @@ final class PageView {
                 .with("paced", extras.contains("steps"))
                 .with(
                         "stepped",
-                        steps().mapToLong(it -> it.parts().stream()
-                                                .mapToLong(part -> part.steps().size())
-                                                .sum())
+                        steps.stream()
+                                        .flatMap(it -> it.parts().stream())
+                                        .mapToInt(part -> part.steps().size())
                                         .sum()
                                 > 1)
-                .with("counted", page.kind() == PageKind.SITUATION || steps().anyMatch(Content.Steps::ticked))
+                .with(
+                        "counted",
+                        page.kind() == PageKind.SITUATION || steps.stream().anyMatch(Content.Steps::ticked))
                 .with("searched", page.kind() == PageKind.INDEX)
                 .with(
                         "figures",
-                        questions()
+                        questions.stream()
                                 .map(question -> new View().with("src", up(file) + FormFigures.file(question)))
                                 .toList())
                 .with("scripts", files(extras, ".js"))
@@ -89,62 +111,46 @@ final class PageView {
                 .with("sections", contents.sections());
     }
 
-    private Stream<Content.Steps> steps() {
-        return page.walk().filter(Content.Steps.class::isInstance).map(Content.Steps.class::cast);
+    private <C extends Content> Stream<C> of(Class<C> kind) {
+        return all.stream().filter(kind::isInstance).map(kind::cast);
+    }
+
+    private boolean has(Class<? extends Content> kind) {
+        return of(kind).findAny().isPresent();
     }
 
     /** Whether one goes through it: in danger everything is seen at once. */
     private boolean paced() {
-        return !page.urgent()
-                && (page.kind() == PageKind.SITUATION || steps().findAny().isPresent());
-    }
-
-    /** All contents, those of quoted pages too. */
-    private Stream<Content> all() {
-        return page.walk()
-                .flatMap(node -> node instanceof Content.Quote quote
-                        ? ContentView.quoted(handbook, quote).walk()
-                        : Stream.of(node))
-                .filter(Content.class::isInstance)
-                .map(Content.class::cast);
-    }
-
-    /** Those that a reader may vary on it. */
-    private Stream<Question> questions() {
-        return all().filter(Content.Form.class::isInstance)
-                .map(form -> ((Content.Form) form).calculator().question())
-                .distinct();
+        return !page.urgent() && (page.kind() == PageKind.SITUATION || !steps.isEmpty());
     }
 
     /** What only some pages need, each after what it needs itself: names of scripts and styles. */
     private List<String> extras() {
-        List<Content> all = all().toList();
-        List<String> questions = questions().map(Question::id).toList();
         List<String> extras = new ArrayList<>();
-        if (all.stream().anyMatch(Content.Steps.class::isInstance)) {
+        if (!steps.isEmpty()) {
             extras.add("acts");
         }
         if (page.urgent()) {
             extras.add("urgent");
         }
-        if (all.stream().anyMatch(Content.Tiles.class::isInstance)) {
+        if (has(Content.Tiles.class)) {
             extras.add("tiles");
         }
-        if (all.stream().anyMatch(Content.Picture.class::isInstance)) {
+        if (has(Content.Picture.class)) {
             extras.add("pictures");
         }
-        if (all.stream().anyMatch(Content.Film.class::isInstance)) {
+        if (has(Content.Film.class)) {
             extras.add("film");
         }
-        if (all.stream().anyMatch(Content.Drawn.class::isInstance)) {
+        if (has(Content.Drawn.class)) {
             extras.add("drawn");
         }
-        if (all.stream().anyMatch(Content.Sketched.class::isInstance) || paced()) {
+        if (has(Content.Sketched.class) || paced()) {
             extras.add("sketches");
         }
         if (!questions.isEmpty()) {
             extras.addAll(List.of("shown", "said"));
-            extras.addAll(questions);
+            questions.forEach(question -> extras.add(question.id()));
             extras.add("forms");
         }
         if (paced()) {
