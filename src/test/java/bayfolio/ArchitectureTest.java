@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 final class ArchitectureTest {
     private static final List<String> ORDER = List.of(
             "source",
+            "typeface",
             "finding",
             "measure",
             "catalog",
@@ -71,6 +72,9 @@ final class ArchitectureTest {
         "com.github.mustachejava.., bayfolio.template..",
         "org.commonmark.., bayfolio.procedure..",
         "org.jsoup.., bayfolio.publish..",
+        "org.apache.fontbox.., bayfolio.typeface..",
+        "com.openhtmltopdf.., bayfolio.render.print..",
+        "io.nayuki.., bayfolio.render.print..",
         "picocli.., bayfolio.cli.."
     })
     void eachLibraryIsKnownToOnePackage(String library, String home) {

@@ -4,6 +4,7 @@ import bayfolio.check.Check;
 import bayfolio.publish.Publisher;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
+import bayfolio.render.Printing;
 import bayfolio.render.theme.Theme;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -14,6 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
@@ -51,11 +53,16 @@ public record DemoFleet(Path root, Check check) {
                         reading.findings()));
     }
 
-    /** Publishes some coaches of it, or all, in the built-in theme or what lies over that. */
+    /** Publishes the pages of some of its coaches, or of all, in the built-in theme or what lies over that. */
     public void publish(Path out, String... units) throws Exception {
+        publish(out, Set.of(Publisher.WEB), units);
+    }
+
+    /** @param ways some of {@link Publisher#ways} */
+    public void publish(Path out, Set<String> ways, String... units) throws Exception {
         Theme theme = Theme.load(root, Theme.BUILT_IN);
         List<String> chosen = units.length == 0 ? check.fleet().coaches() : List.of(units);
-        Publisher.publish(check, root, theme, chosen, out);
+        Publisher.publish(check, root, theme, new Publisher.Wanted(chosen, ways, Printing.USUAL), out);
     }
 
     /** The public root of the demo fleet of this repository, published once for all tests. */

@@ -5,6 +5,7 @@ import bayfolio.measure.Symbol;
 import bayfolio.source.Located;
 import com.ibm.icu.text.PluralRules;
 import com.ibm.icu.util.ULocale;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -156,6 +157,18 @@ public final class Catalog {
             digits.append(sign == '.' ? say("number.decimal") : sign == ',' ? say("number.thousands") : sign);
         }
         return digits.toString();
+    }
+
+    /** A day with its month in words. */
+    public String day(LocalDate day) {
+        return say(
+                "date",
+                "day",
+                day.getDayOfMonth(),
+                "month",
+                String.valueOf(day.getMonthValue()),
+                "year",
+                day.getYear());
     }
 
     /** All of several: {@code A, B and C}. */

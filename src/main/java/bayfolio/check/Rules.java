@@ -105,6 +105,7 @@ import bayfolio.check.text.DoorCodeInText;
 import bayfolio.check.text.DoubledWord;
 import bayfolio.check.text.EmergencyNumberInText;
 import bayfolio.check.text.ForbiddenSynonym;
+import bayfolio.check.text.LetterNotOnPaper;
 import bayfolio.check.text.NumberInProse;
 import bayfolio.check.text.OrderInProse;
 import bayfolio.check.text.OtherForm;
@@ -166,6 +167,7 @@ public final class Rules {
             new DoubledWord(),
             new EmergencyNumberInText(),
             new ForbiddenSynonym(),
+            new LetterNotOnPaper(),
             new NumberInProse(),
             new OrderInProse(),
             new OtherForm(),

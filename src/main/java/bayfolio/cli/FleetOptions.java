@@ -89,6 +89,11 @@ final class FleetOptions {
         return new FleetReader.Reading(fleet, reading.library(), reading.folders(), reading.findings());
     }
 
+    /** The day that was asked for. */
+    Optional<LocalDate> given() {
+        return asOf.map(this::day);
+    }
+
     private LocalDate day(String written) {
         try {
             return LocalDate.parse(written);

@@ -4,10 +4,13 @@ import bayfolio.check.Check;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
 import bayfolio.publish.Publisher;
+import bayfolio.render.Printing;
+import bayfolio.render.print.Stock;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.Hidden;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -17,6 +20,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Publishes the handbooks of all coaches with which nothing is wrong. */
@@ -43,12 +47,68 @@ final class PublishCommand implements Callable<Integer> {
                     "The folder to publish into, its `web` being the public root; `site-out` in the fleet folder where left out.")
     private Optional<Path> out = Optional.empty();
 
+    @Option(
+            names = "--only",
+            paramLabel = "WAY",
+            split = ",",
+            description = "What to make, with commas between: book, cards, labels, sheets, web; all where left out.")
+    private List<String> only = List.of();
+
+    @Option(
+            names = "--label-stock",
+            paramLabel = "NAME",
+            description =
+                    "The sheet of labels to print on: ${COMPLETION-CANDIDATES}; that of the coach's country where left out.",
+            completionCandidates = StockNames.class)
+    private Optional<String> stock = Optional.empty();
+
+    @Option(
+            names = "--label-start",
+            paramLabel = "NUMBER",
+            defaultValue = "1",
+            description =
+                    "The first label of the first sheet that is still free, row by row; ${DEFAULT-VALUE} where left out.")
+    private int start = 1;
+
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
     private CommandSpec spec;
 
+    /** For the help and for shells. */
+    static final class StockNames implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return Stock.names().iterator();
+        }
+    }
+
+    private Publisher.Wanted wanted(List<String> coaches) {
+        for (String way : only) {
+            if (!Publisher.ways().contains(way)) {
+                throw new ParameterException(
+                        spec.commandLine(),
+                        "`--only " + Hidden.visible(way) + "`: there is " + String.join(", ", Publisher.ways()) + ".");
+            }
+        }
+        stock.filter(it -> !Stock.names().contains(it)).ifPresent(it -> {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "`--label-stock " + Hidden.visible(it) + "`: there is " + String.join(", ", Stock.names()) + ".");
+        });
+        if (start < 1) {
+            throw new ParameterException(
+                    spec.commandLine(), "`--label-start " + start + "`: the first label of a sheet is 1.");
+        }
+        return new Publisher.Wanted(
+                coaches,
+                only.isEmpty() ? Publisher.ways() : Set.copyOf(only),
+                new Printing(fleet.given(), stock, start));
+    }
+
     @Override
     public Integer call() throws Exception {
+        // What is wrong with the call is told before anything is read.
+        wanted(List.of());
         Theme theme = fleet.theme();
         Check check = fleet.check(theme);
         Findings findings = check.findings();
@@ -65,7 +125,7 @@ final class PublishCommand implements Callable<Integer> {
             return 1;
         }
         Path folder = out.orElse(fleet.root.resolve("site-out"));
-        Set<String> files = Publisher.publish(check, fleet.root, theme, sound, folder);
+        Set<String> files = Publisher.publish(check, fleet.root, theme, wanted(sound), folder);
         long pages = files.stream().filter(file -> file.endsWith(".html")).count();
         spec.commandLine()
                 .getOut()

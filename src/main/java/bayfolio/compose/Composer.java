@@ -37,6 +37,7 @@ public final class Composer {
                         new StaffSheets(view).pages())
                 .flatMap(each -> each)
                 .collect(Collectors.toCollection(ArrayList::new));
+        pages.addAll(new CardPages(view, List.copyOf(pages)).pages().toList());
         pages.addAll(new IndexPage(view, List.copyOf(pages)).pages().toList());
         return new Handbook(
                 coach.unit().id(),

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The stated facts of a record as rows of a table; references become links. What is for staff is marked so. */
@@ -63,6 +64,14 @@ final class FactRows {
         return type instanceof Type.ListOf<?> list && value.value() instanceof List<?> all && !all.isEmpty()
                 ? language(list.element(), (Located<?>) all.get(0))
                 : Optional.empty();
+    }
+
+    /** One fact in words; empty where it is not stated. */
+    <V> String plain(Described record, Key<V> key) {
+        return record.facts().located(key).stream()
+                .flatMap(value -> lines(key.type(), value).stream())
+                .map(line -> Inline.plain(line.words()))
+                .collect(Collectors.joining(" "));
     }
 
     /** A list has a line for each element, everything else one. */

@@ -127,6 +127,16 @@ final class FirstUse {
         }
 
         @Override
+        public Content prints(Content.Prints content) {
+            return content;
+        }
+
+        @Override
+        public Content label(Content.Label content) {
+            return content;
+        }
+
+        @Override
         public Content film(Content.Film content) {
             return content;
         }

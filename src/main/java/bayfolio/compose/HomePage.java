@@ -2,20 +2,13 @@ package bayfolio.compose;
 
 import bayfolio.document.Audience;
 import bayfolio.document.Content;
-import bayfolio.document.From;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
-import bayfolio.fact.Key;
-import bayfolio.model.Engine;
-import bayfolio.model.Size;
-import bayfolio.model.Unit;
-import bayfolio.model.Weights;
 import bayfolio.procedure.Stage;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
-import bayfolio.reckon.clearance.Clearances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,21 +40,34 @@ final class HomePage {
                 trouble,
                 view.word("home.broken"),
                 List.of(new Content.Tiles(signs, situations.symptoms(signs)), trouble(trouble.child("list")))));
-        sections.add(section("read-out", "home.read-out", this::measures));
+        sections.add(section(
+                "read-out", "home.read-out", list -> new Content.FactTable(list, new ReadOut(view).measures(list))));
         Stamp doors = stamp.child("doors");
         List<Content> sides = new SideDrawings(view).of(doors);
         if (!sides.isEmpty()) {
             sections.add(Section.of(
                     doors,
                     view.word("home.doors"),
-                    Stream.concat(sides.stream(), Stream.of(view.paragraph(doors.child("key"), "drawing.key")))
+                    Stream.concat(
+                                    sides.stream(),
+                                    Stream.of(
+                                            view.paragraph(doors.child("key"), "drawing.key"),
+                                            view.paragraph(doors.child("tap"), "drawing.tap")))
                             .toList()));
         }
         emergency().ifPresent(sections::add);
         sections.add(section("trip", "home.trip", this::stages));
         sections.add(section("coach", "home.coach", this::pages));
+        Stamp paper = stamp.child("paper");
+        sections.add(Section.of(
+                paper,
+                view.word("home.paper"),
+                List.of(cards(paper.child("list")), new Content.Prints(paper.child("prints")))));
         Stamp staff = stamp.child("staff").seenBy(Audience.STAFF);
-        sections.add(Section.of(staff, view.word("home.staff"), List.of(staff(staff.child("list")))));
+        sections.add(Section.of(
+                staff,
+                view.word("home.staff"),
+                List.of(staff(staff.child("list")), new Content.Prints(staff.child("prints")))));
         Stamp call = stamp.child("call");
         sections.add(new Section(
                 call,
@@ -80,54 +86,6 @@ final class HomePage {
     private Section section(String key, String title, Made made) {
         Stamp section = stamp.child(key);
         return Section.of(section, view.word(title), List.of(made.at(section.child("list"))));
-    }
-
-    /** What a driver must know before the first bridge: three measures, the lowest sign to drive under, the weight. */
-    private Content measures(Stamp table) {
-        Unit unit = view.unit();
-        FactRows rows = new FactRows(view);
-        List<Content.FactTable.Row> all = new ArrayList<>();
-        unit.facts()
-                .find(Unit.NUMBER)
-                .ifPresent(number -> all.add(Content.FactTable.Row.of(
-                        table.child("number").from(From.fact(unit, Unit.NUMBER)),
-                        rows.label(Unit.SHAPE, Unit.NUMBER),
-                        number)));
-        for (Key<?> key : Size.SHAPE.keys()) {
-            if (key == Size.LENGTH || key == Size.HEIGHT || key == Size.WIDTH_MIRRORS) {
-                rows.row(table, unit.size(), key).ifPresent(all::add);
-            }
-        }
-        Clearances.lowestSign(view.coach())
-                .ifPresent(sign -> all.add(Content.FactTable.Row.of(
-                        table.child("lowest-sign").from(From.fact(unit.size(), Size.HEIGHT)),
-                        view.word("home.lowest-sign"),
-                        view.words().amount(sign))));
-        unit.facts()
-                .find(Unit.WEIGHTS)
-                .flatMap(weights -> rows.row(table, weights, Weights.GROSS))
-                .ifPresent(all::add);
-        unit.facts()
-                .find(Unit.ENGINE)
-                .flatMap(engine -> rows.row(table, engine, Engine.FUEL))
-                .ifPresent(all::add);
-        thing(table, "connection", "fuel-filler").ifPresent(all::add);
-        thing(table, "supply", "shore").ifPresent(all::add);
-        return new Content.FactTable(table, all);
-    }
-
-    /** What is asked for at a pump or a post: where it is, or what it is called. */
-    private Optional<Content.FactTable.Row> thing(Stamp table, String kind, String role) {
-        return view.coach().inRole(kind, role).stream()
-                .filter(thing -> CoachView.audience(thing) != Audience.STAFF)
-                .findFirst()
-                .map(thing -> {
-                    String place = view.wording().place(thing);
-                    return Content.FactTable.Row.of(
-                            table.child(role).from(From.thing(thing)).in(view.language(thing)),
-                            view.word("home." + role),
-                            place.isEmpty() ? thing.name() : place);
-                });
     }
 
     private Optional<Section> emergency() {
@@ -174,11 +132,21 @@ final class HomePage {
                         .toList());
     }
 
+    /** What fits on a card; an output that prints lists its files below. */
+    private Content cards(Stamp list) {
+        return new Content.LinkList(
+                list,
+                Optional.empty(),
+                Stream.of(PageKind.NIGHT_CARD, PageKind.PHONE_CARD, PageKind.QUICK_CARD)
+                        .map(kind -> page(list, kind.id(), view.word("page." + kind.id() + ".note")))
+                        .toList());
+    }
+
     private Content pages(Stamp list) {
         return new Content.LinkList(
                 list,
                 Optional.empty(),
-                PageKind.FOR_EVERYBODY.stream()
+                PageKind.IN_MENUS.stream()
                         .filter(id -> !id.equals(PageKind.HOME.id()) && !id.equals(PageKind.TROUBLE_LIST.id()))
                         .map(id -> page(list, id, view.word("page." + id + ".note")))
                         .toList());

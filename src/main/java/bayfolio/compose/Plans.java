@@ -117,6 +117,15 @@ final class Plans {
         return view.unit().size().facts().get(Size.WIDTH).value() / 2;
     }
 
+    /** The roof in outline, to be marked by hand. */
+    Content outline(Stamp stamp) {
+        return new Content.Drawn(
+                stamp.from(From.fact(view.unit().size(), Size.LENGTH)),
+                view.word("drawing.plan"),
+                drawing(List.of(), List.of()),
+                List.of());
+    }
+
     /** What is in a wall and measured along it. */
     private List<Thing> walls() {
         return Stream.of(Slide.SHAPE, Door.SHAPE, Compartment.SHAPE)

@@ -7,6 +7,7 @@ import bayfolio.document.Stamp;
 import bayfolio.drawing.Drawing;
 import bayfolio.drawing.Mark;
 import bayfolio.drawing.SideView;
+import bayfolio.fact.Facts;
 import bayfolio.fact.Type;
 import bayfolio.measure.Meters;
 import bayfolio.model.Access;
@@ -14,6 +15,7 @@ import bayfolio.model.CoachSystem;
 import bayfolio.model.Compartment;
 import bayfolio.model.Connection;
 import bayfolio.model.Door;
+import bayfolio.model.HireMark;
 import bayfolio.model.Side;
 import bayfolio.model.Size;
 import bayfolio.model.Slide;
@@ -24,18 +26,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** The coach from all four sides, with its doors, to scale: only what the description has measured is drawn. */
 final class SideDrawings {
-    /** Doors are lettered by their side: {@code L6 and R7 Rear trunk}. */
-    private static final Pattern CODE = Pattern.compile("\\b([LRFB][0-9]{1,2})\\b");
-
-    /** Of a fleet that names its doors otherwise: capitals and digits before the words. */
-    private static final Pattern OTHER_CODE = Pattern.compile("^([A-Z0-9-]{2,14})(?= )");
-
     private static final List<Side> SIDES = List.of(Side.LEFT, Side.RIGHT, Side.FRONT, Side.REAR);
 
     /** What flows, and what a hose, a cord or a hand is brought to it for; of all else the code says enough. */
@@ -72,6 +66,48 @@ final class SideDrawings {
                 Stream.concat(things.stream(), joined.stream())
                         .map(CoachView::link)
                         .toList()));
+    }
+
+    /** All sides in outline, to be marked by hand, with what earlier hires left by their numbers in a list. */
+    List<Content> outlines(Stamp stamp, List<HireMark> marks) {
+        List<Content> outlines = new ArrayList<>();
+        for (Side side : SIDES) {
+            List<SideView.Spot> spots = spots(side, marks);
+            List<SideView.Opening> openings = on(side).stream()
+                    // Where marks have numbers, doors have none that could be taken for them.
+                    .map(thing -> opening(thing, spots.isEmpty() ? label(thing, side) : "", Mark.Fill.NONE, ""))
+                    .toList();
+            outlines.add(new Content.Drawn(
+                    stamp.child(Type.word(side)).from(From.fact(view.unit().size(), Size.LENGTH)),
+                    view.word("drawing." + Type.word(side)),
+                    SideView.outline(
+                            across(side),
+                            size().get(Size.HEIGHT).value(),
+                            mirrored(side),
+                            size().get(Size.LENGTH).value(),
+                            along(side) ? axles(view.unit().size()) : List.of(),
+                            openings,
+                            spots),
+                    List.of()));
+        }
+        return outlines;
+    }
+
+    private static List<SideView.Spot> spots(Side side, List<HireMark> marks) {
+        List<SideView.Spot> spots = new ArrayList<>();
+        int number = 0;
+        for (HireMark mark : marks) {
+            number++;
+            Optional<Meters> from = mark.facts().find(HireMark.FROM_FRONT);
+            Optional<Meters> height = mark.facts().find(HireMark.HEIGHT);
+            if (mark.facts().get(HireMark.SIDE) == side && from.isPresent() && height.isPresent()) {
+                spots.add(new SideView.Spot(
+                        Integer.toString(number),
+                        from.get().value(),
+                        height.get().value()));
+            }
+        }
+        return spots;
     }
 
     /** Connections that stand in the open on that side, and belong to a system whose sign is known. */
@@ -111,16 +147,30 @@ final class SideDrawings {
     }
 
     private Drawing drawing(Side side, List<SideView.Opening> openings, List<SideView.Joint> joints) {
-        Size size = view.unit().size();
-        boolean along = side == Side.LEFT || side == Side.RIGHT;
         return SideView.of(
-                size.facts().get(along ? Size.LENGTH : Size.WIDTH).value(),
-                size.facts().get(Size.HEIGHT).value(),
-                side == Side.RIGHT || side == Side.FRONT,
-                size.facts().get(Size.LENGTH).value(),
-                along ? axles(size) : List.of(),
+                across(side),
+                size().get(Size.HEIGHT).value(),
+                mirrored(side),
+                size().get(Size.LENGTH).value(),
+                along(side) ? axles(view.unit().size()) : List.of(),
                 openings,
                 joints);
+    }
+
+    private Facts size() {
+        return view.unit().size().facts();
+    }
+
+    private static boolean along(Side side) {
+        return side == Side.LEFT || side == Side.RIGHT;
+    }
+
+    private static boolean mirrored(Side side) {
+        return side == Side.RIGHT || side == Side.FRONT;
+    }
+
+    private double across(Side side) {
+        return size().get(along(side) ? Size.LENGTH : Size.WIDTH).value();
     }
 
     /** One thing on its side, with the doors beside it; nothing where it is not wholly measured. */
@@ -185,13 +235,11 @@ final class SideDrawings {
             boolean out = thing.facts().find(Door.EMERGENCY).orElse(false);
             return in ? view.word("drawing.door") : out ? view.word("drawing.exit") : "";
         }
-        Matcher code = CODE.matcher(thing.name());
-        String first = "";
-        while (code.find()) {
-            first = first.isEmpty() || code.group(1).charAt(0) == letter(side) ? code.group(1) : first;
-        }
-        Matcher other = OTHER_CODE.matcher(thing.name());
-        return first.isEmpty() && other.find() ? other.group(1) : first;
+        List<String> codes = DoorCode.all(thing.name());
+        return codes.stream()
+                .filter(code -> code.charAt(0) == letter(side))
+                .findFirst()
+                .orElseGet(() -> codes.stream().findFirst().orElse(""));
     }
 
     private static char letter(Side side) {

@@ -11,6 +11,7 @@ import bayfolio.measure.Meters;
 import bayfolio.measure.Rounding;
 import bayfolio.measure.Symbol;
 import bayfolio.model.Compartment;
+import bayfolio.model.HireMark;
 import bayfolio.model.Item;
 import bayfolio.model.Kinds;
 import bayfolio.model.Photo;
@@ -42,6 +43,9 @@ final class StaffSheets {
     /** Read from the dash, which has a line of its own. */
     private static final Set<Tank.Contents> FUELS = Set.of(Tank.Contents.GASOLINE, Tank.Contents.DIESEL);
 
+    /** Lines for what is found at a return. */
+    private static final int ROOM = 6;
+
     private final CoachView view;
 
     StaffSheets(CoachView view) {
@@ -49,7 +53,7 @@ final class StaffSheets {
     }
 
     Stream<Page> pages() {
-        return Stream.of(condition(), inventory(), ready(), service(), toPhotograph());
+        return Stream.of(condition(), damage(), inventory(), ready(), service(), toPhotograph());
     }
 
     private Page page(PageKind kind, Function<Stamp, List<Section>> sections) {
@@ -74,7 +78,7 @@ final class StaffSheets {
         sections.add(form(
                 page.child("readings"),
                 Stream.of(
-                                Stream.of("odometer", "fuel-level"),
+                                Stream.of("odometer", "fuel-level", "tires"),
                                 view.unit().generator().stream().map(it -> "generator-hours"))
                         .flatMap(words -> words)
                         .map(word -> cell(view.word("sheet." + word))),
@@ -97,8 +101,22 @@ final class StaffSheets {
                 view.things("gauge").stream()
                         .filter(gauge -> gauge.roles().stream().anyMatch(role -> role.endsWith("-alarm")))
                         .map(StaffSheets::cell)));
-        Stamp signed = page.child("signed");
+        Stamp drawn = page.child("drawn");
         sections.add(Section.of(
+                drawn,
+                view.word("sheet.drawn"),
+                Stream.of(
+                                Stream.of(view.paragraph(drawn.child("note"), "sheet.drawn.note")),
+                                new SideDrawings(view).outlines(drawn, List.of()).stream(),
+                                Stream.of(new Plans(view).outline(drawn.child("roof"))))
+                        .flatMap(each -> each)
+                        .toList()));
+        sections.add(signed(page.child("signed")));
+        return sections;
+    }
+
+    private Section signed(Stamp signed) {
+        return Section.of(
                 signed,
                 view.word("sheet.signed"),
                 List.of(table(
@@ -106,8 +124,64 @@ final class StaffSheets {
                         List.of("sheet.what", "sheet.out", "sheet.back"),
                         Stream.of("edition", "date", "staff-name", "renter-name")
                                 .map(word -> List.of(cell(view.word("sheet." + word)), cell(""), cell("")))
-                                .toList()))));
-        return sections;
+                                .toList())));
+    }
+
+    /** What earlier hires left, each where it is, so that nobody is asked for it twice. */
+    private Page damage() {
+        List<HireMark> marks = view.coach().fleet().marks(view.unit());
+        return page(PageKind.DAMAGE, page -> {
+            Stamp drawn = page.child("drawn");
+            Stamp list = page.child("marks");
+            List<List<List<Inline>>> rows = new ArrayList<>();
+            for (HireMark mark : marks) {
+                rows.add(row(rows.size() + 1, mark));
+            }
+            // Room for what is found this time.
+            for (int empty = 0; empty < ROOM; empty++) {
+                rows.add(Stream.of(Integer.toString(rows.size() + 1), "", "", "", "", "")
+                        .map(StaffSheets::cell)
+                        .toList());
+            }
+            return List.of(
+                    Section.of(
+                            drawn,
+                            view.word("sheet.drawn"),
+                            new SideDrawings(view).outlines(drawn.child("list"), marks)),
+                    Section.of(
+                            list,
+                            view.word("sheet.marks"),
+                            List.of(table(
+                                    list,
+                                    List.of(
+                                            "sheet.number",
+                                            "sheet.place",
+                                            "sheet.kind",
+                                            "sheet.size",
+                                            "sheet.since",
+                                            "sheet.note"),
+                                    rows))),
+                    signed(page.child("signed")));
+        });
+    }
+
+    private List<List<Inline>> row(int number, HireMark mark) {
+        FactRows facts = new FactRows(view);
+        return Stream.of(
+                        Integer.toString(number),
+                        view.words()
+                                .row(Stream.concat(
+                                                Stream.of(facts.plain(mark, HireMark.SIDE)),
+                                                Stream.of(HireMark.WHERE, HireMark.FROM_FRONT, HireMark.HEIGHT)
+                                                        .map(key -> facts.plain(mark, key)))
+                                        .filter(it -> !it.isEmpty())
+                                        .toList()),
+                        facts.plain(mark, HireMark.KIND),
+                        facts.plain(mark, HireMark.SIZE),
+                        facts.plain(mark, HireMark.SINCE),
+                        facts.plain(mark, HireMark.NOTE))
+                .map(StaffSheets::cell)
+                .toList();
     }
 
     /** Every tank's level and every bank. */

@@ -71,11 +71,13 @@ final class ThingSection {
 
     private final CoachView view;
     private final Set<Target> sketched;
+    private final ThingLabels labels;
 
     /** @param sketched what there are small drawings of */
     ThingSection(CoachView view, Set<Target> sketched) {
         this.view = view;
         this.sketched = sketched;
+        this.labels = new ThingLabels(view);
     }
 
     /** As a page of its own. */
@@ -138,6 +140,7 @@ final class ThingSection {
             contents.add(new Content.FactTable(table, rows));
         }
         contents.addAll(view.texts(stamp, view.notes(thing)));
+        contents.addAll(labels.of(stamp, thing));
         contents.addAll(around(stamp, thing));
         uses(stamp.child("used-in"), thing).ifPresent(contents::add);
         return contents;

@@ -40,6 +40,10 @@ public sealed interface Content extends Node {
         R drawn(Drawn content);
 
         R sketched(Sketched content);
+
+        R prints(Prints content);
+
+        R label(Label content);
     }
 
     <R> R accept(Visitor<R> visitor);
@@ -481,6 +485,50 @@ public sealed interface Content extends Node {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.sketched(this);
+        }
+    }
+
+    /** What can be printed is offered here, to whom this is for; an output that gives out none leaves it out. */
+    record Prints(Stamp stamp) implements Content {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.prints(this);
+        }
+    }
+
+    /**
+     * What is stuck on a door, or beside a switch.
+     *
+     * @param code as drawings have it; may be empty
+     * @param warnings what counts most first: as many as there is room for are printed, one at least
+     * @param access for the look, {@code access-free}, and in words
+     * @param address by which a phone finds the page of the thing
+     */
+    record Label(
+            Stamp stamp,
+            Inline.Link thing,
+            String code,
+            String name,
+            List<String> warnings,
+            String access,
+            String accessWords,
+            String address)
+            implements Content {
+        /** The folder of short addresses, below the public root. */
+        public static final String SHORT = "L";
+
+        public Label {
+            warnings = List.copyOf(warnings);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.label(this);
+        }
+
+        @Override
+        public Stream<Inline.Link> links() {
+            return Stream.of(thing);
         }
     }
 

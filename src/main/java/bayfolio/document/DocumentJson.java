@@ -32,17 +32,30 @@ public final class DocumentJson {
 
     private final JsonWriter json;
 
-    private DocumentJson(JsonWriter json) {
+    /** Whether what nobody reads is left out: whom a part is for, and what it came from. */
+    private final boolean asRead;
+
+    private DocumentJson(JsonWriter json, boolean asRead) {
         this.json = json;
+        this.asRead = asRead;
     }
 
     public static String of(Handbook handbook) {
+        return of(handbook, false);
+    }
+
+    /** What a reader reads of his copy, and nothing of how it came to be: two that read the same are the same. */
+    public static String asRead(Handbook handbook) {
+        return of(handbook, true);
+    }
+
+    private static String of(Handbook handbook, boolean asRead) {
         StringWriter text = new StringWriter();
         JsonWriter json = new JsonWriter(text);
         json.setFormattingStyle(FormattingStyle.PRETTY.withIndent(""));
         json.setHtmlSafe(false);
         try {
-            new DocumentJson(json).write(handbook);
+            new DocumentJson(json, asRead).write(handbook);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -86,7 +99,7 @@ public final class DocumentJson {
             Object value = value(component, record);
             if (value instanceof Stamp stamp) {
                 stamp(stamp, around);
-            } else if (!left(component, value)) {
+            } else if (!left(component, value) && !(asRead && value instanceof Audience)) {
                 json.name(name(component));
                 value(value, inside);
             }
@@ -96,13 +109,13 @@ public final class DocumentJson {
 
     private void stamp(Stamp stamp, Stamp around) throws IOException {
         json.name("id").value(stamp.id().toString());
-        if (stamp.audience() != around.audience()) {
+        if (!asRead && stamp.audience() != around.audience()) {
             json.name("audience").value(Type.word(stamp.audience()));
         }
         if (!stamp.language().equals(around.language())) {
             json.name("language").value(stamp.language());
         }
-        if (!names(stamp.from()).equals(names(around.from()))) {
+        if (!asRead && !names(stamp.from()).equals(names(around.from()))) {
             json.name("from").beginArray();
             for (String name : names(stamp.from())) {
                 json.value(name);

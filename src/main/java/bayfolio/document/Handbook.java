@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All that is known of one coach, for all readers; or what one of them sees of it. No link in it leads nowhere, no two
@@ -21,8 +22,15 @@ public final class Handbook {
     private final List<Part> parts;
     private final Map<Target, List<Sketch>> sketches;
     private final Optional<Audience> reader;
+
+    /** Of which it is what a reader sees. */
+    private final Optional<Handbook> whole;
+
     private final AddressBook addresses;
     private final Map<NodeId, Node> nodes = new HashMap<>();
+
+    /** Worked out when it is first asked for. */
+    private @Nullable String edition;
 
     /**
      * By what a coach is told from others.
@@ -46,7 +54,7 @@ public final class Handbook {
      * @throws IllegalArgumentException naming a link whose target has no home, or a name that is given twice
      */
     public Handbook(String unit, Cover cover, String language, List<Part> parts, Map<Target, List<Sketch>> sketches) {
-        this(unit, cover, language, parts, sketches, Optional.empty());
+        this(unit, cover, language, parts, sketches, Optional.empty(), Optional.empty());
     }
 
     private Handbook(
@@ -55,13 +63,15 @@ public final class Handbook {
             String language,
             List<Part> parts,
             Map<Target, List<Sketch>> sketches,
-            Optional<Audience> reader) {
+            Optional<Audience> reader,
+            Optional<Handbook> whole) {
         this.unit = unit;
         this.cover = cover;
         this.language = language;
         this.parts = List.copyOf(parts);
         this.sketches = Map.copyOf(sketches);
         this.reader = reader;
+        this.whole = whole;
         List<Page> pages = pages();
         this.addresses = new AddressBook(pages);
         pages.stream().flatMap(Node::walk).forEach(node -> {
@@ -97,7 +107,21 @@ public final class Handbook {
                 seen.add(new Part(part.id(), pages));
             }
         }
-        return new Handbook(unit, cover, language, seen, sketches, Optional.of(reader));
+        return new Handbook(
+                unit, cover, language, seen, sketches, Optional.of(reader), Optional.of(whole.orElse(this)));
+    }
+
+    /** Which state of it this is, the same for all its readers. */
+    public synchronized String edition() {
+        if (whole.isPresent()) {
+            return whole.get().edition();
+        }
+        String known = edition;
+        if (known == null) {
+            known = Edition.of(seenBy(Audience.RENTERS));
+            edition = known;
+        }
+        return known;
     }
 
     /** Whose copy it is; nobody's where it holds all. */

@@ -28,6 +28,9 @@ public enum PageKind {
     PROCEDURES("trip", "procedures"),
     STAGE("trip", "stage", Many.MANY),
     PROCEDURE("trip", "do", Many.MANY),
+    NIGHT_CARD("cards", "night-card"),
+    PHONE_CARD("cards", "phone-card"),
+    QUICK_CARD("cards", "quick-card"),
     WORDS("words", "words"),
     INDEX("words", "index"),
     LETTER("words", "letter", Many.MANY),
@@ -35,6 +38,7 @@ public enum PageKind {
     SYMPTOM("trouble", "sign", Many.MANY),
     GUIDE("trouble", "trouble", Many.MANY),
     CONDITION("staff", "condition"),
+    DAMAGE("staff", "damage"),
     INVENTORY("staff", "inventory"),
     READY("staff", "ready"),
     SERVICE("staff", "service"),
@@ -108,6 +112,11 @@ public enum PageKind {
 
     /** Names of those that every reader may be sent to, in the order of menus. */
     public static final List<String> FOR_EVERYBODY = named(Audience.EVERYBODY);
+
+    /** The same without those that are carried on paper: the first page leads there. */
+    public static final List<String> IN_MENUS = FOR_EVERYBODY.stream()
+            .filter(id -> Arrays.stream(values()).noneMatch(kind -> kind.name.equals(id) && kind.part.equals("cards")))
+            .toList();
 
     /** Names of those for staff alone. */
     public static final List<String> FOR_STAFF = named(Audience.STAFF);

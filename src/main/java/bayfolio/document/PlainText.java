@@ -122,6 +122,17 @@ public final class PlainText {
         public Stream<String> sketched(Content.Sketched content) {
             return Stream.of();
         }
+
+        @Override
+        public Stream<String> prints(Content.Prints content) {
+            return Stream.of();
+        }
+
+        @Override
+        public Stream<String> label(Content.Label content) {
+            return Stream.concat(
+                    Stream.of(content.code(), content.name(), content.accessWords()), content.warnings().stream());
+        }
     }
 
     private static final class Blocks implements Block.Visitor<Stream<String>> {

@@ -52,11 +52,19 @@ public final class SideView {
      */
     public record Joint(String id, String symbol, double from, double high) {}
 
+    /**
+     * A spot on that side that a list below speaks of; lengths in meters.
+     *
+     * @param from the front, of its middle
+     */
+    public record Spot(String number, double from, double high) {}
+
     private static final double SIGN = 20;
 
     private final double length;
     private final double height;
     private final boolean mirrored;
+    private final double width;
     private final double scale;
 
     /** Where the body begins: it stands in the middle. */
@@ -66,12 +74,13 @@ public final class SideView {
     private final List<Mark.Box> signs = new ArrayList<>();
     private final Map<Opening, Mark.Box> boxes = new LinkedHashMap<>();
 
-    private SideView(double length, double height, boolean mirrored, double longest) {
+    private SideView(double length, double height, boolean mirrored, double longest, boolean snug) {
         this.length = length;
         this.height = height;
         this.mirrored = mirrored;
         this.scale = (WIDTH - 2 * MARGIN) / longest;
-        this.start = (WIDTH - length * scale) / 2;
+        this.width = snug ? length * scale + 4 * MARGIN : WIDTH;
+        this.start = (width - length * scale) / 2;
     }
 
     /**
@@ -88,7 +97,27 @@ public final class SideView {
             List<Double> axles,
             List<Opening> openings,
             List<Joint> joints) {
-        SideView view = new SideView(length, height, mirrored, longest);
+        return of(new SideView(length, height, mirrored, longest, false), axles, openings, joints, List.of());
+    }
+
+    /**
+     * The same in outline, no wider than it is, so that front and rear find room beside each other.
+     *
+     * @param spots with their numbers, above all else
+     */
+    public static Drawing outline(
+            double length,
+            double height,
+            boolean mirrored,
+            double longest,
+            List<Double> axles,
+            List<Opening> openings,
+            List<Spot> spots) {
+        return of(new SideView(length, height, mirrored, longest, true), axles, openings, List.of(), spots);
+    }
+
+    private static Drawing of(
+            SideView view, List<Double> axles, List<Opening> openings, List<Joint> joints, List<Spot> spots) {
         view.body(axles);
         openings.stream()
                 .sorted(Comparator.comparing((Opening it) -> !it.slides()).thenComparing(Opening::from))
@@ -104,13 +133,14 @@ public final class SideView {
         });
         taken.addAll(view.signs);
         joints.stream().sorted(Comparator.comparing(Joint::from)).forEach(joint -> taken.add(view.joined(joint)));
-        Labels labels = new Labels(WIDTH, MARGIN, view.ground(), taken);
+        Labels labels = new Labels(view.width, MARGIN, view.ground(), taken);
         openings.stream()
                 .filter(it -> !it.label().isEmpty())
                 .sorted(Comparator.comparing(Opening::from))
                 .forEach(it -> labels.place(it.label(), Objects.requireNonNull(rooms.get(it))));
         view.marks.addAll(labels.marks());
-        return new Drawing(WIDTH, Math.max(view.ground(), labels.end()) + MARGIN, view.marks);
+        spots.forEach(view::spot);
+        return new Drawing(view.width, Math.max(view.ground(), labels.end()) + MARGIN, view.marks);
     }
 
     private double ground() {
@@ -183,11 +213,29 @@ public final class SideView {
 
     private Mark.Box joined(Joint joint) {
         double radius = SIGN / 2 + 4;
-        double x = Math.min(WIDTH - radius - 2, Math.max(radius + 2, left(joint.from(), 0)));
+        double x = Math.min(width - radius - 2, Math.max(radius + 2, left(joint.from(), 0)));
         double y = Math.min(ground() - radius, Math.max(MARGIN + radius, ground() - joint.high() * scale));
         marks.add(new Mark.Round(joint.id(), x, y, radius, Mark.Fill.PAPER));
         marks.add(new Mark.Symbol(joint.symbol(), x - SIGN / 2, y - SIGN / 2, SIGN));
         return new Mark.Box(joint.id(), x - radius, y - radius, 2 * radius, 2 * radius, 0, Mark.Fill.NONE, false);
+    }
+
+    /** Two that lie close together stand side by side. */
+    private void spot(Spot spot) {
+        double x = Math.min(width - SIGN, Math.max(SIGN, left(spot.from(), 0)));
+        double y = Math.min(ground() - SIGN, Math.max(MARGIN + SIGN, ground() - spot.high() * scale));
+        Mark.Box place = around(x, y);
+        while (signs.stream().anyMatch(place::overlaps) && x + SIGN < width - SIGN) {
+            x += SIGN;
+            place = around(x, y);
+        }
+        signs.add(place);
+        marks.add(new Mark.Round("", x, y, SIGN - 2, Mark.Fill.PAPER));
+        marks.add(new Mark.Label(spot.number(), x, y + 0.35 * Labels.SIZE, Labels.SIZE));
+    }
+
+    private static Mark.Box around(double x, double y) {
+        return new Mark.Box("", x - SIGN, y - SIGN, 2 * SIGN, 2 * SIGN, 0, Mark.Fill.NONE, false);
     }
 
     private void box(Opening opening) {

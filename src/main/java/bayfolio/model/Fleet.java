@@ -29,6 +29,7 @@ public final class Fleet {
     private final Map<String, Country> countryById;
     private final List<String> unread;
     private final Optional<LocalDate> asOf;
+    private final Map<String, HireMarks> marks;
 
     /**
      * @param units in the order of their ids
@@ -55,7 +56,7 @@ public final class Fleet {
             List<PublishedSource> sources,
             List<Country> countries,
             List<String> unread) {
-        this(facts, units, roles, words, sources, countries, unread, AsOf.of(facts, units));
+        this(facts, units, roles, words, sources, countries, unread, AsOf.of(facts, units), Map.of());
     }
 
     private Fleet(
@@ -66,7 +67,8 @@ public final class Fleet {
             List<PublishedSource> sources,
             List<Country> countries,
             List<String> unread,
-            Optional<LocalDate> asOf) {
+            Optional<LocalDate> asOf,
+            Map<String, HireMarks> marks) {
         this.unread = List.copyOf(unread);
         this.facts = facts;
         this.units = List.copyOf(units);
@@ -79,6 +81,7 @@ public final class Fleet {
         this.sourceById = byId(sources, PublishedSource::id);
         this.countryById = byId(countries, Country::id);
         this.asOf = asOf;
+        this.marks = Map.copyOf(marks);
     }
 
     /** Of two with one id, which is told elsewhere, the first. */
@@ -93,12 +96,24 @@ public final class Fleet {
 
     /** The same fleet as of another day. */
     public Fleet asOf(LocalDate day) {
-        return new Fleet(facts, units, roles, words, sources, countries, unread, Optional.of(day));
+        return new Fleet(facts, units, roles, words, sources, countries, unread, Optional.of(day), marks);
     }
 
     /** The same with other facts of its own. */
     public Fleet with(FleetFacts other) {
-        return new Fleet(other, units, roles, words, sources, countries, unread, asOf);
+        return new Fleet(other, units, roles, words, sources, countries, unread, asOf, marks);
+    }
+
+    /** The same with what earlier hires left on its coaches, by their ids. */
+    public Fleet marked(Map<String, HireMarks> hires) {
+        return new Fleet(facts, units, roles, words, sources, countries, unread, asOf, hires);
+    }
+
+    /** What earlier hires left on a coach. */
+    public List<HireMark> marks(Unit unit) {
+        return Optional.ofNullable(marks.get(unit.id())).stream()
+                .flatMap(it -> it.facts().all(HireMarks.MARKS).stream())
+                .toList();
     }
 
     public FleetFacts facts() {
@@ -209,7 +224,7 @@ public final class Fleet {
 
     /** The same in other words. */
     Fleet worded(FleetFacts facts, List<Word> words, List<Country> countries) {
-        return new Fleet(facts, units, roles, words, sources, countries, unread, asOf);
+        return new Fleet(facts, units, roles, words, sources, countries, unread, asOf, marks);
     }
 
     public Optional<Word> word(String id) {

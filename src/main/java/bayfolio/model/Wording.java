@@ -95,14 +95,7 @@ public record Wording(Coach coach, Catalog words) {
 
     /** A day with its month in words. */
     public String day(LocalDate day) {
-        return words.say(
-                "date",
-                "day",
-                day.getDayOfMonth(),
-                "month",
-                String.valueOf(day.getMonthValue()),
-                "year",
-                day.getYear());
+        return words.day(day);
     }
 
     /** Of the word for one of a list of choices: {@code choice.tank-contents.fresh}. */

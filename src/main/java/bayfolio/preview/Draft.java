@@ -12,6 +12,7 @@ import bayfolio.read.FleetReader;
 import bayfolio.render.Means;
 import bayfolio.render.Media;
 import bayfolio.render.Output;
+import bayfolio.render.Printing;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
 import java.io.IOException;
@@ -60,7 +61,7 @@ record Draft(
     }
 
     private static WebSite site(FleetReader.Reading reading, Theme theme) throws IOException {
-        return new WebSite(new Means(theme, theme.catalogs(), reading.fleet()));
+        return new WebSite(new Means(theme, theme.catalogs(), reading.fleet(), Printing.USUAL));
     }
 
     /**

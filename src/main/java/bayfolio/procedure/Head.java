@@ -60,6 +60,10 @@ public record Head(Facts facts) implements Described {
             "ticked",
             Type.YES_NO,
             "Whether its steps are ticked off, as on a list that one walks with; such a page may be longer.");
+    public static final Key<Boolean> ON_CARD = DRAFT.optional(
+            "on-card",
+            Type.YES_NO,
+            "Whether its steps stand in short on the card for danger and the first hour, which has one side.");
     public static final Key<List<Located<String>>> REVERSES = DRAFT.optional(
             "reverses",
             Type.list(Type.ID),

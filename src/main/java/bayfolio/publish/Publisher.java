@@ -10,14 +10,23 @@ import bayfolio.model.Wording;
 import bayfolio.render.Means;
 import bayfolio.render.Media;
 import bayfolio.render.Output;
+import bayfolio.render.Printing;
+import bayfolio.render.print.Book;
+import bayfolio.render.print.Cards;
+import bayfolio.render.print.Labels;
+import bayfolio.render.print.Sheets;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
 import bayfolio.template.TemplateProblem;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -33,29 +42,62 @@ import java.util.stream.Collectors;
  * it was.
  */
 public final class Publisher {
-    /** In what ways handbooks are given out, each a package of its own. */
-    private static final List<Function<Means, Output>> OUTPUTS = List.of(WebSite::new);
+    /** In what ways handbooks are given out, in the order in which they are made: the site offers what is printed. */
+    private static final Map<String, Function<Means, Output>> OUTPUTS = outputs();
+
+    /** Without it no page has an address. */
+    public static final String WEB = "web";
 
     private Publisher() {}
 
+    private static Map<String, Function<Means, Output>> outputs() {
+        Map<String, Function<Means, Output>> outputs = new LinkedHashMap<>();
+        outputs.put("book", Book::new);
+        outputs.put("cards", Cards::new);
+        outputs.put("labels", Labels::new);
+        outputs.put("sheets", Sheets::new);
+        outputs.put(WEB, WebSite::new);
+        return Collections.unmodifiableMap(outputs);
+    }
+
+    /** Names of the ways in which handbooks are given out. */
+    public static Set<String> ways() {
+        return OUTPUTS.keySet();
+    }
+
     /**
-     * @param root the fleet folder, for its photos
+     * What is wanted.
+     *
      * @param units ids of the coaches to publish anew, in whose descriptions and procedures nothing is wrong; others that
      *     were published before stay as they are
+     * @param ways some of {@link #ways}; of these coaches nothing else is there afterwards
+     */
+    public record Wanted(List<String> units, Set<String> ways, Printing printing) {
+        public Wanted {
+            units = List.copyOf(units);
+            ways = Set.copyOf(ways);
+        }
+    }
+
+    /**
+     * @param root the fleet folder, for its photos
      * @return the paths of the renters' site
      * @throws PublishException in one sentence, when something is wrong; nothing was changed then
      */
-    public static Set<String> publish(Check check, Path root, Theme theme, List<String> units, Path out)
+    public static Set<String> publish(Check check, Path root, Theme theme, Wanted wanted, Path out)
             throws IOException, PublishException {
         FleetFolder.refuse(root, out);
         try (OutputFolder output = OutputFolder.open(out)) {
             Map<String, Path> before = output.published();
             Map<String, CheckedCoach> chosen = check.units().stream()
-                    .filter(unit -> units.contains(unit.id()))
+                    .filter(unit -> wanted.units().contains(unit.id()))
                     .collect(Collectors.toMap(Unit::id, check::of));
-            Means means = new Means(theme, check.catalogs(), check.fleet());
-            List<Output> outputs =
-                    OUTPUTS.stream().map(made -> made.apply(means)).toList();
+            refuseWithout(wanted, before.keySet(), out);
+            Means means = new Means(theme, check.catalogs(), check.fleet(), wanted.printing());
+            List<Output> outputs = OUTPUTS.entrySet().stream()
+                    .filter(way -> wanted.ways().contains(way.getKey()))
+                    .map(way -> way.getValue().apply(means))
+                    .toList();
             refuseComplaints(outputs);
             Map<String, Handbook> handbooks = new TreeMap<>();
             chosen.forEach((unit, coach) -> handbooks.put(unit, Composer.compose(coach)));
@@ -76,8 +118,9 @@ public final class Publisher {
             refuseComplaints(outputs);
             Set<String> secret = new HashSet<>();
             chosen.values().forEach(coach -> secret.addAll(StaffTexts.of(coach)));
-            refuse("The rendered site is wrong", Audit.of(forRenters, secret));
-            refuse("The renters' copy tells what is for staff", copies.disclosures(new TreeMap<>(forRenters)));
+            Map<String, Map<String, byte[]>> sources = copies.sources(rentersHandbooks);
+            refuse("The rendered site is wrong", Audit.of(read(forRenters, sources.values()), secret));
+            refuse("The renters' copy tells what is for staff", copies.disclosures(sources, new TreeMap<>(forRenters)));
             refuse("The rendered staff copy is wrong", Audit.of(forStaff, Set.of()));
             Map<String, byte[]> both = new TreeMap<>();
             forRenters.forEach((path, bytes) -> both.put("web/" + path, bytes));
@@ -85,6 +128,13 @@ public final class Publisher {
             output.swapIn(both);
             return forRenters.keySet();
         }
+    }
+
+    /** With what a file is made of in its place, where that is sooner read than the file. */
+    private static Map<String, byte[]> read(Map<String, byte[]> files, Collection<Map<String, byte[]>> sources) {
+        Map<String, byte[]> read = new TreeMap<>(files);
+        sources.forEach(read::putAll);
+        return read;
     }
 
     private static Map<String, Handbook> seenBy(Audience reader, Map<String, Handbook> handbooks) {
@@ -130,14 +180,22 @@ public final class Publisher {
                 CheckedCoach coach = chosen.get(unit);
                 if (handbook != null && coach != null) {
                     Media seen = media(unit).seenBy(coach.unit(), reader);
-                    outputs.forEach(output -> files.putAll(output.files(handbook, seen)));
+                    Map<String, byte[]> own = new TreeMap<>();
+                    Output.Around around = new Output.Around(own, path -> bytes(before, path));
+                    for (Output output : outputs) {
+                        if (output.of(reader)) {
+                            own.putAll(output.files(handbook, seen, around));
+                        }
+                    }
+                    files.putAll(own);
                     coaches.add(WebSite.entry(handbook));
                 } else {
                     Map<String, byte[]> own = read(before, unit + "/");
+                    files.putAll(own);
+                    files.putAll(read(before, WebSite.shortAddresses(unit)));
                     for (Output output : outputs) {
                         Optional<Output.Kept> kept = output.kept(unit, own);
                         if (kept.isPresent()) {
-                            files.putAll(own);
                             files.putAll(read(before, kept.get().needed()));
                             coaches.add(kept.get().entry());
                         }
@@ -148,6 +206,15 @@ public final class Publisher {
                 files.putAll(output.shared(coaches));
             }
             return files;
+        }
+
+        private static Optional<byte[]> bytes(Map<String, Path> published, String path) {
+            try {
+                Path file = published.get(path);
+                return file == null ? Optional.empty() : Optional.of(Files.readAllBytes(file));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
         }
 
         /** What of it is in a folder. */
@@ -161,23 +228,71 @@ public final class Publisher {
             return read;
         }
 
-        /** @param published the renters' copy */
-        List<String> disclosures(SortedMap<String, byte[]> published) {
+        /**
+         * What files of the renters' copy are made of, by coach and path.
+         *
+         * @param handbooks as renters see them
+         */
+        Map<String, Map<String, byte[]>> sources(Map<String, Handbook> handbooks) {
+            Map<String, Map<String, byte[]>> sources = new TreeMap<>();
+            handbooks.forEach((unit, handbook) -> sources.put(
+                    unit,
+                    sources(
+                            handbook,
+                            media(unit)
+                                    .seenBy(
+                                            Objects.requireNonNull(chosen.get(unit), unit)
+                                                    .unit(),
+                                            Audience.RENTERS))));
+            return sources;
+        }
+
+        private Map<String, byte[]> sources(Handbook handbook, Media seen) {
+            Map<String, byte[]> sources = new TreeMap<>();
+            outputs.stream()
+                    .filter(output -> output.of(Audience.RENTERS))
+                    .forEach(output -> output.sources(handbook, seen).ifPresent(sources::putAll));
+            return sources;
+        }
+
+        /**
+         * @param sources see {@link #sources(Map)}
+         * @param published the renters' copy
+         */
+        List<String> disclosures(Map<String, Map<String, byte[]>> sources, SortedMap<String, byte[]> published) {
             Check theirs = ForRenters.of(check, chosen.keySet());
             List<String> disclosures = new ArrayList<>();
             for (Unit unit : theirs.units()) {
                 CheckedCoach coach = chosen.get(unit.id());
                 if (coach != null) {
-                    // All paths of its folder: a zero is the letter after the slash.
-                    Map<String, byte[]> files = published.subMap(unit.id() + "/", unit.id() + "0");
                     Handbook handbook = Composer.compose(theirs.of(unit)).seenBy(Audience.RENTERS);
                     Media seen = media(unit.id()).seenBy(unit, Audience.RENTERS);
+                    // All paths of its folder: a zero is the letter after the slash.
+                    Map<String, byte[]> files = new TreeMap<>(published.subMap(unit.id() + "/", unit.id() + "0"));
+                    String led = WebSite.shortAddresses(unit.id());
+                    files.putAll(published.subMap(led, led + Character.MAX_VALUE));
+                    files.putAll(Objects.requireNonNull(sources.get(unit.id())));
                     Map<String, byte[]> without = new TreeMap<>();
-                    outputs.forEach(output -> without.putAll(output.files(handbook, seen)));
+                    // The site offers what is printed by its size, which is looked up, not made once more.
+                    Output.Around around = new Output.Around(published, path -> Optional.empty());
+                    for (Output output : outputs) {
+                        if (output.of(Audience.RENTERS)) {
+                            without.putAll(output.sources(handbook, seen)
+                                    .orElseGet(() -> output.files(handbook, seen, around)));
+                        }
+                    }
                     disclosures.addAll(Disclosures.of(new Wording(coach.coach(), coach.words()), files, without));
                 }
             }
             return disclosures;
+        }
+    }
+
+    /** Pages that somebody was sent to are not taken away by leaving out a word of the call. */
+    private static void refuseWithout(Wanted wanted, Set<String> before, Path out) throws PublishException {
+        if (!wanted.ways().contains(WEB) && before.stream().anyMatch(path -> path.endsWith("/index.html"))) {
+            throw new PublishException("`--only` leaves out `" + WEB + "`, and the pages in `" + out
+                    + "` would be gone; name it, too, or choose another folder with --out.");
         }
     }
 

@@ -9,6 +9,7 @@ import bayfolio.model.Country;
 import bayfolio.model.FactTexts;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
+import bayfolio.model.HireMarks;
 import bayfolio.model.Rewording;
 import bayfolio.model.Role;
 import bayfolio.model.Roles;
@@ -31,6 +32,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -139,12 +141,15 @@ public final class FleetReader {
                         .filter(it -> it.unit.isEmpty())
                         .map(OfACoach::folder)
                         .toList());
+        Map<String, HireMarks> marks = new TreeMap<>();
+        coaches.forEach(coach -> coach.unit.ifPresent(unit -> coach.marks.ifPresent(it -> marks.put(unit.id(), it))));
         List<Translation> texts = new ArrayList<>();
         List<Rewording.OfALanguage> reworded = new ArrayList<>();
         translated(SHARED, Optional.empty(), texts, reworded);
         coaches.forEach(coach -> translated("units/" + coach.folder, coach.unit.map(Unit::id), texts, reworded));
         Translations translations = new Translations(texts, new Rewording(reworded));
-        return new Reading(fleet, new Library(judged ? scripts : List.of(), unread, translations), names, findings);
+        return new Reading(
+                fleet.marked(marks), new Library(judged ? scripts : List.of(), unread, translations), names, findings);
     }
 
     private Optional<SourceFile> fleetFile() {
@@ -171,7 +176,8 @@ public final class FleetReader {
      *
      * @param unit empty where nobody knows which coach it is
      */
-    private record OfACoach(String folder, Optional<Unit> unit, Scripts scripts, List<Finding> findings) {}
+    private record OfACoach(
+            String folder, Optional<Unit> unit, Optional<HireMarks> marks, Scripts scripts, List<Finding> findings) {}
 
     private OfACoach coach(String name, Optional<Map<String, Role>> roles) {
         String path = "units/" + name;
@@ -186,7 +192,16 @@ public final class FleetReader {
         Scripts scripts = unit.map(it -> scripts(path, Optional.of(it.id()))).orElse(new Scripts(List.of(), List.of()));
         unit.ifPresent(it -> Photos.check(folder, path + "/photos", it, findings::add));
         unit.ifPresent(it -> films(folder, path + "/").check(it, findings::add));
-        return new OfACoach(name, unit, scripts, findings);
+        return new OfACoach(name, unit, marks(path + "/marks.yaml"), scripts, findings);
+    }
+
+    private Optional<HireMarks> marks(String path) {
+        return folder.has(path)
+                ? folder.text(path, findings::add)
+                        .flatMap(file ->
+                                FileCache.read(file, (it, told) -> yaml(it, HireMarks.SHAPE, told), findings::add))
+                        .filter(it -> it.facts().read(HireMarks.MARKS))
+                : Optional.empty();
     }
 
     /** The description of a coach, with what other files in its folder say. */

@@ -15,6 +15,7 @@ import bayfolio.model.Country;
 import bayfolio.model.FactTexts;
 import bayfolio.model.Feature;
 import bayfolio.model.FleetFacts;
+import bayfolio.model.HireMarks;
 import bayfolio.model.Kinds;
 import bayfolio.model.Roles;
 import bayfolio.model.Side;
@@ -124,6 +125,21 @@ public final class ReferencePage {
                               - number: "911"
                                 reaches: police, fire, ambulance
                                 source: Federal Communications Commission, guide on text to 911
+                            """),
+            new Chapter("Marks of earlier hires: marks.yaml", HireMarks.SHAPE, """
+                            What earlier hires left on a coach, in `units/<id>/marks.yaml`; a coach without a mark needs no such
+                            file. Its damage sheet numbers them in this order and shows those whose place is measured; renters
+                            see none of it.
+                            """, """
+                            # yaml-language-server: $schema=../shared/marks.schema.json
+                            marks:
+                              - side: left
+                                from-front: 9 ft
+                                height: 3 ft
+                                where: below the galley window
+                                kind: scratch
+                                size: 7 in
+                                since: 2026-05-02
                             """),
             new Chapter("A procedure: its head", Head.SHAPE, """
                             A procedure is a Markdown file in `units/shared/procedures/`, or in `units/<id>/procedures/` for what

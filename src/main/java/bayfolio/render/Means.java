@@ -4,5 +4,5 @@ import bayfolio.catalog.Catalogs;
 import bayfolio.model.Fleet;
 import bayfolio.render.theme.Theme;
 
-/** What handbooks are given out with, in whatever way: how they look, what they say, and whose they are. */
-public record Means(Theme theme, Catalogs catalogs, Fleet fleet) {}
+/** What handbooks are given out with, in whatever way: how they look, what they say, whose they are, how they are printed. */
+public record Means(Theme theme, Catalogs catalogs, Fleet fleet, Printing printing) {}

@@ -1,10 +1,12 @@
 package bayfolio.render;
 
+import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
 import bayfolio.template.TemplateProblem;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * One way to give out handbooks: a document, with the words of a language and a theme, into files. Each is a package of
@@ -14,17 +16,42 @@ public interface Output {
     /** What is wrong with what it is made with; nothing is published then. */
     List<TemplateProblem> complaints();
 
+    /** Whether it is made of the copy of a reader, who is {@link Audience#RENTERS} or {@link Audience#STAFF}. */
+    boolean of(Audience reader);
+
     /**
      * The files of one coach.
      *
      * @param handbook as a reader sees it
      * @param media those that this reader gets
-     * @return by path below the root of the readers' files; each in the folder of the coach
+     * @param around what is there already
+     * @return by path below the root of the readers' files
      */
-    Map<String, byte[]> files(Handbook handbook, Media media);
+    Map<String, byte[]> files(Handbook handbook, Media media, Around around);
+
+    /**
+     * What those files are made of, by their paths, where that is sooner compared than the files: as much of it as hangs on
+     * the document. Nothing where they are compared themselves.
+     */
+    default Optional<Map<String, byte[]>> sources(Handbook handbook, Media media) {
+        return Optional.empty();
+    }
+
+    /**
+     * What is there already of a coach for a reader, by path below the root.
+     *
+     * @param beside what other outputs have made of this state of it
+     * @param before what was given out last
+     */
+    record Around(Map<String, byte[]> beside, Function<String, Optional<byte[]>> before) {
+        /** Nothing is there. */
+        public static final Around NOTHING = new Around(Map.of(), path -> Optional.empty());
+    }
 
     /** The files that all coaches share. */
-    Map<String, byte[]> shared(List<Entry> coaches);
+    default Map<String, byte[]> shared(List<Entry> coaches) {
+        return Map.of();
+    }
 
     /**
      * What stays of a coach that is not made anew, beside the files in its folder; nothing where it was not given out in
@@ -32,7 +59,9 @@ public interface Output {
      *
      * @param own its files, by path below the root
      */
-    Optional<Kept> kept(String unit, Map<String, byte[]> own);
+    default Optional<Kept> kept(String unit, Map<String, byte[]> own) {
+        return Optional.empty();
+    }
 
     /** @param needed the folder of shared files that its own refer to, below the root */
     record Kept(Entry entry, String needed) {}

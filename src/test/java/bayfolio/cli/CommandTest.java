@@ -23,6 +23,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CommandTest {
@@ -200,6 +201,29 @@ class CommandTest {
                         + Pattern.quote(folder.resolve("site-out/web").toString())
                         + "\\.\n");
         assertThat(folder.resolve("site-out/web/plover/index.html")).isRegularFile();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "--only=books, 'there is book, cards, labels, sheets, web'",
+        "--label-stock=a5, 'there is a4-8, a4-4'",
+        "--label-start=0, 'the first label of a sheet is 1'"
+    })
+    void publishRefusesWhatIsNotThere(String word, String said) throws Exception {
+        Said refused = of(small(), "publish", word);
+
+        assertThat(refused.exit()).isEqualTo(2);
+        assertThat(refused.err()).contains(said);
+        assertThat(folder.resolve("site-out")).doesNotExist();
+    }
+
+    @Test
+    void publishMakesWhatItIsAskedFor() throws Exception {
+        of(small(), "publish", "--only", "labels,web", "--label-stock", "a4-4", "--label-start", "3");
+
+        assertThat(folder.resolve("site-out/staff/plover/print/door-labels.pdf"))
+                .isRegularFile();
+        assertThat(folder.resolve("site-out/web/plover/print")).doesNotExist();
     }
 
     @Test

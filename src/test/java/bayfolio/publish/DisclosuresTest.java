@@ -26,6 +26,8 @@ import bayfolio.procedure.Stage;
 import bayfolio.procedure.Who;
 import bayfolio.render.BlankMedia;
 import bayfolio.render.Means;
+import bayfolio.render.Output;
+import bayfolio.render.Printing;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
 import java.nio.charset.StandardCharsets;
@@ -52,7 +54,7 @@ final class DisclosuresTest {
     DisclosuresTest() throws Exception {
         Theme theme = Theme.load(Path.of(""), Theme.BUILT_IN);
         screen = theme.catalogs();
-        site = new WebSite(new Means(theme, screen, Demo.fleet()));
+        site = new WebSite(new Means(theme, screen, Demo.fleet(), Printing.USUAL));
     }
 
     @Test
@@ -198,6 +200,7 @@ final class DisclosuresTest {
                         .toList());
         return site.files(
                 Composer.compose(filled).seenBy(Audience.RENTERS),
-                BlankMedia.of(coach.unit()).seenBy(coach.unit(), Audience.RENTERS));
+                BlankMedia.of(coach.unit()).seenBy(coach.unit(), Audience.RENTERS),
+                Output.Around.NOTHING);
     }
 }

@@ -5,14 +5,26 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bayfolio.DemoFleet;
 import bayfolio.cli.Bayfolio;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSObjectKey;
+import org.apache.pdfbox.cos.COSString;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -50,7 +62,15 @@ class PublisherTest {
                         .map(path -> path.replaceFirst("/.*", ""))
                         .distinct())
                 .containsExactlyInAnyOrder(
-                        "_headers", "index.html", "assets", "dunlin", "phalarope", "redpoll", "turnstone", "whimbrel");
+                        "L",
+                        "_headers",
+                        "index.html",
+                        "assets",
+                        "dunlin",
+                        "phalarope",
+                        "redpoll",
+                        "turnstone",
+                        "whimbrel");
         assertThat(site.keySet()).anyMatch(path -> path.matches("assets/[0-9a-f]{12}/style.css"));
         assertThat(text(site, "index.html"))
                 .contains("href=\"dunlin/index.html\"")
@@ -410,5 +430,137 @@ class PublisherTest {
 
     private static String text(Map<String, byte[]> site, String path) {
         return new String(site.getOrDefault(path, new byte[0]), StandardCharsets.UTF_8);
+    }
+
+    /** What is printed for renters and for staff, each where its readers are, offered with its size. */
+    @Test
+    void whatIsPrintedIsOfferedToItsReaders(@TempDir Path out) throws Exception {
+        DemoFleet small = DemoFleet.of(DemoFleet.SMALL);
+        small.publish(out, Publisher.ways());
+
+        Map<String, byte[]> web = DemoFleet.files(out.resolve("web"));
+        Map<String, byte[]> staff = DemoFleet.files(out.resolve("staff"));
+        assertThat(web.keySet())
+                .contains(
+                        "plover/print/book-a4.pdf",
+                        "plover/print/book-letter.pdf",
+                        "plover/print/large-print.pdf",
+                        "plover/print/night-card.pdf",
+                        "plover/print/phone-card.pdf",
+                        "plover/print/quick-card.pdf")
+                .noneMatch(path -> path.matches(".*/print/.*(label|damage|condition|inventory|ready).*"));
+        assertThat(staff.keySet())
+                .contains(
+                        "plover/print/condition.pdf",
+                        "plover/print/damage.pdf",
+                        "plover/print/inventory.pdf",
+                        "plover/print/ready.pdf",
+                        "plover/print/door-labels.pdf");
+        Element home = Jsoup.parse(text(web, "plover/index.html"));
+        for (Element link : home.select(".prints a")) {
+            byte[] file = web.get("plover/" + link.attr("href"));
+            assertThat(file).as(link.attr("href")).isNotNull();
+            assertThat(Objects.requireNonNull(link.parent()).text())
+                    .matches(file.length > 900_000 ? ".* \\(PDF, 1\\.[0-9] MB\\)" : ".* \\(PDF, [0-9]{1,3} KB\\)");
+        }
+        assertThat(home.select(".prints a")).hasSize(6);
+        assertThat(Jsoup.parse(text(staff, "plover/index.html"))
+                        .select(".prints a")
+                        .eachText())
+                .contains("Condition sheet", "Damage sheet", "Door labels");
+    }
+
+    @Test
+    void whatIsNotAskedForIsNotMade(@TempDir Path out) throws Exception {
+        DemoFleet small = DemoFleet.of(DemoFleet.SMALL);
+        small.publish(out, Set.of("cards", Publisher.WEB));
+
+        assertThat(DemoFleet.files(out.resolve("web")).keySet())
+                .contains("plover/print/night-card.pdf", "plover/index.html")
+                .noneMatch(path -> path.contains("/print/book"));
+        assertThat(DemoFleet.files(out.resolve("staff")).keySet()).noneMatch(path -> path.contains("/print/"));
+        // Pages that somebody was sent to do not go away with a word of the call.
+        assertThatThrownBy(() -> small.publish(out, Set.of("book")))
+                .isInstanceOf(PublishException.class)
+                .hasMessageContaining("`--only` leaves out `web`");
+        assertThat(DemoFleet.files(out.resolve("web")).keySet()).contains("plover/index.html");
+    }
+
+    /** A file is not laid out anew where it is made of the same, and is where it is not. */
+    @Test
+    void whatIsPrintedIsTakenOverWhereNothingChanged(@TempDir Path folder) throws Exception {
+        Path root = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
+        Path out = folder.resolve("out");
+        DemoFleet.of(root).publish(out, Publisher.ways());
+        Map<String, String> first = DemoFleet.bytes(out.resolve("web"));
+
+        DemoFleet.of(root).publish(out, Publisher.ways());
+        assertThat(DemoFleet.bytes(out.resolve("web"))).isEqualTo(first);
+
+        Path unit = root.resolve("units/plover/unit.yaml");
+        DemoFleet.write(unit, Files.readString(unit).replace("name: Plover", "name: Godwit"));
+        DemoFleet.of(root).publish(out, Publisher.ways());
+        Map<String, String> second = DemoFleet.bytes(out.resolve("web"));
+        first.forEach((path, bytes) -> {
+            if (path.contains("/print/")) {
+                assertThat(second.get(path)).as(path).isNotEqualTo(bytes);
+            }
+        });
+    }
+
+    /** Read by another program: neither the text nor what a file says of itself holds what is for staff. */
+    @Test
+    void nothingForStaffIsInWhatRentersPrint(@TempDir Path folder) throws Exception {
+        Path root = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
+        Path unit = root.resolve("units/plover/unit.yaml");
+        DemoFleet.write(
+                unit,
+                Files.readString(unit)
+                        + "services:\n  - what: Grease the quokka bearings\n    every-days: 90\n    by: the Zanzibar workshop\n");
+        DemoFleet.write(
+                root.resolve("units/plover/marks.yaml"),
+                "marks:\n  - {side: left, where: beside the xylophone, kind: dent, since: 2024-01-05}\n");
+        Path out = folder.resolve("out");
+        DemoFleet.of(root).publish(out, Publisher.ways());
+
+        int files = 0;
+        for (Map.Entry<String, byte[]> file :
+                DemoFleet.files(out.resolve("web")).entrySet()) {
+            if (file.getKey().endsWith(".pdf")) {
+                files++;
+                assertThat(all(file.getValue()))
+                        .as(file.getKey())
+                        .contains("Plover")
+                        .doesNotContain("quokka")
+                        .doesNotContain("Zanzibar")
+                        .doesNotContain("xylophone");
+            }
+        }
+        assertThat(files).isEqualTo(6);
+        assertThat(all(Objects.requireNonNull(
+                        DemoFleet.files(out.resolve("staff")).get("plover/print/damage.pdf"))))
+                .contains("xylophone");
+    }
+
+    /** The text of a PDF, what it says of itself, and every other string in it. */
+    private static String all(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            StringBuilder all = new StringBuilder(new PDFTextStripper().getText(document));
+            all.append(new String(document.getDocumentCatalog().getMetadata().toByteArray(), StandardCharsets.UTF_8));
+            for (COSObjectKey key : document.getDocument().getXrefTable().keySet()) {
+                strings(document.getDocument().getObjectFromPool(key).getObject(), all);
+            }
+            return all.toString();
+        }
+    }
+
+    private static void strings(COSBase value, StringBuilder all) {
+        if (value instanceof COSString text) {
+            all.append('\n').append(text.getString());
+        } else if (value instanceof COSArray array) {
+            array.forEach(each -> strings(each, all));
+        } else if (value instanceof COSDictionary dictionary) {
+            dictionary.getValues().forEach(each -> strings(each, all));
+        }
     }
 }

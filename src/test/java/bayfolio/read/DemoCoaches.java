@@ -9,6 +9,8 @@ import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.render.BlankMedia;
 import bayfolio.render.Means;
+import bayfolio.render.Output;
+import bayfolio.render.Printing;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
 import bayfolio.source.Place;
@@ -37,7 +39,7 @@ final class DemoCoaches {
     private DemoCoaches(FleetReader.Reading reading, Theme theme) throws Exception {
         this.reading = reading;
         this.screen = theme.catalogs();
-        this.site = new WebSite(new Means(theme, screen, reading.fleet()));
+        this.site = new WebSite(new Means(theme, screen, reading.fleet(), Printing.USUAL));
     }
 
     static DemoCoaches read() {
@@ -122,8 +124,10 @@ final class DemoCoaches {
     }
 
     private Map<String, byte[]> pages(Unit unit) {
-        return new TreeMap<>(
-                site.files(Composer.compose(check(unit).of(unit)).seenBy(Audience.STAFF), BlankMedia.of(unit)));
+        return new TreeMap<>(site.files(
+                Composer.compose(check(unit).of(unit)).seenBy(Audience.STAFF),
+                BlankMedia.of(unit),
+                Output.Around.NOTHING));
     }
 
     private Check check(Unit unit) {

@@ -11,6 +11,7 @@ import bayfolio.measure.Quantity;
 import bayfolio.model.Country;
 import bayfolio.model.FactTexts;
 import bayfolio.model.FleetFacts;
+import bayfolio.model.HireMarks;
 import bayfolio.model.Roles;
 import bayfolio.model.Sources;
 import bayfolio.model.Unit;
@@ -103,7 +104,8 @@ class SchemaTest {
                 Sources.SHAPE,
                 Country.SHAPE,
                 Head.SHAPE,
-                FactTexts.SHAPE);
+                FactTexts.SHAPE,
+                HireMarks.SHAPE);
     }
 
     @ParameterizedTest

@@ -2,10 +2,12 @@ package bayfolio.render.html;
 
 import bayfolio.catalog.Catalog;
 import bayfolio.catalog.Catalogs;
+import bayfolio.document.Audience;
 import bayfolio.document.CalculatorFields;
 import bayfolio.document.Content;
 import bayfolio.document.Handbook;
 import bayfolio.document.Page;
+import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Sketch;
 import bayfolio.document.Stamp;
@@ -48,7 +50,9 @@ public final class ContentView {
             "quote",
             "tiles",
             "drawn",
-            "sketched");
+            "sketched",
+            "prints",
+            "label");
 
     /**
      * A list with a heading and more entries than this is folded, so that what follows is not
@@ -92,7 +96,16 @@ public final class ContentView {
         String photo(String file);
 
         String film(String file);
+
+        /** What is offered to be printed. */
+        List<Print> prints();
     }
+
+    /**
+     * @param reader for whom it is
+     * @param size such as {@code PDF, 120 KB}
+     */
+    public record Print(Audience reader, String href, String words, String size) {}
 
     /** @param symbols the path of each, by name */
     public ContentView(
@@ -129,6 +142,10 @@ public final class ContentView {
                 .with("anchor", section.anchor())
                 .with("heading", section.title())
                 .with("deep", section.level() > 2)
+                // Facts of a part of many, and those on a card of one side, are read one after the other.
+                .with("run-in", section.level() > 2 || page.kind() == PageKind.NIGHT_CARD)
+                // Where a list or a link says as much as a heading would.
+                .with("headless", headless(section))
                 // Among so many regions nobody finds his way.
                 .with("region", page.sections().size() <= MOST_REGIONS)
                 .with(
@@ -136,6 +153,12 @@ public final class ContentView {
                         section.contents().stream()
                                 .map(content -> content.accept(contents))
                                 .toList());
+    }
+
+    private static boolean headless(Section section) {
+        return section.anchor().equals("steps")
+                || !section.contents().isEmpty()
+                        && section.contents().stream().allMatch(Content.Quote.class::isInstance);
     }
 
     private List<View> inlines(List<Inline> text) {
@@ -211,7 +234,13 @@ public final class ContentView {
                 .with("href", ways.to(link.target()))
                 .with("name", link.plain())
                 .with("placed", !place.isEmpty())
-                .with("place", place);
+                .with("place", place)
+                .with("stopped", stopped(place));
+    }
+
+    /** Whether a sentence ends with it already. */
+    private static boolean stopped(String words) {
+        return words.matches("(?s).*[.!?]\\s*");
     }
 
     private final class Blocks implements Block.Visitor<View> {
@@ -328,6 +357,25 @@ public final class ContentView {
         }
 
         @Override
+        public View prints(Content.Prints content) {
+            boolean forStaff = content.stamp().audience() == Audience.STAFF;
+            List<View> each = ways.prints().stream()
+                    .filter(print -> forStaff == (print.reader() == Audience.STAFF))
+                    .map(print -> new View()
+                            .with("href", print.href())
+                            .with("words", print.words())
+                            .with("size", print.size()))
+                    .toList();
+            return View.oneOf(CONTENTS)
+                    .with("prints", new View().with("some", !each.isEmpty()).with("each", each));
+        }
+
+        @Override
+        public View label(Content.Label content) {
+            return View.oneOf(CONTENTS).with("label", new View().with("address", content.address()));
+        }
+
+        @Override
         public View tiles(Content.Tiles content) {
             return View.oneOf(CONTENTS)
                     .with(
@@ -401,7 +449,9 @@ public final class ContentView {
                     .with(
                             "lines",
                             row.lines().stream()
-                                    .map(line -> new View().with("inlines", inlines(line.words())))
+                                    .map(line -> new View()
+                                            .with("inlines", inlines(line.words()))
+                                            .with("stopped", stopped(Inline.plain(line.words()))))
                                     .toList());
         }
 
@@ -572,7 +622,14 @@ public final class ContentView {
                     .map(it -> it.accept(this))
                     .toList();
             begin = Begin.USUAL;
-            return View.oneOf(CONTENTS).with("quote", new View().with("contents", inside));
+            Page page = quoted(handbook, content);
+            return View.oneOf(CONTENTS)
+                    .with(
+                            "quote",
+                            new View()
+                                    .with("href", ways.to(page.home()))
+                                    .with("title", page.title())
+                                    .with("contents", inside));
         }
 
         @Override

@@ -27,6 +27,7 @@ final class PageView {
     private final Catalog screen;
     private final Looks looks;
     private final ContentView contents;
+    private final List<ContentView.Print> prints;
 
     /** All contents, those of quoted pages too. */
     private final List<Content> all;
@@ -52,7 +53,8 @@ final class PageView {
         }
     }
 
-    PageView(Handbook handbook, Page page, Catalog screen, Looks looks, Media media) {
+    PageView(Handbook handbook, Page page, Catalog screen, Looks looks, Media media, List<ContentView.Print> prints) {
+        this.prints = prints;
         this.looks = looks;
         this.handbook = handbook;
         this.page = page;
@@ -191,7 +193,7 @@ final class PageView {
     }
 
     private List<View> navigation() {
-        return PageKind.FOR_EVERYBODY.stream()
+        return PageKind.IN_MENUS.stream()
                 .map(id -> {
                     Target target = new Target.OfPage(id);
                     return new View()
@@ -246,6 +248,11 @@ final class PageView {
         @Override
         public String film(String file) {
             return folder + WebSite.FILMS + file;
+        }
+
+        @Override
+        public List<ContentView.Print> prints() {
+            return prints;
         }
     }
 }

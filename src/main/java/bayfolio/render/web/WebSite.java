@@ -13,9 +13,12 @@ import bayfolio.model.Photo;
 import bayfolio.render.Means;
 import bayfolio.render.Media;
 import bayfolio.render.Output;
+import bayfolio.render.html.ContentView;
 import bayfolio.render.html.DrawingView;
 import bayfolio.render.html.FilmTracks;
 import bayfolio.render.html.View;
+import bayfolio.render.html.Words;
+import bayfolio.render.print.Printed;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Template;
@@ -23,13 +26,12 @@ import bayfolio.template.TemplateProblem;
 import com.google.gson.JsonObject;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 
 /** Handbooks through a theme into files of a web site: a page of HTML for each page. */
 public final class WebSite implements Output {
@@ -56,8 +58,7 @@ public final class WebSite implements Output {
     private final Theme theme;
     private final Catalogs catalogs;
     private final List<TemplateProblem> complaints = new ArrayList<>();
-    /** Words by language, the same on every page. */
-    private final Map<String, View> words = new ConcurrentHashMap<>();
+    private final Words words = new Words();
 
     private final Assets assets;
     private final Optional<String> worker;
@@ -66,6 +67,7 @@ public final class WebSite implements Output {
     private final Template page;
     private final Template fleet;
     private final Template drawing;
+    private final Template led;
 
     public WebSite(Means means) {
         this.means = means;
@@ -80,6 +82,7 @@ public final class WebSite implements Output {
         this.page = template("page");
         this.fleet = template("fleet");
         this.drawing = template("drawing");
+        this.led = template("led");
     }
 
     private Template template(String name) {
@@ -94,7 +97,20 @@ public final class WebSite implements Output {
     }
 
     @Override
-    public Map<String, byte[]> files(Handbook handbook, Media media) {
+    public boolean of(Audience reader) {
+        return true;
+    }
+
+    @Override
+    public Map<String, byte[]> files(Handbook handbook, Media media, Around around) {
+        Catalog screen = catalogs.of(handbook.language());
+        List<ContentView.Print> prints = Printed.among(around.beside(), handbook, screen).stream()
+                .map(print -> new ContentView.Print(
+                        print.reader(),
+                        print.path(),
+                        print.words(),
+                        screen.say("printed.size", "size", size(print, screen))))
+                .toList();
         Map<String, byte[]> files = new TreeMap<>();
         Map<String, byte[]> kept = new TreeMap<>();
         media.photographs()
@@ -109,13 +125,14 @@ public final class WebSite implements Output {
         Map<String, byte[]> pages = new TreeMap<>();
         Map<String, Sketch> sketches = new TreeMap<>();
         for (Page each : handbook.pages()) {
-            pages.put(file(each.id()), page(handbook, media, each, sketches));
+            pages.put(file(each.id()), page(handbook, media, each, prints, sketches));
         }
         sketches.forEach((name, sketch) -> pages.put(DRAWINGS + name + ".svg", drawn(sketch)));
         pages.put(SEARCH, SearchIndex.of(handbook));
         pages.putAll(FormFigures.of(handbook));
         kept.putAll(pages);
         if (!handbook.reader().equals(Optional.of(Audience.STAFF))) {
+            files.putAll(shortAddresses(handbook, screen));
             Offline offline = new Offline(kept, assets.placed());
             worker.ifPresent(script -> {
                 files.put(handbook.unit() + "/" + WORKER, offline.worker(script));
@@ -127,10 +144,49 @@ public final class WebSite implements Output {
         return files;
     }
 
+    /** Rounded up, since it is paid for: {@code 3.2 MB}. */
+    private static String size(Printed.File print, Catalog screen) {
+        int tenths = (print.bytes() + 99_999) / 100_000;
+        return tenths < 10
+                ? screen.say("size.kilobytes", "count", (print.bytes() + 999) / 1000)
+                : screen.say("size.megabytes", "figure", screen.digits(tenths / 10 + "." + tenths % 10));
+    }
+
+    /** The folder of the short addresses of a coach, below the public root. */
+    public static String shortAddresses(String unit) {
+        return Content.Label.SHORT + "/" + unit.toUpperCase(Locale.ROOT) + "/";
+    }
+
+    /** What a label on a door leads to, by an address that is short enough for its code. */
+    private Map<String, byte[]> shortAddresses(Handbook handbook, Catalog screen) {
+        Map<String, byte[]> files = new TreeMap<>();
+        handbook.walk()
+                .filter(Content.Label.class::isInstance)
+                .map(Content.Label.class::cast)
+                .forEach(label -> {
+                    String path =
+                            label.address().substring(label.address().indexOf("/" + Content.Label.SHORT + "/") + 1);
+                    NodeId home =
+                            handbook.addresses().of(label.thing().target()).orElseThrow();
+                    String href = "../../../" + handbook.unit() + "/" + file(NodeId.of(home.page()))
+                            + (home.within().isEmpty() ? "" : "#" + home.within());
+                    View view = looks(words.of(screen))
+                            .on("../../../")
+                            .with("language", handbook.language())
+                            .with("title", label.thing().plain())
+                            .with("href", href);
+                    files.put(
+                            path + "/index.html",
+                            bytes(led.fill(view.names(), complaints::add).text()));
+                });
+        return files;
+    }
+
     /** @param shown gets the small drawings that are on it, by their names */
-    private byte[] page(Handbook handbook, Media media, Page each, Map<String, Sketch> shown) {
+    private byte[] page(
+            Handbook handbook, Media media, Page each, List<ContentView.Print> prints, Map<String, Sketch> shown) {
         Catalog screen = catalogs.of(handbook.language());
-        PageView view = new PageView(handbook, each, screen, looks(words(screen)), media);
+        PageView view = new PageView(handbook, each, screen, looks(words.of(screen)), media, prints);
         View names = view.view().with("spoken", ScriptWords.file(catalogs, handbook.language()));
         byte[] bytes = bytes(page.fill(names.names(), complaints::add).text());
         shown.putAll(view.shown());
@@ -201,7 +257,7 @@ public final class WebSite implements Output {
                     .findFirst()
                     .map(this::drawn);
         }
-        return page(handbook, path).map(page -> page(handbook, media, page, new TreeMap<>()));
+        return page(handbook, path).map(page -> page(handbook, media, page, List.of(), new TreeMap<>()));
     }
 
     /** A coach in the list of the fleet, as its handbook has it. */
@@ -245,7 +301,7 @@ public final class WebSite implements Output {
     public Map<String, byte[]> shared(List<Entry> coaches) {
         Catalog screen = catalogs.of(means.fleet().languages());
         Map<String, byte[]> files = new TreeMap<>(assets.placed());
-        View view = looks(words(screen))
+        View view = looks(words.of(screen))
                 .on("")
                 .with("language", screen.language())
                 .with("title", means.fleet().name())
@@ -265,31 +321,6 @@ public final class WebSite implements Output {
         files.put(Headers.FILE, Headers.of(coaches.stream().map(Entry::unit).toList()));
         files.put("index.html", bytes(fleet.fill(view.names(), complaints::add).text()));
         return files;
-    }
-
-    private View words(Catalog screen) {
-        return words.computeIfAbsent(screen.language(), it -> branch(screen.plain(), ""));
-    }
-
-    /** Words by their keys; dots in a key are steps of the name. */
-    private static View branch(Map<String, String> words, String prefix) {
-        View view = new View();
-        Map<String, Boolean> names = new LinkedHashMap<>();
-        for (String key : words.keySet()) {
-            if (key.startsWith(prefix)) {
-                String rest = key.substring(prefix.length());
-                int dot = rest.indexOf('.');
-                names.merge(dot < 0 ? rest : rest.substring(0, dot), dot >= 0, (a, b) -> a && b);
-            }
-        }
-        names.forEach((name, inner) -> {
-            if (inner) {
-                view.with(name, branch(words, prefix + name + "."));
-            } else {
-                view.with(name, String.valueOf(words.get(prefix + name)));
-            }
-        });
-        return view;
     }
 
     private static byte[] bytes(String text) {

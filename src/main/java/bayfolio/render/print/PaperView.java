@@ -1,0 +1,173 @@
+package bayfolio.render.print;
+
+import bayfolio.catalog.Catalog;
+import bayfolio.document.Handbook;
+import bayfolio.document.NodeId;
+import bayfolio.document.Page;
+import bayfolio.document.PageKind;
+import bayfolio.document.Sketch;
+import bayfolio.prose.Target;
+import bayfolio.render.Means;
+import bayfolio.render.Media;
+import bayfolio.render.html.ContentView;
+import bayfolio.render.html.View;
+import bayfolio.render.html.Words;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Pages of a handbook as names for templates of paper, where links lead to page numbers. */
+record PaperView(
+        Means means,
+        Handbook handbook,
+        Catalog screen,
+        Map<String, String> symbols,
+        Media media,
+        Words words,
+        Function<Target, Optional<NodeId>> places) {
+    /** So many letters as fit beside the name of the coach. */
+    private static final int LINE = 44;
+
+    /** Stands for a number that only the engine knows. */
+    private static final String NUMBER = "\uE000";
+
+    private static final String OTHER = "\uE001";
+
+    /** As an attribute names it: pages, with what is within them after a dot. */
+    static String id(NodeId node) {
+        return node.page().replace('/', '_') + (node.within().isEmpty() ? "" : "." + node.within());
+    }
+
+    /** Of a page by itself, from which nothing leads on. */
+    static PaperView alone(Means means, Handbook handbook, Media media, Words words) {
+        return new PaperView(
+                means,
+                handbook,
+                means.catalogs().of(handbook.language()),
+                means.theme().symbols(),
+                media,
+                words,
+                it -> Optional.empty());
+    }
+
+    /** The page of a kind, by itself. */
+    View alone(Paper paper, double letters, PageKind kind) {
+        Page page = (Page) handbook.find(kind.node()).orElseThrow();
+        return frame(paper, letters)
+                .with("title", page.title() + ", " + handbook.name())
+                .with("word", words.of(screen))
+                .with("sheet", page(page, true))
+                .with("running", running(page.title()))
+                .with("sort", kind.id());
+    }
+
+    /** What stands on all of its paper. */
+    View frame(Paper paper, double letters) {
+        Handbook.Cover cover = handbook.cover();
+        return new View()
+                .with("language", handbook.language())
+                .with("size", paper.size())
+                .with("letters", Double.toString(letters))
+                // Of what is looked up and not read: no smaller than ten points, and on large print not smaller at all.
+                .with("small", letters > Printed.CLEAR ? "1" : "0.84")
+                .with("fleet", means.fleet().name())
+                .with("coach", cover.name())
+                .with("number", cover.number())
+                .with("head", running((cover.number() + " " + cover.name()).strip()))
+                .with("numbered", !cover.number().isEmpty())
+                .with("kind", cover.kind())
+                .with("edition", edition())
+                .with("see", counted("print.see", "page", "target-counter(attr(href), page)", "", ""))
+                .with("explains", counted("print.explained", "page", "target-counter(attr(href), page)", "", ""))
+                .with("turn", "target-counter(attr(href), page)")
+                .with("footed", counted("print.page", "page", "counter(page)", "pages", "counter(pages)"));
+    }
+
+    private String edition() {
+        String digest = handbook.edition();
+        return means.printing()
+                .day()
+                .map(day -> screen.say("print.edition-of", "edition", digest, "day", screen.day(day)))
+                .orElseGet(() -> screen.say("print.edition", "edition", digest));
+    }
+
+    /** A message with numbers of pages in it, as styles have it. */
+    private String counted(String key, String one, String counter, String two, String counter2) {
+        String said = two.isEmpty() ? screen.say(key, one, NUMBER) : screen.say(key, one, NUMBER, two, OTHER);
+        StringBuilder css = new StringBuilder("\"");
+        for (char letter : said.toCharArray()) {
+            if (letter == NUMBER.charAt(0)) {
+                css.append("\" ").append(counter).append(" \"");
+            } else if (letter == OTHER.charAt(0)) {
+                css.append("\" ").append(counter2).append(" \"");
+            } else if (letter == '"' || letter == '\\') {
+                css.append('\\').append(letter);
+            } else {
+                css.append(letter);
+            }
+        }
+        return css.append('"').toString();
+    }
+
+    /** A page with what is on it; {@code own} for one that opens a chapter. */
+    View page(Page page, boolean own) {
+        ContentView contents = new ContentView(handbook, page, screen, symbols, media, new OnPaper());
+        return contents.inLanguage(new View(), page.stamp())
+                .with("id", id(page.id()))
+                .with("title", page.title())
+                .with("running", running(page.title()))
+                .with("own", own)
+                .with("carded", page.kind().part().equals(PageKind.NIGHT_CARD.part()))
+                .with("deep", false)
+                .with("run-in", false)
+                .with("urgent", page.urgent())
+                .with("glossary", false)
+                .with("opening", contents.opening())
+                .with("sections", contents.sections());
+    }
+
+    /** A title at the head of a page has one line; all of it stands below. */
+    private static String running(String title) {
+        if (title.length() <= LINE) {
+            return title;
+        }
+        int end = title.lastIndexOf(' ', LINE);
+        return title.substring(0, end < LINE / 2 ? LINE : end) + "\u2026";
+    }
+
+    /** Where it is in this print; nothing where it is not in it. */
+    String to(Target target) {
+        if (target instanceof Target.OfPhone phone) {
+            return "tel:" + phone.number().replaceAll("[^0-9+]", "");
+        }
+        return places.apply(target).map(place -> "#" + id(place)).orElse("");
+    }
+
+    private final class OnPaper implements ContentView.Ways {
+        @Override
+        public String to(Target target) {
+            return PaperView.this.to(target);
+        }
+
+        @Override
+        public String drawing(Sketch sketch) {
+            return "";
+        }
+
+        @Override
+        public String photo(String file) {
+            return Pdf.PHOTO + file;
+        }
+
+        @Override
+        public String film(String file) {
+            return "";
+        }
+
+        @Override
+        public List<ContentView.Print> prints() {
+            return List.of();
+        }
+    }
+}

@@ -1,0 +1,101 @@
+package bayfolio.render.print;
+
+import bayfolio.DemoFleet;
+import bayfolio.compose.Composer;
+import bayfolio.document.Audience;
+import bayfolio.document.Handbook;
+import bayfolio.model.Unit;
+import bayfolio.render.Means;
+import bayfolio.render.Media;
+import bayfolio.render.Output;
+import bayfolio.render.Printing;
+import bayfolio.render.theme.Theme;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** A coach of the demo fleet as it is printed; its book is laid out once for all tests of a class. */
+record DemoBook(Unit unit, Handbook renters, Handbook staff, Media media) {
+    private static final Path ROOT = Path.of("");
+
+    static final DemoFleet FLEET = fleet();
+
+    private static final Map<String, byte[]> LAID = new ConcurrentHashMap<>();
+
+    private static DemoFleet fleet() {
+        try {
+            return DemoFleet.of(ROOT);
+        } catch (Exception e) {
+            throw new IllegalStateException("the demo fleet cannot be read", e);
+        }
+    }
+
+    /** The coach of the small fleet, whose book is thin. */
+    static DemoBook small() {
+        try {
+            DemoFleet fleet = DemoFleet.of(DemoFleet.SMALL);
+            return of(fleet, fleet.check().units().get(0));
+        } catch (Exception e) {
+            throw new IllegalStateException("the small fleet cannot be read", e);
+        }
+    }
+
+    static Map<String, DemoBook> all() {
+        Map<String, DemoBook> all = new TreeMap<>();
+        FLEET.check().units().forEach(unit -> all.put(unit.id(), of(unit)));
+        return all;
+    }
+
+    static DemoBook of(String unit) {
+        return FLEET.check().units().stream()
+                .filter(it -> it.id().equals(unit))
+                .map(DemoBook::of)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static DemoBook of(Unit unit) {
+        return of(FLEET, unit);
+    }
+
+    private static DemoBook of(DemoFleet fleet, Unit unit) {
+        try {
+            Handbook all = Composer.compose(fleet.check().of(unit));
+            return new DemoBook(
+                    unit,
+                    all.seenBy(Audience.RENTERS),
+                    all.seenBy(Audience.STAFF),
+                    Media.of(unit, fleet.root()).seenBy(unit, Audience.RENTERS));
+        } catch (Exception e) {
+            throw new IllegalStateException(unit.id() + " cannot be composed", e);
+        }
+    }
+
+    static Means means() {
+        return means(Printing.USUAL);
+    }
+
+    static Means means(Printing printing) {
+        try {
+            return new Means(
+                    Theme.load(ROOT, Theme.BUILT_IN),
+                    FLEET.check().catalogs(),
+                    FLEET.check().fleet(),
+                    printing);
+        } catch (Exception e) {
+            throw new IllegalStateException("the theme cannot be read", e);
+        }
+    }
+
+    byte[] book(Paper paper, double letters) {
+        return LAID.computeIfAbsent(
+                unit.id() + paper + letters,
+                it -> new Book(means()).laid(renters, media, paper, letters).bytes());
+    }
+
+    /** What an output makes for the reader that it is for. */
+    Map<String, byte[]> files(Output output) {
+        return output.files(output.of(Audience.RENTERS) ? renters : staff, media, Output.Around.NOTHING);
+    }
+}
