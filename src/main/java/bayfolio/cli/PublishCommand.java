@@ -102,7 +102,14 @@ final class PublishCommand implements Callable<Integer> {
         return new Publisher.Wanted(
                 coaches,
                 only.isEmpty() ? Publisher.ways() : Set.copyOf(only),
-                new Printing(fleet.given(), stock, start));
+                new Printing(fleet.given(), stock, start),
+                coach -> {
+                    // To somebody who waits, and to no log.
+                    if (System.console() != null) {
+                        spec.commandLine().getErr().println("Making " + coach + " ...");
+                        spec.commandLine().getErr().flush();
+                    }
+                });
     }
 
     @Override

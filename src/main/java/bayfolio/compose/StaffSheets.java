@@ -244,6 +244,7 @@ final class StaffSheets {
         return page(PageKind.READY, page -> {
             Stamp link = page.child("link");
             Stamp section = page.child("switches");
+            Stamp signed = page.child("signed");
             return List.of(
                     Section.of(
                             link,
@@ -267,6 +268,16 @@ final class StaffSheets {
                                                             .find(Switch.STORED)
                                                             .orElse("")),
                                                     cell("")))
+                                            .toList()))),
+                    // Whoever comes at night finds the coach as one of us has left it.
+                    Section.of(
+                            signed,
+                            view.word("sheet.signed"),
+                            List.of(table(
+                                    signed,
+                                    List.of("sheet.what", "sheet.done"),
+                                    Stream.of("edition", "date", "staff-name")
+                                            .map(word -> List.of(cell(view.word("sheet." + word)), cell("")))
                                             .toList()))));
         });
     }

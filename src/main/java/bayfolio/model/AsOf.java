@@ -6,6 +6,7 @@ import bayfolio.fact.Type;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -25,10 +26,11 @@ final class AsOf {
     /**
      * @return empty where the files state no day that was
      */
-    static Optional<LocalDate> of(FleetFacts fleet, List<Unit> units) {
+    static Optional<LocalDate> of(FleetFacts fleet, List<Unit> units, Collection<HireMarks> marks) {
         List<LocalDate> days = new ArrayList<>();
         collect(fleet, days);
         units.forEach(unit -> collect(unit, days));
+        marks.forEach(left -> collect(left, days));
         days.sort(Comparator.reverseOrder());
         // A single year typed wrong must not make all else look old.
         while (days.size() > ENOUGH && ChronoUnit.DAYS.between(days.get(1), days.get(0)) > ALONE) {
@@ -37,8 +39,8 @@ final class AsOf {
         return days.stream().findFirst();
     }
 
-    private static void collect(Described fleetOrUnit, List<LocalDate> days) {
-        FactVisitor.of(fleetOrUnit, (record, key, type, value) -> {
+    private static void collect(Described file, List<LocalDate> days) {
+        FactVisitor.of(file, (record, key, type, value) -> {
             if (type instanceof Type.Day && key.past()) {
                 days.add((LocalDate) value.value());
             }

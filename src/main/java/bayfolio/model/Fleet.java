@@ -56,7 +56,7 @@ public final class Fleet {
             List<PublishedSource> sources,
             List<Country> countries,
             List<String> unread) {
-        this(facts, units, roles, words, sources, countries, unread, AsOf.of(facts, units), Map.of());
+        this(facts, units, roles, words, sources, countries, unread, AsOf.of(facts, units, List.of()), Map.of());
     }
 
     private Fleet(
@@ -106,7 +106,8 @@ public final class Fleet {
 
     /** The same with what earlier hires left on its coaches, by their ids. */
     public Fleet marked(Map<String, HireMarks> hires) {
-        return new Fleet(facts, units, roles, words, sources, countries, unread, asOf, hires);
+        return new Fleet(
+                facts, units, roles, words, sources, countries, unread, AsOf.of(facts, units, hires.values()), hires);
     }
 
     /** What earlier hires left on a coach. */

@@ -34,6 +34,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -71,8 +72,14 @@ public final class Publisher {
      * @param units ids of the coaches to publish anew, in whose descriptions and procedures nothing is wrong; others that
      *     were published before stay as they are
      * @param ways some of {@link #ways}; of these coaches nothing else is there afterwards
+     * @param begun is told each coach when its files are made, since that may take long
      */
-    public record Wanted(List<String> units, Set<String> ways, Printing printing) {
+    public record Wanted(List<String> units, Set<String> ways, Printing printing, Consumer<String> begun) {
+        /** By somebody who does not look on. */
+        public Wanted(List<String> units, Set<String> ways, Printing printing) {
+            this(units, ways, printing, coach -> {});
+        }
+
         public Wanted {
             units = List.copyOf(units);
             ways = Set.copyOf(ways);
@@ -111,7 +118,7 @@ public final class Publisher {
             for (Map.Entry<String, CheckedCoach> coach : chosen.entrySet()) {
                 media.put(coach.getKey(), Media.of(coach.getValue().unit(), root));
             }
-            Copies copies = new Copies(check, chosen, media, outputs);
+            Copies copies = new Copies(check, chosen, media, outputs, wanted.begun());
             Map<String, byte[]> forRenters = copies.of(Audience.RENTERS, rentersHandbooks, below("web/", before));
             Map<String, byte[]> forStaff =
                     copies.of(Audience.STAFF, seenBy(Audience.STAFF, handbooks), below("staff/", before));
@@ -162,7 +169,11 @@ public final class Publisher {
      * @param media all of theirs
      */
     private record Copies(
-            Check check, Map<String, CheckedCoach> chosen, Map<String, Media> media, List<Output> outputs) {
+            Check check,
+            Map<String, CheckedCoach> chosen,
+            Map<String, Media> media,
+            List<Output> outputs,
+            Consumer<String> begun) {
         private Media media(String unit) {
             return Objects.requireNonNull(media.get(unit), unit);
         }
@@ -180,6 +191,9 @@ public final class Publisher {
                 CheckedCoach coach = chosen.get(unit);
                 if (handbook != null && coach != null) {
                     Media seen = media(unit).seenBy(coach.unit(), reader);
+                    if (reader == Audience.RENTERS) {
+                        begun.accept(unit);
+                    }
                     Map<String, byte[]> own = new TreeMap<>();
                     Output.Around around = new Output.Around(own, path -> bytes(before, path));
                     for (Output output : outputs) {

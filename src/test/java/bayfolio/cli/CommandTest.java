@@ -178,8 +178,8 @@ class CommandTest {
 
         assertThat(of(folder, "check").exit()).isZero();
         assertThat(of(folder, "check", "--strict").exit()).isEqualTo(1);
-        assertThat(of(folder, "publish", "--strict").exit()).isEqualTo(1);
-        assertThat(of(folder, "publish").exit()).isZero();
+        assertThat(of(folder, "publish", "--only=web", "--strict").exit()).isEqualTo(1);
+        assertThat(of(folder, "publish", "--only=web").exit()).isZero();
     }
 
     @Test
@@ -228,7 +228,13 @@ class CommandTest {
 
     @Test
     void publishGoesWhereItIsTold() throws Exception {
-        of(small(), "publish", "plover", "--out", folder.resolve("elsewhere").toString());
+        of(
+                small(),
+                "publish",
+                "--only=web",
+                "plover",
+                "--out",
+                folder.resolve("elsewhere").toString());
 
         assertThat(folder.resolve("elsewhere/web/plover/index.html")).isRegularFile();
         assertThat(folder.resolve("site-out")).doesNotExist();
@@ -236,7 +242,7 @@ class CommandTest {
 
     @Test
     void publishWithErrorsTellsThemAndChangesNothing() throws Exception {
-        Said said = of(wrong(), "publish");
+        Said said = of(wrong(), "publish", "--only=web");
 
         assertThat(said.exit()).isEqualTo(1);
         assertThat(said.out()).isEmpty();
@@ -251,7 +257,7 @@ class CommandTest {
         Path knot = folder.resolve("units/knot/unit.yaml");
         DemoFleet.write(
                 knot, Files.readString(plover).replace("id: plover", "id: knot").replace("Plover", "Knot"));
-        assertThat(of(folder, "publish").exit()).isZero();
+        assertThat(of(folder, "publish", "--only=web").exit()).isZero();
         String before = Files.readString(folder.resolve("site-out/web/knot/index.html"));
 
         // One that is read and wrong, and one that cannot be read at all.
@@ -259,7 +265,7 @@ class CommandTest {
             DemoFleet.write(knot, Files.readString(knot).replace("Knot", "Knut") + wrong);
             DemoFleet.write(
                     plover, Files.readString(plover).replaceFirst("name: Plover.*", "name: Plover " + wrong.length()));
-            Said said = of(folder, "publish");
+            Said said = of(folder, "publish", "--only=web");
 
             assertThat(said.exit()).isEqualTo(1);
             assertThat(said.out()).startsWith("Published ");
@@ -275,8 +281,8 @@ class CommandTest {
                     .contains(">Knot")
                     .doesNotContain("Knut");
         }
-        assertThat(of(folder, "publish", "plover").exit()).isZero();
-        assertThat(of(folder, "publish", "knot").err()).endsWith("Nothing was published.\n");
+        assertThat(of(folder, "publish", "--only=web", "plover").exit()).isZero();
+        assertThat(of(folder, "publish", "--only=web", "knot").err()).endsWith("Nothing was published.\n");
     }
 
     @Test
@@ -285,7 +291,7 @@ class CommandTest {
         Path fleet = folder.resolve("units/fleet.yaml");
         DemoFleet.write(fleet, Files.readString(fleet).replaceFirst("name:", "nam:"));
 
-        assertThat(of(folder, "publish").err()).endsWith("Nothing was published.\n");
+        assertThat(of(folder, "publish", "--only=web").err()).endsWith("Nothing was published.\n");
     }
 
     @Test
@@ -296,7 +302,9 @@ class CommandTest {
         assertThat(said.out())
                 .startsWith("units/fleet.yaml:1:1: error: the file is missing [unreadable-file]\n")
                 .endsWith("\n\nIn all: 1 error\n");
-        assertThat(of(folder, "publish").err()).contains("units/fleet.yaml").endsWith("Nothing was published.\n");
+        assertThat(of(folder, "publish", "--only=web").err())
+                .contains("units/fleet.yaml")
+                .endsWith("Nothing was published.\n");
         assertThat(folder).isEmptyDirectory();
     }
 
@@ -309,7 +317,7 @@ class CommandTest {
         Files.delete(folder.resolve("units/plover/procedures/open-the-bed.md"));
 
         assertThat(of(folder, "check")).isEqualTo(new Said(0, "", ""));
-        assertThat(of(folder, "publish").exit()).isZero();
+        assertThat(of(folder, "publish", "--only=web").exit()).isZero();
         assertThat(folder.resolve("site-out/web/plover/do/use-water-pump.html")).isRegularFile();
         assertThat(DemoFleet.files(folder.resolve("site-out/web")).keySet())
                 .anyMatch(path -> path.endsWith("/style.css"));
@@ -323,7 +331,7 @@ class CommandTest {
 
         assertThat(of(folder, "check")).isEqualTo(new Said(0, "", ""));
         assertThat(of(folder, "check", "plover").err()).startsWith("There is no coach `plover`; the fleet has none.\n");
-        assertThat(of(folder, "publish").out()).startsWith("Published 1 page into ");
+        assertThat(of(folder, "publish", "--only=web").out()).startsWith("Published 1 page into ");
     }
 
     @ParameterizedTest
@@ -432,7 +440,7 @@ class CommandTest {
         Files.delete(unit);
         Files.createSymbolicLink(unit, memory);
 
-        Said said = of(folder, "publish");
+        Said said = of(folder, "publish", "--only=web");
 
         assertThat(said.exit()).isEqualTo(1);
         assertThat(said.err())
@@ -448,7 +456,7 @@ class CommandTest {
         Path file = Files.writeString(folder.resolve("file"), "mine");
 
         for (Path out : List.of(file, file.resolve("below"))) {
-            Said said = of(folder, "publish", "--out", out.toString());
+            Said said = of(folder, "publish", "--only=web", "--out", out.toString());
 
             assertThat(said.exit()).as("%s", out).isEqualTo(1);
             assertThat(said.out()).isEmpty();
@@ -509,7 +517,14 @@ class CommandTest {
         }
 
         Process process = Jvm.start(
-                List.of("-Xmx64m"), Main.class, "publish", "--fleet", folder.toString(), "--out", out.toString());
+                List.of("-Xmx64m"),
+                Main.class,
+                "publish",
+                "--only=web",
+                "--fleet",
+                folder.toString(),
+                "--out",
+                out.toString());
         String said;
         try (BufferedReader reader = process.inputReader()) {
             said = reader.lines().collect(Collectors.joining("\n"));
@@ -535,14 +550,15 @@ class CommandTest {
                 of(folder, "check"),
                 of(folder, "check", "--format", "json"),
                 of(folder, "check", "--format", "sarif"),
-                of(folder, "publish"),
+                of(folder, "publish", "--only=web"),
                 of(folder, "check", "no-such-" + evil),
                 of(folder, "check", "--theme", evil),
                 of(folder, "check", "--" + evil),
-                of(folder.resolve("a" + evil), "publish"),
+                of(folder.resolve("a" + evil), "publish", "--only=web"),
                 of(
                         folder.resolve("a" + evil),
                         "publish",
+                        "--only=web",
                         "--out",
                         folder.resolve("a" + evil + "/units").toString()),
                 of(folder.resolve("none" + evil), "check"),
@@ -557,7 +573,7 @@ class CommandTest {
     }
 
     private Said publish(Path out) {
-        return of(folder, "publish", "--out", out.toString());
+        return of(folder, "publish", "--only=web", "--out", out.toString());
     }
 
     private static void assertNoTrace(Said said) {

@@ -62,6 +62,7 @@ final class ReadAloudTest {
                     new PrintWriter(said),
                     new PrintWriter(said),
                     "publish",
+                    "--only=web",
                     "--fleet",
                     "src/test/resources/golden/" + fleet + "/fleet",
                     "--out",

@@ -43,6 +43,7 @@ record GermanFleet(Path folder) {
     String published() {
         return said(
                 "publish",
+                "--only=web",
                 "--fleet",
                 root().toString(),
                 "--out",

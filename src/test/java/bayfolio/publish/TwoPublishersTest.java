@@ -43,7 +43,15 @@ class TwoPublishersTest {
             List<Process> publishers = new ArrayList<>();
             for (Path fleet : fleets) {
                 publishers.add(Jvm.start(
-                        List.of(), Main.class, "publish", "--fleet", fleet.toString(), "--out", out.toString()));
+                        List.of(),
+                        Main.class,
+                        "publish",
+                        "--only",
+                        "web",
+                        "--fleet",
+                        fleet.toString(),
+                        "--out",
+                        out.toString()));
                 Thread.sleep(random.nextInt(500));
             }
             for (Process publisher : publishers) {

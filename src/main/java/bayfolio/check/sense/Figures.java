@@ -50,10 +50,11 @@ final class Figures {
         this.coach = coach;
     }
 
-    /** Those of a coach, in the order of the description. */
+    /** Those of a coach, in the order of the description, and of what earlier hires left on it. */
     static Stream<Finding> outside(Coach coach) {
         Figures figures = new Figures(coach.fleet(), Optional.of(coach));
         figures.look(coach.unit());
+        coach.fleet().marks(coach.unit()).forEach(figures::look);
         return figures.found.stream()
                 .map(figure -> figure.finding(coach.unit().region().first()));
     }

@@ -1,5 +1,6 @@
 package bayfolio.render.web;
 
+import bayfolio.document.Content;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -22,7 +23,7 @@ final class Headers {
 
     /** @param coaches the folders of coaches */
     static byte[] of(List<String> coaches) {
-        List<String> paths = new ArrayList<>(List.of("/", "/index.html"));
+        List<String> paths = new ArrayList<>(List.of("/", "/index.html", "/" + Content.Label.SHORT + "/*"));
         coaches.forEach(coach -> paths.add("/" + coach + "/*"));
         StringBuilder file = new StringBuilder();
         for (String rule : rules().split("\n\n", -1)) {

@@ -121,9 +121,11 @@ final class PageView {
         return of(kind).findAny().isPresent();
     }
 
-    /** Whether one goes through it: in danger everything is seen at once. */
+    /** Whether one goes through it: in danger, and on a card, everything is seen at once. */
     private boolean paced() {
-        return !page.urgent() && (page.kind() == PageKind.SITUATION || !steps.isEmpty());
+        return !page.urgent()
+                && !page.kind().part().equals(PageKind.NIGHT_CARD.part())
+                && (page.kind() == PageKind.SITUATION || !steps.isEmpty());
     }
 
     /** What only some pages need, each after what it needs itself: names of scripts and styles. */

@@ -174,6 +174,7 @@ public final class WebSite implements Output {
                             .on("../../../")
                             .with("language", handbook.language())
                             .with("title", label.thing().plain())
+                            .with("manifest", "../../../" + handbook.unit() + "/" + MANIFEST)
                             .with("href", href);
                     files.put(
                             path + "/index.html",

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 
 /** What no fleet should write and one does: it is laid out, and nothing of it is cut off. */
 class BadInputOnPaperTest {
-    private static final DemoBook DEMO = DemoBook.of("redpoll");
+    private static final DemoBook DEMO = DemoBook.small();
 
     /** Of a page of A4, in millimeters, without the margins. */
     private static final double RIGHT = 210 - 16;

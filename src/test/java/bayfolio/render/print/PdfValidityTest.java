@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.LogManager;
 import java.util.logging.Logger;
@@ -21,9 +22,15 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
 import org.verapdf.pdfa.results.ValidationResult;
 
-/** All that is printed is held against ISO 14289-1 (PDF/UA-1) and ISO 19005-3 (PDF/A-3a) by the validator of that trade. */
+/**
+ * All that is printed is held against ISO 14289-1 (PDF/UA-1) and ISO 19005-3 (PDF/A-3a) by the validator of that trade. Books
+ * are held against the second one on some coaches, which takes a minute each; {@code -Dpaper=all} does so with all.
+ */
 class PdfValidityTest {
     private static final List<String> STANDARDS = List.of("ua1", "3a");
+
+    private static final Set<String> ARCHIVED = Set.of("redpoll");
+    private static final boolean ALL = System.getProperty("paper", "").equals("all");
 
     @BeforeAll
     static void begin() {
@@ -48,6 +55,9 @@ class PdfValidityTest {
         int checks = 0;
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             for (String standard : STANDARDS) {
+                if (file.getKey().equals("book") && standard.equals("3a") && !ARCHIVED.contains(unit) && !ALL) {
+                    continue;
+                }
                 PDFAFlavour flavour = PDFAFlavour.fromString(standard);
                 try (PDFAParser parser = Foundries.defaultInstance()
                                 .createParser(new ByteArrayInputStream(file.getValue()), flavour);
