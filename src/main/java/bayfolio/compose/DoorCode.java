@@ -7,10 +7,10 @@ import java.util.regex.Pattern;
 /** What a door is called by in short, as its name begins: {@code L6} of {@code L6 Electric bay}. */
 final class DoorCode {
     /** Doors are lettered by their side: {@code L6 and R7 Rear trunk}. */
-    static final Pattern LETTERED = Pattern.compile("\\b([LRFB][0-9]{1,2})\\b");
+    private static final Pattern LETTERED = Pattern.compile("\\b([LRFB][0-9]{1,2})\\b");
 
     /** Of a fleet that names its doors otherwise: capitals and digits before the words. */
-    static final Pattern OTHER = Pattern.compile("^([A-Z0-9-]{2,14})(?= )");
+    private static final Pattern OTHER = Pattern.compile("^([A-Z0-9-]{2,14})(?= )");
 
     private DoorCode() {}
 

@@ -90,8 +90,8 @@ record Pdf(byte[] bytes, int pages) {
         builder.usePdfAConformance(PdfAConformance.PDFA_3_A);
         builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
         builder.useSVGDrawer(new BatikSVGDrawer());
-        builder.useUnicodeBidiSplitter(Bidi::new);
-        builder.useUnicodeBidiReorderer(new Bidi());
+        builder.useUnicodeBidiSplitter(RightToLeft::new);
+        builder.useUnicodeBidiReorderer(new RightToLeft());
         for (Face face : Face.values()) {
             builder.useFont(face::stream, face.family(), face.weight(), FontStyle.NORMAL, true, IN_ALL);
         }

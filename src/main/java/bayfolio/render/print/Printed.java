@@ -69,11 +69,6 @@ public enum Printed {
         return handbook.unit() + FOLDER + id() + "-" + paper.id() + ".pdf";
     }
 
-    /** Whether a file below the root of a reader is one that is printed. */
-    public static boolean is(Handbook handbook, String path) {
-        return path.startsWith(handbook.unit() + FOLDER);
-    }
-
     /** The paper that is at hand where the language is spoken; the tables of CLDR know it. */
     static Paper at(Handbook handbook) {
         LocaleData.PaperSize size = LocaleData.getPaperSize(ULocale.addLikelySubtags(new ULocale(handbook.language())));

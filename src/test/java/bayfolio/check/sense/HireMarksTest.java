@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bayfolio.DemoFleet;
 import bayfolio.finding.Finding;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -31,7 +32,7 @@ class HireMarksTest {
                 """)).isEmpty();
     }
 
-    private static java.util.List<String> told(Path folder, String marks) throws Exception {
+    private static List<String> told(Path folder, String marks) throws Exception {
         Path root = DemoFleet.copy(DemoFleet.SMALL, folder);
         DemoFleet.write(root.resolve("units/plover/marks.yaml"), marks);
         return DemoFleet.of(root).check().findings().all().stream()

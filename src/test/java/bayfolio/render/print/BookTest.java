@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
+import bayfolio.document.PlainText;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -55,6 +56,12 @@ class BookTest {
                         .contains("Edition " + demo.renters().edition())
                         .contains("page " + page + " of " + book.pages());
             }
+
+            // No mark of a writer is printed.
+            assertThat(String.join(" ", texts))
+                    .doesNotContain("{#")
+                    .doesNotContain("{{")
+                    .doesNotContain("](");
 
             // Every number of a page that is told is that of the page it leads to.
             int told = 0;
@@ -243,8 +250,7 @@ class BookTest {
             Set<String> twice = new HashSet<>();
             for (Page page : demo.renters().pages()) {
                 if (page.kind() == PageKind.QUESTION) {
-                    String answer =
-                            bayfolio.document.PlainText.of(page).findFirst().orElse("");
+                    String answer = PlainText.of(page).findFirst().orElse("");
                     if (answer.length() > 40 && all.indexOf(answer) != all.lastIndexOf(answer)) {
                         twice.add(answer);
                     }

@@ -2,6 +2,8 @@ package bayfolio.render.print;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.render.Output;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -67,7 +69,7 @@ class CardsAndSheetsTest {
         byte[] sheet =
                 Objects.requireNonNull(demo.files(new Sheets(DemoBook.means())).get("whimbrel/print/condition.pdf"));
         try (Read read = new Read(sheet)) {
-            List<String> drawn = new java.util.ArrayList<>();
+            List<String> drawn = new ArrayList<>();
             read.tags().walk(tag -> {
                 if (tag.kind().equals("Figure")) {
                     drawn.add(tag.alt());
@@ -107,7 +109,7 @@ class CardsAndSheetsTest {
         assertThat(text("whimbrel", new Sheets(DemoBook.means()), "ready")).contains("House battery switch", "Done");
     }
 
-    private static String text(String unit, bayfolio.render.Output output, String name) throws Exception {
+    private static String text(String unit, Output output, String name) throws Exception {
         byte[] pdf = Objects.requireNonNull(DemoBook.of(unit).files(output).get(unit + "/print/" + name + ".pdf"));
         try (Read read = new Read(pdf)) {
             return read.tags().text().replaceAll("[\\s\u00a0]+", " ");

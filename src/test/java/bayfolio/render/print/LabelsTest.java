@@ -9,7 +9,9 @@ import bayfolio.render.Printing;
 import bayfolio.render.web.WebSite;
 import com.google.zxing.BarcodeFormat;
 import com.google.zxing.BinaryBitmap;
+import com.google.zxing.ChecksumException;
 import com.google.zxing.DecodeHintType;
+import com.google.zxing.FormatException;
 import com.google.zxing.LuminanceSource;
 import com.google.zxing.NotFoundException;
 import com.google.zxing.Result;
@@ -182,7 +184,7 @@ class LabelsTest {
                     Objects.requireNonNull(result.getResultMetadata()).get(ResultMetadataType.ERROR_CORRECTION_LEVEL);
             assertThat(level).isIn("Q", "H");
             return Optional.of(result.getText());
-        } catch (NotFoundException | com.google.zxing.ChecksumException | com.google.zxing.FormatException e) {
+        } catch (NotFoundException | ChecksumException | FormatException e) {
             return Optional.empty();
         }
     }

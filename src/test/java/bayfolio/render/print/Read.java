@@ -5,10 +5,15 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Consumer;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.cos.COSArray;
@@ -35,7 +40,7 @@ final class Read implements AutoCloseable {
     private static final double POINTS_IN_A_MILLIMETER = 72 / 25.4;
 
     private final PDDocument document;
-    private final Map<COSDictionary, Integer> numbers = new java.util.IdentityHashMap<>();
+    private final Map<COSDictionary, Integer> numbers = new IdentityHashMap<>();
 
     Read(byte[] pdf) throws IOException {
         this.document = Loader.loadPDF(pdf);
@@ -206,7 +211,7 @@ final class Read implements AutoCloseable {
      * @param text all that is in it, in the order in which it is read aloud
      */
     record Tag(String kind, List<Integer> pages, String alt, String text, double at, List<Tag> parts) {
-        void walk(java.util.function.Consumer<Tag> each) {
+        void walk(Consumer<Tag> each) {
             each.accept(this);
             parts.forEach(part -> part.walk(each));
         }
@@ -267,7 +272,7 @@ final class Read implements AutoCloseable {
         COSBase own = element.getDictionaryObject(COSName.PG);
         int at = own instanceof COSDictionary its ? number(its) : page;
         List<Tag> parts = new ArrayList<>();
-        java.util.TreeSet<Integer> pages = new java.util.TreeSet<>();
+        SortedSet<Integer> pages = new TreeSet<>();
         StringBuilder text = new StringBuilder();
         double[] where = {Double.NaN};
         kids(element.getDictionaryObject(COSName.K), at, parts, pages, text, where);
@@ -287,8 +292,7 @@ final class Read implements AutoCloseable {
                 parts);
     }
 
-    private void kids(
-            COSBase kids, int page, List<Tag> parts, java.util.Set<Integer> pages, StringBuilder text, double[] where) {
+    private void kids(COSBase kids, int page, List<Tag> parts, Set<Integer> pages, StringBuilder text, double[] where) {
         if (kids instanceof COSArray array) {
             for (COSBase kid : array) {
                 kids(kid instanceof COSObject object ? object.getObject() : kid, page, parts, pages, text, where);

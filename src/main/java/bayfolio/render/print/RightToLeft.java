@@ -2,22 +2,20 @@ package bayfolio.render.print;
 
 import com.ibm.icu.text.ArabicShaping;
 import com.ibm.icu.text.ArabicShapingException;
+import com.ibm.icu.text.Bidi;
+import com.ibm.icu.text.BidiRun;
 import com.openhtmltopdf.bidi.BidiReorderer;
 import com.openhtmltopdf.bidi.BidiSplitter;
 import com.openhtmltopdf.bidi.BidiTextRun;
 
 /** Text from right to left, in the order in which it is printed; by ICU, which knows the algorithm of Unicode. */
-final class Bidi implements BidiSplitter, BidiReorderer {
-    private final com.ibm.icu.text.Bidi bidi = new com.ibm.icu.text.Bidi();
+final class RightToLeft implements BidiSplitter, BidiReorderer {
+    private final Bidi bidi = new Bidi();
 
     @Override
     public void setParagraph(String paragraph, byte direction) {
         bidi.setPara(
-                paragraph,
-                direction == RTL
-                        ? com.ibm.icu.text.Bidi.RTL
-                        : direction == LTR ? com.ibm.icu.text.Bidi.LTR : com.ibm.icu.text.Bidi.LEVEL_DEFAULT_LTR,
-                null);
+                paragraph, direction == RTL ? Bidi.RTL : direction == LTR ? Bidi.LTR : Bidi.LEVEL_DEFAULT_LTR, null);
     }
 
     @Override
@@ -27,23 +25,22 @@ final class Bidi implements BidiSplitter, BidiReorderer {
 
     @Override
     public BidiTextRun getVisualRun(int index) {
-        com.ibm.icu.text.BidiRun run = bidi.getVisualRun(index);
+        BidiRun run = bidi.getVisualRun(index);
         return new BidiTextRun(run.getStart(), run.getLength(), run.isOddRun() ? RTL : LTR);
     }
 
     @Override
     public byte getBaseDirection(String paragraph) {
-        return switch (com.ibm.icu.text.Bidi.getBaseDirection(paragraph)) {
-            case com.ibm.icu.text.Bidi.LTR -> LTR;
-            case com.ibm.icu.text.Bidi.RTL -> RTL;
+        return switch (Bidi.getBaseDirection(paragraph)) {
+            case Bidi.LTR -> LTR;
+            case Bidi.RTL -> RTL;
             default -> NEUTRAL;
         };
     }
 
     @Override
     public String reorderRTLTextToLTR(String text) {
-        return com.ibm.icu.text.Bidi.writeReverse(
-                text, com.ibm.icu.text.Bidi.DO_MIRRORING | com.ibm.icu.text.Bidi.REMOVE_BIDI_CONTROLS);
+        return Bidi.writeReverse(text, Bidi.DO_MIRRORING | Bidi.REMOVE_BIDI_CONTROLS);
     }
 
     @Override
