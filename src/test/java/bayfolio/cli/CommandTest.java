@@ -217,6 +217,22 @@ class CommandTest {
         assertThat(folder.resolve("site-out")).doesNotExist();
     }
 
+    /** No label could lead anywhere. */
+    @Test
+    void aFleetWithoutAnAddressPrintsNothing() throws Exception {
+        Path file = small().resolve("units/fleet.yaml");
+        DemoFleet.write(file, Files.readString(file).replaceAll("(?m)^base-address:.*\n", ""));
+
+        Said said = of(folder, "publish");
+
+        assertThat(said.exit()).isEqualTo(1);
+        assertThat(said.err())
+                .contains("units/fleet.yaml")
+                .contains("`base-address`")
+                .endsWith("Nothing was published.\n");
+        assertThat(folder.resolve("site-out")).doesNotExist();
+    }
+
     @Test
     void publishMakesWhatItIsAskedFor() throws Exception {
         of(small(), "publish", "--only", "labels,web", "--label-stock", "a4-4", "--label-start", "3");

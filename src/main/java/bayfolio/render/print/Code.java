@@ -15,17 +15,20 @@ record Code(int modules, String path) {
     /** Of light modules around it, on each side; the standard wants as many. */
     static final int QUIET = 4;
 
-    /** Version, as the standard counts sizes: its modules are as large as phones want them on a label. */
-    private static final int LARGEST = 4;
+    /**
+     * In the order in which they are wanted: as much as is lost on a dirty door can be made up for.
+     *
+     * @param largest version, as the standard counts sizes, whose modules are still large enough on a label
+     */
+    private record Level(QrCode.Ecc made, int largest) {}
 
-    /** In the order in which they are wanted: as much as is lost on a dirty door can be made up for. */
-    private static final List<QrCode.Ecc> LEVELS = List.of(QrCode.Ecc.HIGH, QrCode.Ecc.QUARTILE);
+    private static final List<Level> LEVELS = List.of(new Level(QrCode.Ecc.HIGH, 4), new Level(QrCode.Ecc.QUARTILE, 5));
 
     private static QrCode drawn(String address) {
         List<QrSegment> segments = QrSegment.makeSegments(address);
-        for (QrCode.Ecc level : LEVELS) {
+        for (Level level : LEVELS) {
             try {
-                return QrCode.encodeSegments(segments, level, QrCode.MIN_VERSION, LARGEST, -1, true);
+                return QrCode.encodeSegments(segments, level.made(), QrCode.MIN_VERSION, level.largest(), -1, true);
             } catch (DataTooLongException e) {
                 // With less to make up for it is shorter.
                 continue;

@@ -43,6 +43,9 @@ final class LabelView {
     /** A module that is as large is read by any phone; a larger code is read from further away. */
     private static final double MODULE = 0.8;
 
+    /** One that is read when it is blurred, too; a code of many modules gets wider for it. */
+    private static final double EASY = 0.9;
+
     /** A code is read from ten times as far as it is wide: rule of the trade, no standard. */
     private static final double READ_FROM = 300.0 / 10;
 
@@ -97,7 +100,8 @@ final class LabelView {
         double typed = leading(TYPED);
         line(typed(), fitting(typed(), width - 2 * EDGE, TYPED), EDGE, height - EDGE - typed);
         double end = height - EDGE - typed - band(height - EDGE - typed) - GAP;
-        double module = Math.min(READ_FROM / code.modules(), (end - EDGE) / (code.modules() + 2 * Code.QUIET));
+        double module =
+                Math.min(Math.max(READ_FROM / code.modules(), EASY), (end - EDGE) / (code.modules() + 2 * Code.QUIET));
         boolean coded = module >= MODULE;
         double side = coded ? module * (code.modules() + 2 * Code.QUIET) : 0;
         view.with("width", mm(width))

@@ -81,20 +81,29 @@ class LabelsTest {
         assertThat(codes.values()).allMatch(address -> address.matches("HTTPS://[A-Z.]+/L/[A-Z]+/[A-Z0-9-]+"));
     }
 
-    @Test
-    void switchesHaveLabelsWithBothStates() throws Exception {
-        DemoBook demo = DemoBook.of("redpoll");
+    @ParameterizedTest
+    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    void switchesHaveLabelsWithBothStates(String unit) throws Exception {
+        DemoBook demo = DemoBook.of(unit);
         Labels labels = new Labels(DemoBook.means());
+        String folder = unit + "/print/switch-labels/";
 
-        Map<String, String> codes = codes(demo, labels, Printed.SWITCH_LABELS, Stock.named("a4-8"), 1);
+        Map<String, String> codes = codes(demo, labels, Printed.SWITCH_LABELS, Stock.on(Printed.at(demo.staff())), 1);
 
-        assertThat(codes.values())
-                .hasSizeGreaterThan(15)
-                .contains("HTTPS://HANDBOOK.HOLLINBAY.EXAMPLE/L/REDPOLL/HOUSE-BATTERY-SWITCH");
-        String drawn = new String(
-                Objects.requireNonNull(demo.files(labels).get("redpoll/print/switch-labels/HOUSE-BATTERY-SWITCH.svg")),
-                StandardCharsets.UTF_8);
-        assertThat(drawn).contains(">ON<").contains(">OFF<").contains("role=\"group\"");
+        Map<String, byte[]> drawings = new TreeMap<>(demo.files(labels));
+        drawings.keySet().removeIf(path -> !path.startsWith(folder));
+        assertThat(codes.values()).hasSizeGreaterThan(15);
+        if (unit.equals("redpoll")) {
+            assertThat(codes.values()).contains("HTTPS://HANDBOOK.HOLLINBAY.EXAMPLE/L/REDPOLL/HOUSE-BATTERY-SWITCH");
+        }
+        // Each that is drawn is on a sheet, and has both of its states.
+        assertThat(codes.values().stream().map(address -> folder + address.replaceFirst(".*/", "") + ".svg"))
+                .containsExactlyInAnyOrderElementsOf(drawings.keySet());
+        drawings.forEach((path, bytes) -> assertThat(new String(bytes, StandardCharsets.UTF_8))
+                .as(path)
+                .containsPattern(">(ON|OPEN)<")
+                .containsPattern(">(OFF|SHUT)<")
+                .contains("role=\"group\""));
     }
 
     /** The label in each cell that a sheet has, by the number of the cell; each is read in six ways, harmed in five. */
@@ -169,7 +178,7 @@ class LabelsTest {
 
     /** The code with what stands around it, as a phone is held over it. */
     private static BufferedImage code(BufferedImage label) {
-        int side = Math.min(label.getHeight(), (int) (45 * MILLIMETER));
+        int side = Math.min(label.getHeight(), (int) (48 * MILLIMETER));
         return label.getSubimage(label.getWidth() - side, 0, side, side);
     }
 
