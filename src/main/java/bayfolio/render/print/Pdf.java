@@ -19,6 +19,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -39,6 +40,14 @@ import java.util.TreeMap;
 import java.util.logging.Level;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.transform.OutputKeys;
+import javax.xml.transform.Transformer;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSString;
@@ -48,6 +57,9 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.util.Version;
 import org.w3c.dom.Document;
+import org.w3c.dom.Node;
+import org.w3c.dom.Text;
+import org.xml.sax.SAXException;
 
 /**
  * Pages of HTML, laid out on paper: tagged for those who have them read aloud (PDF/UA-1, ISO 14289-1), and with all that is
@@ -178,11 +190,41 @@ record Pdf(byte[] bytes, int pages) {
         id.add(new COSString(HexFormat.of().parseHex(source)));
         document.getDocument().getTrailer().setItem(COSName.ID, id);
         PDMetadata metadata = document.getDocumentCatalog().getMetadata();
-        String xmp = new String(metadata.toByteArray(), StandardCharsets.UTF_8)
+        String xmp = written(metadata.toByteArray())
                 .replaceAll(
                         "(<xmp:(?:CreateDate|ModifyDate|MetadataDate)>)[^<]*",
                         "$1" + String.format(Locale.ROOT, "%sT00:00:00Z", made));
         metadata.importXMPMetadata(xmp.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** XML as the program's own Java writes it: another writer that lies beside it would set spaces otherwise. */
+    private static String written(byte[] xmp) {
+        try {
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
+            factory.setNamespaceAware(true);
+            Document read = factory.newDocumentBuilder().parse(new ByteArrayInputStream(xmp));
+            withoutBlanks(read.getDocumentElement());
+            Transformer writer = TransformerFactory.newDefaultInstance().newTransformer();
+            writer.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, "yes");
+            StringWriter text = new StringWriter();
+            writer.transform(new DOMSource(read), new StreamResult(text));
+            return text.toString();
+        } catch (IOException | ParserConfigurationException | SAXException | TransformerException e) {
+            throw new IllegalStateException("the engine wrote metadata that are no XML", e);
+        }
+    }
+
+    private static void withoutBlanks(Node node) {
+        Node child = node.getFirstChild();
+        while (child != null) {
+            Node next = child.getNextSibling();
+            if (child instanceof Text text && text.getData().isBlank()) {
+                node.removeChild(child);
+            } else {
+                withoutBlanks(child);
+            }
+            child = next;
+        }
     }
 
     private record Photo(Map<String, byte[]> photos, String uri) implements FSStream {

@@ -108,7 +108,7 @@ final class Press {
     Pdf pdf(Form form, String filled, Media media) {
         Document page;
         try {
-            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
             factory.setNamespaceAware(true);
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
             page = factory.newDocumentBuilder().parse(new InputSource(new StringReader(filled)));

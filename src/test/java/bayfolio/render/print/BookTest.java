@@ -10,6 +10,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.TreeSet;
@@ -238,6 +239,32 @@ class BookTest {
         } finally {
             Locale.setDefault(locale);
             TimeZone.setDefault(zone);
+        }
+    }
+
+    /** Libraries beside the program bring writers of XML of their own, which set spaces otherwise. */
+    @Test
+    void theSameIsPrintedWhateverWritesXml() {
+        String key = "javax.xml.transform.TransformerFactory";
+        DemoBook demo = DemoBook.of("redpoll");
+        Map<String, byte[]> first = demo.files(new Cards(DemoBook.means()));
+        String before = System.getProperty(key);
+        try {
+            for (String writer : List.of(
+                    "com.sun.org.apache.xalan.internal.xsltc.trax.TransformerFactoryImpl",
+                    "net.sf.saxon.TransformerFactoryImpl")) {
+                System.setProperty(key, writer);
+
+                demo.files(new Cards(DemoBook.means()))
+                        .forEach((path, bytes) ->
+                                assertThat(bytes).as(path + " by " + writer).isEqualTo(first.get(path)));
+            }
+        } finally {
+            if (before == null) {
+                System.clearProperty(key);
+            } else {
+                System.setProperty(key, before);
+            }
         }
     }
 
