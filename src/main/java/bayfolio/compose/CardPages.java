@@ -73,19 +73,15 @@ final class CardPages {
                 .sorted(Comparator.comparing(procedure -> procedure.head().stage() != Stage.EMERGENCY))
                 .map(procedure -> inShort(page.child("do-" + procedure.id()), procedure))
                 .forEach(sections::add);
-        Stamp out = page.child("ways-out");
-        List<Content.FactTable.Row> ways = Stream.concat(
-                        view.things(Door.SHAPE.name()).stream()
-                                .filter(door -> CoachView.audience(door) != Audience.STAFF)
-                                .filter(door -> door.roles().contains("entry-door")
-                                        || door.facts().find(Door.EMERGENCY).orElse(false)),
-                        holding(List.of("fire-extinguisher", "first-aid-kit")))
-                .map(thing -> place(out.child("list"), thing))
-                .toList();
-        if (!ways.isEmpty()) {
-            sections.add(Section.of(
-                    out, view.word("card.ways-out"), List.of(new Content.FactTable(out.child("list"), ways))));
-        }
+        Stream<Thing> ways = view.things(Door.SHAPE.name()).stream()
+                .filter(door -> CoachView.audience(door) != Audience.STAFF)
+                .filter(door -> door.roles().contains("entry-door")
+                        || door.facts().find(Door.EMERGENCY).orElse(false));
+        places(
+                        page.child("ways-out"),
+                        "card.ways-out",
+                        Stream.concat(ways, holding(List.of("fire-extinguisher", "first-aid-kit"))))
+                .ifPresent(sections::add);
         return page(PageKind.NIGHT_CARD, sections);
     }
 
@@ -169,7 +165,6 @@ final class CardPages {
     private Page phone() {
         Stamp page = view.stamp(PageKind.PHONE_CARD);
         Stamp read = page.child("read-out");
-        Stamp at = page.child("places");
         List<Section> sections = new ArrayList<>();
         sections.add(Section.of(
                 read,
@@ -180,12 +175,7 @@ final class CardPages {
                                         new ReadOut(view).helper(read.child("list")).stream(),
                                         holding(HOSES).map(thing -> place(read.child("list"), thing)))
                                 .toList()))));
-        List<Content.FactTable.Row> places =
-                holding(AT_HAND).map(thing -> place(at.child("list"), thing)).toList();
-        if (!places.isEmpty()) {
-            sections.add(
-                    Section.of(at, view.word("card.places"), List.of(new Content.FactTable(at.child("list"), places))));
-        }
+        places(page.child("places"), "card.places", holding(AT_HAND)).ifPresent(sections::add);
         sections.add(call(page.child("call")));
         return page(PageKind.PHONE_CARD, sections);
     }
@@ -215,6 +205,16 @@ final class CardPages {
                         view.coach().walked().filter(thing -> thing.roles().contains(role)))
                 .filter(thing -> CoachView.audience(thing) != Audience.STAFF)
                 .distinct();
+    }
+
+    /** Things and where they are; none where there is nothing. */
+    private Optional<Section> places(Stamp section, String title, Stream<Thing> things) {
+        Stamp list = section.child("list");
+        List<Content.FactTable.Row> rows =
+                things.map(thing -> place(list, thing)).toList();
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Section.of(section, view.word(title), List.of(new Content.FactTable(list, rows))));
     }
 
     private Content.FactTable.Row place(Stamp table, Thing thing) {

@@ -7,7 +7,6 @@ import bayfolio.document.Stamp;
 import bayfolio.drawing.Drawing;
 import bayfolio.drawing.Mark;
 import bayfolio.drawing.SideView;
-import bayfolio.fact.Facts;
 import bayfolio.fact.Type;
 import bayfolio.measure.Meters;
 import bayfolio.model.Access;
@@ -80,14 +79,7 @@ final class SideDrawings {
             outlines.add(new Content.Drawn(
                     stamp.child(Type.word(side)).from(From.fact(view.unit().size(), Size.LENGTH)),
                     view.word("drawing." + Type.word(side)),
-                    SideView.outline(
-                            across(side),
-                            size().get(Size.HEIGHT).value(),
-                            mirrored(side),
-                            size().get(Size.LENGTH).value(),
-                            along(side) ? axles(view.unit().size()) : List.of(),
-                            openings,
-                            spots),
+                    SideView.outline(body(side), openings, spots),
                     List.of()));
         }
         return outlines;
@@ -147,30 +139,18 @@ final class SideDrawings {
     }
 
     private Drawing drawing(Side side, List<SideView.Opening> openings, List<SideView.Joint> joints) {
-        return SideView.of(
-                across(side),
-                size().get(Size.HEIGHT).value(),
-                mirrored(side),
-                size().get(Size.LENGTH).value(),
-                along(side) ? axles(view.unit().size()) : List.of(),
-                openings,
-                joints);
+        return SideView.of(body(side), openings, joints);
     }
 
-    private Facts size() {
-        return view.unit().size().facts();
-    }
-
-    private static boolean along(Side side) {
-        return side == Side.LEFT || side == Side.RIGHT;
-    }
-
-    private static boolean mirrored(Side side) {
-        return side == Side.RIGHT || side == Side.FRONT;
-    }
-
-    private double across(Side side) {
-        return size().get(along(side) ? Size.LENGTH : Size.WIDTH).value();
+    private SideView.Body body(Side side) {
+        Size size = view.unit().size();
+        boolean along = side == Side.LEFT || side == Side.RIGHT;
+        return new SideView.Body(
+                size.facts().get(along ? Size.LENGTH : Size.WIDTH).value(),
+                size.facts().get(Size.HEIGHT).value(),
+                side == Side.RIGHT || side == Side.FRONT,
+                size.facts().get(Size.LENGTH).value(),
+                along ? axles(size) : List.of());
     }
 
     /** One thing on its side, with the doors beside it; nothing where it is not wholly measured. */

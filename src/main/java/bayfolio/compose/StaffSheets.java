@@ -115,15 +115,30 @@ final class StaffSheets {
         return sections;
     }
 
+    /** Out and back, by both sides. */
     private Section signed(Stamp signed) {
+        return signed(
+                signed,
+                List.of("sheet.what", "sheet.out", "sheet.back"),
+                "edition",
+                "date",
+                "staff-name",
+                "renter-name");
+    }
+
+    /** @param head the first column says what is to be filled in, the others have room for it */
+    private Section signed(Stamp signed, List<String> head, String... words) {
         return Section.of(
                 signed,
                 view.word("sheet.signed"),
                 List.of(table(
                         signed,
-                        List.of("sheet.what", "sheet.out", "sheet.back"),
-                        Stream.of("edition", "date", "staff-name", "renter-name")
-                                .map(word -> List.of(cell(view.word("sheet." + word)), cell(""), cell("")))
+                        head,
+                        Stream.of(words)
+                                .map(word -> Stream.concat(
+                                                Stream.of(cell(view.word("sheet." + word))),
+                                                head.stream().skip(1).map(it -> cell("")))
+                                        .toList())
                                 .toList())));
     }
 
@@ -244,7 +259,6 @@ final class StaffSheets {
         return page(PageKind.READY, page -> {
             Stamp link = page.child("link");
             Stamp section = page.child("switches");
-            Stamp signed = page.child("signed");
             return List.of(
                     Section.of(
                             link,
@@ -270,15 +284,7 @@ final class StaffSheets {
                                                     cell("")))
                                             .toList()))),
                     // Whoever comes at night finds the coach as one of us has left it.
-                    Section.of(
-                            signed,
-                            view.word("sheet.signed"),
-                            List.of(table(
-                                    signed,
-                                    List.of("sheet.what", "sheet.done"),
-                                    Stream.of("edition", "date", "staff-name")
-                                            .map(word -> List.of(cell(view.word("sheet." + word)), cell("")))
-                                            .toList()))));
+                    signed(page.child("signed"), List.of("sheet.what", "sheet.done"), "edition", "date", "staff-name"));
         });
     }
 

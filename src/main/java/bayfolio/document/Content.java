@@ -500,7 +500,7 @@ public sealed interface Content extends Node {
      * What is stuck on a door, or beside a switch.
      *
      * @param code as drawings have it; may be empty
-     * @param warnings what counts most first: as many as there is room for are printed, one at least
+     * @param warnings what counts most first; the first that there is room for is printed
      * @param access for the look, {@code access-free}, and in words
      * @param address by which a phone finds the page of the thing
      */

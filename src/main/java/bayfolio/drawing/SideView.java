@@ -25,6 +25,20 @@ public final class SideView {
     private static final double SKIRT = 0.35;
 
     /**
+     * The coach as it is seen from that side; lengths in meters.
+     *
+     * @param length of the coach; across front and rear, its width
+     * @param mirrored whether what is measured from the front, or from the left, begins at the right
+     * @param longest of its sides, so that all are drawn to one scale
+     * @param axles how far they are from the front
+     */
+    public record Body(double length, double height, boolean mirrored, double longest, List<Double> axles) {
+        public Body {
+            axles = List.copyOf(axles);
+        }
+    }
+
+    /**
      * An opening in that side; lengths in meters.
      *
      * @param id of what it stands for
@@ -74,46 +88,27 @@ public final class SideView {
     private final List<Mark.Box> signs = new ArrayList<>();
     private final Map<Opening, Mark.Box> boxes = new LinkedHashMap<>();
 
-    private SideView(double length, double height, boolean mirrored, double longest, boolean snug) {
-        this.length = length;
-        this.height = height;
-        this.mirrored = mirrored;
-        this.scale = (WIDTH - 2 * MARGIN) / longest;
+    /** @param snug whether its field is no wider than it */
+    private SideView(Body body, boolean snug) {
+        this.length = body.length();
+        this.height = body.height();
+        this.mirrored = body.mirrored();
+        this.scale = (WIDTH - 2 * MARGIN) / body.longest();
         this.width = snug ? length * scale + 4 * MARGIN : WIDTH;
         this.start = (width - length * scale) / 2;
     }
 
-    /**
-     * @param length of the coach; across front and rear, its width
-     * @param mirrored whether what is measured from the front, or from the left, begins at the right
-     * @param longest of its sides, so that all are drawn to one scale
-     * @param axles how far they are from the front
-     */
-    public static Drawing of(
-            double length,
-            double height,
-            boolean mirrored,
-            double longest,
-            List<Double> axles,
-            List<Opening> openings,
-            List<Joint> joints) {
-        return of(new SideView(length, height, mirrored, longest, false), axles, openings, joints, List.of());
+    public static Drawing of(Body body, List<Opening> openings, List<Joint> joints) {
+        return of(new SideView(body, false), body.axles(), openings, joints, List.of());
     }
 
     /**
-     * The same in outline, no wider than it is, so that front and rear find room beside each other.
+     * The same in outline, no wider than it is, so that front and rear take no more room than they need.
      *
      * @param spots with their numbers, above all else
      */
-    public static Drawing outline(
-            double length,
-            double height,
-            boolean mirrored,
-            double longest,
-            List<Double> axles,
-            List<Opening> openings,
-            List<Spot> spots) {
-        return of(new SideView(length, height, mirrored, longest, true), axles, openings, List.of(), spots);
+    public static Drawing outline(Body body, List<Opening> openings, List<Spot> spots) {
+        return of(new SideView(body, true), body.axles(), openings, List.of(), spots);
     }
 
     private static Drawing of(

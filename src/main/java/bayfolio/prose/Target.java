@@ -71,6 +71,15 @@ public sealed interface Target {
 
     /** A number to call, by its name in the fleet file. */
     record OfPhone(String id, String number) implements Target {
+        /**
+         * As a phone dials it: {@code tel:+15550110}.
+         *
+         * @see <a href="https://www.rfc-editor.org/rfc/rfc3966">RFC 3966</a>
+         */
+        public String dialed() {
+            return "tel:" + number.replaceAll("[^0-9+]", "");
+        }
+
         @Override
         public String written() {
             return "phone:" + id;

@@ -81,7 +81,7 @@ public final class Audit {
             } else if (path.endsWith(".css")) {
                 style(path, new String(bytes, StandardCharsets.UTF_8));
             }
-            if (!path.endsWith(".html")) {
+            if (!path.endsWith(".html") && !staffTexts.isEmpty()) {
                 staff(
                         path,
                         BINARY.matcher(path).find()

@@ -40,8 +40,10 @@ final class SideViewTest {
 
     @Test
     void itIsToScaleAndTurnedRound() {
-        Drawing left = SideView.of(8, 3, false, 8, List.of(), List.of(door("L1", 2, 1, 0.5, 0.5)), List.of());
-        Drawing right = SideView.of(8, 3, true, 8, List.of(), List.of(door("R1", 2, 1, 0.5, 0.5)), List.of());
+        Drawing left = SideView.of(
+                new SideView.Body(8, 3, false, 8, List.of()), List.of(door("L1", 2, 1, 0.5, 0.5)), List.of());
+        Drawing right = SideView.of(
+                new SideView.Body(8, 3, true, 8, List.of()), List.of(door("R1", 2, 1, 0.5, 0.5)), List.of());
         double meter = (left.width() - 24) / 8;
 
         assertThat(box(left, "L1").width()).isCloseTo(meter, within(0.01));
@@ -56,11 +58,7 @@ final class SideViewTest {
     void whatFlowsBehindADoorIsSeenWhereThereIsRoom() {
         for (double[] door : new double[][] {{1.2, 0.4}, {0.6, 0.9}, {0.2, 0.2}}) {
             Drawing drawing = SideView.of(
-                    8,
-                    3,
-                    false,
-                    8,
-                    List.of(),
+                    new SideView.Body(8, 3, false, 8, List.of()),
                     List.of(new SideView.Opening(
                             "L1", "L1", 2, door[0], 0.5, door[1], Mark.Fill.STRIPES, false, "system-water")),
                     List.of());
@@ -116,7 +114,7 @@ final class SideViewTest {
                     "L" + i, random.nextDouble() * 11, 0.15 + random.nextDouble(), 0.3, 0.2 + random.nextDouble()));
         }
         doors.add(door("LONGESTLABEL", 11.9, 0.1, 0.3, 0.1));
-        Drawing drawing = SideView.of(12, 3.6, false, 12, List.of(1.0, 7.0), doors, List.of());
+        Drawing drawing = SideView.of(new SideView.Body(12, 3.6, false, 12, List.of(1.0, 7.0)), doors, List.of());
 
         assertThat(labels(drawing)).hasSize(61);
         for (Mark.Label label : labels(drawing)) {

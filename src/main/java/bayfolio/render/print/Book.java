@@ -8,80 +8,67 @@ import bayfolio.document.Node;
 import bayfolio.document.PageKind;
 import bayfolio.render.Means;
 import bayfolio.render.Media;
-import bayfolio.render.Output;
 import bayfolio.render.html.DrawingView;
 import bayfolio.render.html.View;
-import bayfolio.render.html.Words;
-import bayfolio.template.TemplateProblem;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentSkipListMap;
-import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
 /** The handbook as a book, to be printed on both sides and bound: for both sizes of paper, and in large print. */
-public final class Book implements Output {
+public final class Book extends PaperOutput {
     /** At the end of a column that is shorter. */
     private static final View NOTHING = new View().with("href", "").with("words", "");
 
-    private final Means means;
-    private final Press press;
-    private final Words words = new Words();
     private final Press.Form form;
     private final Map<String, String> symbols;
 
     public Book(Means means) {
-        this.means = means;
-        this.press = new Press(means);
+        super(means, Audience.RENTERS);
         this.form = press.form("book");
         this.symbols = means.theme().symbols();
     }
 
     @Override
-    public List<TemplateProblem> complaints() {
-        return press.complaints();
-    }
-
-    @Override
-    public boolean of(Audience reader) {
-        return reader == Audience.RENTERS;
-    }
-
-    @Override
     public Map<String, byte[]> files(Handbook handbook, Media media, Around around) {
+        Map<String, byte[]> files = new ConcurrentSkipListMap<>();
         // Each takes seconds; nothing is shared but what is read.
-        return each(
-                handbook,
-                (path, book) -> press.pdf(
-                        form,
-                        filled(handbook, media, book.paper(), book.letters()),
-                        media,
-                        around.before().apply(path)));
+        books(handbook).entrySet().parallelStream()
+                .forEach(book -> files.put(
+                        book.getKey(),
+                        press.pdf(
+                                form,
+                                filled(
+                                        handbook,
+                                        media,
+                                        book.getValue().paper(),
+                                        book.getValue().letters()),
+                                media,
+                                around.before().apply(book.getKey()))));
+        return files;
     }
 
+    /** All are made of the same: neither the paper nor the size of the letters hangs on the document. */
     @Override
     public Optional<Map<String, byte[]>> sources(Handbook handbook, Media media) {
-        return Optional.of(each(
-                handbook,
-                (path, book) ->
-                        filled(handbook, media, book.paper(), book.letters()).getBytes(StandardCharsets.UTF_8)));
+        byte[] source = filled(handbook, media, Paper.A4, Printed.CLEAR).getBytes(StandardCharsets.UTF_8);
+        Map<String, byte[]> sources = new TreeMap<>();
+        books(handbook).keySet().forEach(path -> sources.put(path, source));
+        return Optional.of(sources);
     }
 
     private record One(Paper paper, double letters) {}
 
-    private static Map<String, byte[]> each(Handbook handbook, BiFunction<String, One, byte[]> made) {
+    private static Map<String, One> books(Handbook handbook) {
         Map<String, One> books = new TreeMap<>();
         for (Paper paper : Paper.values()) {
             books.put(Printed.BOOK.path(handbook, paper), new One(paper, Printed.CLEAR));
         }
         books.put(Printed.LARGE_PRINT.path(handbook), new One(Printed.at(handbook), Printed.LARGE));
-        Map<String, byte[]> files = new ConcurrentSkipListMap<>();
-        books.entrySet().parallelStream()
-                .forEach(book -> files.put(book.getKey(), made.apply(book.getKey(), book.getValue())));
-        return files;
+        return books;
     }
 
     /** @param letters of the body, in points */
@@ -97,12 +84,13 @@ public final class Book implements Output {
     private View view(Handbook handbook, Media media, Paper paper, double letters) {
         Catalog screen = means.catalogs().of(handbook.language());
         Leaves leaves = Leaves.of(handbook);
+        Optional<View> drawing = drawing(handbook);
         PaperView view = new PaperView(means, handbook, screen, symbols, media, words, leaves::place);
         return view.frame(paper, letters)
                 .with("title", screen.say("print.book-of", "coach", handbook.name()))
                 .with("word", words.of(screen))
-                .with("drawn", drawing(handbook).isPresent())
-                .with("drawing", drawing(handbook).orElseGet(View::new))
+                .with("drawn", drawing.isPresent())
+                .with("drawing", drawing.orElseGet(View::new))
                 .with(
                         "card",
                         handbook.pages().stream()

@@ -8,10 +8,7 @@ import bayfolio.document.Sketch;
 import bayfolio.prose.Target;
 import bayfolio.render.Means;
 import bayfolio.render.Media;
-import bayfolio.render.Output;
 import bayfolio.render.html.View;
-import bayfolio.render.html.Words;
-import bayfolio.template.TemplateProblem;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -22,7 +19,7 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /** Labels for doors and for switches: on sheets as they are sold, and each as a drawing by itself. */
-public final class Labels implements Output {
+public final class Labels extends PaperOutput {
     /** By the kind of what they are stuck on. */
     private static final Map<String, Printed> SHEETS =
             new TreeMap<>(Map.of("compartment", Printed.DOOR_LABELS, "switch", Printed.SWITCH_LABELS));
@@ -30,29 +27,15 @@ public final class Labels implements Output {
     /** Of drawings of a switch: how it looks when it does its work, and when it does not. */
     private static final Set<String> STATES = Set.of("on", "off", "open", "shut");
 
-    private final Means means;
-    private final Press press;
-    private final Words words = new Words();
     private final Press.Form sheet;
     private final Press.Form single;
     private final Map<String, String> symbols;
 
     public Labels(Means means) {
-        this.means = means;
-        this.press = new Press(means);
+        super(means, Audience.STAFF);
         this.sheet = press.form("labels");
         this.single = press.form("label");
         this.symbols = means.theme().symbols();
-    }
-
-    @Override
-    public List<TemplateProblem> complaints() {
-        return press.complaints();
-    }
-
-    @Override
-    public boolean of(Audience reader) {
-        return reader == Audience.STAFF;
     }
 
     @Override

@@ -29,10 +29,13 @@ record PaperView(
     /** So many letters as fit beside the name of the coach. */
     private static final int LINE = 44;
 
-    /** Stands for a number that only the engine knows. */
+    /** Stands for a number that only the engine knows; another one is the next letter. */
     private static final String NUMBER = "\uE000";
 
     private static final String OTHER = "\uE001";
+
+    /** The page that a link leads to. */
+    private static final String THERE = "target-counter(attr(href), page)";
 
     /** As an attribute names it: pages, with what is within them after a dot. */
     static String id(NodeId node) {
@@ -78,10 +81,15 @@ record PaperView(
                 .with("numbered", !cover.number().isEmpty())
                 .with("kind", cover.kind())
                 .with("edition", edition())
-                .with("see", counted("print.see", "page", "target-counter(attr(href), page)", "", ""))
-                .with("explains", counted("print.explained", "page", "target-counter(attr(href), page)", "", ""))
-                .with("turn", "target-counter(attr(href), page)")
-                .with("footed", counted("print.page", "page", "counter(page)", "pages", "counter(pages)"));
+                .with("see", counted(screen.say("print.see", "page", NUMBER), THERE))
+                .with("explains", counted(screen.say("print.explained", "page", NUMBER), THERE))
+                .with("turn", THERE)
+                .with(
+                        "footed",
+                        counted(
+                                screen.say("print.page", "page", NUMBER, "pages", OTHER),
+                                "counter(page)",
+                                "counter(pages)"));
     }
 
     private String edition() {
@@ -92,15 +100,17 @@ record PaperView(
                 .orElseGet(() -> screen.say("print.edition", "edition", digest));
     }
 
-    /** A message with numbers of pages in it, as styles have it. */
-    private String counted(String key, String one, String counter, String two, String counter2) {
-        String said = two.isEmpty() ? screen.say(key, one, NUMBER) : screen.say(key, one, NUMBER, two, OTHER);
+    /**
+     * A message with numbers of pages in it, as styles have it.
+     *
+     * @param counters for {@link #NUMBER} and {@link #OTHER}
+     */
+    private static String counted(String said, String... counters) {
         StringBuilder css = new StringBuilder("\"");
         for (char letter : said.toCharArray()) {
-            if (letter == NUMBER.charAt(0)) {
-                css.append("\" ").append(counter).append(" \"");
-            } else if (letter == OTHER.charAt(0)) {
-                css.append("\" ").append(counter2).append(" \"");
+            int number = letter - NUMBER.charAt(0);
+            if (number >= 0 && number < counters.length) {
+                css.append("\" ").append(counters[number]).append(" \"");
             } else if (letter == '"' || letter == '\\') {
                 css.append('\\').append(letter);
             } else {
@@ -139,7 +149,7 @@ record PaperView(
     /** Where it is in this print; nothing where it is not in it. */
     String to(Target target) {
         if (target instanceof Target.OfPhone phone) {
-            return "tel:" + phone.number().replaceAll("[^0-9+]", "");
+            return phone.dialed();
         }
         return places.apply(target).map(place -> "#" + id(place)).orElse("");
     }

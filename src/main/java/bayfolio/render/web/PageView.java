@@ -208,7 +208,7 @@ final class PageView {
 
     private String href(Target target) {
         if (target instanceof Target.OfPhone phone) {
-            return "tel:" + phone.number().replaceAll("[^0-9+]", "");
+            return phone.dialed();
         }
         NodeId home = handbook.addresses()
                 .of(target)
