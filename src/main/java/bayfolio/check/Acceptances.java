@@ -94,11 +94,12 @@ final class Acceptances {
     static List<Finding> applied(List<Finding> findings, Fleet fleet, boolean read) {
         Acceptances acceptances = new Acceptances(fleet);
         List<Finding> left = new ArrayList<>();
-        Set<Acceptable> matched = new HashSet<>();
+        // One in a model stands for all of its coaches, and has its sense if it has for one.
+        Set<Place> matched = new HashSet<>();
         for (Finding finding : findings) {
             List<Acceptable> matching =
                     acceptances.all.stream().filter(it -> it.matches(finding)).toList();
-            matched.addAll(matching);
+            matching.forEach(it -> matched.add(it.at()));
             if (matching.isEmpty() || finding.isError()) {
                 left.add(finding);
             }
@@ -112,7 +113,7 @@ final class Acceptances {
             }
         }
         acceptances.all.stream()
-                .filter(it -> read && !matched.contains(it))
+                .filter(it -> read && !matched.contains(it.at()))
                 .forEach(it -> left.add(Finding.warning(
                                 "acceptance-without-finding",
                                 it.at(),

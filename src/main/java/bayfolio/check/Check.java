@@ -10,6 +10,7 @@ import bayfolio.finding.Findings;
 import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
+import bayfolio.model.Whose;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.ProcedureFiller;
@@ -69,7 +70,23 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
                 library,
                 catalogs,
                 units,
-                Findings.of(Acceptances.applied(findings, fleet, soFar.stream().noneMatch(Finding::isError))));
+                Findings.of(Acceptances.applied(
+                        findings.stream()
+                                .map(finding -> ofAModel(finding, fleet))
+                                .toList(),
+                        fleet,
+                        soFar.stream().noneMatch(Finding::isError))));
+    }
+
+    /** What is wrong with a text of a model is wrong for all of its coaches. */
+    private static Finding ofAModel(Finding finding, Fleet fleet) {
+        String[] path = finding.at().file().path().split("/", 4);
+        return finding.units().isEmpty() && path.length == 4 && path[1].equals("models")
+                ? finding.on(fleet.units().stream()
+                        .filter(new Whose.OfAModel(path[2])::has)
+                        .map(Unit::id)
+                        .toList())
+                : finding;
     }
 
     /** A coach with its procedures; filled in anew, as those of a thousand coaches are not kept. */

@@ -2,10 +2,12 @@ package bayfolio.check;
 
 import bayfolio.catalog.Catalog;
 import bayfolio.model.Coach;
+import bayfolio.model.Difference;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Procedure;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One coach as the rules look at it.
@@ -18,6 +20,11 @@ import java.util.List;
 public record CheckedCoach(Coach coach, Coach told, Library library, Catalog words, List<Procedure> procedures) {
     public CheckedCoach {
         procedures = List.copyOf(procedures);
+    }
+
+    /** How it differs from its model; empty where it has none. */
+    public Optional<Difference> difference() {
+        return coach.fleet().difference(unit());
     }
 
     public Unit unit() {

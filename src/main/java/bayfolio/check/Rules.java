@@ -46,6 +46,11 @@ import bayfolio.check.gas.GasValveOutOfReach;
 import bayfolio.check.gas.GasWithoutAlarm;
 import bayfolio.check.gas.GasWithoutTank;
 import bayfolio.check.gas.WhileDrivingUnstated;
+import bayfolio.check.layer.DigestOfNothing;
+import bayfolio.check.layer.LeftOutByAll;
+import bayfolio.check.layer.ModelChangedSince;
+import bayfolio.check.layer.OverriddenAlike;
+import bayfolio.check.layer.SaysWhatTheModelSays;
 import bayfolio.check.orphan.OrphanCompartment;
 import bayfolio.check.orphan.OrphanSwitch;
 import bayfolio.check.photo.PhotoUnused;
@@ -148,6 +153,8 @@ public final class Rules {
             new ImpossibleFigure(),
             new UnknownCountry(),
             new ReservedPhone(),
+            new LeftOutByAll(),
+            new OverriddenAlike(),
             new ColorAsOnlyMark(),
             new ShortFormUnexplained());
 
@@ -176,6 +183,9 @@ public final class Rules {
 
     public static final List<Rule> OF_A_COACH = List.of(
             new FolderName(),
+            new SaysWhatTheModelSays(),
+            new ModelChangedSince(),
+            new DigestOfNothing(),
             new UnknownReference(),
             new CompartmentsOverlap(),
             new OutsideTheCoach(),

@@ -114,10 +114,8 @@ public record Text(
 
     /** A shared script is. */
     private static boolean american(Script script, Fleet fleet) {
-        return script.unit().isEmpty()
-                || fleet.units().stream()
-                        .filter(unit -> unit.facts().find(Unit.ID).equals(script.unit()))
-                        .allMatch(Text::american);
+        return script.whose().shared()
+                || fleet.units().stream().filter(script.whose()::has).allMatch(Text::american);
     }
 
     private static Stream<Text> script(Script script, boolean american) {

@@ -84,7 +84,10 @@ final class CheckCommand implements Callable<Integer> {
 
     private boolean concerns(Finding finding) {
         String path = finding.at().file().path();
-        boolean shared = !path.startsWith("units/") || path.startsWith("units/shared/") || path.indexOf('/', 6) < 0;
+        boolean shared = !path.startsWith("units/")
+                || path.startsWith("units/shared/")
+                || path.startsWith("units/models/")
+                || path.indexOf('/', 6) < 0;
         return finding.units().isEmpty() && shared
                 || finding.units().stream().anyMatch(fleet.units::contains)
                 || fleet.units.stream().anyMatch(unit -> path.startsWith("units/" + unit + "/"));

@@ -4,7 +4,6 @@ import bayfolio.check.Check;
 import bayfolio.model.Rewording;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -46,10 +45,10 @@ final class TextsCommand implements Callable<Integer> {
         Check check = fleet.check(fleet.theme());
         Rewording known = check.library().translations().facts();
         List<Rewording.Source> missing = fleet.units.isEmpty()
-                ? known.missing(language, Optional.empty(), Rewording.of(check.fleet()))
+                ? known.missing(language, check.fleet())
                 : check.units().stream()
                         .filter(unit -> fleet.units.contains(unit.id()))
-                        .flatMap(unit -> known.missing(language, Optional.of(unit.id()), Rewording.of(unit)).stream())
+                        .flatMap(unit -> known.missing(language, unit).stream())
                         .toList();
         out.print(missing.isEmpty() ? "" : "texts:\n");
         missing.stream().flatMap(TextsCommand::entry).forEach(out::println);

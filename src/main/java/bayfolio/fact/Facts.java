@@ -32,6 +32,9 @@ public final class Facts {
     /** By the indexes of their keys. */
     private final BitSet unread;
 
+    /** Those of the unread ones that somebody has still to look up on the coach. */
+    private final BitSet toConfirm;
+
     /** Is told of each fact that is asked for. */
     private final Watch watch;
 
@@ -40,12 +43,14 @@ public final class Facts {
         void asked(Facts record, Key<?> key);
     }
 
-    private Facts(Shape<?> shape, Place at, @Nullable Located<?>[] values, BitSet unread) {
-        this(shape, at, values, unread, (record, key) -> {});
+    private Facts(Shape<?> shape, Place at, @Nullable Located<?>[] values, BitSet unread, BitSet toConfirm) {
+        this(shape, at, values, unread, toConfirm, (record, key) -> {});
     }
 
-    private Facts(Shape<?> shape, Place at, @Nullable Located<?>[] values, BitSet unread, Watch watch) {
+    private Facts(
+            Shape<?> shape, Place at, @Nullable Located<?>[] values, BitSet unread, BitSet toConfirm, Watch watch) {
         this.watch = watch;
+        this.toConfirm = toConfirm;
         this.shape = shape;
         this.at = at;
         this.values = values;
@@ -74,6 +79,7 @@ public final class Facts {
         private final Place at;
         private final @Nullable Located<?>[] values;
         private final BitSet unread = new BitSet();
+        private final BitSet toConfirm = new BitSet();
 
         private Draft(Shape<?> shape, Place at) {
             this.shape = shape;
@@ -98,8 +104,14 @@ public final class Facts {
             return this;
         }
 
+        /** Somebody has still to look it up on the coach: it counts as unread, whatever is written. */
+        public Draft toConfirm(Key<?> key) {
+            toConfirm.set(key.index());
+            return unread(key);
+        }
+
         public Facts done() {
-            return new Facts(shape, at, values.clone(), (BitSet) unread.clone());
+            return new Facts(shape, at, values.clone(), (BitSet) unread.clone(), (BitSet) toConfirm.clone());
         }
     }
 
@@ -130,6 +142,11 @@ public final class Facts {
     /** Whether it is known what this fact is, or that it is left out. */
     public boolean read(Key<?> key) {
         return !shape.declares(key) || !unread.get(key.index());
+    }
+
+    /** Whether somebody has still to look it up on the coach. */
+    public boolean toConfirm(Key<?> key) {
+        return shape.declares(key) && toConfirm.get(key.index());
     }
 
     /** A fact as far as it could be read: of a list, those of its elements that could. */
@@ -190,7 +207,7 @@ public final class Facts {
     public <T> Facts with(Key<T> key, Located<T> value) {
         @Nullable Located<?>[] other = values.clone();
         other[key.index()] = value;
-        return new Facts(shape, at, other, (BitSet) unread.clone(), watch);
+        return new Facts(shape, at, other, (BitSet) unread.clone(), toConfirm, watch);
     }
 
     /** The same with each fact that is stated as somebody makes it of what it was. */
@@ -200,7 +217,7 @@ public final class Facts {
             @Nullable Located<?> value = other[i];
             other[i] = value == null ? null : change.apply(shape.keys().get(i), value);
         }
-        return new Facts(shape, at, other, (BitSet) unread.clone(), watch);
+        return new Facts(shape, at, other, (BitSet) unread.clone(), toConfirm, watch);
     }
 
     /** Where a fact stands, or where its record begins. */
@@ -220,7 +237,7 @@ public final class Facts {
                 theirUnread.set(i, unread.get(i));
             }
         }
-        return new Facts(shape, at, theirs, theirUnread);
+        return new Facts(shape, at, theirs, theirUnread, toConfirm);
     }
 
     private static Located<?> forRenters(Type<?> type, Located<?> value) {
@@ -236,7 +253,7 @@ public final class Facts {
                     ? null
                     : rebuilt(shape.keys().get(i).type(), value, facts -> facts.watched(by), record -> true);
         }
-        return new Facts(shape, at, same, (BitSet) unread.clone(), by);
+        return new Facts(shape, at, same, (BitSet) unread.clone(), toConfirm, by);
     }
 
     /** A value with its records made anew, those that are wanted. */

@@ -2,6 +2,7 @@ package bayfolio.fact;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -28,13 +29,20 @@ public final class Shape<T extends Described> {
     private final Function<Facts, T> make;
     private final Map<String, Key<?>> byName;
     private final Map<String, Key<?>> renamed;
+    private final Set<Key<?>> ofEachCoach;
 
     private Shape(
-            String name, String meaning, List<Key<?>> keys, Map<String, Key<?>> renamed, Function<Facts, T> make) {
+            String name,
+            String meaning,
+            List<Key<?>> keys,
+            Map<String, Key<?>> renamed,
+            Set<Key<?>> ofEachCoach,
+            Function<Facts, T> make) {
         this.name = name;
         this.meaning = meaning;
         this.keys = List.copyOf(keys);
         this.renamed = Map.copyOf(renamed);
+        this.ofEachCoach = Set.copyOf(ofEachCoach);
         this.make = make;
         this.byName = this.keys.stream().collect(Collectors.toMap(Key::name, Function.identity()));
     }
@@ -71,6 +79,11 @@ public final class Shape<T extends Described> {
         return Optional.ofNullable(renamed.get(formerName));
     }
 
+    /** Whether it is a coach's own, so that no model can say it for several: a weighing, the date on an alarm. */
+    public boolean ofEachCoach(Key<?> key) {
+        return ofEachCoach.contains(key);
+    }
+
     public List<String> keyNames() {
         return keys.stream().<String>map(Key::name).toList();
     }
@@ -91,6 +104,7 @@ public final class Shape<T extends Described> {
         private final List<Key<?>> keys = new ArrayList<>();
         private final Set<String> names = new LinkedHashSet<>();
         private final Map<String, Key<?>> renamed = new HashMap<>();
+        private final Set<Key<?>> ofEachCoach = new HashSet<>();
 
         private Draft(String name, String meaning) {
             this.name = name;
@@ -131,6 +145,12 @@ public final class Shape<T extends Described> {
             return this;
         }
 
+        /** Facts that no model can say for several coaches. */
+        public Draft<T> ofEachCoach(Key<?>... own) {
+            ofEachCoach.addAll(List.of(own));
+            return this;
+        }
+
         private <V> Key<V> add(
                 String keyName, Type<V> type, Key.Necessity necessity, String keyMeaning, Optional<Range> range) {
             return add(new Key<>(keyName, type, necessity, keyMeaning, range.map(it -> it.of(type)), keys.size()));
@@ -145,7 +165,7 @@ public final class Shape<T extends Described> {
         }
 
         public Shape<T> done(Function<Facts, T> make) {
-            return new Shape<>(name, meaning, keys, renamed, make);
+            return new Shape<>(name, meaning, keys, renamed, ofEachCoach, make);
         }
     }
 }

@@ -60,6 +60,11 @@ public record Finding(
         return new Finding(code, severity, at, message, near, mend, List.of(unit));
     }
 
+    /** The same for coaches. */
+    public Finding on(List<String> coaches) {
+        return new Finding(code, severity, at, message, near, mend, coaches);
+    }
+
     public boolean isError() {
         return severity == Severity.ERROR;
     }
@@ -67,7 +72,8 @@ public record Finding(
     /** The coaches that it is about: those that it names, or the one whose file it is in; none where it is about all. */
     public List<String> coaches() {
         String[] path = at.file().path().split("/");
-        boolean own = path.length > 2 && path[0].equals("units") && !path[1].equals("shared");
+        boolean own =
+                path.length > 2 && path[0].equals("units") && !path[1].equals("shared") && !path[1].equals("models");
         return units.isEmpty() && own ? List.of(path[1]) : units;
     }
 

@@ -30,6 +30,7 @@ public final class Fleet {
     private final List<String> unread;
     private final Optional<LocalDate> asOf;
     private final Map<String, HireMarks> marks;
+    private final Map<String, Difference> differences;
 
     /**
      * @param units in the order of their ids
@@ -56,7 +57,17 @@ public final class Fleet {
             List<PublishedSource> sources,
             List<Country> countries,
             List<String> unread) {
-        this(facts, units, roles, words, sources, countries, unread, AsOf.of(facts, units, List.of()), Map.of());
+        this(
+                facts,
+                units,
+                roles,
+                words,
+                sources,
+                countries,
+                unread,
+                AsOf.of(facts, units, List.of()),
+                Map.of(),
+                Map.of());
     }
 
     private Fleet(
@@ -68,7 +79,9 @@ public final class Fleet {
             List<Country> countries,
             List<String> unread,
             Optional<LocalDate> asOf,
-            Map<String, HireMarks> marks) {
+            Map<String, HireMarks> marks,
+            Map<String, Difference> differences) {
+        this.differences = Map.copyOf(differences);
         this.unread = List.copyOf(unread);
         this.facts = facts;
         this.units = List.copyOf(units);
@@ -96,18 +109,37 @@ public final class Fleet {
 
     /** The same fleet as of another day. */
     public Fleet asOf(LocalDate day) {
-        return new Fleet(facts, units, roles, words, sources, countries, unread, Optional.of(day), marks);
+        return new Fleet(facts, units, roles, words, sources, countries, unread, Optional.of(day), marks, differences);
     }
 
     /** The same with other facts of its own. */
     public Fleet with(FleetFacts other) {
-        return new Fleet(other, units, roles, words, sources, countries, unread, asOf, marks);
+        return new Fleet(other, units, roles, words, sources, countries, unread, asOf, marks, differences);
     }
 
     /** The same with what earlier hires left on its coaches, by their ids. */
     public Fleet marked(Map<String, HireMarks> hires) {
         return new Fleet(
-                facts, units, roles, words, sources, countries, unread, AsOf.of(facts, units, hires.values()), hires);
+                facts,
+                units,
+                roles,
+                words,
+                sources,
+                countries,
+                unread,
+                AsOf.of(facts, units, hires.values()),
+                hires,
+                differences);
+    }
+
+    /** The same with how its coaches differ from their models, by their ids. */
+    public Fleet layered(Map<String, Difference> layers) {
+        return new Fleet(facts, units, roles, words, sources, countries, unread, asOf, marks, layers);
+    }
+
+    /** How a coach differs from its model; empty for one that has none. */
+    public Optional<Difference> difference(Unit unit) {
+        return Optional.ofNullable(differences.get(unit.id()));
     }
 
     /** What earlier hires left on a coach. */
@@ -225,7 +257,7 @@ public final class Fleet {
 
     /** The same in other words. */
     Fleet worded(FleetFacts facts, List<Word> words, List<Country> countries) {
-        return new Fleet(facts, units, roles, words, sources, countries, unread, asOf, marks);
+        return new Fleet(facts, units, roles, words, sources, countries, unread, asOf, marks, differences);
     }
 
     public Optional<Word> word(String id) {

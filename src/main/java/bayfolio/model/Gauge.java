@@ -66,7 +66,7 @@ public record Gauge(Facts facts) implements Thing {
             "of", Type.list(Type.reference("tank", "bank", "supply", "circuit", "load")), "What it is the gauge of.");
     public static final Key<List<Located<String>>> PHOTOS =
             DRAFT.optional("photos", Type.list(Type.reference("photo")), "Pictures of it.");
-    public static final Shape<Gauge> SHAPE = DRAFT.done(Gauge::new);
+    public static final Shape<Gauge> SHAPE = DRAFT.ofEachCoach(REPLACE_BY).done(Gauge::new);
 
     @Override
     public Identity identity() {

@@ -18,7 +18,7 @@ public record Photo(Facts facts) implements Thing {
     private static final Shape.Draft<Photo> DRAFT = Shape.draft("photo", "A picture of this coach.");
     private static final Identity IDENTITY = Identity.declare(DRAFT, "photo", "What the picture is called.");
     public static final Key<String> FILE =
-            DRAFT.required("file", Type.FILE_NAME, "Its file in the photos folder of the coach.");
+            DRAFT.required("file", Type.FILE_NAME, "Its file in the photos folder beside this description.");
     public static final Key<String> ALT =
             DRAFT.required("alt", Type.TEXT, "What it shows, for people who cannot see it.");
     public static final Key<List<Located<Pointer>>> POINTERS = DRAFT.optional(
@@ -42,6 +42,11 @@ public record Photo(Facts facts) implements Thing {
 
     public String file() {
         return facts.get(FILE);
+    }
+
+    /** Its path below the fleet folder: it lies beside the description that names it. */
+    public String path() {
+        return facts.at(FILE).file().folder() + "/photos/" + file();
     }
 
     public String alt() {

@@ -37,7 +37,7 @@ public final class Rewording {
      *
      * @param unit the coach that it is of; empty for one of the fleet and of what all share
      */
-    public record OfALanguage(String language, Optional<String> unit, FactTexts texts) {
+    public record OfALanguage(String language, Whose whose, FactTexts texts) {
         private Stream<FactText> each() {
             return texts.facts().all(FactTexts.TEXTS).stream()
                     .filter(text -> text.facts().whole());
@@ -48,7 +48,7 @@ public final class Rewording {
     private record Worded(String language, Fleet fleet) {}
 
     /** A text by what it is of; of those of a list, by the digest. */
-    private record Name(Optional<String> unit, String of, String digest) {}
+    private record Name(Whose whose, String of, String digest) {}
 
     /** One text of a fact as written. */
     public record Source(String of, Located<String> text) {
@@ -67,7 +67,7 @@ public final class Rewording {
                             .located(FactText.TEXT)
                             .ifPresent(text -> texts.putIfAbsent(
                                     new Name(
-                                            file.unit(),
+                                            file.whose(),
                                             each.facts().get(FactText.OF),
                                             each.facts().get(FactText.SOURCE)),
                                     text)));
@@ -79,13 +79,13 @@ public final class Rewording {
         return Stream.of(language, Catalogs.main(language))
                 .filter(byLanguage::containsKey)
                 .findFirst()
-                .map(known -> new Coach(fleet(known, coach.fleet()), (Unit)
-                        reworded(known, Optional.of(coach.unit().id()), "unit", coach.unit())))
+                .map(known -> new Coach(
+                        fleet(known, coach.fleet()), (Unit) reworded(known, whose(coach.unit()), "unit", coach.unit())))
                 .orElse(coach);
     }
 
     private synchronized Fleet fleet(String language, Fleet fleet) {
-        Optional<String> shared = Optional.empty();
+        List<Whose> shared = List.of(Whose.ALL);
         return fleets.computeIfAbsent(
                 new Worded(language, fleet),
                 it -> fleet.worded(
@@ -98,15 +98,27 @@ public final class Rewording {
                                 .toList()));
     }
 
-    private Described reworded(String language, Optional<String> unit, String name, Described record) {
+    private Described reworded(String language, List<Whose> whose, String name, Described record) {
         Map<Name, Located<String>> texts = byLanguage.getOrDefault(language, Map.of());
         return record.facts()
                 .shape()
                 .make(facts(
                         record.facts(),
                         name,
-                        (of, text) -> Optional.ofNullable(texts.get(new Name(unit, of, Digest.of(text.value()))))
+                        (of, text) -> whose.stream()
+                                .flatMap(it ->
+                                        Optional.ofNullable(texts.get(new Name(it, of, Digest.of(text.value()))))
+                                                .stream())
+                                .findFirst()
                                 .orElse(text)));
+    }
+
+    /** Where the texts of a coach are looked for: among its own, then among those of its model. */
+    private static List<Whose> whose(Unit unit) {
+        return Stream.concat(
+                        Stream.<Whose>of(new Whose.OfACoach(unit.id())),
+                        unit.model().<Whose>map(Whose.OfAModel::new).stream())
+                .toList();
     }
 
     /** What is made of each text, which is known by the fact that it is of. */
@@ -170,11 +182,21 @@ public final class Rewording {
         return sources;
     }
 
-    /** Those for which there is no text in a language. */
-    public List<Source> missing(String language, Optional<String> unit, List<Source> sources) {
+    /** Texts of the fleet for which there is none in a language. */
+    public List<Source> missing(String language, Fleet fleet) {
+        return missing(language, List.of(Whose.ALL), of(fleet));
+    }
+
+    /** The same of a coach. */
+    public List<Source> missing(String language, Unit unit) {
+        return missing(language, whose(unit), of(unit));
+    }
+
+    private List<Source> missing(String language, List<Whose> whose, List<Source> sources) {
         Map<Name, Located<String>> texts = byLanguage.getOrDefault(language, Map.of());
         return sources.stream()
-                .filter(source -> !texts.containsKey(new Name(unit, source.of(), source.digest())))
+                .filter(source ->
+                        whose.stream().noneMatch(it -> texts.containsKey(new Name(it, source.of(), source.digest()))))
                 .toList();
     }
 
@@ -187,12 +209,12 @@ public final class Rewording {
     public List<Finding> check(Fleet fleet) {
         List<Finding> findings = new ArrayList<>();
         for (OfALanguage file : written) {
-            List<Source> sources = file.unit()
-                    .map(id -> fleet.units().stream()
-                            .filter(unit -> unit.id().equals(id))
+            List<Source> sources = file.whose().shared()
+                    ? of(fleet)
+                    : fleet.units().stream()
+                            .filter(file.whose()::has)
                             .flatMap(unit -> of(unit).stream())
-                            .toList())
-                    .orElseGet(() -> of(fleet));
+                            .toList();
             Map<String, List<String>> digests = new LinkedHashMap<>();
             sources.forEach(source -> digests.computeIfAbsent(source.of(), it -> new ArrayList<>())
                     .add(source.digest()));

@@ -49,5 +49,6 @@ public record Service(Facts facts) implements Described {
             Range.of("0 h", "50000 h").usual("1 h", "10000 h"));
     public static final Key<String> BY =
             DRAFT.optional("by", Type.TEXT, "Who does it: yard staff, a licensed gas fitter.");
-    public static final Shape<Service> SHAPE = DRAFT.done(Service::new);
+    public static final Shape<Service> SHAPE =
+            DRAFT.ofEachCoach(LAST, LAST_ODOMETER, LAST_HOURS).done(Service::new);
 }

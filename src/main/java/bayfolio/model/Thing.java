@@ -79,7 +79,7 @@ public interface Thing extends Described {
                 .because("not after the as-of day, not before the coach was built; older than 3 years: ask");
 
         static Identity declare(Shape.Draft<?> draft, String kind, String meaningOfName) {
-            return new Identity(
+            Identity identity = new Identity(
                     draft.required(
                             "id", Type.ID, "Its name in references; addresses are made of it, so choose it to last."),
                     draft.required("name", Type.NAME, meaningOfName),
@@ -96,6 +96,8 @@ public interface Thing extends Described {
                             "When it was last compared with the coach; left out, the day of the coach counts.",
                             CHECKED),
                     draft.forStaff("checked-by", Type.TEXT, "Who compared it."));
+            draft.ofEachCoach(identity.checkedOn, identity.checkedBy);
+            return identity;
         }
     }
 }

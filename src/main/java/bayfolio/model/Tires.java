@@ -39,5 +39,5 @@ public record Tires(Facts facts) implements Described {
                     .usual("40 km", "170 km")
                     .because("owner manuals: 50 and 100 miles")
                     .source("manuals of coaches"));
-    public static final Shape<Tires> SHAPE = DRAFT.done(Tires::new);
+    public static final Shape<Tires> SHAPE = DRAFT.ofEachCoach(AGE_CODE).done(Tires::new);
 }

@@ -40,6 +40,10 @@ public final class Unit implements Described {
     public static final Key<String> NAME = DRAFT.required("name", Type.NAME, "What the fleet calls it.");
     public static final Key<String> NUMBER =
             DRAFT.optional("number", Type.PLATE, "The coach number painted on it, to be told on the phone.");
+    public static final Key<String> MODEL = DRAFT.optional(
+            "model",
+            Type.ID,
+            "What it shares with its sisters: the name of a folder in `units/models`. Here stands only what differs.");
     public static final Key<String> NUMBER_SHOWN = DRAFT.optional(
             "number-shown", Type.PLACE, "Where the number stands on the coach: `on the front and the door`.");
     public static final Key<Body> BODY = DRAFT.required("body", Type.choice(Body.class), "How it is built.");
@@ -172,7 +176,9 @@ public final class Unit implements Described {
             DRAFT.optional("cover", Type.reference("photo"), "The picture that stands for it in the list of coaches.");
     public static final Key<List<Located<Note>>> NOTES =
             DRAFT.optional("notes", Type.list(Type.nested(Note.SHAPE)), "What no other key takes.");
-    public static final Shape<Unit> SHAPE = DRAFT.done(Unit::new);
+    public static final Shape<Unit> SHAPE = DRAFT.ofEachCoach(
+                    ID, NAME, NUMBER, MODEL, FORMERLY, REFITS, CHECKED_ON, CHECKED_BY, COUNTED)
+            .done(Unit::new);
 
     /** Keys whose lists hold things that can be referred to, in the order of the declaration. */
     private static final List<Key<?>> THINGS = List.of(
@@ -266,10 +272,9 @@ public final class Unit implements Described {
         return facts.get(ID);
     }
 
-    /** Its folder below the fleet folder, where its photos and its own procedures are. */
-    public String folder() {
-        String path = facts.at().file().path();
-        return path.substring(0, Math.max(0, path.lastIndexOf('/')));
+    /** What it shares with its sisters. */
+    public Optional<String> model() {
+        return facts.ifRead(MODEL).map(Located::value);
     }
 
     public String name() {

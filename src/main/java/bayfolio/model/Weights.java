@@ -84,5 +84,5 @@ public record Weights(Facts facts) implements Described {
                     .usual("europe", "50 kg", "150 kg")
                     .because("10 to 15 % of the trailer in North America")
                     .orNothing());
-    public static final Shape<Weights> SHAPE = DRAFT.done(Weights::new);
+    public static final Shape<Weights> SHAPE = DRAFT.ofEachCoach(AS_WEIGHED).done(Weights::new);
 }

@@ -126,8 +126,10 @@ public final class Preview implements AutoCloseable {
     private static Optional<String> coach(Set<Path> folders) {
         Set<String> coaches = new HashSet<>();
         for (Path folder : folders) {
-            boolean within =
-                    folder.startsWith("units") && folder.getNameCount() > 1 && !folder.startsWith("units/shared");
+            boolean within = folder.startsWith("units")
+                    && folder.getNameCount() > 1
+                    && !folder.startsWith("units/shared")
+                    && !folder.startsWith("units/models");
             coaches.add(within ? folder.getName(1).toString() : "");
         }
         return coaches.size() == 1

@@ -3,6 +3,7 @@ package bayfolio.procedure;
 import bayfolio.fact.UnreadException;
 import bayfolio.model.Features;
 import bayfolio.model.Unit;
+import bayfolio.model.Whose;
 import bayfolio.source.SourceFile;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -44,7 +45,7 @@ public final class Library {
     private final Map<Integer, List<Typed>> holding = new ConcurrentHashMap<>();
     private final Supplier<BitSet> runs;
 
-    private final List<Optional<String>> unread;
+    private final List<Whose> unread;
     private final Translations translations;
 
     public Library(List<Script> scripts) {
@@ -53,9 +54,9 @@ public final class Library {
 
     /**
      * @param scripts those that could be read
-     * @param unread whose others could not be read: ids of coaches, empty for shared ones
+     * @param unread whose others could not be read
      */
-    public Library(List<Script> scripts, List<Optional<String>> unread, Translations translations) {
+    public Library(List<Script> scripts, List<Whose> unread, Translations translations) {
         this.translations = translations;
         this.unread = List.copyOf(unread);
         this.scripts = List.copyOf(scripts);
@@ -174,11 +175,20 @@ public final class Library {
         return new Library(others, List.of(), translations.of(others));
     }
 
-    /** Whether all scripts there are could be read; for a coach, all that may be for it. */
-    boolean whole(Optional<String> coach) {
-        return coach.isEmpty()
+    /** Whether all could be read that a script of theirs may speak of. */
+    boolean whole(Whose whose) {
+        // Of a coach it is not known here which model it has.
+        return whose.shared()
                 ? unread.isEmpty()
-                : unread.stream().noneMatch(whose -> whose.isEmpty() || whose.equals(coach));
+                : unread.stream()
+                        .noneMatch(other -> other.shared()
+                                || other.equals(whose)
+                                || other instanceof Whose.OfAModel && whose instanceof Whose.OfACoach);
+    }
+
+    /** The same for a coach. */
+    private boolean whole(Unit unit) {
+        return unread.stream().noneMatch(whose -> whose.has(unit));
     }
 
     /** Those that are known to apply to a coach, in the order of the trip, then of their titles. */
@@ -192,7 +202,7 @@ public final class Library {
      * @throws UnreadException when a script could not be read that may be one of them
      */
     public List<Script> all(Unit unit) {
-        if (!applying(unit).unread.isEmpty() || !whole(Optional.of(unit.id()))) {
+        if (!applying(unit).unread.isEmpty() || !whole(unit)) {
             throw new UnreadException("it could not be read which procedures are for this coach");
         }
         return of(unit);
@@ -235,10 +245,10 @@ public final class Library {
         return ids.getOrDefault(form, Set.of());
     }
 
-    /** Whether there is such a script, if that is known to a coach; or to all, where none is given. */
-    public boolean knows(Form form, String id, Optional<String> coach) {
+    /** Whether there is such a script, if that is known to those who ask. */
+    public boolean knows(Form form, String id, Whose whose) {
         boolean known = ids(form).contains(id);
-        if (!known && !whole(coach)) {
+        if (!known && !whole(whose)) {
             throw new UnreadException("it could not be read whether there is a " + form.called() + " " + id);
         }
         return known;
@@ -258,7 +268,7 @@ public final class Library {
         Script script = those.byId.get(id);
         boolean other =
                 script == null && scripts.stream().noneMatch(it -> it.id().equals(id));
-        if (script == null && those.unread.contains(id) || other && !whole(Optional.of(unit.id()))) {
+        if (script == null && those.unread.contains(id) || other && !whole(unit)) {
             throw new UnreadException("it could not be read whether " + id + " is for this coach");
         }
         return Optional.ofNullable(script);

@@ -63,7 +63,7 @@ public final class References {
     /** As a script refers, by who reads it and where it is kept. */
     public static References of(Script script, Coach coach, Library library, Catalog screen) {
         return new References(
-                coach, library, screen, script.forStaff(), script.unit().isPresent());
+                coach, library, screen, script.forStaff(), !script.whose().shared());
     }
 
     /**

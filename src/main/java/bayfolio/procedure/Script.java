@@ -5,13 +5,13 @@ import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
 import bayfolio.model.Features;
 import bayfolio.model.Unit;
+import bayfolio.model.Whose;
 import bayfolio.source.Digest;
 import bayfolio.source.Located;
 import bayfolio.source.Once;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Template;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -28,7 +28,7 @@ public final class Script {
     private final int firstLine;
     private final Template template;
     private final List<SourceBlock> passages;
-    private final Optional<String> unit;
+    private final Whose whose;
     private final Once once = new Once();
 
     private Script(
@@ -39,7 +39,7 @@ public final class Script {
             String body,
             int firstLine,
             Template template,
-            Optional<String> unit) {
+            Whose whose) {
         this.form = form;
         this.head = head;
         this.when = when;
@@ -48,7 +48,7 @@ public final class Script {
         this.firstLine = firstLine;
         this.template = template;
         this.passages = List.copyOf(SourceBlock.of(file, body, firstLine));
-        this.unit = unit;
+        this.whose = whose;
     }
 
     /** A malformed body is told here, once, and not again for each coach. */
@@ -59,7 +59,7 @@ public final class Script {
             SourceFile file,
             String body,
             int firstLine,
-            Optional<String> unit,
+            Whose whose,
             Consumer<Finding> findings) {
         Template template = Template.compile(
                 file,
@@ -67,7 +67,7 @@ public final class Script {
                 firstLine,
                 Template.Escape.MARKDOWN,
                 complaint -> findings.accept(ProcedureFiller.finding(complaint)));
-        return new Script(form, head, when, file, body, firstLine, template, unit);
+        return new Script(form, head, when, file, body, firstLine, template, whose);
     }
 
     public Form form() {
@@ -102,9 +102,9 @@ public final class Script {
         return passages;
     }
 
-    /** The coach whose folder it is in; empty for a shared one. */
-    public Optional<String> unit() {
-        return unit;
+    /** For which coaches it was written. */
+    public Whose whose() {
+        return whose;
     }
 
     /**
@@ -144,13 +144,13 @@ public final class Script {
                 translation.file(),
                 translation.body(),
                 translation.firstLine(),
-                unit,
+                whose,
                 findings);
     }
 
     /** The same without what its head says to staff. */
     public Script forRenters() {
-        return new Script(form, new Head(head.facts().forRenters()), when, file, body, firstLine, template, unit);
+        return new Script(form, new Head(head.facts().forRenters()), when, file, body, firstLine, template, whose);
     }
 
     /** Whether it says that staff alone read it. */
@@ -167,7 +167,7 @@ public final class Script {
 
     /** Whether it is for a coach that has these features, if that is known. */
     boolean appliesTo(Unit coach, Features features) {
-        if (unit.isPresent() && !unit.get().equals(coach.id())) {
+        if (!whose.has(coach)) {
             return false;
         }
         if (!head.facts().whole()) {

@@ -10,6 +10,7 @@ import bayfolio.model.FleetFacts;
 import bayfolio.model.Kinds;
 import bayfolio.model.Phone;
 import bayfolio.model.Unit;
+import bayfolio.model.Whose;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.template.Template;
@@ -44,7 +45,7 @@ public final class ScriptChecker {
     private final Fleet fleet;
     private final Library library;
     private final Consumer<Finding> findings;
-    private final Map<Optional<String>, Known> known;
+    private final Map<Whose, Known> known;
     /** What is behind the sections of the script, each asked for by all names within it; by identity. */
     private final Map<Template.Asked, Declared> sections = new IdentityHashMap<>();
 
@@ -70,8 +71,7 @@ public final class ScriptChecker {
         }
     }
 
-    private ScriptChecker(
-            Fleet fleet, Library library, Map<Optional<String>, Known> known, Consumer<Finding> findings) {
+    private ScriptChecker(Fleet fleet, Library library, Map<Whose, Known> known, Consumer<Finding> findings) {
         this.fleet = fleet;
         this.library = library;
         this.known = known;
@@ -79,7 +79,7 @@ public final class ScriptChecker {
     }
 
     public static void check(Fleet fleet, Library library, Consumer<Finding> findings) {
-        Map<Optional<String>, Known> known = new ConcurrentHashMap<>();
+        Map<Whose, Known> known = new ConcurrentHashMap<>();
         library.scripts().parallelStream()
                 .map(script -> {
                     List<Finding> told = new ArrayList<>();
@@ -99,7 +99,7 @@ public final class ScriptChecker {
     }
 
     private void undone(Located<String> undone, Script script) {
-        if (!library.knows(Form.PROCEDURE, undone.value(), script.unit())) {
+        if (!library.knows(Form.PROCEDURE, undone.value(), script.whose())) {
             findings.accept(References.unknownScript(Form.PROCEDURE, undone.value(), undone.at(), library));
         }
     }
@@ -143,9 +143,9 @@ public final class ScriptChecker {
             if (!filled
                     && fleet.role(name).isEmpty()
                     && !known(script).ids.contains(name)
-                    && (script.unit().isEmpty() || idsRead(kind, script))) {
+                    && (script.whose().shared() || idsRead(kind, script))) {
                 findings.accept(
-                        script.unit().isEmpty()
+                        script.whose().shared()
                                 ? References.unknownRole(kind, name, at, fleet)
                                 : References.unknownThing(kind, name, at, fleet, units(script)));
             } else if (!script.forStaff() && known(script).forStaff(kind).contains(name)) {
@@ -155,7 +155,7 @@ public final class ScriptChecker {
             findings.accept(References.unknownScheme(kind + ":" + name, kind, at));
         } else if (!filled
                 && form(kind)
-                        .filter(form -> !library.knows(form, name, script.unit()))
+                        .filter(form -> !library.knows(form, name, script.whose()))
                         .isPresent()) {
             findings.accept(References.unknownScript(form(kind).orElseThrow(), name, at, library));
         } else if (!filled
@@ -184,7 +184,7 @@ public final class ScriptChecker {
     }
 
     private Known known(Script script) {
-        return known.computeIfAbsent(script.unit(), it -> {
+        return known.computeIfAbsent(script.whose(), it -> {
             Map<String, Set<String>> byKind = new HashMap<>();
             fleet.roles()
                     .forEach(role -> byKind.computeIfAbsent(role.kind(), kind -> new LinkedHashSet<>())
@@ -192,7 +192,7 @@ public final class ScriptChecker {
             Set<String> ids = new HashSet<>();
             // In texts for several coaches things are called by their roles alone.
             Stream.concat(units(script).flatMap(Unit::things), fleet.siteThings())
-                    .filter(thing -> script.unit().isPresent())
+                    .filter(thing -> !script.whose().shared())
                     .forEach(thing -> {
                         ids.add(thing.id());
                         byKind.computeIfAbsent(thing.kind(), kind -> new LinkedHashSet<>())
@@ -218,15 +218,13 @@ public final class ScriptChecker {
 
     /** Whether it is known what things of a kind the script may speak of. */
     private boolean idsRead(String kind, Script script) {
-        return (fleet.coachesRead() || script.unit().isPresent())
+        return (fleet.coachesRead() || !script.whose().shared())
                 && fleet.siteRead(kind)
                 && units(script).allMatch(unit -> unit.idsRead(kind));
     }
 
     private Stream<Unit> units(Script script) {
-        return fleet.units().stream()
-                .filter(unit -> script.unit().isEmpty()
-                        || script.unit().equals(unit.facts().find(Unit.ID)));
+        return fleet.units().stream().filter(unit -> script.whose().has(unit));
     }
 
     private void name(Template.Asked asked, Script script) {
@@ -327,7 +325,7 @@ public final class ScriptChecker {
 
     /** All of a kind by their ids and roles, with the same behind each. */
     private Declared things(String kind, Script script, Declared behind) {
-        if (script.unit().isPresent() && !idsRead(kind, script)) {
+        if (!script.whose().shared() && !idsRead(kind, script)) {
             return Declared.OPEN;
         }
         Set<String> forStaff = known(script).forStaff(kind);
@@ -337,7 +335,7 @@ public final class ScriptChecker {
     }
 
     private Declared scripts(Form form, Script script) {
-        if (!library.whole(script.unit())) {
+        if (!library.whole(script.whose())) {
             return Declared.OPEN;
         }
         return Declared.of(

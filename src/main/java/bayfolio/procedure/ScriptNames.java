@@ -1,6 +1,7 @@
 package bayfolio.procedure;
 
 import bayfolio.model.Unit;
+import bayfolio.model.Whose;
 import bayfolio.template.Names;
 import bayfolio.template.Value;
 import java.util.Collection;
@@ -24,7 +25,7 @@ record ScriptNames(Form form, Unit unit, Library library, boolean staff) impleme
         if (!staff && library.forStaff(form, id)) {
             return Withheld.script(form, id);
         }
-        return library.knows(form, id, Optional.of(unit.id()))
+        return library.knows(form, id, new Whose.OfACoach(unit.id()))
                 ? new Value.Absent(
                         form.called() + " `" + id + "` does not apply to this coach",
                         "Guard the text with {{#" + form.scheme() + "." + id + "}}.")

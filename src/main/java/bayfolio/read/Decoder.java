@@ -1,5 +1,6 @@
 package bayfolio.read;
 
+import bayfolio.fact.Aside;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
@@ -27,6 +28,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -68,31 +70,57 @@ final class Decoder {
 
     private final Function<Node, Place> places;
     private final Optional<Map<String, Role>> roles;
-    private final Optional<Films> films;
+    private final Optional<Folder> films;
     private final Consumer<Finding> findings;
+
+    /** Of a model, what coaches take over as it is. */
+    private final Optional<Map<Node, Decoded>> shared;
+
+    /** What is not looked at, since it was told to be wrong as a whole. */
+    private final Set<Node> told;
+
+    /** A record, with what was found in it; empty where it is none. */
+    record Decoded(Optional<? extends Described> record, List<Finding> findings) {}
 
     /**
      * @param roles by their ids; empty where any is let pass
-     * @param films where the cues of a coach are; empty where what is read has none
+     * @param films the fleet folder, beside whose descriptions cues lie; empty where what is read has none
      */
     Decoder(
             Function<Node, Place> places,
             Optional<Map<String, Role>> roles,
-            Optional<Films> films,
+            Optional<Folder> films,
             Consumer<Finding> findings) {
+        this(places, roles, films, findings, Optional.empty(), Set.of());
+    }
+
+    private Decoder(
+            Function<Node, Place> places,
+            Optional<Map<String, Role>> roles,
+            Optional<Folder> films,
+            Consumer<Finding> findings,
+            Optional<Map<Node, Decoded>> shared,
+            Set<Node> told) {
         this.places = places;
         this.roles = roles;
         this.films = films;
         this.findings = findings;
+        this.shared = shared;
+        this.told = told;
     }
 
     Decoder(
             SourceFile file,
             int firstLine,
             Optional<Map<String, Role>> roles,
-            Optional<Films> films,
+            Optional<Folder> films,
             Consumer<Finding> findings) {
         this(node -> Yaml.place(file, node, firstLine), roles, films, findings);
+    }
+
+    /** Of a coach that was laid over its model. */
+    Decoder over(Model model, Set<Node> wrong) {
+        return new Decoder(places, roles, films, findings, Optional.of(model.decoded()), wrong);
     }
 
     /** A record of a shape; empty where the node is no record at all. */
@@ -110,6 +138,7 @@ final class Decoder {
         for (NodeTuple entry : mapping.getValue()) {
             entry(shape, entry, seen, facts).ifPresent(meant::add);
         }
+        toConfirm(mapping, shape, seen, facts).forEach(meant::add);
         meant.forEach(facts::unread);
         for (Key<?> key : shape.keys()) {
             if (key.required() && seen[key.index()] == null && !meant.contains(key)) {
@@ -121,6 +150,44 @@ final class Decoder {
             }
         }
         return Optional.of(shape.make(facts.done()));
+    }
+
+    /** What somebody has still to look up counts as unread, and each of it is told. */
+    private List<Key<?>> toConfirm(MappingNode mapping, Shape<?> shape, @Nullable Node[] seen, Facts.Draft facts) {
+        List<Key<?>> keys = new ArrayList<>();
+        for (NodeTuple entry : mapping.getValue()) {
+            if (!Model.name(entry).equals(Aside.TO_CONFIRM.name())) {
+                continue;
+            }
+            if (!(entry.getValueNode() instanceof SequenceNode names)) {
+                wrongType(entry.getValueNode(), "a list");
+                continue;
+            }
+            for (Node each : names.getValue()) {
+                Optional<String> name = scalar(each, "a key of this record", false);
+                Optional<Key<?>> key = name.flatMap(shape::key);
+                if (name.isPresent() && key.isEmpty()) {
+                    unknownKey(each, name.get(), shape);
+                }
+                key.ifPresent(it -> {
+                    keys.add(it);
+                    facts.toConfirm(it);
+                    Node stated = seen[it.index()];
+                    findings.accept(Finding.error(
+                                    "to-be-confirmed",
+                                    places.apply(each),
+                                    "nobody has looked up `" + it.name() + "` of the " + shape.name()
+                                            + " on the coach yet"
+                                            + (stated == null
+                                                    ? ""
+                                                    : "; what stands at " + places.apply(stated)
+                                                            + " is taken from elsewhere"))
+                            .mend("Look at the coach, write what is there, and take `" + it.name()
+                                    + "` out of the list; `bayfolio survey` lists all of these."));
+                });
+            }
+        }
+        return keys;
     }
 
     /** Reads the keys of a part of a record, for what is wrong with them. */
@@ -147,17 +214,19 @@ final class Decoder {
             return Optional.empty();
         }
         Optional<Key<?>> key = shape.key(name);
-        if (key.isEmpty()) {
-            List<String> near = shape.renamed(name)
-                    .map(now -> List.of(now.name()))
-                    .orElseGet(() -> NearNames.to(name, shape.keyNames()));
+        if (key.isEmpty() && name.equals(Aside.TO_CONFIRM.name())) {
+            return Optional.empty();
+        }
+        if (key.isEmpty() && Aside.is(name)) {
             findings.accept(Finding.error(
-                            "unknown-key",
+                            "no-model",
                             places.apply(keyNode),
-                            Article.a(shape.name()) + " has no key `" + name + "`")
-                    .near(near)
-                    .mend("Keys of " + Article.a(shape.name()) + ": " + String.join(", ", shape.keyNames()) + "."));
-            return near.stream().findFirst().flatMap(shape::key);
+                            "`" + name + "` speaks of a model, and there is none here")
+                    .mend("Name the coach's model, `model: …`, or take this out."));
+            return Optional.empty();
+        }
+        if (key.isEmpty()) {
+            return unknownKey(keyNode, name, shape);
         }
         int index = key.get().index();
         @Nullable Node first = seen[index];
@@ -176,6 +245,18 @@ final class Decoder {
         seen[index] = keyNode;
         value(key.get(), entry.getValueNode(), facts);
         return Optional.empty();
+    }
+
+    /** @return the key that was meant, as it seems */
+    private Optional<Key<?>> unknownKey(Node at, String name, Shape<?> shape) {
+        List<String> near = shape.renamed(name)
+                .map(now -> List.of(now.name()))
+                .orElseGet(() -> NearNames.to(name, shape.keyNames()));
+        findings.accept(
+                Finding.error("unknown-key", places.apply(at), Article.a(shape.name()) + " has no key `" + name + "`")
+                        .near(near)
+                        .mend("Keys of " + Article.a(shape.name()) + ": " + String.join(", ", shape.keyNames()) + "."));
+        return near.stream().findFirst().flatMap(shape::key);
     }
 
     private <V> void value(Key<V> key, Node node, Facts.Draft facts) {
@@ -260,9 +341,27 @@ final class Decoder {
 
             @Override
             public <E extends Described> Optional<E> record(Type.Nested<E> nested) {
-                return Decoder.this.record(node, nested.shape());
+                return told.contains(node) ? Optional.empty() : shared(node, nested.shape());
             }
         });
+    }
+
+    /** Sisters take over most of their model as it is: decoded once, it is one value for all of them. */
+    @SuppressWarnings("unchecked") // a node is always read as one shape
+    private <E extends Described> Optional<E> shared(Node node, Shape<E> shape) {
+        if (shared.isEmpty() || !Yaml.isOfModel(node)) {
+            return record(node, shape);
+        }
+        Decoded known = shared.get().get(node);
+        if (known == null) {
+            List<Finding> found = new ArrayList<>();
+            Optional<E> record = new Decoder(places, roles, films, found::add).record(node, shape);
+            Decoded made = new Decoded(record, List.copyOf(found));
+            Decoded first = shared.get().putIfAbsent(node, made);
+            known = first == null ? made : first;
+        }
+        known.findings.forEach(findings);
+        return (Optional<E>) known.record;
     }
 
     private boolean isReadable(ScalarNode scalar) {
@@ -283,7 +382,8 @@ final class Decoder {
         Type.Nested<? extends Described> nested = (Type.Nested<? extends Described>) chapter;
         @SuppressWarnings({"unchecked", "rawtypes"})
         Optional<List<Located<E>>> chapters =
-                (Optional) films.get().chapters(file.get(), places.apply(node), nested.shape(), findings);
+                (Optional) Films.beside(films.get(), places.apply(node).file())
+                        .chapters(file.get(), places.apply(node), nested.shape(), findings);
         return chapters;
     }
 

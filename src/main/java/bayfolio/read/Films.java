@@ -33,6 +33,11 @@ record Films(Folder folder, String path) {
     /** What the clocks of two programs make of one moment. */
     private static final double SAME = 0.25;
 
+    /** Those of the description in a file. */
+    static Films beside(Folder folder, SourceFile description) {
+        return new Films(folder, description.folder() + "/films");
+    }
+
     /** The chapters in a file; empty where it is not there. */
     <E extends Described> Optional<List<Located<E>>> chapters(
             String file, Place at, Shape<E> shape, Consumer<Finding> findings) {
@@ -57,18 +62,24 @@ record Films(Folder folder, String path) {
         return cues;
     }
 
-    void check(Unit unit, Consumer<Finding> findings) {
+    /** Each film lies beside the description that names it, the coach's own or its model's. */
+    static void check(Folder folder, Unit unit, Consumer<Finding> findings) {
         unit.facts().ifRead(Unit.FILMS).stream()
                 .flatMap(films -> films.value().stream())
                 .map(Located::value)
-                .forEach(film -> check(film, findings));
+                .forEach(film -> check(folder, film, findings));
     }
 
-    private void check(Film film, Consumer<Finding> findings) {
+    private static void check(Folder folder, Film film, Consumer<Finding> findings) {
         of(film, Film.CAPTIONS)
-                .flatMap(file -> text(file.value(), file.at(), findings))
+                .flatMap(file -> beside(folder, file.at().file()).text(file.value(), file.at(), findings))
                 .ifPresent(file -> Cues.of(file, findings));
-        of(film, Film.FILE).filter(file -> there(file, false, findings)).ifPresent(file -> check(film, file, findings));
+        of(film, Film.FILE).ifPresent(file -> {
+            Films films = beside(folder, file.at().file());
+            if (films.there(file, false, findings)) {
+                films.check(film, file, findings);
+            }
+        });
     }
 
     private static Optional<Located<String>> of(Film film, Key<String> key) {

@@ -6,6 +6,7 @@ import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.finding.Finding;
 import bayfolio.model.Country;
+import bayfolio.model.Difference;
 import bayfolio.model.FactTexts;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
@@ -15,6 +16,7 @@ import bayfolio.model.Role;
 import bayfolio.model.Roles;
 import bayfolio.model.Sources;
 import bayfolio.model.Unit;
+import bayfolio.model.Whose;
 import bayfolio.model.Words;
 import bayfolio.procedure.Condition;
 import bayfolio.procedure.ConditionReader;
@@ -100,7 +102,7 @@ public final class FleetReader {
 
     private Reading read() {
         List<String> names = folder.folders("units").stream()
-                .filter(name -> !name.equals("shared"))
+                .filter(name -> !name.equals("shared") && !name.equals("models"))
                 .toList();
         Optional<Roles> roles = shared("roles.yaml", Roles.SHAPE);
         Optional<Words> words = shared("words.yaml", Words.SHAPE);
@@ -112,23 +114,38 @@ public final class FleetReader {
                 && sources.filter(it -> it.facts().whole()).isPresent()
                 && countries.stream().allMatch(it -> it.facts().whole());
         Optional<Map<String, Role>> roleById = roles.filter(it -> judged).map(FleetReader::byId);
+        Map<String, Optional<Model>> models = models(names, roleById);
         // Coaches are read beside what they share, each folder by itself; what comes of it keeps the order of the
         // names.
         CompletableFuture<List<OfACoach>> beside = CompletableFuture.supplyAsync(() -> names.parallelStream()
-                .map(name -> new FleetReader(folder).coach(name, roleById))
+                .map(name -> new FleetReader(folder).coach(name, roleById, models))
                 .toList());
         FleetFacts facts = fleetFile()
                 .flatMap(file -> yaml(file, FleetFacts.SHAPE, roleById, findings::add))
                 .orElseGet(
                         () -> new FleetFacts(Facts.unread(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")))));
-        Scripts shared = scripts(SHARED, Optional.empty());
+        Scripts shared = scripts(SHARED, Whose.ALL);
+        List<Scripts> ofModels = models.keySet().stream()
+                .map(model -> scripts(Model.FOLDER + "/" + model, new Whose.OfAModel(model)))
+                .toList();
         List<OfACoach> coaches = beside.join();
         List<Script> scripts = new ArrayList<>(shared.read);
+        ofModels.forEach(it -> scripts.addAll(it.read));
         coaches.forEach(it -> scripts.addAll(it.scripts.read));
         coaches.forEach(it -> findings.addAll(it.findings));
+        coaches.stream()
+                .flatMap(coach -> coach.unit.stream())
+                .filter(unit -> models.containsKey(unit.id()))
+                .forEach(unit -> findings.add(Finding.error(
+                                "duplicate-id",
+                                unit.facts().at(Unit.ID),
+                                "the id `" + unit.id() + "` belongs to a model already, at " + Model.FOLDER + "/"
+                                        + unit.id())
+                        .mend("Give one of them an id of its own.")));
         List<Unit> units =
                 coaches.stream().flatMap(coach -> coach.unit.stream()).toList();
-        List<Optional<String>> unread = new ArrayList<>(shared.unread);
+        List<Whose> unread = new ArrayList<>(shared.unread);
+        ofModels.forEach(it -> unread.addAll(it.unread));
         coaches.forEach(it -> unread.addAll(it.scripts.unread));
         Fleet fleet = new Fleet(
                 facts,
@@ -145,11 +162,21 @@ public final class FleetReader {
         coaches.forEach(coach -> coach.unit.ifPresent(unit -> coach.marks.ifPresent(it -> marks.put(unit.id(), it))));
         List<Translation> texts = new ArrayList<>();
         List<Rewording.OfALanguage> reworded = new ArrayList<>();
-        translated(SHARED, Optional.empty(), texts, reworded);
-        coaches.forEach(coach -> translated("units/" + coach.folder, coach.unit.map(Unit::id), texts, reworded));
+        translated(SHARED, Optional.of(Whose.ALL), texts, reworded);
+        models.keySet()
+                .forEach(model -> translated(
+                        Model.FOLDER + "/" + model, Optional.of(new Whose.OfAModel(model)), texts, reworded));
+        coaches.forEach(coach -> translated(
+                "units/" + coach.folder, coach.unit.map(it -> new Whose.OfACoach(it.id())), texts, reworded));
+        Map<String, Difference> differences = new TreeMap<>();
+        coaches.forEach(coach ->
+                coach.unit.ifPresent(unit -> coach.difference.ifPresent(it -> differences.put(unit.id(), it))));
         Translations translations = new Translations(texts, new Rewording(reworded));
         return new Reading(
-                fleet.marked(marks), new Library(judged ? scripts : List.of(), unread, translations), names, findings);
+                fleet.marked(marks).layered(differences),
+                new Library(judged ? scripts : List.of(), unread, translations),
+                names,
+                findings);
     }
 
     private Optional<SourceFile> fleetFile() {
@@ -177,22 +204,79 @@ public final class FleetReader {
      * @param unit empty where nobody knows which coach it is
      */
     private record OfACoach(
-            String folder, Optional<Unit> unit, Optional<HireMarks> marks, Scripts scripts, List<Finding> findings) {}
+            String folder,
+            Optional<Unit> unit,
+            Optional<Difference> difference,
+            Optional<HireMarks> marks,
+            Scripts scripts,
+            List<Finding> findings) {}
 
-    private OfACoach coach(String name, Optional<Map<String, Role>> roles) {
+    private OfACoach coach(String name, Optional<Map<String, Role>> roles, Map<String, Optional<Model>> models) {
         String path = "units/" + name;
         HiddenCharacters.told(path, Place.whole(new SourceFile(path, "")), findings::add);
-        Optional<Unit> unit = folder.text(path + "/unit.yaml", findings::add)
+        Optional<Resolved> resolved = folder.text(path + "/unit.yaml", findings::add)
                 .flatMap(file -> FileCache.read(
                         file,
-                        List.of(roles, films(folder, path + "/").cues()),
-                        (it, told) -> unit(folder, it, roles, told),
-                        findings::add))
-                .filter(it -> it.facts().read(Unit.ID));
-        Scripts scripts = unit.map(it -> scripts(path, Optional.of(it.id()))).orElse(new Scripts(List.of(), List.of()));
-        unit.ifPresent(it -> Photos.check(folder, path + "/photos", it, findings::add));
-        unit.ifPresent(it -> films(folder, path + "/").check(it, findings::add));
-        return new OfACoach(name, unit, marks(path + "/marks.yaml"), scripts, findings);
+                        List.of(
+                                roles,
+                                Films.beside(folder, file).cues(),
+                                Resolved.model(file)
+                                        .map(models::get)
+                                        .<Object>map(it -> it)
+                                        .orElse(models)),
+                        (it, told) -> Resolved.of(folder, it, roles, models, told),
+                        findings::add));
+        Optional<Unit> unit =
+                resolved.flatMap(Resolved::unit).filter(it -> it.facts().read(Unit.ID));
+        Scripts scripts =
+                unit.map(it -> scripts(path, new Whose.OfACoach(it.id()))).orElse(new Scripts(List.of(), List.of()));
+        unit.ifPresent(it -> Photos.check(folder, it, findings::add));
+        unit.ifPresent(it -> Films.check(folder, it, findings::add));
+        // What is wrong in a model is told once, with all of its coaches.
+        findings.replaceAll(finding -> finding.at().file().path().startsWith(Model.FOLDER + "/")
+                ? finding.on(unit.map(Unit::id).orElse(name))
+                : finding);
+        return new OfACoach(
+                name, unit, resolved.flatMap(Resolved::difference), marks(path + "/marks.yaml"), scripts, findings);
+    }
+
+    /** Each that there is by its name; empty where it could not be read, which is told once for all of its coaches. */
+    private Map<String, Optional<Model>> models(List<String> coaches, Optional<Map<String, Role>> roles) {
+        List<String> names = folder.folders(Model.FOLDER);
+        Map<String, List<String>> byModel = names.isEmpty() ? Map.of() : byModel(coaches);
+        Map<String, Optional<Model>> models = new TreeMap<>();
+        for (String name : names) {
+            String path = Model.FOLDER + "/" + name;
+            List<String> theirs = byModel.getOrDefault(name, List.of());
+            List<Finding> found = new ArrayList<>();
+            HiddenCharacters.told(path, Place.whole(new SourceFile(path, "")), found::add);
+            Optional<SourceFile> file = folder.text(path + "/model.yaml", found::add);
+            if (theirs.isEmpty()) {
+                file.ifPresent(it -> found.add(Finding.warning(
+                                "model-without-coach",
+                                Place.whole(it),
+                                "no coach names the model `" + name + "`, and nothing in it is looked at")
+                        .mend("Write `model: " + name + "` in a description, or take the folder away.")));
+            }
+            models.put(
+                    name,
+                    file.flatMap(it -> FileCache.read(
+                            it, List.of(roles, Films.beside(folder, it).cues()), Model::of, found::add)));
+            found.forEach(finding -> findings.add(finding.on(theirs)));
+        }
+        return models;
+    }
+
+    /** Which coaches name which model. */
+    private Map<String, List<String>> byModel(List<String> coaches) {
+        Map<String, List<String>> byModel = new TreeMap<>();
+        for (String coach : coaches) {
+            folder.text("units/" + coach + "/unit.yaml", it -> {})
+                    .flatMap(Resolved::model)
+                    .ifPresent(model -> byModel.computeIfAbsent(model, it -> new ArrayList<>())
+                            .add(coach));
+        }
+        return byModel;
     }
 
     private Optional<HireMarks> marks(String path) {
@@ -202,17 +286,6 @@ public final class FleetReader {
                                 FileCache.read(file, (it, told) -> yaml(it, HireMarks.SHAPE, told), findings::add))
                         .filter(it -> it.facts().read(HireMarks.MARKS))
                 : Optional.empty();
-    }
-
-    /** The description of a coach, with what other files in its folder say. */
-    static Optional<Unit> unit(
-            Folder folder, SourceFile file, Optional<Map<String, Role>> roles, Consumer<Finding> findings) {
-        return yaml(file, Unit.SHAPE, roles, Optional.of(films(folder, file.path())), findings);
-    }
-
-    /** @param path of a file in the folder of the coach */
-    static Films films(Folder folder, String path) {
-        return new Films(folder, path.substring(0, path.lastIndexOf('/') + 1) + "films");
     }
 
     private <T extends Described> Optional<T> shared(String name, Shape<T> shape) {
@@ -242,38 +315,33 @@ public final class FleetReader {
      */
     static <T extends Described> Optional<T> yaml(
             SourceFile file, Shape<T> shape, Optional<Map<String, Role>> roles, Consumer<Finding> findings) {
-        return yaml(file, shape, roles, Optional.empty(), findings);
-    }
-
-    private static <T extends Described> Optional<T> yaml(
-            SourceFile file,
-            Shape<T> shape,
-            Optional<Map<String, Role>> roles,
-            Optional<Films> films,
-            Consumer<Finding> findings) {
         List<Finding> broken = new ArrayList<>();
         Optional<Node> node = Yaml.compose(file, file.text(), 1, broken::add);
-        if (node.isPresent()) {
-            return new Decoder(file, 1, roles, films, findings).record(node.get(), shape);
+        if (node.isEmpty()) {
+            spoilt(file, shape, broken).forEach(findings);
         }
+        return node.flatMap(it -> new Decoder(file, 1, roles, Optional.empty(), findings).record(it, shape));
+    }
+
+    /** What is told of a file that is no YAML as a whole: what is wrong with its parts, where they can be told apart. */
+    static List<Finding> spoilt(SourceFile file, Shape<?> shape, List<Finding> broken) {
         boolean somewhere = broken.stream().noneMatch(finding -> finding.at().equals(Place.whole(file)));
-        List<Finding> byBlock = somewhere ? byBlock(file, shape, roles, films) : List.of();
+        List<Finding> byBlock = somewhere ? byBlock(file, shape) : List.of();
         boolean found = byBlock.stream().anyMatch(finding -> finding.code().equals("yaml-syntax"));
         // Where no block is broken by itself, what is wrong lies between them.
-        (found ? byBlock : broken).forEach(findings);
-        return Optional.empty();
+        return found ? byBlock : broken;
     }
 
     /** What is wrong in a file that is no YAML as a whole, block by block. */
-    private static List<Finding> byBlock(
-            SourceFile file, Shape<?> shape, Optional<Map<String, Role>> roles, Optional<Films> films) {
+    private static List<Finding> byBlock(SourceFile file, Shape<?> shape) {
         List<Finding> findings = new ArrayList<>();
         for (Yaml.Block block : Yaml.blocks(file)) {
             if (!block.text().isBlank()) {
                 List<Finding> ofBlock = new ArrayList<>();
                 Yaml.compose(file, block.text(), block.firstLine(), ofBlock::add)
-                        .ifPresent(node ->
-                                new Decoder(file, block.firstLine(), roles, films, ofBlock::add).part(node, shape));
+                        .ifPresent(node -> new Decoder(
+                                        file, block.firstLine(), Optional.empty(), Optional.empty(), ofBlock::add)
+                                .part(node, shape));
                 // A block of comments says nothing, and that is no mistake.
                 ofBlock.removeIf(finding -> finding.code().equals("unreadable-file"));
                 findings.addAll(ofBlock);
@@ -287,22 +355,22 @@ public final class FleetReader {
      *
      * @param unread whose others could not be read: see {@link Library#Library(List, List, Translations)}
      */
-    private record Scripts(List<Script> read, List<Optional<String>> unread) {}
+    private record Scripts(List<Script> read, List<Whose> unread) {}
 
-    private Scripts scripts(String path, Optional<String> unit) {
+    private Scripts scripts(String path, Whose whose) {
         List<OfAFile> files = Stream.of(Form.values())
                 .flatMap(form -> folder.files(path + "/" + form.folder(), ".md").stream()
                         .map(name -> path + "/" + form.folder() + "/" + name))
                 .toList()
                 .parallelStream()
-                .map(file -> script(file, unit))
+                .map(file -> script(file, whose))
                 .toList();
         files.forEach(it -> findings.addAll(it.findings));
         return new Scripts(
                 files.stream().flatMap(it -> it.script.stream()).toList(),
                 files.stream()
                         .filter(it -> it.script.isEmpty())
-                        .map(it -> unit)
+                        .map(it -> whose)
                         .distinct()
                         .toList());
     }
@@ -310,10 +378,10 @@ public final class FleetReader {
     /**
      * What is there in other languages: a folder for each language, in it the folders of the forms, and a file for facts.
      *
-     * @param unit the coach that it is of; empty for what all share
+     * @param whose of which coaches; empty where nobody knows which facts those have
      */
     private void translated(
-            String path, Optional<String> unit, List<Translation> texts, List<Rewording.OfALanguage> facts) {
+            String path, Optional<Whose> whose, List<Translation> texts, List<Rewording.OfALanguage> facts) {
         String root = path + "/" + TRANSLATIONS;
         for (String language : folder.folders(root)) {
             String of = root + "/" + language + "/";
@@ -324,12 +392,11 @@ public final class FleetReader {
                                 .flatMap(text -> translation(language, form, text))
                                 .ifPresent(texts::add));
             }
-            // Of a coach that could not be read nobody knows which facts there are.
-            if (folder.has(of + FACTS) && (path.equals(SHARED) || unit.isPresent())) {
-                folder.text(of + FACTS, findings::add)
+            if (folder.has(of + FACTS)) {
+                whose.ifPresent(its -> folder.text(of + FACTS, findings::add)
                         .flatMap(file -> yaml(file, FactTexts.SHAPE, findings::add))
                         .filter(it -> it.facts().read(FactTexts.TEXTS))
-                        .ifPresent(it -> facts.add(new Rewording.OfALanguage(language, unit, it)));
+                        .ifPresent(it -> facts.add(new Rewording.OfALanguage(language, its, it))));
             }
         }
     }
@@ -345,13 +412,11 @@ public final class FleetReader {
     /** What one procedure file says. */
     private record OfAFile(Optional<Script> script, List<Finding> findings) {}
 
-    private OfAFile script(String path, Optional<String> unit) {
+    private OfAFile script(String path, Whose whose) {
         List<Finding> found = new ArrayList<>();
         HiddenCharacters.told(path.substring(path.lastIndexOf('/')), Place.whole(new SourceFile(path, "")), found::add);
         Optional<Script> script = folder.text(path, found::add)
-                .flatMap(file -> unit.isPresent()
-                        ? script(file, unit, found::add)
-                        : FileCache.read(file, (it, told) -> script(it, unit, told), found::add));
+                .flatMap(file -> FileCache.read(file, whose, (it, told) -> script(it, whose, told), found::add));
         return new OfAFile(script, found);
     }
 
@@ -416,11 +481,11 @@ public final class FleetReader {
     }
 
     /** A procedure or trouble guide, as Markdown below its head. */
-    static Optional<Script> script(SourceFile file, Optional<String> unit, Consumer<Finding> findings) {
-        return headed(file, findings).flatMap(text -> script(text, unit, findings));
+    static Optional<Script> script(SourceFile file, Whose whose, Consumer<Finding> findings) {
+        return headed(file, findings).flatMap(text -> script(text, whose, findings));
     }
 
-    private static Optional<Script> script(Headed text, Optional<String> unit, Consumer<Finding> findings) {
+    private static Optional<Script> script(Headed text, Whose whose, Consumer<Finding> findings) {
         SourceFile file = text.file();
         return Yaml.compose(file, text.head(), 2, findings)
                 .flatMap(node ->
@@ -436,7 +501,7 @@ public final class FleetReader {
                         file,
                         text.body(),
                         text.firstLine(),
-                        unit,
+                        whose,
                         findings));
     }
 }

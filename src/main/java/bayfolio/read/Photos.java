@@ -27,11 +27,12 @@ final class Photos {
 
     private Photos() {}
 
-    static void check(Folder folder, String path, Unit unit, Consumer<Finding> findings) {
+    /** Each lies beside the description that names it, the coach's own or its model's. */
+    static void check(Folder folder, Unit unit, Consumer<Finding> findings) {
         unit.facts().ifRead(Unit.PHOTOS).stream()
                 .flatMap(photos -> photos.value().stream())
                 .flatMap(photo -> photo.value().facts().ifRead(Photo.FILE).stream())
-                .forEach(file -> check(folder, path, file, findings));
+                .forEach(file -> check(folder, file.at().file().folder() + "/photos", file, findings));
     }
 
     private static void check(Folder folder, String path, Located<String> file, Consumer<Finding> findings) {

@@ -1,19 +1,23 @@
 package bayfolio.read;
 
+import bayfolio.fact.Aside;
 import bayfolio.fact.Described;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.finding.Article;
 import bayfolio.measure.Quantity;
+import bayfolio.model.Unit;
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 
@@ -28,6 +32,7 @@ import java.util.function.Supplier;
 public final class SchemaWriter {
     private static final String DRAFT = "https://json-schema.org/draft/2020-12/schema";
     private static final String HOME = "https://bayfolio.example/schema/";
+    private static final String ID = "id";
     private static final Gson GSON =
             new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
 
@@ -45,8 +50,27 @@ public final class SchemaWriter {
     private final Map<String, JsonObject> values = new TreeMap<>();
     private final Map<String, JsonObject> records = new LinkedHashMap<>();
     private final Map<String, Shape<?>> shapes = new LinkedHashMap<>();
+    private boolean ofACoach;
 
-    private SchemaWriter() {}
+    private final Part part;
+
+    /** What a file says of a coach. */
+    private enum Part {
+        /** All that there is. */
+        WHOLE,
+        /** What sisters share: nothing has to be there, and nothing may that is each coach's own. */
+        MODEL,
+        /** What differs from a model. */
+        DIFFERENCE
+    }
+
+    /** Of a difference: the ids of the model, by kinds of things. */
+    private final Map<String, List<String>> ids;
+
+    private SchemaWriter(Part part, Map<String, List<String>> ids) {
+        this.part = part;
+        this.ids = ids;
+    }
 
     /** {@code unit.schema.json} for a unit. */
     public static String fileName(Shape<?> shape) {
@@ -55,13 +79,30 @@ public final class SchemaWriter {
 
     /** The text of the schema file, the same each time. */
     public static String write(Shape<?> shape) {
-        return GSON.toJson(new SchemaWriter().schema(shape)) + "\n";
+        return GSON.toJson(new SchemaWriter(Part.WHOLE, Map.of()).schema(shape, fileName(shape))) + "\n";
     }
 
-    private JsonObject schema(Shape<?> shape) {
+    /** {@code model.schema.json}, for what sisters share. */
+    public static String writeModel() {
+        return GSON.toJson(new SchemaWriter(Part.MODEL, Map.of()).schema(Unit.SHAPE, "model.schema.json")) + "\n";
+    }
+
+    /**
+     * The schema for what a coach of one model says, to lie beside that; the ids of the model are offered where it names things of it.
+     *
+     * @param ids of the model, by kinds of things
+     */
+    static String writeDifference(String model, Map<String, List<String>> ids) {
+        return GSON.toJson(new SchemaWriter(Part.DIFFERENCE, ids)
+                        .schema(Unit.SHAPE, "models/" + model + "/" + fileName(Unit.SHAPE)))
+                + "\n";
+    }
+
+    private JsonObject schema(Shape<?> shape, String id) {
         JsonObject schema = new JsonObject();
         schema.addProperty("$schema", DRAFT);
-        schema.addProperty("$id", HOME + fileName(shape));
+        schema.addProperty("$id", HOME + id);
+        ofACoach = shape == Unit.SHAPE;
         record(shape).entrySet().forEach(entry -> schema.add(entry.getKey(), entry.getValue()));
         JsonObject definitions = new JsonObject();
         values.forEach(definitions::add);
@@ -76,14 +117,21 @@ public final class SchemaWriter {
     private JsonObject record(Shape<?> shape) {
         JsonObject properties = new JsonObject();
         for (Key<?> key : shape.keys()) {
+            if (part == Part.MODEL && shape.ofEachCoach(key)) {
+                continue;
+            }
             JsonObject property = new JsonObject();
             property.addProperty(
                     "description",
                     key.meaning()
                             + key.range().map(range -> " " + range.inWords()).orElse(""));
             value(key.type()).entrySet().forEach(entry -> property.add(entry.getKey(), entry.getValue()));
+            if (key.name().equals(ID) && ids.containsKey(shape.name())) {
+                property.add("anyOf", offered(ids.get(shape.name()), value(key.type())));
+            }
             properties.add(key.name(), property);
         }
+        asides(shape).forEach(properties::add);
         JsonObject record = new JsonObject();
         record.addProperty("title", shape.name());
         record.addProperty("description", shape.meaning());
@@ -92,11 +140,63 @@ public final class SchemaWriter {
         record.add(
                 "required",
                 strings(shape.keys().stream()
-                        .filter(Key::required)
+                        .filter(key -> isAsked(shape, key))
                         .map(Key::name)
                         .toList()));
         record.addProperty("additionalProperties", false);
         return record;
+    }
+
+    /** The other half may say the rest; of things alone it is asked which they are. */
+    private boolean isAsked(Shape<?> shape, Key<?> key) {
+        boolean named = key.name().equals(ID) || shape == Unit.SHAPE && (key == Unit.NAME || key == Unit.MODEL);
+        return switch (part) {
+            case WHOLE -> key.required();
+            case MODEL -> named && shape != Unit.SHAPE;
+            case DIFFERENCE -> named;
+        };
+    }
+
+    private Map<String, JsonObject> asides(Shape<?> shape) {
+        Map<String, JsonObject> asides = new LinkedHashMap<>();
+        if (ofACoach) {
+            asides.put(Aside.TO_CONFIRM.name(), list(Aside.TO_CONFIRM, anyOf(shape.keyNames())));
+        }
+        if (part == Part.DIFFERENCE) {
+            Set<String> names = new LinkedHashSet<>(shape.keyNames());
+            shape.keys().stream()
+                    .flatMap(key -> Layers.things(key.type()).stream())
+                    .forEach(things -> names.addAll(ids.getOrDefault(things.name(), List.of())));
+            asides.put(Aside.LEAVES_OUT.name(), list(Aside.LEAVES_OUT, anyOf(names)));
+            JsonObject said = new JsonObject();
+            said.addProperty("description", Aside.MODEL_SAID.meaning());
+            said.addProperty("type", "object");
+            said.add("additionalProperties", pattern("A digest.", "^[0-9a-f]{12}$"));
+            asides.put(Aside.MODEL_SAID.name(), said);
+        }
+        return asides;
+    }
+
+    private static JsonObject list(Aside aside, JsonObject element) {
+        JsonObject list = new JsonObject();
+        list.addProperty("description", aside.meaning());
+        list.addProperty("type", "array");
+        list.add("items", element);
+        return list;
+    }
+
+    private static JsonObject anyOf(Collection<String> names) {
+        JsonObject words = new JsonObject();
+        words.add("enum", strings(names));
+        return words;
+    }
+
+    /** An editor offers them; others are taken, too. */
+    private static JsonArray offered(List<String> ids, JsonObject any) {
+        JsonArray either = new JsonArray();
+        either.add(anyOf(ids));
+        either.add(any);
+        return either;
     }
 
     private JsonObject value(Type<?> type) {

@@ -33,12 +33,21 @@ final class Yaml {
      */
     private static final int DEEPEST = 64;
 
-    private static final LoadSettings SETTINGS = LoadSettings.builder()
-            .setUseMarks(true)
-            .setSchema(new Quick())
-            .setCodePointLimit(Folder.MOST_BYTES)
-            .setMaxAliasesForCollections(20)
-            .build();
+    /** What the nodes of a model go by, so that they are known among those of a coach. */
+    private static final String MODEL = "model";
+
+    private static final LoadSettings SETTINGS = settings("file");
+    private static final LoadSettings OF_A_MODEL = settings(MODEL);
+
+    private static LoadSettings settings(String label) {
+        return LoadSettings.builder()
+                .setLabel(label)
+                .setUseMarks(true)
+                .setSchema(new Quick())
+                .setCodePointLimit(Folder.MOST_BYTES)
+                .setMaxAliasesForCollections(20)
+                .build();
+    }
 
     private static final Pattern KEY = Pattern.compile("^[A-Za-z][A-Za-z0-9-]*:");
 
@@ -46,9 +55,24 @@ final class Yaml {
 
     /** One document; what is no YAML is told at its place. */
     static Optional<Node> compose(SourceFile file, String text, int firstLine, Consumer<Finding> findings) {
+        return compose(SETTINGS, file, text, firstLine, findings);
+    }
+
+    /** What sisters share; its nodes are known as such wherever they are taken. */
+    static Optional<Node> composeModel(SourceFile file, Consumer<Finding> findings) {
+        return compose(OF_A_MODEL, file, file.text(), 1, findings);
+    }
+
+    /** Whether a node was written in a model. */
+    static boolean isOfModel(Node node) {
+        return node.getStartMark().filter(mark -> mark.getName().equals(MODEL)).isPresent();
+    }
+
+    private static Optional<Node> compose(
+            LoadSettings settings, SourceFile file, String text, int firstLine, Consumer<Finding> findings) {
         try {
             Optional<Node> node = new Composer(
-                            SETTINGS, new Shallow(new ParserImpl(SETTINGS, new StreamReader(SETTINGS, text))))
+                            settings, new Shallow(new ParserImpl(settings, new StreamReader(settings, text))))
                     .getSingleNode();
             if (node.isEmpty()) {
                 findings.accept(Finding.error("unreadable-file", Place.whole(file), "the file says nothing"));

@@ -58,15 +58,15 @@ public record Media(Map<String, Photograph> photographs, Map<String, Footage> fi
     public static Media of(Unit unit, Path root) throws IOException {
         Map<String, Photograph> photographs = new TreeMap<>();
         for (Photo photo : unit.photos()) {
-            photographs.put(photo.id(), photograph(file(unit, photo, root)));
+            photographs.put(photo.id(), photograph(root.resolve(photo.path())));
         }
         Map<String, Footage> films = new TreeMap<>();
         for (Film film : unit.films()) {
-            Optional<Path> captions = film.facts().find(Film.CAPTIONS).map(it -> file(unit, it, root));
+            Optional<Path> captions = film.path(Film.CAPTIONS).map(root::resolve);
             films.put(
                     film.id(),
                     new Footage(
-                            Files.readAllBytes(file(unit, film.file(), root)),
+                            Files.readAllBytes(root.resolve(film.path(Film.FILE).orElseThrow())),
                             captions.isPresent() ? Optional.of(Files.readAllBytes(captions.get())) : Optional.empty()));
         }
         return new Media(photographs, films);
@@ -75,20 +75,12 @@ public record Media(Map<String, Photograph> photographs, Map<String, Footage> fi
     /** All files that they are made of. */
     public static List<Path> sources(Unit unit, Path root) {
         return Stream.concat(
-                        unit.photos().stream().map(photo -> file(unit, photo, root)),
+                        unit.photos().stream().map(Photo::path),
                         unit.films().stream()
-                                .flatMap(film -> Stream.concat(
-                                        Stream.of(film.file()), film.facts().find(Film.CAPTIONS).stream()))
-                                .map(file -> file(unit, file, root)))
+                                .flatMap(film ->
+                                        Stream.of(Film.FILE, Film.CAPTIONS).flatMap(it -> film.path(it).stream())))
+                .map(root::resolve)
                 .toList();
-    }
-
-    private static Path file(Unit unit, Photo photo, Path root) {
-        return root.resolve(unit.folder()).resolve("photos").resolve(photo.file());
-    }
-
-    private static Path file(Unit unit, String film, Path root) {
-        return root.resolve(unit.folder()).resolve("films").resolve(film);
     }
 
     /** Those that a reader gets of a coach. */

@@ -26,6 +26,11 @@ public final class SourceFile {
         return path;
     }
 
+    /** The path of the folder that it lies in; empty for one at the top. */
+    public String folder() {
+        return path.substring(0, Math.max(0, path.lastIndexOf('/')));
+    }
+
     public String text() {
         return text;
     }

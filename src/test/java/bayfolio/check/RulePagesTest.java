@@ -49,6 +49,7 @@ import org.junit.jupiter.api.io.TempDir;
  *
  * <ul>
  *   <li>{@code yaml} over its description, or over that of another coach with {@code folder=};
+ *   <li>{@code yaml model}: what a model says, over which the coaches of the example are laid;
  *   <li>{@code yaml fleet} over the description of the fleet;
  *   <li>{@code markdown}: one more procedure, with {@code own} one of the tiny coach, in which ids are names;
  *   <li>{@code text path=}: a file as it lies in the fleet folder, read from there;
@@ -361,6 +362,11 @@ class RulePagesTest {
         Set<SourceFile> snippets = new HashSet<>();
         Optional<SourceFile> fleet = Optional.empty();
         boolean coach = false;
+        Optional<SourceFile> model = example.blocks().stream()
+                .filter(block -> block.option("model").isPresent())
+                .map(block -> block.file("units/models/twin/model.yaml"))
+                .findFirst();
+        model.ifPresent(snippets::add);
         for (RulePage.Block block : example.blocks()) {
             if (block.language().equals("markdown")) {
                 String folder = block.option("own").isPresent() ? "units/tiny/procedures/" : PROCEDURES;
@@ -369,10 +375,14 @@ class RulePagesTest {
                 snippets.add(file);
             } else if (block.language().equals("yaml") && block.option("fleet").isPresent()) {
                 fleet = Optional.of(block.file(FLEET));
-            } else if (block.language().equals("yaml")) {
+            } else if (block.language().equals("yaml") && block.option("model").isEmpty()) {
                 String path = "units/" + block.option("folder").orElse("tiny") + "/unit.yaml";
                 SourceFile file = block.file(path);
-                overlay.coach(tiny("unit.yaml", path), Optional.of(file));
+                if (model.isPresent()) {
+                    overlay.coach(tiny("unit.yaml", path), Optional.of(file), model.get());
+                } else {
+                    overlay.coach(tiny("unit.yaml", path), Optional.of(file));
+                }
                 snippets.add(file);
                 coach = true;
             }

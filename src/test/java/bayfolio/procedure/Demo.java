@@ -6,6 +6,7 @@ import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
+import bayfolio.model.Whose;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import bayfolio.reckon.TestCoach;
@@ -15,7 +16,6 @@ import bayfolio.source.SourceFile;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -73,11 +73,11 @@ public final class Demo {
             List<String> formerly,
             String body,
             Consumer<Finding> findings) {
-        return script(id, who, stage, when, formerly, body, Optional.empty(), findings);
+        return script(id, who, stage, when, formerly, body, Whose.ALL, findings);
     }
 
     /**
-     * @param unit of which it is the own, so that ids are names in it
+     * @param whose of which it is the own, so that ids are names in it
      */
     static Script script(
             String id,
@@ -86,7 +86,7 @@ public final class Demo {
             Condition when,
             List<String> formerly,
             String body,
-            Optional<String> unit,
+            Whose whose,
             Consumer<Finding> findings) {
         SourceFile file = new SourceFile("units/shared/procedures/" + id + ".md", "---\n".repeat(7) + body);
         Place top = Place.of(file, 2, 1, 3);
@@ -105,7 +105,7 @@ public final class Demo {
                                 top))
                 .done();
         Head head = new Head(facts);
-        return Script.of(Form.PROCEDURE, head, when, file, body, 8, unit, findings);
+        return Script.of(Form.PROCEDURE, head, when, file, body, 8, whose, findings);
     }
 
     public static Procedure fill(String coachId, String body, Consumer<Finding> findings) {

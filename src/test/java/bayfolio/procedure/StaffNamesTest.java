@@ -15,10 +15,10 @@ import bayfolio.model.Features;
 import bayfolio.model.Fleet;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
+import bayfolio.model.Whose;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -210,7 +210,7 @@ final class StaffNamesTest {
                 new Condition.Always(),
                 List.of(),
                 body,
-                Optional.of(unit.id()),
+                new Whose.OfACoach(unit.id()),
                 findings::add);
         List<Script> scripts = new ArrayList<>(Demo.library().scripts());
         scripts.add(script);

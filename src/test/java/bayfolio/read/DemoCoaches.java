@@ -84,7 +84,8 @@ final class DemoCoaches {
     }
 
     private static Optional<Unit> read(SourceFile changed, Consumer<Finding> findings) {
-        return FleetReader.unit(new Folder(Path.of(".")), changed, Optional.empty(), findings);
+        return Resolved.of(new Folder(Path.of(".")), changed, Optional.empty(), findings)
+                .flatMap(Resolved::unit);
     }
 
     /** Whether a changed description makes a page of the staff's copy read differently. */

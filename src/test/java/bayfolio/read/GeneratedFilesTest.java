@@ -12,6 +12,7 @@ import bayfolio.model.HireMarks;
 import bayfolio.model.Roles;
 import bayfolio.model.Sources;
 import bayfolio.model.Unit;
+import bayfolio.model.Whose;
 import bayfolio.model.Words;
 import bayfolio.procedure.TranslationHead;
 import bayfolio.source.SourceFile;
@@ -22,7 +23,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -60,6 +60,7 @@ class GeneratedFilesTest {
     private static Map<String, String> generated() {
         Map<String, String> files = new TreeMap<>();
         SchemaTest.shapes().forEach(shape -> files.put(SchemaWriter.fileName(shape), SchemaWriter.write(shape)));
+        files.put("model.schema.json", SchemaWriter.writeModel());
         files.put("reference.md", ReferencePage.write());
         return files;
     }
@@ -77,7 +78,7 @@ class GeneratedFilesTest {
         FleetReader.yaml(example("sources.yaml", examples.get(4)), Sources.SHAPE, findings::add);
         FleetReader.yaml(example("countries/us.yaml", examples.get(5)), Country.SHAPE, findings::add);
         FleetReader.yaml(example("marks.yaml", examples.get(6)), HireMarks.SHAPE, findings::add);
-        FleetReader.script(example("procedure.md", examples.get(7)), Optional.empty(), findings::add);
+        FleetReader.script(example("procedure.md", examples.get(7)), Whose.ALL, findings::add);
         FleetReader.yaml(
                 example("translation.md", examples.get(8).replace("---\n", "")), TranslationHead.SHAPE, findings::add);
         assertThat(Cues.chapters(example("walk.vtt", examples.get(10)), Chapter.SHAPE, findings::add))

@@ -27,6 +27,7 @@ import bayfolio.model.Tank;
 import bayfolio.model.Unit;
 import bayfolio.model.Weighing;
 import bayfolio.model.Weights;
+import bayfolio.model.Whose;
 import bayfolio.model.Words;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Library;
@@ -635,14 +636,15 @@ final class MutationTest {
         List<Finding> findings = new ArrayList<>();
         String path = mutant.after.path();
         if (path.endsWith(".md")) {
-            Optional<Script> spoilt = FleetReader.script(mutant.after, Optional.empty(), findings::add);
+            Optional<Script> spoilt = FleetReader.script(mutant.after, Whose.ALL, findings::add);
             if (findings.isEmpty()) {
                 List<Script> scripts = new ArrayList<>(reading.library().scripts());
                 scripts.replaceAll(it -> it.file() == mutant.before ? spoilt.orElseThrow() : it);
                 findings.addAll(check(reading.fleet().units(), scripts));
             }
         } else if (path.endsWith("/unit.yaml")) {
-            Optional<Unit> spoilt = FleetReader.unit(new Folder(ROOT), mutant.after, roles, findings::add);
+            Optional<Unit> spoilt = Resolved.of(new Folder(ROOT), mutant.after, roles, findings::add)
+                    .flatMap(Resolved::unit);
             if (findings.isEmpty()) {
                 findings.addAll(
                         check(List.of(spoilt.orElseThrow()), reading.library().scripts()));

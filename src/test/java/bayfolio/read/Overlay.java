@@ -1,11 +1,13 @@
 package bayfolio.read;
 
 import bayfolio.finding.Finding;
+import bayfolio.model.Difference;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Roles;
 import bayfolio.model.Sources;
 import bayfolio.model.Unit;
+import bayfolio.model.Whose;
 import bayfolio.model.Words;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
@@ -17,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -36,6 +39,7 @@ public final class Overlay {
     private final List<Finding> findings = new ArrayList<>();
     private final Map<Node, Place> places = new IdentityHashMap<>();
     private final List<Unit> units = new ArrayList<>();
+    private final Map<String, Difference> differences = new TreeMap<>();
     private final List<Script> scripts = new ArrayList<>();
     private Optional<FleetFacts> fleet = Optional.empty();
 
@@ -50,23 +54,37 @@ public final class Overlay {
     }
 
     public void fleet(SourceFile whole, Optional<SourceFile> snippet) {
-        fleet = decoder(Optional.empty()).record(laid(whole, snippet), FleetFacts.SHAPE);
+        fleet = decoder().record(laid(whole, snippet), FleetFacts.SHAPE);
     }
 
     /** A coach in the folder that the path of the description names. */
     public void coach(SourceFile whole, Optional<SourceFile> snippet) {
-        Films films = FleetReader.films(folder, whole.path());
-        Optional<Unit> unit = decoder(Optional.of(films)).record(laid(whole, snippet), Unit.SHAPE);
+        read(decoder().record(laid(whole, snippet), Unit.SHAPE));
+    }
+
+    /** A coach that holds only what differs from a model. */
+    public void coach(SourceFile whole, Optional<SourceFile> snippet, SourceFile model) {
+        MappingNode own = (MappingNode) laid(whole, snippet);
+        Model.of(model, findings::add).ifPresent(it -> {
+            remember(it.node(), model);
+            Layers.Laid laid = Layers.over(it, own, this::place, findings::add);
+            remember(laid.node(), whole);
+            Optional<Unit> unit = decoder().over(it, laid.told()).record(laid.node(), Unit.SHAPE);
+            unit.ifPresent(read -> differences.put(read.id(), laid.difference()));
+            read(unit);
+        });
+    }
+
+    private void read(Optional<Unit> unit) {
         unit.ifPresent(units::add);
-        String photos = whole.path().replaceFirst("[^/]*$", "photos");
-        unit.ifPresent(it -> Photos.check(folder, photos, it, findings::add));
-        unit.ifPresent(it -> films.check(it, findings::add));
+        unit.ifPresent(it -> Photos.check(folder, it, findings::add));
+        unit.ifPresent(it -> Films.check(folder, it, findings::add));
     }
 
     public void procedure(SourceFile file) {
         String[] path = file.path().split("/");
-        Optional<String> unit = path[1].equals("shared") ? Optional.empty() : Optional.of(path[1]);
-        FleetReader.script(file, unit, findings::add).ifPresent(scripts::add);
+        Whose whose = path[1].equals("shared") ? Whose.ALL : new Whose.OfACoach(path[1]);
+        FleetReader.script(file, whose, findings::add).ifPresent(scripts::add);
     }
 
     /** The fleet as {@link FleetReader} would read it from a folder. */
@@ -77,19 +95,20 @@ public final class Overlay {
                 .flatMap(it -> FleetReader.yaml(it, Sources.SHAPE, findings::add));
         return new FleetReader.Reading(
                 new Fleet(
-                        fleet.orElseThrow(),
-                        units,
-                        roles.facts().all(Roles.ROLES),
-                        words.orElseThrow().facts().all(Words.WORDS),
-                        sources.orElseThrow().facts().all(Sources.SOURCES),
-                        FleetReader.countries(folder, findings::add)),
+                                fleet.orElseThrow(),
+                                units,
+                                roles.facts().all(Roles.ROLES),
+                                words.orElseThrow().facts().all(Words.WORDS),
+                                sources.orElseThrow().facts().all(Sources.SOURCES),
+                                FleetReader.countries(folder, findings::add))
+                        .layered(differences),
                 new Library(scripts),
                 List.of(),
                 findings);
     }
 
-    private Decoder decoder(Optional<Films> films) {
-        return new Decoder(this::place, Optional.of(FleetReader.byId(roles)), films, findings::add);
+    private Decoder decoder() {
+        return new Decoder(this::place, Optional.of(FleetReader.byId(roles)), Optional.of(folder), findings::add);
     }
 
     private Place place(Node node) {

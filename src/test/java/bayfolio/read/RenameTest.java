@@ -75,7 +75,7 @@ final class RenameTest {
             List<Script> scripts = new ArrayList<>(reading.library().scripts());
             String renamed = script.id() + "-two";
             scripts.replaceAll(it -> it == script
-                    ? FleetReader.script(replaced(at, renamed), it.unit(), finding -> {})
+                    ? FleetReader.script(replaced(at, renamed), it.whose(), finding -> {})
                             .orElseThrow()
                     : it);
             List<Finding> findings = errors(Check.of(reading.fleet(), new Library(scripts), screen, List.of()));
@@ -91,9 +91,10 @@ final class RenameTest {
     }
 
     private static List<Finding> check(SourceFile file) {
-        Unit renamed = FleetReader.unit(new Folder(Path.of(".")), file, Optional.empty(), finding -> {
+        Unit renamed = Resolved.of(new Folder(Path.of(".")), file, Optional.empty(), finding -> {
                     throw new AssertionError(finding);
                 })
+                .flatMap(Resolved::unit)
                 .orElseThrow();
         Fleet fleet = new Fleet(
                 reading.fleet().facts(),

@@ -39,7 +39,7 @@ class RoleRenameTest {
         SourceFile list =
                 new Folder(ROOT).text("units/shared/roles.yaml", finding -> {}).orElseThrow();
         List<Script> shared = reading.library().scripts().stream()
-                .filter(script -> script.unit().isEmpty())
+                .filter(script -> script.whose().shared())
                 .toList();
         int uses = 0;
         int told = 0;

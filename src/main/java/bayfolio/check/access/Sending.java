@@ -48,7 +48,7 @@ record Sending(
                 .flatMap(procedure -> links.apply(procedure, places).map(link -> new Sent(procedure, link)))
                 .forEach(sent -> {
                     String file = sent.link.at().file().path();
-                    if (file.startsWith(coach.unit().folder() + "/")) {
+                    if (file.startsWith("units/") && !file.startsWith("units/shared/")) {
                         findings.add(own(code, sent));
                     } else {
                         shared.computeIfAbsent(stated(sent.to(), coach), at -> new ArrayList<>())

@@ -140,7 +140,7 @@ public final class MissingRole implements Rule {
     private static Map<String, String> fallen(CheckedCoach coach) {
         Map<String, String> fallen = new TreeMap<>();
         for (Script script : coach.library().of(coach.unit(), coach.coach().features())) {
-            if (script.unit().isEmpty()) {
+            if (script.whose().shared()) {
                 script.once(MissingRole.class, "", GuardedSteps::in).stream()
                         .filter(guarded -> guarded.around().stream().allMatch(it -> it.takenOn(coach.coach())))
                         .filter(guarded -> !guarded.guard().takenOn(coach.coach()))

@@ -5,11 +5,11 @@ import bayfolio.check.Rule;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
 import bayfolio.model.Setup;
+import bayfolio.model.Whose;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Script;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -25,7 +25,7 @@ public final class SetUpNeverUndone implements Rule {
                 .flatMap(script -> script.head().facts().all(Head.REVERSES).stream())
                 .collect(Collectors.toSet());
         // A name that is none is told where it stands; which one was meant nobody knows.
-        if (!undone.stream().allMatch(id -> coach.library().knows(Form.PROCEDURE, id, Optional.empty()))) {
+        if (!undone.stream().allMatch(id -> coach.library().knows(Form.PROCEDURE, id, Whose.ALL))) {
             return Stream.empty();
         }
         return scripts.stream()

@@ -35,14 +35,14 @@ public final class DuplicateId implements FleetRule {
             same(
                     "procedure",
                     library.scripts().stream()
-                            .filter(script -> seenBy(script, unit))
+                            .filter(script -> script.whose().has(unit))
                             .flatMap(DuplicateId::id),
                     findings);
         }
         same(
                 "procedure",
                 library.scripts().stream()
-                        .filter(script -> script.unit().isEmpty())
+                        .filter(script -> script.whose().shared())
                         .flatMap(DuplicateId::id),
                 findings);
         same("role", fleet.roles().stream().flatMap(role -> role.facts().ifRead(Role.ID).stream()), findings);
@@ -59,10 +59,6 @@ public final class DuplicateId implements FleetRule {
                         .flatMap(phone -> phone.facts().ifRead(Phone.ID).stream()),
                 findings);
         return findings.stream();
-    }
-
-    private static boolean seenBy(Script script, Unit unit) {
-        return script.unit().isEmpty() || script.unit().equals(unit.facts().find(Unit.ID));
     }
 
     private static Stream<Located<String>> id(Script script) {

@@ -64,7 +64,7 @@ public final class PlaceInProse implements Rule {
         for (Library.Typed typed : coach.library().holding(where.run())) {
             if (coach.library().applies(typed.script(), coach.unit())) {
                 typed(typed.passage(), where).ifPresent(at -> {
-                    if (typed.script().unit().isEmpty()) {
+                    if (typed.script().whose().shared()) {
                         shared.add(at);
                     } else {
                         findings.add(finding(at, where));

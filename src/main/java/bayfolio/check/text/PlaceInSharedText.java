@@ -38,9 +38,7 @@ public final class PlaceInSharedText implements ScriptRule {
 
     @Override
     public Stream<Finding> check(Script script) {
-        return script.unit().isPresent()
-                ? Stream.empty()
-                : script.passages().stream().flatMap(PlaceInSharedText::check);
+        return script.whose().shared() ? script.passages().stream().flatMap(PlaceInSharedText::check) : Stream.empty();
     }
 
     private static Stream<Finding> check(SourceBlock passage) {

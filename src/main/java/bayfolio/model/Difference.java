@@ -1,0 +1,94 @@
+package bayfolio.model;
+
+import bayfolio.source.Digest;
+import bayfolio.source.Located;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How a coach differs from its model.
+ *
+ * @param model its name
+ * @param overrides facts that both state
+ * @param added things and facts of the coach alone
+ * @param leftOut what the model has and the coach has not
+ * @param idle digests beside which nothing is overridden
+ */
+public record Difference(
+        String model, List<Override> overrides, List<Added> added, List<LeftOut> leftOut, List<Said> idle) {
+    public Difference {
+        overrides = List.copyOf(overrides);
+        added = List.copyOf(added);
+        leftOut = List.copyOf(leftOut);
+        idle = List.copyOf(idle);
+    }
+
+    /**
+     * Something by its way through the file: {@code [switches, battery-switch, on-look]}.
+     *
+     * @param steps names of keys, and ids of things in lists
+     */
+    public record Way(List<String> steps) {
+        public static final Way ROOT = new Way(List.of());
+
+        public Way {
+            steps = List.copyOf(steps);
+        }
+
+        public Way to(String step) {
+            return new Way(java.util.stream.Stream.concat(steps.stream(), java.util.stream.Stream.of(step))
+                    .toList());
+        }
+
+        public String last() {
+            return steps.get(steps.size() - 1);
+        }
+
+        /** Whether it is this, or within it. */
+        public boolean within(Way other) {
+            return steps.size() >= other.steps.size()
+                    && steps.subList(0, other.steps.size()).equals(other.steps);
+        }
+
+        /** As it is shown: {@code switches / battery-switch / on-look}. */
+        @java.lang.Override
+        public String toString() {
+            return String.join(" / ", steps);
+        }
+    }
+
+    /**
+     * A fact that a coach states although its model does, or a thing that it describes anew.
+     *
+     * @param record the record that holds the digest
+     * @param own as the coach says it, in one line
+     * @param below as the model says it, in one line
+     * @param said the digest of what the model said when the coach was last compared with it
+     */
+    public record Override(
+            Way way, Way record, Located<String> own, Located<String> below, Optional<Located<String>> said) {
+        /** Of what the model says. */
+        public String digest() {
+            return Digest.of(below.value());
+        }
+
+        /** Whether it says what the model says anyway. */
+        public boolean same() {
+            return own.value().equals(below.value());
+        }
+    }
+
+    /** Something that the model does not have. */
+    public record Added(Way way, Located<String> own) {}
+
+    /**
+     * Something that the coach does not have.
+     *
+     * @param at the coach's word for it
+     * @param below what the model says, in one line
+     */
+    public record LeftOut(Way way, Located<String> at, Located<String> below) {}
+
+    /** A digest. */
+    public record Said(Way way, Located<String> digest) {}
+}
