@@ -2,6 +2,7 @@ package bayfolio.model;
 
 import bayfolio.source.Digest;
 import bayfolio.source.Located;
+import bayfolio.source.Steps;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,40 +25,6 @@ public record Difference(
     }
 
     /**
-     * Something by its way through the file: {@code [switches, battery-switch, on-look]}.
-     *
-     * @param steps names of keys, and ids of things in lists
-     */
-    public record Way(List<String> steps) {
-        public static final Way ROOT = new Way(List.of());
-
-        public Way {
-            steps = List.copyOf(steps);
-        }
-
-        public Way to(String step) {
-            return new Way(java.util.stream.Stream.concat(steps.stream(), java.util.stream.Stream.of(step))
-                    .toList());
-        }
-
-        public String last() {
-            return steps.get(steps.size() - 1);
-        }
-
-        /** Whether it is this, or within it. */
-        public boolean within(Way other) {
-            return steps.size() >= other.steps.size()
-                    && steps.subList(0, other.steps.size()).equals(other.steps);
-        }
-
-        /** As it is shown: {@code switches / battery-switch / on-look}. */
-        @java.lang.Override
-        public String toString() {
-            return String.join(" / ", steps);
-        }
-    }
-
-    /**
      * A fact that a coach states although its model does, or a thing that it describes anew.
      *
      * @param record the record that holds the digest
@@ -66,7 +33,7 @@ public record Difference(
      * @param said the digest of what the model said when the coach was last compared with it
      */
     public record Override(
-            Way way, Way record, Located<String> own, Located<String> below, Optional<Located<String>> said) {
+            Steps way, Steps record, Located<String> own, Located<String> below, Optional<Located<String>> said) {
         /** Of what the model says. */
         public String digest() {
             return Digest.of(below.value());
@@ -79,7 +46,7 @@ public record Difference(
     }
 
     /** Something that the model does not have. */
-    public record Added(Way way, Located<String> own) {}
+    public record Added(Steps way, Located<String> own) {}
 
     /**
      * Something that the coach does not have.
@@ -87,8 +54,8 @@ public record Difference(
      * @param at the coach's word for it
      * @param below what the model says, in one line
      */
-    public record LeftOut(Way way, Located<String> at, Located<String> below) {}
+    public record LeftOut(Steps way, Located<String> at, Located<String> below) {}
 
     /** A digest. */
-    public record Said(Way way, Located<String> digest) {}
+    public record Said(Steps way, Located<String> digest) {}
 }

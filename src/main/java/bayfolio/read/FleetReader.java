@@ -101,9 +101,7 @@ public final class FleetReader {
     }
 
     private Reading read() {
-        List<String> names = folder.folders("units").stream()
-                .filter(name -> !name.equals("shared") && !name.equals("models"))
-                .toList();
+        List<String> names = folder.coaches();
         Optional<Roles> roles = shared("roles.yaml", Roles.SHAPE);
         Optional<Words> words = shared("words.yaml", Words.SHAPE);
         Optional<Sources> sources = shared("sources.yaml", Sources.SHAPE);

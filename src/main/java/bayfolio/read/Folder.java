@@ -137,6 +137,13 @@ public final class Folder {
         return Finding.error("unreadable-file", Place.whole(file), message);
     }
 
+    /** Names of the folders of coaches, sorted. */
+    public List<String> coaches() {
+        return folders("units").stream()
+                .filter(name -> !name.equals("shared") && !name.equals("models"))
+                .toList();
+    }
+
     /** Names of the folders in a folder, sorted; hidden ones are left out. */
     List<String> folders(String path) {
         return list(path, Files::isDirectory);

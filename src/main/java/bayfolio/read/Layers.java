@@ -8,10 +8,10 @@ import bayfolio.finding.Article;
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
 import bayfolio.model.Difference;
-import bayfolio.model.Difference.Way;
 import bayfolio.model.Unit;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
+import bayfolio.source.Steps;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -64,7 +64,7 @@ final class Layers {
 
     static Laid over(Model model, MappingNode coach, Function<Node, Place> places, Consumer<Finding> findings) {
         Layers layers = new Layers(kinds(model.node()), places, findings);
-        MappingNode node = layers.record(coach, model.node(), Unit.SHAPE, Way.ROOT);
+        MappingNode node = layers.record(coach, model.node(), Unit.SHAPE, Steps.NONE);
         return new Laid(
                 node,
                 new Difference(model.id(), layers.overrides, layers.added, layers.leftOut, layers.idle),
@@ -98,7 +98,8 @@ final class Layers {
         return node instanceof SequenceNode sequence ? sequence.getValue() : List.of();
     }
 
-    private static Optional<String> id(Node node) {
+    /** The id of a thing. */
+    static Optional<String> id(Node node) {
         return node instanceof MappingNode mapping
                 ? entry(mapping, ID)
                         .filter(entry -> entry.getValueNode() instanceof ScalarNode)
@@ -112,7 +113,7 @@ final class Layers {
                 .findFirst();
     }
 
-    private MappingNode record(MappingNode over, MappingNode under, Shape<?> shape, Way way) {
+    private MappingNode record(MappingNode over, MappingNode under, Shape<?> shape, Steps way) {
         Map<String, Node> out = leftOut(over, under, shape);
         Map<String, Located<String>> said = said(over);
         Set<String> overridden = new HashSet<>();
@@ -125,7 +126,7 @@ final class Layers {
             if (aside(name)) {
                 continue;
             } else if (out.containsKey(name)) {
-                without(way.to(name), below.getValueNode(), out.get(name), own, said, way, overridden);
+                without(way.key(name), below.getValueNode(), out.get(name), own, said, way, overridden);
                 own.ifPresent(entries::add);
             } else if (own.isPresent() && name.equals(ID)) {
                 entries.add(own.get());
@@ -134,7 +135,7 @@ final class Layers {
                         shape.key(name),
                         own.get().getValueNode(),
                         below.getValueNode(),
-                        new At(way.to(name), way, out, said, overridden));
+                        new At(way.key(name), way, out, said, overridden));
                 entries.add(new NodeTuple(own.get().getKeyNode(), value));
             } else {
                 Node rest = shape.key(name)
@@ -143,7 +144,7 @@ final class Layers {
                                 Optional.empty(),
                                 below.getValueNode(),
                                 things,
-                                new At(way.to(name), way, out, said, overridden)))
+                                new At(way.key(name), way, out, said, overridden)))
                         .orElse(below.getValueNode());
                 entries.add(rest == below.getValueNode() ? below : new NodeTuple(below.getKeyNode(), rest));
             }
@@ -154,12 +155,12 @@ final class Layers {
                 continue;
             }
             entries.add(entry);
-            shape.key(name).ifPresent(key -> alone(key, entry.getValueNode(), way.to(name)));
+            shape.key(name).ifPresent(key -> alone(key, entry.getValueNode(), way.key(name)));
         }
         toConfirm(over, under).ifPresent(entries::add);
         said.forEach((name, digest) -> {
             if (!overridden.contains(name)) {
-                idle.add(new Difference.Said(way.to(name), digest));
+                idle.add(new Difference.Said(way.key(name), digest));
             }
         });
         return Model.with(over, entries);
@@ -178,7 +179,11 @@ final class Layers {
      * @param overridden of which of them something is overridden
      */
     private record At(
-            Way way, Way record, Map<String, Node> out, Map<String, Located<String>> said, Set<String> overridden) {}
+            Steps way,
+            Steps record,
+            Map<String, Node> out,
+            Map<String, Located<String>> said,
+            Set<String> overridden) {}
 
     private Node value(Optional<Key<?>> key, Node over, Node under, At at) {
         if (key.isEmpty()) {
@@ -195,7 +200,11 @@ final class Layers {
             return things(Optional.of(over), under, things.get(), at);
         }
         overrides.add(new Difference.Override(
-                at.way, at.record, located(over), located(under), digest(at.way.last(), at.said, at.overridden)));
+                at.way,
+                at.record,
+                located(over),
+                located(under),
+                digest(at.way.last().toString(), at.said, at.overridden)));
         return over;
     }
 
@@ -220,13 +229,13 @@ final class Layers {
             Optional<String> id = id(below);
             Optional<Node> mine = id.map(own::get);
             if (id.isPresent() && at.out.containsKey(id.get())) {
-                Way way = at.way.to(id.get());
+                Steps way = at.way.id(id.get());
                 without(way, below, at.out.get(id.get()), mine, at.said, at.record, at.overridden);
                 mine.ifPresent(all::add);
             } else if (mine.isPresent()
                     && mine.get() instanceof MappingNode upper
                     && below instanceof MappingNode lower) {
-                all.add(record(upper, lower, shape, at.way.to(id.get())));
+                all.add(record(upper, lower, shape, at.way.id(id.get())));
             } else {
                 all.add(below);
             }
@@ -235,7 +244,7 @@ final class Layers {
         own.forEach((id, each) -> {
             all.add(each);
             addition(id, (MappingNode) each, shape, under);
-            added.add(new Difference.Added(at.way.to(id), located(each)));
+            added.add(new Difference.Added(at.way.id(id), located(each)));
         });
         all.addAll(others);
         return all.equals(elements(under)) ? under : Model.with((SequenceNode) over.orElse(under), all);
@@ -243,29 +252,33 @@ final class Layers {
 
     /** What the model has and the coach has not, or has another of. */
     private void without(
-            Way way,
+            Steps way,
             Node below,
             Node word,
             Optional<?> own,
             Map<String, Located<String>> said,
-            Way record,
+            Steps record,
             Set<String> overridden) {
         if (own.isPresent()) {
             Node mine = own.get() instanceof NodeTuple entry ? entry.getValueNode() : (Node) own.get();
             overrides.add(new Difference.Override(
-                    way, record, located(mine), located(below), digest(way.last(), said, overridden)));
+                    way,
+                    record,
+                    located(mine),
+                    located(below),
+                    digest(way.last().toString(), said, overridden)));
         } else {
             leftOut.add(new Difference.LeftOut(way, located(word), located(below)));
         }
     }
 
     /** What the model says nothing of. */
-    private void alone(Key<?> key, Node node, Way way) {
+    private void alone(Key<?> key, Node node, Steps way) {
         if (things(key.type()).isPresent()) {
             elements(node)
                     .forEach(each -> id(each).ifPresent(id -> {
                         addition(id, (MappingNode) each, things(key.type()).orElseThrow(), node);
-                        added.add(new Difference.Added(way.to(id), located(each)));
+                        added.add(new Difference.Added(way.id(id), located(each)));
                     }));
         } else {
             added.add(new Difference.Added(way, located(node)));

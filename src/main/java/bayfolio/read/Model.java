@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -30,6 +31,11 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 record Model(String id, SourceFile file, MappingNode node, Map<Node, Decoder.Decoded> decoded) {
     /** Where models lie. */
     static final String FOLDER = "units/models";
+
+    /** Where the nodes of a coach are that was laid over it. */
+    Function<Node, Place> places(SourceFile coach) {
+        return it -> Yaml.place(Yaml.isOfModel(it) ? file : coach, it, 1);
+    }
 
     /** The schema that coaches of this model name, for editors. */
     String schema() {

@@ -100,7 +100,7 @@ record Resolved(Optional<Unit> unit, Optional<Difference> difference) {
             Model model,
             Optional<Map<String, Role>> roles,
             Consumer<Finding> findings) {
-        Function<Node, Place> places = node -> Yaml.place(Yaml.isOfModel(node) ? model.file() : file, node, 1);
+        Function<Node, Place> places = model.places(file);
         Layers.Laid laid = Layers.over(model, coach, places, findings);
         return new Resolved(
                 new Decoder(places, roles, Optional.of(folder), findings)

@@ -2,6 +2,7 @@ package bayfolio.read;
 
 import bayfolio.finding.Finding;
 import bayfolio.source.SourceFile;
+import bayfolio.source.Steps;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bayfolio.source.SourceFile;
+import bayfolio.source.Steps;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -5,6 +5,7 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Difference;
 import bayfolio.model.Fleet;
 import bayfolio.procedure.Library;
+import bayfolio.source.Steps;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -18,7 +19,7 @@ public final class OverriddenAlike implements FleetRule {
         return Sisters.of(fleet).stream().flatMap(OverriddenAlike::check);
     }
 
-    private record Same(Difference.Way way, String value) {}
+    private record Same(Steps way, String value) {}
 
     private static Stream<Finding> check(Sisters sisters) {
         return sisters.alike(

@@ -1,4 +1,4 @@
-package bayfolio.read;
+package bayfolio.source;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,8 +14,15 @@ public record Steps(List<Step> all) {
         all = List.copyOf(all);
     }
 
+    /** The outermost record itself. */
+    public static final Steps NONE = new Steps(List.of());
+
     /** One of them. */
-    public sealed interface Step {}
+    public sealed interface Step {
+        /** The name of the key, the id or the number. */
+        @Override
+        String toString();
+    }
 
     /** A key of a record. */
     public record Key(String name) implements Step {
@@ -55,6 +62,16 @@ public record Steps(List<Step> all) {
 
     public Steps nth(int number) {
         return then(new Nth(number));
+    }
+
+    /** The last of them. */
+    public Step last() {
+        return all.get(all.size() - 1);
+    }
+
+    /** The way to the record or the list that this is in. */
+    public Steps around() {
+        return new Steps(all.subList(0, all.size() - 1));
     }
 
     private Steps then(Step step) {
