@@ -3,6 +3,7 @@ package bayfolio.read;
 import static java.util.stream.Collectors.joining;
 
 import bayfolio.document.PageKind;
+import bayfolio.fact.Aside;
 import bayfolio.fact.Described;
 import bayfolio.fact.Key;
 import bayfolio.fact.Range;
@@ -208,7 +209,7 @@ public final class ReferencePage {
                 """);
         CHAPTERS.forEach(
                 chapter -> page.append("- ").append(link(chapter.title)).append("\n"));
-        Stream.of("Names in procedures", "References", "Units of measure")
+        Stream.of("Sisters and their model", "Films", "Names in procedures", "References", "Units of measure")
                 .forEach(title -> page.append("- ").append(link(title)).append("\n"));
         page.append("""
 
@@ -227,6 +228,7 @@ public final class ReferencePage {
                 - A key without a value is a mistake: leave the whole key out.
                 """);
         CHAPTERS.forEach(this::chapter);
+        models();
         films();
         namesInProcedures();
         references();
@@ -429,12 +431,66 @@ public final class ReferencePage {
         }
     }
 
+    private void models() {
+        page.append("""
+
+                ## Sisters and their model
+
+                What several coaches share stands once, in `units/models/<model>/model.yaml`, with the keys of a coach; photos, films,
+                procedures, trouble guides, stages and translations of the model lie beside it. A coach names it, `model: tern-28`, and
+                says only what differs. One level is enough: a model has no model.
+
+                - A record is laid over that of the same key, and so are records within it. A list of things is laid over by the
+                  ids: what the coach says of `gray-tank` goes for the `gray-tank` of the model, and what has an id that the model
+                  does not have is the coach's own. Any other list, and every value, stands instead of the model's.
+                - Things keep the order of the model; those of the coach alone follow.
+                - What nobody can say for several coaches, a model cannot say either:
+                  """).append(ofEachCoach()).append("""
+                .
+
+                Three keys may stand in every record of a coach, and are no facts themselves:
+
+                """);
+        row("Key", "Meaning");
+        row("---", "---");
+        Aside.ALL.forEach(aside -> row(code(aside.name()), aside.meaning()));
+        page.append("""
+
+                `bayfolio show <id>` prints a coach as it is, each line with the place that it comes from, and `bayfolio show <id>
+                --changed` what differs. The schema for a description that names a model is `units/models/<model>/unit.schema.json`;
+                it offers the ids of the model.
+                """);
+    }
+
+    /** Of all records of a coach, in their order. */
+    private static String ofEachCoach() {
+        Set<Shape<?>> records = new LinkedHashSet<>();
+        records(Unit.SHAPE, records);
+        Set<String> names = new LinkedHashSet<>();
+        records.forEach(shape -> shape.keys().stream()
+                .filter(shape::ofEachCoach)
+                .forEach(key -> names.add(code(key.name()) + (shape == Unit.SHAPE ? "" : " (" + shape.name() + ")"))));
+        names.removeIf(name -> name.startsWith("`checked-") && name.contains("("));
+        return String.join(", ", names);
+    }
+
+    private static void records(Shape<?> shape, Set<Shape<?>> into) {
+        if (into.add(shape)) {
+            for (Key<?> key : shape.keys()) {
+                Type<?> type = key.type() instanceof Type.ListOf<?> list ? list.element() : key.type();
+                if (type instanceof Type.Nested<?> nested) {
+                    records(nested.shape(), into);
+                }
+            }
+        }
+    }
+
     private void films() {
         page.append("""
 
                 ## Films
 
-                A film lies in `units/<id>/films/`, and beside it its chapters in the form of WebVTT. Above the time of each cue
+                A film lies in `units/<id>/films/`, or in the folder of a model, and beside it its chapters in the form of WebVTT. Above the time of each cue
                 stands the id of what is seen from then on; the page of that leads to its moment. What is told of it stands
                 below the time.
 

@@ -14,6 +14,40 @@ final class Yamls {
                 : inBrackets(value) + "\n";
     }
 
+    /** A line a fact, as people write. */
+    static String block(Value.Entries value) {
+        StringBuilder text = new StringBuilder();
+        block(value, "", text);
+        return text.toString();
+    }
+
+    private static void block(Value.Entries record, String indent, StringBuilder text) {
+        record.values().forEach((key, value) -> {
+            text.append(indent).append(key).append(':');
+            if (value instanceof Value.Entries inner && !inner.values().isEmpty()) {
+                text.append('\n');
+                block(inner, indent + "  ", text);
+            } else if (value instanceof Value.Elements list && !list.plain()) {
+                text.append('\n');
+                list.values().forEach(each -> element(each, indent + "  ", text));
+            } else {
+                text.append(' ')
+                        .append(value instanceof Value.Scalar scalar ? Spelling.of(scalar, false) : inBrackets(value))
+                        .append('\n');
+            }
+        });
+    }
+
+    private static void element(Value element, String indent, StringBuilder text) {
+        if (element instanceof Value.Entries record) {
+            int begin = text.length();
+            block(record, indent + "  ", text);
+            text.replace(begin, begin + indent.length() + 2, indent + "- ");
+        } else {
+            text.append(indent).append("- ").append(inBrackets(element)).append('\n');
+        }
+    }
+
     private static String inBrackets(Value value) {
         if (value instanceof Value.Entries record) {
             return record.values().entrySet().stream()
