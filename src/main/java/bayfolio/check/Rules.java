@@ -46,6 +46,10 @@ import bayfolio.check.gas.GasValveOutOfReach;
 import bayfolio.check.gas.GasWithoutAlarm;
 import bayfolio.check.gas.GasWithoutTank;
 import bayfolio.check.gas.WhileDrivingUnstated;
+import bayfolio.check.notice.NoticeAboutNothing;
+import bayfolio.check.notice.NoticeDaysOutOfOrder;
+import bayfolio.check.notice.NoticeRunOut;
+import bayfolio.check.notice.UnknownInNotice;
 import bayfolio.check.orphan.OrphanCompartment;
 import bayfolio.check.orphan.OrphanSwitch;
 import bayfolio.check.photo.PhotoUnused;
@@ -149,6 +153,10 @@ public final class Rules {
             new UnknownCountry(),
             new ReservedPhone(),
             new ColorAsOnlyMark(),
+            new NoticeAboutNothing(),
+            new NoticeDaysOutOfOrder(),
+            new NoticeRunOut(),
+            new UnknownInNotice(),
             new ShortFormUnexplained());
 
     public static final List<ScriptRule> OF_A_SCRIPT = List.of(
