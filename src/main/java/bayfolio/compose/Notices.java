@@ -39,6 +39,10 @@ final class Notices {
     private static final Set<PageKind> CARDS =
             EnumSet.of(PageKind.NIGHT_CARD, PageKind.PHONE_CARD, PageKind.QUICK_CARD);
 
+    /** By which staff hand a coach over; on the others only looks are drawn and photographed. */
+    private static final Set<PageKind> SHEETS =
+            EnumSet.of(PageKind.CONDITION, PageKind.INVENTORY, PageKind.READY, PageKind.SERVICE);
+
     /** So many letters of all notices leave a card its one side; where there are more, it tells how many there are. */
     private static final int ROOM_ON_CARD = 240;
 
@@ -137,7 +141,7 @@ final class Notices {
 
         /** Whether all notices stand on it, and each says what it is about. */
         private boolean listsAll() {
-            return page.kind() == PageKind.HOME || page.kind().audience() == Audience.STAFF;
+            return page.kind() == PageKind.HOME || SHEETS.contains(page.kind());
         }
 
         /** Who reads a notice on this page; empty where it is not on it. */

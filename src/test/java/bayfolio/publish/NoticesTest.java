@@ -78,8 +78,7 @@ final class NoticesTest {
     private static final Set<String> BEGINNINGS =
             Set.of("index.html", "night-card.html", "phone-card.html", "quick-card.html");
 
-    private static final Set<String> SHEETS = Set.of(
-            "condition.html", "damage.html", "inventory.html", "ready.html", "service.html", "to-photograph.html");
+    private static final Set<String> SHEETS = Set.of("condition.html", "inventory.html", "ready.html", "service.html");
 
     @TempDir
     private static Path temp;
@@ -238,7 +237,7 @@ final class NoticesTest {
         for (String card : List.of("night-card", "phone-card", "quick-card")) {
             assertThat(read(web, card)).as(card).contains(PUMP, LANE, MATS, FAUCET);
         }
-        for (String sheet : List.of("condition", "damage", "inventory", "ready")) {
+        for (String sheet : List.of("condition", "inventory", "ready")) {
             assertThat(read(staff, sheet)).as(sheet).contains(PUMP, PANEL, RECALL);
         }
     }
