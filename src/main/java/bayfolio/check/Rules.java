@@ -51,6 +51,10 @@ import bayfolio.check.layer.LeftOutByAll;
 import bayfolio.check.layer.ModelChangedSince;
 import bayfolio.check.layer.OverriddenAlike;
 import bayfolio.check.layer.SaysWhatTheModelSays;
+import bayfolio.check.notice.NoticeAboutNothing;
+import bayfolio.check.notice.NoticeDaysOutOfOrder;
+import bayfolio.check.notice.NoticeRunOut;
+import bayfolio.check.notice.UnknownInNotice;
 import bayfolio.check.orphan.OrphanCompartment;
 import bayfolio.check.orphan.OrphanSwitch;
 import bayfolio.check.photo.PhotoUnused;
@@ -156,6 +160,10 @@ public final class Rules {
             new LeftOutByAll(),
             new OverriddenAlike(),
             new ColorAsOnlyMark(),
+            new NoticeAboutNothing(),
+            new NoticeDaysOutOfOrder(),
+            new NoticeRunOut(),
+            new UnknownInNotice(),
             new ShortFormUnexplained());
 
     public static final List<ScriptRule> OF_A_SCRIPT = List.of(

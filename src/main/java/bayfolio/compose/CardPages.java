@@ -136,6 +136,7 @@ final class CardPages {
         Stamp stamp = section.child(step.id().within());
         return new Content.Steps.Step(
                 stamp,
+                List.of(),
                 step.hazards().stream()
                         .filter(hazard -> HURTING.contains(hazard.signal()))
                         .map(hazard -> new Content.Steps.Hazard(

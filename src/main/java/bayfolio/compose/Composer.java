@@ -43,7 +43,7 @@ public final class Composer {
                 coach.unit().id(),
                 cover(view),
                 coach.words().language(),
-                parts(noticed(explained(pages, coach), view)),
+                parts(new Notices(view).on(noticed(explained(pages, coach), view))),
                 sketches);
     }
 

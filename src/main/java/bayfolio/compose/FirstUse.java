@@ -117,6 +117,11 @@ final class FirstUse {
         }
 
         @Override
+        public Content notice(Content.Notice content) {
+            return content;
+        }
+
+        @Override
         public Content facts(Content.FactTable content) {
             return content;
         }
@@ -183,6 +188,7 @@ final class FirstUse {
                     part.steps().stream()
                             .map(step -> new Content.Steps.Step(
                                     step.stamp(),
+                                    step.notices(),
                                     step.hazards(),
                                     step.act().stream().map(this::block).toList(),
                                     step.any(),

@@ -248,6 +248,7 @@ final class ProcedurePage {
         ActAndPlaces parts = new ActAndPlaces(stamp, step.text(), view::word);
         return new Content.Steps.Step(
                 stamp,
+                List.of(),
                 step.hazards().stream()
                         .map(hazard -> new Content.Steps.Hazard(
                                 stamp.child(Type.word(hazard.signal())

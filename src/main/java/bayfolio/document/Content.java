@@ -19,6 +19,8 @@ public sealed interface Content extends Node {
 
         R mark(Mark content);
 
+        R notice(Notice content);
+
         R facts(FactTable content);
 
         R links(LinkList content);
@@ -83,6 +85,29 @@ public sealed interface Content extends Node {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.mark(this);
+        }
+    }
+
+    /**
+     * What is wrong meanwhile, or to be done: it stands before all else.
+     *
+     * @param label that it is for now, and for whom
+     * @param days since when it is so and until when; may be empty
+     * @param about what it is about, where that is not what it stands with
+     */
+    record Notice(Stamp stamp, String label, String text, String days, List<Inline.Link> about) implements Content {
+        public Notice {
+            about = List.copyOf(about);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.notice(this);
+        }
+
+        @Override
+        public Stream<Inline.Link> links() {
+            return about.stream();
         }
     }
 
@@ -194,11 +219,16 @@ public sealed interface Content extends Node {
             public List<Step> parts() {
                 return steps;
             }
+
+            private Optional<Part> seenBy(Audience reader) {
+                return Optional.of(new Part(stamp, title, Node.seen(steps, reader, Step::seenBy)));
+            }
         }
 
         /**
          * One action.
          *
+         * @param notices what is to be known meanwhile of what it is done to
          * @param hazards that it is guarded by
          * @param act what is done; names and no places
          * @param any whether one of the things is enough
@@ -211,6 +241,7 @@ public sealed interface Content extends Node {
          */
         public record Step(
                 Stamp stamp,
+                List<Notice> notices,
                 List<Hazard> hazards,
                 List<Block> act,
                 boolean any,
@@ -220,6 +251,7 @@ public sealed interface Content extends Node {
                 List<Block> more)
                 implements Node {
             public Step {
+                notices = List.copyOf(notices);
                 hazards = List.copyOf(hazards);
                 act = List.copyOf(act);
                 where = List.copyOf(where);
@@ -228,9 +260,19 @@ public sealed interface Content extends Node {
                 more = List.copyOf(more);
             }
 
+            /** The same with what is to be known meanwhile. */
+            public Step with(List<Notice> meanwhile) {
+                return new Step(stamp, meanwhile, hazards, act, any, where, known, answers, more);
+            }
+
+            private Optional<Step> seenBy(Audience reader) {
+                return Optional.of(with(Node.seen(notices, reader, (notice, it) -> Optional.of(notice))));
+            }
+
             @Override
             public List<Node> parts() {
                 return Stream.of(
+                                notices,
                                 hazards,
                                 where,
                                 answers.stream()
@@ -317,6 +359,11 @@ public sealed interface Content extends Node {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.steps(this);
+        }
+
+        @Override
+        public Optional<Content> seenBy(Audience reader) {
+            return Optional.of(new Steps(stamp, ticked, Node.seen(parts, reader, Part::seenBy)));
         }
     }
 

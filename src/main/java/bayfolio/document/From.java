@@ -2,6 +2,7 @@ package bayfolio.document;
 
 import bayfolio.fact.Described;
 import bayfolio.fact.Key;
+import bayfolio.model.Notice;
 import bayfolio.model.Thing;
 import bayfolio.source.Place;
 import java.util.List;
@@ -60,6 +61,8 @@ public record From(List<Source> sources) {
 
     private static String name(Described record) {
         String shape = record.facts().shape().name();
-        return record instanceof Thing thing ? thing.kind() + "/" + thing.id() : shape;
+        return record instanceof Thing thing
+                ? thing.kind() + "/" + thing.id()
+                : record instanceof Notice notice ? shape + "/" + notice.id() : shape;
     }
 }

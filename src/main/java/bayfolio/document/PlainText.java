@@ -44,6 +44,11 @@ public final class PlainText {
         }
 
         @Override
+        public Stream<String> notice(Content.Notice content) {
+            return Stream.of(content.text());
+        }
+
+        @Override
         public Stream<String> facts(Content.FactTable content) {
             return content.rows().stream()
                     .flatMap(row -> Stream.concat(
@@ -64,6 +69,7 @@ public final class PlainText {
 
         private static Stream<String> step(Content.Steps.Step step) {
             return Stream.of(
+                            step.notices().stream().map(Content.Notice::text),
                             step.hazards().stream().flatMap(hazard -> blocks(hazard.text())),
                             blocks(step.act()),
                             step.where().stream().flatMap(Contents::where),

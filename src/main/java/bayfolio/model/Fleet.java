@@ -4,7 +4,9 @@ import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.UnreadException;
 import bayfolio.source.Located;
+import bayfolio.source.Place;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -147,6 +149,25 @@ public final class Fleet {
         return Optional.ofNullable(marks.get(unit.id())).stream()
                 .flatMap(it -> it.facts().all(HireMarks.MARKS).stream())
                 .toList();
+    }
+
+    /** What holds for a coach as of the day of the fleet: what all are told, then what it is told itself. */
+    public List<Notice> notices(Unit unit) {
+        return Stream.of(facts.facts().all(FleetFacts.NOTICES), unit.facts().all(Unit.NOTICES))
+                .flatMap(List::stream)
+                .filter(notice -> !notice.runOut(asOf) && notice.concerns(unit.id()))
+                .toList();
+    }
+
+    /** All recalls, whether or not there is a coach left to be done: those of the fleet, then those that coaches share. */
+    public List<Notice> recalls() {
+        Map<Place, Notice> recalls = new LinkedHashMap<>();
+        Stream.concat(
+                        facts.facts().all(FleetFacts.NOTICES).stream(),
+                        units.stream().flatMap(unit -> unit.facts().all(Unit.NOTICES).stream()))
+                .filter(notice -> notice.recall().isPresent())
+                .forEach(notice -> recalls.putIfAbsent(notice.facts().at(), notice));
+        return List.copyOf(recalls.values());
     }
 
     public FleetFacts facts() {

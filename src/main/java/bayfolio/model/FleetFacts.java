@@ -55,5 +55,9 @@ public record FleetFacts(Facts facts) implements Described {
             "site-connections",
             Type.list(Type.nested(Connection.SHAPE)),
             "What is connected to off the coach: the outlet at the site.");
+    public static final Key<List<Located<Notice>>> NOTICES = DRAFT.optional(
+            "notices",
+            Type.list(Type.nested(Notice.SHAPE)),
+            "What is so meanwhile on all coaches, or on those of a recall; things go by their `roles`.");
     public static final Shape<FleetFacts> SHAPE = DRAFT.done(FleetFacts::new);
 }

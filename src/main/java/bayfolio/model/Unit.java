@@ -176,6 +176,10 @@ public final class Unit implements Described {
             DRAFT.optional("cover", Type.reference("photo"), "The picture that stands for it in the list of coaches.");
     public static final Key<List<Located<Note>>> NOTES =
             DRAFT.optional("notes", Type.list(Type.nested(Note.SHAPE)), "What no other key takes.");
+    public static final Key<List<Located<Notice>>> NOTICES = DRAFT.optional(
+            "notices",
+            Type.list(Type.nested(Notice.SHAPE)),
+            "What is wrong meanwhile, or to be done. It stands first wherever that is used.");
     public static final Shape<Unit> SHAPE = DRAFT.ofEachCoach(
                     ID, NAME, NUMBER, MODEL, FORMERLY, REFITS, CHECKED_ON, CHECKED_BY, COUNTED)
             .done(Unit::new);

@@ -20,16 +20,18 @@ final class ForRenters {
                 .filter(unit -> coaches.contains(unit.id()))
                 .map(unit -> new Unit(unit.facts().forRenters()))
                 .toList();
+        Fleet theirs = new Fleet(
+                new FleetFacts(fleet.facts().facts().forRenters()),
+                units,
+                fleet.roles(),
+                fleet.words(),
+                List.of(),
+                fleet.countries().stream()
+                        .map(country -> new Country(country.facts().forRenters()))
+                        .toList());
         return new Check(
-                new Fleet(
-                        new FleetFacts(fleet.facts().facts().forRenters()),
-                        units,
-                        fleet.roles(),
-                        fleet.words(),
-                        List.of(),
-                        fleet.countries().stream()
-                                .map(country -> new Country(country.facts().forRenters()))
-                                .toList()),
+                // The newest day may be one for staff; what has run out by then has done so for renters, too.
+                fleet.asOf().map(theirs::asOf).orElse(theirs),
                 check.library()
                         .with(check.library().scripts().stream()
                                 .filter(script -> !script.forStaff())

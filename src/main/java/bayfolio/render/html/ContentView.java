@@ -40,6 +40,7 @@ public final class ContentView {
     private static final Set<String> CONTENTS = Set.of(
             "text",
             "mark",
+            "notice",
             "facts",
             "links",
             "steps",
@@ -129,8 +130,21 @@ public final class ContentView {
         return (Page) handbook.find(quote.page()).orElseThrow();
     }
 
+    /** What is to be known before all else. */
+    public List<View> first() {
+        return opening(true);
+    }
+
+    /** What stands before the first section, after that. */
     public List<View> opening() {
-        return page.opening().stream().map(content -> content.accept(contents)).toList();
+        return opening(false);
+    }
+
+    private List<View> opening(boolean notices) {
+        return page.opening().stream()
+                .filter(content -> content instanceof Content.Notice == notices)
+                .map(content -> content.accept(contents))
+                .toList();
     }
 
     public List<View> sections() {
@@ -430,6 +444,26 @@ public final class ContentView {
         }
 
         @Override
+        public View notice(Content.Notice content) {
+            return View.oneOf(CONTENTS).with("notice", meanwhile(content));
+        }
+
+        private View meanwhile(Content.Notice notice) {
+            return inLanguage(new View(), notice.stamp())
+                    .with("label", notice.label())
+                    .with("words", notice.text())
+                    .with("days", notice.days())
+                    .with("placed", !notice.about().isEmpty())
+                    .with(
+                            "about",
+                            notice.about().stream()
+                                    .map(link -> new View()
+                                            .with("href", ways.to(link.target()))
+                                            .with("name", link.plain()))
+                                    .toList());
+        }
+
+        @Override
         public View facts(Content.FactTable content) {
             return View.oneOf(CONTENTS)
                     .with(
@@ -665,6 +699,9 @@ public final class ContentView {
             return inLanguage(new View(), step.stamp())
                     .with("anchor", step.id().within())
                     .with("number", Integer.toString(number))
+                    .with(
+                            "notices",
+                            step.notices().stream().map(this::meanwhile).toList())
                     .with("hazards", step.hazards().stream().map(this::hazard).toList())
                     .with("act", new View().with("blocks", blocks(step.act())))
                     .with("answered", !step.answers().isEmpty())

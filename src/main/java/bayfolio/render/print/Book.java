@@ -5,6 +5,7 @@ import bayfolio.document.Audience;
 import bayfolio.document.Content;
 import bayfolio.document.Handbook;
 import bayfolio.document.Node;
+import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.render.Means;
 import bayfolio.render.Media;
@@ -92,6 +93,11 @@ public final class Book extends PaperOutput {
                 .with("drawn", drawing.isPresent())
                 .with("drawing", drawing.orElseGet(View::new))
                 .with(
+                        "notices",
+                        notices(handbook).stream()
+                                .map(page -> view.page(page, true))
+                                .toList())
+                .with(
                         "card",
                         handbook.pages().stream()
                                 .filter(page -> page.kind() == PageKind.NIGHT_CARD)
@@ -107,6 +113,15 @@ public final class Book extends PaperOutput {
                         new View()
                                 .with("id", PaperView.id(PageKind.INDEX.node()))
                                 .with("rows", rows(leaves.index(), view)));
+    }
+
+    /** The first page with what is to be known first, which is no page of the book. */
+    private static List<Page> notices(Handbook handbook) {
+        return handbook.pages().stream()
+                .filter(page -> page.kind() == PageKind.HOME)
+                .filter(page -> !Leaves.notices(page).isEmpty())
+                .map(page -> Leaves.with(page, Leaves.notices(page), List.of()))
+                .toList();
     }
 
     private static View entry(Content.LinkList.Entry entry, PaperView view) {

@@ -174,7 +174,7 @@ final class Leaves {
         });
     }
 
-    private static Page with(Page page, List<Content> opening, List<Section> sections) {
+    static Page with(Page page, List<Content> opening, List<Section> sections) {
         return new Page(page.stamp(), page.kind(), page.home(), page.title(), opening, sections, page.urgent());
     }
 
@@ -195,7 +195,12 @@ final class Leaves {
                 sections.add(new Section(section.stamp(), section.home(), section.title(), section.level(), contents));
             }
         }
-        return with(page, goesOn(page) ? List.of() : kept(page.opening()), sections);
+        return with(page, goesOn(page) ? notices(page) : kept(page.opening()), sections);
+    }
+
+    /** What is to be known first, which stands on the page that opens no book. */
+    static List<Content> notices(Page page) {
+        return page.opening().stream().filter(Content.Notice.class::isInstance).toList();
     }
 
     private static List<Content> kept(List<Content> contents) {

@@ -133,6 +133,7 @@ record PaperView(
                 .with("run-in", false)
                 .with("urgent", page.urgent())
                 .with("glossary", false)
+                .with("first", contents.first())
                 .with("opening", contents.opening())
                 .with("sections", contents.sections());
     }

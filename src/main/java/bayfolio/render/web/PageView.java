@@ -109,6 +109,7 @@ final class PageView {
                 .with("bar", bar())
                 .with("worker", up(file) + WebSite.WORKER)
                 .with("manifest", up(file) + WebSite.MANIFEST)
+                .with("first", contents.first())
                 .with("opening", contents.opening())
                 .with("sections", contents.sections());
     }
@@ -133,6 +134,9 @@ final class PageView {
         List<String> extras = new ArrayList<>();
         if (!steps.isEmpty()) {
             extras.add("acts");
+        }
+        if (has(Content.Notice.class)) {
+            extras.add("meanwhile");
         }
         if (page.urgent()) {
             extras.add("urgent");

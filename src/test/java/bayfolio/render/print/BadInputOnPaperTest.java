@@ -185,7 +185,7 @@ class BadInputOnPaperTest {
         Stamp section = page.stamp().child("long");
         Stamp list = section.child("list");
         Content.Steps.Step step = new Content.Steps.Step(
-                list.child("step"), List.of(), act, false, List.of(), List.of(), List.of(), List.of());
+                list.child("step"), List.of(), List.of(), act, false, List.of(), List.of(), List.of(), List.of());
         Content steps = new Content.Steps(
                 list, false, List.of(new Content.Steps.Part(list.child("part"), Optional.empty(), List.of(step))));
         return new Read(laid(
