@@ -24,7 +24,13 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "bayfolio",
         description = "Makes a cross-linked handbook for each coach of a fleet, and says what in it is untrue.",
-        subcommands = {CheckCommand.class, PublishCommand.class, PreviewCommand.class, TextsCommand.class},
+        subcommands = {
+            CheckCommand.class,
+            PublishCommand.class,
+            PreviewCommand.class,
+            AskCommand.class,
+            TextsCommand.class
+        },
         mixinStandardHelpOptions = true,
         version = "bayfolio 0.1.0",
         exitCodeListHeading = "%nExit codes:%n",

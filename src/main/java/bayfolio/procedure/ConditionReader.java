@@ -52,8 +52,7 @@ public final class ConditionReader<L> {
     }
 
     /** Of a condition that cannot be read nobody knows where it holds; it is told. */
-    public static <L> Condition<L> read(
-            Located<String> written, ConditionWords<L> words, Consumer<Finding> findings) {
+    public static <L> Condition<L> read(Located<String> written, ConditionWords<L> words, Consumer<Finding> findings) {
         if (written.value().strip().equals("every coach")) {
             return new Condition.Always<>();
         }
@@ -130,8 +129,8 @@ public final class ConditionReader<L> {
 
     private void broken(Token token, String message) {
         if (!broken) {
-            findings.accept(Finding.error("malformed-condition", place(token), message)
-                    .mend(words.mend()));
+            findings.accept(
+                    Finding.error("malformed-condition", place(token), message).mend(words.mend()));
         }
         broken = true;
     }

@@ -29,10 +29,10 @@ public interface ConditionWords<L> {
         public Optional<Feature> read(Located<String> word, Consumer<Finding> findings) {
             Optional<Feature> feature = Feature.named(word.value());
             if (feature.isEmpty()) {
-                findings.accept(Finding.error(
-                                "unknown-feature", word.at(), "`" + word.value() + "` is no feature of a coach")
-                        .near(NearNames.to(word.value(), Feature.words()))
-                        .mend(mend()));
+                findings.accept(
+                        Finding.error("unknown-feature", word.at(), "`" + word.value() + "` is no feature of a coach")
+                                .near(NearNames.to(word.value(), Feature.words()))
+                                .mend(mend()));
             }
             return feature;
         }
