@@ -33,6 +33,7 @@ final class ArchitectureTest {
             "read",
             "check",
             "compose",
+            "ask",
             "render",
             "publish",
             "preview",

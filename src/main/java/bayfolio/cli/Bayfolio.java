@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
             PublishCommand.class,
             PreviewCommand.class,
             ShowCommand.class,
+            AskCommand.class,
             TextsCommand.class
         },
         mixinStandardHelpOptions = true,

@@ -7,9 +7,6 @@ import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
 import bayfolio.fact.Type;
-import bayfolio.measure.Meters;
-import bayfolio.measure.Rounding;
-import bayfolio.measure.Symbol;
 import bayfolio.model.Compartment;
 import bayfolio.model.HireMark;
 import bayfolio.model.Item;
@@ -361,15 +358,7 @@ final class StaffSheets {
     }
 
     private String due(NextDue due) {
-        List<String> when = Stream.of(
-                        due.day().map(day -> view.wording().of(Type.DAY, day)),
-                        due.odometer().map(at -> view.wording().of(Type.measured(Meters.SCALE), at)),
-                        due.hours()
-                                .map(at ->
-                                        view.words().amount(Rounding.NEAREST.print(at.value() / 3600, 0, Symbol.HOUR))))
-                .flatMap(Optional::stream)
-                .toList();
-        return when.isEmpty() ? view.word("sheet.not-known") : view.words().or(when);
+        return DueWords.of(due, view.wording()).orElse(view.word("sheet.not-known"));
     }
 
     private Content table(Stamp section, List<String> head, List<List<List<Inline>>> rows) {

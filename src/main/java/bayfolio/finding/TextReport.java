@@ -118,6 +118,12 @@ public final class TextReport {
                 + "\n";
     }
 
+    /** How wide a text is on the screen, in columns of a terminal. */
+    public static int columns(String text) {
+        int[] points = text.codePoints().toArray();
+        return columns(points, 0, points.length);
+    }
+
     /** How wide a stretch of a line is on the screen. */
     private static int columns(int[] points, int from, int to) {
         int columns = 0;

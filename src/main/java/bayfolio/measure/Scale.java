@@ -70,6 +70,24 @@ public final class Scale<Q extends Quantity> {
         return example;
     }
 
+    /** The unit that a quantity is kept in, as it is written; empty where it has none, as a share of a whole. */
+    public String kept() {
+        return ways.stream()
+                .map(WrittenUnit::spelling)
+                .filter(unit -> one(unit) == 1)
+                .findFirst()
+                .orElse("");
+    }
+
+    /** One of a unit, in the unit that it is kept in. */
+    private double one(String unit) {
+        return ways.stream()
+                .filter(way -> way.takes("1 " + unit))
+                .findFirst()
+                .map(way -> way.read("1 " + unit))
+                .orElse(Double.NaN);
+    }
+
     /** Every spelling of a unit taken; those that messages offer come first, in that order. */
     public List<String> units() {
         return Stream.concat(offered().stream(), ways.stream().map(WrittenUnit::spelling))

@@ -2,6 +2,8 @@ package bayfolio.model;
 
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
+import bayfolio.source.Place;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,7 +33,7 @@ public enum Feature {
     TRANSFER_MANUAL(unit -> transfer(unit, Transfer.Kind.MANUAL)),
     SURGE_PROTECTION(unit -> yes(unit, Unit.SURGE_PROTECTION)),
     LOAD_MANAGEMENT(unit -> yes(unit, Unit.LOAD_MANAGEMENT)),
-    SMALL_SUPPLY_ADAPTER(unit -> unit.holds("small-supply-adapter")),
+    SMALL_SUPPLY_ADAPTER(unit -> holds(unit, "small-supply-adapter")),
     GENERATOR(unit -> unit.generator().isPresent()),
     GENERATOR_AUTOSTART(unit ->
             unit.generator().flatMap(it -> it.facts().find(Generator.AUTOSTART)).orElse(false)),
@@ -43,7 +45,7 @@ public enum Feature {
     SOLAR(unit -> unit.facts().has(Unit.SOLAR)),
     HOUSE_LEAD_ACID(unit -> house(unit, false)),
     HOUSE_LITHIUM(unit -> house(unit, true)),
-    BATTERY_BOOST(unit -> unit.holds("battery-boost-switch")),
+    BATTERY_BOOST(unit -> holds(unit, "battery-boost-switch")),
     BATTERY_SWITCH_RELAY(unit -> batterySwitch(unit, true)),
     BATTERY_SWITCH_MANUAL(unit -> batterySwitch(unit, false)),
     LP_TANK(unit -> gas(unit, Gas.Kind.TANK)),
@@ -52,9 +54,9 @@ public enum Feature {
             .find(Unit.GAS)
             .flatMap(gas -> gas.facts().find(Gas.CRASH_SENSOR))
             .orElse(false)),
-    CITY_WATER(unit -> unit.holds("city-water-inlet")),
-    GRAVITY_FILL(unit -> unit.holds("fresh-fill-port")),
-    FILL_VALVE(unit -> unit.holds("water-fill-valve")),
+    CITY_WATER(unit -> holds(unit, "city-water-inlet")),
+    GRAVITY_FILL(unit -> holds(unit, "fresh-fill-port")),
+    FILL_VALVE(unit -> holds(unit, "water-fill-valve")),
     WATER_HEATER_GAS(unit -> burns(unit, Appliance.What.WATER_HEATER, Appliance.Energy.GAS)),
     WATER_HEATER_ELECTRIC(unit -> burns(unit, Appliance.What.WATER_HEATER, Appliance.Energy.AC)),
     OUTSIDE_SHOWER(unit -> appliance(unit, Appliance.What.OUTSIDE_SHOWER)),
@@ -68,7 +70,7 @@ public enum Feature {
     HEATER_GAS(unit -> heats(unit, Appliance.Energy.GAS)),
     HEATER_DIESEL(unit -> heats(unit, Appliance.Energy.DIESEL)),
     HEATER_ELECTRIC(unit -> heats(unit, Appliance.Energy.AC)),
-    FROST_PROTECTION_VALVE(unit -> unit.holds("frost-valve")),
+    FROST_PROTECTION_VALVE(unit -> holds(unit, "frost-valve")),
     ROOF_AC(unit -> appliance(unit, Appliance.What.AIR_CONDITIONER) || appliance(unit, Appliance.What.HEAT_PUMP)),
     SEVERAL_AIR_CONDITIONERS(unit -> unit.appliances().stream()
                     .map(it -> it.facts().get(Appliance.WHAT))
@@ -79,10 +81,10 @@ public enum Feature {
     TANK_HEATERS(unit -> appliance(unit, Appliance.What.TANK_HEATER)),
     BLACK_TANK(unit -> tank(unit, Tank.Contents.BLACK)),
     CASSETTE_TOILET(unit -> tank(unit, Tank.Contents.CASSETTE)),
-    GRAY_TANK_HOSE(unit -> tank(unit, Tank.Contents.GRAY) && unit.holds("gray-dump-valve")),
-    GRAY_DRAIN_FLOOR(unit -> unit.holds("gray-drain-tap")),
+    GRAY_TANK_HOSE(unit -> tank(unit, Tank.Contents.GRAY) && holds(unit, "gray-dump-valve")),
+    GRAY_DRAIN_FLOOR(unit -> holds(unit, "gray-drain-tap")),
     MACERATOR(unit -> appliance(unit, Appliance.What.MACERATOR)),
-    TANK_FLUSH(unit -> unit.holds("tank-flush-inlet")),
+    TANK_FLUSH(unit -> holds(unit, "tank-flush-inlet")),
     FLUSH_VALVE_SHUT(unit -> unit.facts()
             .find(Unit.WATER)
             .flatMap(water -> water.facts().find(Water.FLUSH_VALVE))
@@ -100,12 +102,12 @@ public enum Feature {
     SLIDE_LOCKS(unit -> unit.slides().stream()
             .anyMatch(slide -> slide.facts().find(Slide.TRAVEL_LOCKS).orElse(false))),
     JACKS(unit -> unit.facts().has(Unit.JACKS)),
-    LEVELING_RAMPS(unit -> unit.holds("leveling-ramp")),
+    LEVELING_RAMPS(unit -> holds(unit, "leveling-ramp")),
     AWNING_ELECTRIC(unit -> awning(unit, Awning.Kind.ELECTRIC)),
     AWNING_MANUAL(unit -> awning(unit, Awning.Kind.MANUAL)),
     STEP_ELECTRIC(unit -> unit.steps().stream().anyMatch(step -> step.facts().get(Step.KIND) == Step.Kind.ELECTRIC)),
-    KEYLESS_ENTRY(unit -> unit.holds("entry-keypad")),
-    ANTENNA_RAISED(unit -> unit.holds("antenna-control")),
+    KEYLESS_ENTRY(unit -> holds(unit, "entry-keypad")),
+    ANTENNA_RAISED(unit -> holds(unit, "antenna-control")),
     DROP_DOWN_BED(unit -> appliance(unit, Appliance.What.DROP_DOWN_BED)),
     SLIDING_TRAYS(unit -> !unit.trays().isEmpty()),
     DIESEL(unit -> fuel(unit, Engine.Fuel.DIESEL)),
@@ -118,7 +120,7 @@ public enum Feature {
     REAR_CAMERA(unit -> engine(unit, Engine.REAR_CAMERA)),
     DUAL_REAR_WHEELS(unit -> tires(unit, Tires.DUAL_REAR)),
     SPARE_WHEEL(unit -> tires(unit, Tires.SPARE)),
-    HITCH(unit -> unit.holds("tow-hitch")),
+    HITCH(unit -> holds(unit, "tow-hitch")),
     HITCH_PIN_AND_CHAINS(unit -> hitch(unit, Connection.Coupling.PIN_AND_CHAINS)),
     HITCH_BALL_AND_CABLE(unit -> hitch(unit, Connection.Coupling.BALL_AND_CABLE)),
     AFTER_HOURS_PICKUP(unit -> hire(unit, Hire.AFTER_HOURS_PICKUP)),
@@ -149,6 +151,16 @@ public enum Feature {
 
     public boolean of(Unit unit) {
         return derivation.test(unit);
+    }
+
+    /** Where it stands in a description that it is so: the last fact that this was derived from. */
+    public Optional<Place> at(Unit unit) {
+        List<Place> asked = new ArrayList<>();
+        Unit watched = new Unit(unit.facts()
+                .watched((record, key) -> record.ifRead(key).ifPresent(fact -> asked.add(fact.at()))));
+        // What is asked for while a description is put together says nothing of the feature.
+        asked.clear();
+        return of(watched) && !asked.isEmpty() ? Optional.of(asked.get(asked.size() - 1)) : Optional.empty();
     }
 
     public static Optional<Feature> named(String word) {
@@ -219,6 +231,17 @@ public enum Feature {
         return unit.appliances().stream()
                 .filter(it -> it.facts().get(Appliance.WHAT) == what)
                 .anyMatch(it -> it.facts().all(Appliance.ENERGY).contains(energy));
+    }
+
+    /** Its holder is asked for its roles, so that whoever watches the facts learns by which it is so. */
+    private static boolean holds(Unit unit, String role) {
+        return unit.holds(role)
+                && unit.things()
+                        .filter(thing -> thing.facts().ifRead(thing.identity().roles()).stream()
+                                .flatMap(roles -> roles.value().stream())
+                                .anyMatch(held -> held.value().equals(role)))
+                        .limit(1)
+                        .allMatch(thing -> thing.roles().contains(role));
     }
 
     /** Whether a heater of rooms does so on this; a second energy beside it only runs its fan and its brain. */

@@ -112,7 +112,7 @@ record Draft(
                 coaches.add(WebSite.entry(handbook.whole()));
             }
         }
-        return new Draft(number + 1, findings, site, handbooks, media, site.shared(coaches));
+        return new Draft(number + 1, findings, site, handbooks, media, site.shared(Output.Whole.forRenters(coaches)));
     }
 
     /** Photos and films are large: they are made anew where a file or its day is another. */

@@ -1,7 +1,6 @@
 package bayfolio.procedure;
 
 import bayfolio.finding.Finding;
-import bayfolio.finding.NearNames;
 import bayfolio.model.Feature;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
@@ -12,8 +11,12 @@ import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads a condition; {@code not} binds closest, then {@code and}, then {@code or}. */
-public final class ConditionReader {
+/**
+ * Reads a condition; {@code not} binds closest, then {@code and}, then {@code or}.
+ *
+ * @param <L> what a single word of it stands for
+ */
+public final class ConditionReader<L> {
     private static final Pattern TOKEN = Pattern.compile("[()]|[^\\s()]+");
 
     /** More than any procedure needs; without a limit, a hostile file overflows the stack. */
@@ -23,6 +26,7 @@ public final class ConditionReader {
 
     private final Place at;
     private final int length;
+    private final ConditionWords<L> words;
     private final Consumer<Finding> findings;
     private final List<Token> tokens = new ArrayList<>();
     private int next;
@@ -30,10 +34,11 @@ public final class ConditionReader {
 
     private record Token(String text, int offset) {}
 
-    private ConditionReader(Located<String> written, Consumer<Finding> findings) {
+    private ConditionReader(Located<String> written, ConditionWords<L> words, Consumer<Finding> findings) {
         String value = written.value();
         this.at = written.at();
         this.length = value.codePointCount(0, value.length());
+        this.words = words;
         this.findings = findings;
         Matcher matcher = TOKEN.matcher(value);
         while (matcher.find()) {
@@ -41,73 +46,73 @@ public final class ConditionReader {
         }
     }
 
+    /** When a procedure applies. */
+    public static Condition<Feature> read(Located<String> written, Consumer<Finding> findings) {
+        return read(written, ConditionWords.FEATURES, findings);
+    }
+
     /** Of a condition that cannot be read nobody knows where it holds; it is told. */
-    public static Condition read(Located<String> written, Consumer<Finding> findings) {
+    public static <L> Condition<L> read(Located<String> written, ConditionWords<L> words, Consumer<Finding> findings) {
         if (written.value().strip().equals("every coach")) {
-            return new Condition.Always();
+            return new Condition.Always<>();
         }
-        ConditionReader reader = new ConditionReader(written, findings);
+        ConditionReader<L> reader = new ConditionReader<>(written, words, findings);
         if (reader.tokens.size() > MOST_WORDS) {
             reader.broken(new Token("", 0), "the condition has more than " + MOST_WORDS + " words and brackets");
-            return new Condition.Unread();
+            return new Condition.Unread<>();
         }
-        Condition condition = reader.or();
+        Condition<L> condition = reader.or();
         reader.peek().ifPresent(token -> reader.broken(token, "`" + token.text + "` is one word too many"));
-        return reader.broken ? new Condition.Unread() : condition;
+        return reader.broken ? new Condition.Unread<>() : condition;
     }
 
-    private Condition or() {
-        Condition left = and();
+    private Condition<L> or() {
+        Condition<L> left = and();
         while (takes("or")) {
-            left = new Condition.Or(left, and());
+            left = new Condition.Or<>(left, and());
         }
         return left;
     }
 
-    private Condition and() {
-        Condition left = not();
+    private Condition<L> and() {
+        Condition<L> left = not();
         while (takes("and")) {
-            left = new Condition.And(left, not());
+            left = new Condition.And<>(left, not());
         }
         return left;
     }
 
-    private Condition not() {
+    private Condition<L> not() {
         if (takes("not")) {
-            return new Condition.Not(not());
+            return new Condition.Not<>(not());
         }
         if (takes("(")) {
-            Condition inside = or();
+            Condition<L> inside = or();
             if (!takes(")")) {
                 broken(new Token("", 0), "a bracket is not closed");
             }
             return inside;
         }
-        return feature();
+        return word();
     }
 
-    private Condition feature() {
+    private Condition<L> word() {
         Optional<Token> token = peek();
         if (token.isEmpty()) {
-            broken(new Token("", 0), "a feature is missing at the end");
-            return new Condition.Unread();
+            broken(new Token("", 0), words.called() + " is missing at the end");
+            return new Condition.Unread<>();
         }
         if (JOINTS.contains(token.get().text)) {
-            broken(token.get(), "a feature is missing before `" + token.get().text + "`");
-            return new Condition.Unread();
+            broken(token.get(), words.called() + " is missing before `" + token.get().text + "`");
+            return new Condition.Unread<>();
         }
         next++;
-        String word = token.get().text;
-        Optional<Feature> feature = Feature.named(word);
-        if (feature.isEmpty()) {
+        Optional<L> what = words.read(new Located<>(token.get().text, place(token.get())), findings);
+        if (what.isEmpty()) {
             broken = true;
-            findings.accept(
-                    Finding.error("unknown-feature", place(token.get()), "`" + word + "` is no feature of a coach")
-                            .near(NearNames.to(word, Feature.words()))
-                            .mend("Write `every coach`, or features joined by `and`, `or`, `not`."));
-            return new Condition.Unread();
+            return new Condition.Unread<>();
         }
-        return new Condition.Has(feature.get());
+        return new Condition.Has<>(what.get());
     }
 
     private Optional<Token> peek() {
@@ -124,8 +129,8 @@ public final class ConditionReader {
 
     private void broken(Token token, String message) {
         if (!broken) {
-            findings.accept(Finding.error("malformed-condition", place(token), message)
-                    .mend("Write `every coach`, or features joined by `and`, `or`, `not`."));
+            findings.accept(
+                    Finding.error("malformed-condition", place(token), message).mend(words.mend()));
         }
         broken = true;
     }

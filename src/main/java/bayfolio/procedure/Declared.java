@@ -4,9 +4,12 @@ import bayfolio.fact.Described;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
+import bayfolio.finding.Finding;
+import bayfolio.finding.NearNames;
 import bayfolio.measure.Quantity;
 import bayfolio.model.Kinds;
 import bayfolio.model.Thing;
+import bayfolio.source.Place;
 import bayfolio.template.Value;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -25,6 +28,9 @@ import java.util.function.Function;
  */
 record Declared(
         Optional<Collection<String>> known, Function<String, Declared> find, Optional<Value.Withheld> withheld) {
+    /** The code for a name within a text or a yes. */
+    static final String INNERMOST = "nothing-to-fill-in";
+
     /** Names that only a coach could tell. */
     static final Declared OPEN = new Declared(Optional.empty(), word -> open(), Optional.empty());
 
@@ -63,6 +69,43 @@ record Declared(
         return known.orElse(List.of()).stream()
                 .filter(name -> staff || find.apply(name).withheld().isEmpty())
                 .toList();
+    }
+
+    /**
+     * What is wrong with a dotted name within these, whatever the coach: one of its words is no name, or for staff.
+     *
+     * @param at where it is asked for
+     * @param staff whether staff alone read the text that asks
+     */
+    Optional<Finding> wrong(String[] words, Place at, boolean staff) {
+        Declared names = this;
+        for (int i = 0; i < words.length && names.known.isPresent(); i++) {
+            String before = String.join(".", List.of(words).subList(0, i));
+            if (names.known.get().isEmpty()) {
+                return Optional.of(Finding.error(INNERMOST, at, "`" + before + "` has no names within it")
+                        .mend("Ask for it alone."));
+            }
+            if (!names.known.get().contains(words[i])) {
+                return Optional.of(unknown(words[i], before, names.known(staff), at));
+            }
+            names = names.find.apply(words[i]);
+            if (names.withheld.isPresent() && !staff) {
+                Value.Withheld why = names.withheld.get();
+                return Optional.of(
+                        Finding.error("staff-fact-for-renter", at, why.why()).mend(why.mend()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** @param before what the word was looked for in; empty for the first of a name */
+    static Finding unknown(String word, String before, Collection<String> known, Place at) {
+        return Finding.error(
+                        "unknown-name",
+                        at,
+                        "there is no name `" + word + "`" + (before.isEmpty() ? "" : " in `" + before + "`"))
+                .near(NearNames.to(word, known))
+                .mend("The reference for writers lists the names.");
     }
 
     /** All kinds that a reference may be to are one here, or it takes a coach to tell them apart. */

@@ -50,7 +50,7 @@ record RecordNames(Wording wording, Facts facts, String what, boolean staff) imp
         Object fact = located.value();
         return type.accept(new Type.Visitor<Value>() {
             private Value words() {
-                return new Value.Text(wording.of(type, located));
+                return new Value.Text(wording.of(type, located), Optional.of(located));
             }
 
             @Override
@@ -65,12 +65,15 @@ record RecordNames(Wording wording, Facts facts, String what, boolean staff) imp
 
             @Override
             public <E> Value choice(Type.Choice<E> choice) {
-                return words();
+                Enum<?> chosen = (Enum<?>) fact;
+                // Those that drawings alone show have no words of their own.
+                String said = wording.words().find(Wording.key(chosen)).orElseGet(() -> Type.word(chosen));
+                return new Value.Text(said, Optional.of(located));
             }
 
             @Override
             public Value yesNo(Type.YesNo yesNo) {
-                return new Value.Flag(fact.equals(true));
+                return new Value.Flag(fact.equals(true), Optional.of(located));
             }
 
             @Override
@@ -87,7 +90,7 @@ record RecordNames(Wording wording, Facts facts, String what, boolean staff) imp
             public Value reference(Type.Reference reference) {
                 Optional<Thing> thing = wording.coach().referred(reference, fact.toString());
                 return thing.map(it -> staff || !it.forStaff()
-                                ? new Value.Inner(new ThingNames(wording, it, staff))
+                                ? new Value.Inner(new ThingNames(wording, it, staff), Optional.of(located))
                                 : Withheld.thing(it.kind(), it.id()))
                         .orElse(new Value.Absent(
                                 "`" + fact + "` in the description of " + what + " names nothing",
@@ -116,8 +119,13 @@ record RecordNames(Wording wording, Facts facts, String what, boolean staff) imp
 
             @Override
             public <E extends Described> Value record(Type.Nested<E> nested) {
-                return new Value.Inner(new RecordNames(
-                        wording, ((Described) fact).facts(), nested.shape().name(), staff));
+                return new Value.Inner(
+                        new RecordNames(
+                                wording,
+                                ((Described) fact).facts(),
+                                nested.shape().name(),
+                                staff),
+                        Optional.of(located));
             }
         });
     }

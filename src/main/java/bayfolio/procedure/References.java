@@ -361,7 +361,7 @@ public final class References {
                 .mend("Name " + Article.a(kind) + " by its role.");
     }
 
-    static Finding unknownScript(Form form, String id, Place at, Library library) {
+    public static Finding unknownScript(Form form, String id, Place at, Library library) {
         Optional<Form> other = library.scripts().stream()
                 .filter(script -> script.id().equals(id))
                 .map(Script::form)
@@ -417,7 +417,7 @@ public final class References {
         return library;
     }
 
-    static Optional<Finding> unknownStage(String id, Place at) {
+    public static Optional<Finding> unknownStage(String id, Place at) {
         List<String> stages = Arrays.stream(Stage.values()).map(Stage::word).toList();
         return stages.contains(id) ? Optional.empty() : Optional.of(unknown("stage", id, at, stages));
     }

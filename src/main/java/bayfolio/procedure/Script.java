@@ -3,6 +3,7 @@ package bayfolio.procedure;
 import bayfolio.fact.Facts;
 import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
+import bayfolio.model.Feature;
 import bayfolio.model.Features;
 import bayfolio.model.Unit;
 import bayfolio.model.Whose;
@@ -22,7 +23,7 @@ public final class Script {
 
     private final Form form;
     private final Head head;
-    private final Condition when;
+    private final Condition<Feature> when;
     private final SourceFile file;
     private final String body;
     private final int firstLine;
@@ -34,7 +35,7 @@ public final class Script {
     private Script(
             Form form,
             Head head,
-            Condition when,
+            Condition<Feature> when,
             SourceFile file,
             String body,
             int firstLine,
@@ -55,7 +56,7 @@ public final class Script {
     public static Script of(
             Form form,
             Head head,
-            Condition when,
+            Condition<Feature> when,
             SourceFile file,
             String body,
             int firstLine,
@@ -173,6 +174,6 @@ public final class Script {
         if (!head.facts().whole()) {
             throw new UnreadException("the head of " + file + " could not be read");
         }
-        return when.holds(features);
+        return when.holds(features::contains);
     }
 }

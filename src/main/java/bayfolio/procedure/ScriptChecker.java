@@ -2,23 +2,14 @@ package bayfolio.procedure;
 
 import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
-import bayfolio.finding.NearNames;
-import bayfolio.model.Country;
-import bayfolio.model.Feature;
 import bayfolio.model.Fleet;
-import bayfolio.model.FleetFacts;
 import bayfolio.model.Kinds;
 import bayfolio.model.Phone;
-import bayfolio.model.Unit;
 import bayfolio.model.Whose;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.template.Template;
-import bayfolio.template.Value;
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -37,15 +28,13 @@ import java.util.stream.Stream;
  * takes: a misspelled feature, role or word would else sleep there until a refit wakes it.
  */
 public final class ScriptChecker {
-    private static final Declared SCRIPT = Declared.of(ScriptNames.WORDS, it -> Declared.NONE);
-
     private static final Pattern REFERENCE =
             Pattern.compile("]\\(([a-z][a-z-]*+):([^()\\[\\]\\s\"]*+)(?: \"([^\"]*+)\")?\\)");
 
     private final Fleet fleet;
     private final Library library;
     private final Consumer<Finding> findings;
-    private final Map<Whose, Known> known;
+    private final Map<Whose, DeclaredNames> known;
     /** What is behind the sections of the script, each asked for by all names within it; by identity. */
     private final Map<Template.Asked, Declared> sections = new IdentityHashMap<>();
 
@@ -58,20 +47,7 @@ public final class ScriptChecker {
 
     private record Reference(String kind, String name, Place at, Optional<Located<String>> title) {}
 
-    /**
-     * What the things of one coach or of the whole fleet are called.
-     *
-     * @param ids of all kinds
-     * @param byKind for each kind its ids and roles
-     * @param forStaff for each kind the ids and roles of things that are for staff wherever there is one
-     */
-    private record Known(Set<String> ids, Map<String, Set<String>> byKind, Map<String, Set<String>> forStaff) {
-        Set<String> forStaff(String kind) {
-            return forStaff.getOrDefault(kind, Set.of());
-        }
-    }
-
-    private ScriptChecker(Fleet fleet, Library library, Map<Whose, Known> known, Consumer<Finding> findings) {
+    private ScriptChecker(Fleet fleet, Library library, Map<Whose, DeclaredNames> known, Consumer<Finding> findings) {
         this.fleet = fleet;
         this.library = library;
         this.known = known;
@@ -79,7 +55,7 @@ public final class ScriptChecker {
     }
 
     public static void check(Fleet fleet, Library library, Consumer<Finding> findings) {
-        Map<Whose, Known> known = new ConcurrentHashMap<>();
+        Map<Whose, DeclaredNames> known = new ConcurrentHashMap<>();
         library.scripts().parallelStream()
                 .map(script -> {
                     List<Finding> told = new ArrayList<>();
@@ -142,13 +118,14 @@ public final class ScriptChecker {
         if (Kinds.named(kind).isPresent()) {
             if (!filled
                     && fleet.role(name).isEmpty()
-                    && !known(script).ids.contains(name)
-                    && (script.whose().shared() || idsRead(kind, script))) {
+                    && !known(script).hasId(name)
+                    && (script.whose().shared() || known(script).idsRead(kind))) {
                 findings.accept(
                         script.whose().shared()
                                 ? References.unknownRole(kind, name, at, fleet)
-                                : References.unknownThing(kind, name, at, fleet, units(script)));
-            } else if (!script.forStaff() && known(script).forStaff(kind).contains(name)) {
+                                : References.unknownThing(
+                                        kind, name, at, fleet, known(script).units()));
+            } else if (!script.forStaff() && known(script).forStaff(kind, name)) {
                 findings.accept(References.staffThing(kind, name, at));
             }
         } else if (!References.isScheme(kind)) {
@@ -183,48 +160,8 @@ public final class ScriptChecker {
                 .findFirst();
     }
 
-    private Known known(Script script) {
-        return known.computeIfAbsent(script.whose(), it -> {
-            Map<String, Set<String>> byKind = new HashMap<>();
-            fleet.roles()
-                    .forEach(role -> byKind.computeIfAbsent(role.kind(), kind -> new LinkedHashSet<>())
-                            .add(role.id()));
-            Set<String> ids = new HashSet<>();
-            // In texts for several coaches things are called by their roles alone.
-            Stream.concat(units(script).flatMap(Unit::things), fleet.siteThings())
-                    .filter(thing -> !script.whose().shared())
-                    .forEach(thing -> {
-                        ids.add(thing.id());
-                        byKind.computeIfAbsent(thing.kind(), kind -> new LinkedHashSet<>())
-                                .add(thing.id());
-                    });
-            return new Known(ids, byKind, forStaff(units(script)));
-        });
-    }
-
-    private static Map<String, Set<String>> forStaff(Stream<Unit> units) {
-        Map<String, Set<String>> forStaff = new HashMap<>();
-        Map<String, Set<String>> forAll = new HashMap<>();
-        units.flatMap(Unit::things)
-                .forEach(thing -> UnreadException.upTo(() -> {
-                    Set<String> names = (thing.forStaff() ? forStaff : forAll)
-                            .computeIfAbsent(thing.kind(), kind -> new HashSet<>());
-                    names.add(thing.id());
-                    names.addAll(thing.roles());
-                }));
-        forStaff.forEach((kind, names) -> names.removeAll(forAll.getOrDefault(kind, Set.of())));
-        return forStaff;
-    }
-
-    /** Whether it is known what things of a kind the script may speak of. */
-    private boolean idsRead(String kind, Script script) {
-        return (fleet.coachesRead() || !script.whose().shared())
-                && fleet.siteRead(kind)
-                && units(script).allMatch(unit -> unit.idsRead(kind));
-    }
-
-    private Stream<Unit> units(Script script) {
-        return fleet.units().stream().filter(unit -> script.whose().has(unit));
+    private DeclaredNames known(Script script) {
+        return known.computeIfAbsent(script.whose(), whose -> DeclaredNames.ofTexts(fleet, library, whose));
     }
 
     private void name(Template.Asked asked, Script script) {
@@ -233,37 +170,14 @@ public final class ScriptChecker {
         if (scope.isEmpty()) {
             Set<String> names = new LinkedHashSet<>();
             scopes(asked, script).forEach(it -> names.addAll(it.known(script.forStaff())));
-            findings.accept(unknown(asked, words[0], names, ""));
+            findings.accept(Declared.unknown(words[0], "", names, asked.at()));
             return;
         }
-        Declared names = scope.get();
-        for (int i = 0; i < words.length && names.known().isPresent(); i++) {
-            Collection<String> known = names.known().get();
-            if (known.isEmpty()) {
-                return; // nothing within it, which is told where it is filled in
-            }
-            if (!known.contains(words[i])) {
-                String before = String.join(".", List.of(words).subList(0, i));
-                findings.accept(unknown(asked, words[i], names.known(script.forStaff()), before));
-                return;
-            }
-            names = names.find().apply(words[i]);
-            if (names.withheld().isPresent() && !script.forStaff()) {
-                Value.Withheld withheld = names.withheld().get();
-                findings.accept(Finding.error("staff-fact-for-renter", asked.at(), withheld.why())
-                        .mend(withheld.mend()));
-                return;
-            }
-        }
-    }
-
-    private static Finding unknown(Template.Asked asked, String word, Collection<String> known, String before) {
-        return Finding.error(
-                        "unknown-name",
-                        asked.at(),
-                        "there is no name `" + word + "`" + (before.isEmpty() ? "" : " in `" + before + "`"))
-                .near(NearNames.to(word, known))
-                .mend("The reference for writers lists the names.");
+        scope.get()
+                .wrong(words, asked.at(), script.forStaff())
+                // What has nothing within it is told where it is filled in.
+                .filter(finding -> !finding.code().equals(Declared.INNERMOST))
+                .ifPresent(findings);
     }
 
     /** What the name is looked up in: the innermost that knows its first word, or that only a coach could tell. */
@@ -289,7 +203,7 @@ public final class ScriptChecker {
             }
             scopes.add(behind);
         }
-        scopes.add(Declared.of(RootNames.ROOTS, word -> root(word, script)));
+        scopes.add(known(script).all());
         return scopes;
     }
 
@@ -301,49 +215,5 @@ public final class ScriptChecker {
             names = known ? names.find().apply(word) : Declared.OPEN;
         }
         return names;
-    }
-
-    private Declared root(String word, Script script) {
-        return switch (word) {
-            case "has" -> Declared.of(Feature.words(), it -> Declared.NONE);
-            case "unit" -> Declared.of(Unit.SHAPE);
-            case "fleet" -> Declared.of(FleetFacts.SHAPE);
-            case "country" -> Declared.of(Country.SHAPE);
-            case "reckoned" -> Declared.of(ReckonedNames.words(), it -> Declared.NONE);
-            case "procedure" -> scripts(Form.PROCEDURE, script);
-            case "trouble" -> scripts(Form.TROUBLE, script);
-            case "turn", "turn-back" -> Declared.of(TurnNames.WORDS, it -> SCRIPT);
-            case "any" -> Declared.of(Kinds.names(), kind -> things(kind, script, Declared.NONE));
-            case "all" -> Declared.of(Kinds.names(), ScriptChecker::kind);
-            default ->
-                Kinds.named(word)
-                        .map(it -> things(word, script, kind(word)))
-                        .filter(it -> it.known().filter(Collection::isEmpty).isEmpty())
-                        .orElse(Declared.OPEN);
-        };
-    }
-
-    /** All of a kind by their ids and roles, with the same behind each. */
-    private Declared things(String kind, Script script, Declared behind) {
-        if (!script.whose().shared() && !idsRead(kind, script)) {
-            return Declared.OPEN;
-        }
-        Set<String> forStaff = known(script).forStaff(kind);
-        return Declared.of(
-                known(script).byKind.getOrDefault(kind, Set.of()),
-                id -> forStaff.contains(id) ? behind.withheld(Withheld.thing(kind, id)) : behind);
-    }
-
-    private Declared scripts(Form form, Script script) {
-        if (!library.whole(script.whose())) {
-            return Declared.OPEN;
-        }
-        return Declared.of(
-                library.ids(form),
-                id -> library.forStaff(form, id) ? SCRIPT.withheld(Withheld.script(form, id)) : SCRIPT);
-    }
-
-    private static Declared kind(String name) {
-        return Kinds.named(name).map(Declared::of).orElse(Declared.OPEN);
     }
 }

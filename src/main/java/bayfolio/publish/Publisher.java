@@ -3,8 +3,10 @@ package bayfolio.publish;
 import bayfolio.check.Check;
 import bayfolio.check.CheckedCoach;
 import bayfolio.compose.Composer;
+import bayfolio.compose.FleetOverview;
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
+import bayfolio.document.Overview;
 import bayfolio.model.Unit;
 import bayfolio.model.Wording;
 import bayfolio.render.Means;
@@ -216,10 +218,21 @@ public final class Publisher {
                     }
                 }
             }
+            Output.Whole whole = reader == Audience.STAFF
+                    ? new Output.Whole(coaches, Optional.of(overview()))
+                    : Output.Whole.forRenters(coaches);
             for (Output output : outputs) {
-                files.putAll(output.shared(coaches));
+                files.putAll(output.shared(whole));
             }
             return files;
+        }
+
+        /** Of all coaches as they are described now, those that are not made anew, too. */
+        private Overview overview() {
+            return FleetOverview.of(
+                    check.fleet(),
+                    check.catalogs().of(check.fleet().languages()),
+                    unit -> check.findings().stopping(unit.id(), false).isEmpty());
         }
 
         private static Optional<byte[]> bytes(Map<String, Path> published, String path) {

@@ -495,7 +495,7 @@ public final class FleetReader {
                         it.facts()
                                 .ifRead(Head.WHEN)
                                 .map(when -> ConditionReader.read(when, findings))
-                                .orElse(new Condition.Unread()),
+                                .orElse(new Condition.Unread<>()),
                         file,
                         text.body(),
                         text.firstLine(),

@@ -155,7 +155,9 @@ final class Layers {
                 continue;
             }
             entries.add(entry);
-            shape.key(name).ifPresent(key -> alone(key, entry.getValueNode(), way.key(name)));
+            shape.key(name)
+                    .filter(key -> !shape.ofEachCoach(key))
+                    .ifPresent(key -> alone(key, entry.getValueNode(), way.key(name)));
         }
         toConfirm(over, under).ifPresent(entries::add);
         said.forEach((name, digest) -> {

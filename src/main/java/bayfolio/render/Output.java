@@ -2,6 +2,7 @@ package bayfolio.render;
 
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
+import bayfolio.document.Overview;
 import bayfolio.template.TemplateProblem;
 import java.util.List;
 import java.util.Map;
@@ -48,9 +49,25 @@ public interface Output {
         public static final Around NOTHING = new Around(Map.of(), path -> Optional.empty());
     }
 
-    /** The files that all coaches share. */
-    default Map<String, byte[]> shared(List<Entry> coaches) {
+    /** The files that all coaches share, and those about all of them. */
+    default Map<String, byte[]> shared(Whole fleet) {
         return Map.of();
+    }
+
+    /**
+     * What a reader gets of a fleet as a whole.
+     *
+     * @param coaches those that have a handbook there
+     * @param overview of all of them, for staff alone
+     */
+    record Whole(List<Entry> coaches, Optional<Overview> overview) {
+        public Whole {
+            coaches = List.copyOf(coaches);
+        }
+
+        public static Whole forRenters(List<Entry> coaches) {
+            return new Whole(coaches, Optional.empty());
+        }
     }
 
     /**

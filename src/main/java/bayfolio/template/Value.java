@@ -1,18 +1,36 @@
 package bayfolio.template;
 
+import bayfolio.source.Located;
 import java.util.List;
+import java.util.Optional;
 
-/** What stands behind a name of a template. */
+/** What stands behind a name of a template. What was written says where, for whoever asks for more than the text. */
 public sealed interface Value {
 
-    /** Printed, escaped for what the template makes. */
-    record Text(String text) implements Value {}
+    /**
+     * Printed, escaped for what the template makes.
+     *
+     * @param fact what was written; nothing where the text is made of other things
+     */
+    record Text(String text, Optional<Located<?>> fact) implements Value {
+        public Text(String text) {
+            this(text, Optional.empty());
+        }
+    }
 
     /** Chooses between a section and its inverse. */
-    record Flag(boolean yes) implements Value {}
+    record Flag(boolean yes, Optional<Located<?>> fact) implements Value {
+        public Flag(boolean yes) {
+            this(yes, Optional.empty());
+        }
+    }
 
     /** Names within a name: {@code unit} in {@code unit.size.height}. */
-    record Inner(Names names) implements Value {}
+    record Inner(Names names, Optional<Located<?>> fact) implements Value {
+        public Inner(Names names) {
+            this(names, Optional.empty());
+        }
+    }
 
     /**
      * Repeats a section. One alone may also be asked for its names directly: {@code

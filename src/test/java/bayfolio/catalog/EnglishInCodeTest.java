@@ -20,7 +20,7 @@ final class EnglishInCodeTest {
             List.of("catalog", "reckon", "explain", "drawing", "document", "compose", "render/web");
 
     /** Scripts of the pages. */
-    private static final Path ASSETS = Path.of("themes/harbor/assets");
+    private static final List<Path> SCRIPTS = List.of(Path.of("themes/harbor/assets"), Path.of("themes/harbor/staff"));
 
     private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\\n]|\\\\.)*)\"");
 
@@ -54,15 +54,18 @@ final class EnglishInCodeTest {
     @Test
     void noSentenceStandsInAScript() throws Exception {
         List<String> found = new ArrayList<>();
-        try (Stream<Path> files = Files.list(ASSETS)) {
-            for (Path file : files.filter(it -> it.toString().endsWith(".js")).toList()) {
-                literals(withoutComments(Files.readString(file))
-                                .replace("\"use strict\"", "")
-                                .replaceAll("throw new .*?;", ""))
-                        .filter(it -> WORDS.matcher(it).find())
-                        .filter(it -> !it.equals("filled over"))
-                        .filter(it -> !it.equals("field tick"))
-                        .forEach(it -> found.add(file + ": " + it));
+        for (Path folder : SCRIPTS) {
+            try (Stream<Path> files = Files.list(folder)) {
+                for (Path file :
+                        files.filter(it -> it.toString().endsWith(".js")).toList()) {
+                    literals(withoutComments(Files.readString(file))
+                                    .replace("\"use strict\"", "")
+                                    .replaceAll("throw new .*?;", ""))
+                            .filter(it -> WORDS.matcher(it).find())
+                            .filter(it -> !it.equals("filled over"))
+                            .filter(it -> !it.equals("field tick"))
+                            .forEach(it -> found.add(file + ": " + it));
+                }
             }
         }
 

@@ -84,6 +84,17 @@ class ScaleTest {
         assertThat(parsed(scale, scale.example()).scale()).isSameAs(scale);
     }
 
+    /** By another way: one of the unit that it is kept in is one. */
+    @ParameterizedTest
+    @MethodSource("scales")
+    void oneOfTheUnitThatItIsKeptInIsOne(Scale<?> scale) {
+        if (scale.kept().isEmpty()) {
+            assertThat(scale).isSameAs(Share.SCALE);
+        } else {
+            assertThat(parsed(scale, "1 " + scale.kept()).value()).isEqualTo(1);
+        }
+    }
+
     @Test
     void noSpellingBelongsToTwoScales() {
         Set<String> seen = new HashSet<>();

@@ -5,6 +5,7 @@ import bayfolio.document.PageKind;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
+import bayfolio.model.Feature;
 import bayfolio.model.Fleet;
 import bayfolio.model.Whose;
 import bayfolio.read.FleetReader;
@@ -62,14 +63,14 @@ public final class Demo {
 
     /** A script whose body begins on line 8 of its file. */
     static Script script(String body, Consumer<Finding> findings) {
-        return script("by-test", Who.RENTER, Stage.LIVING, new Condition.Always(), List.of(), body, findings);
+        return script("by-test", Who.RENTER, Stage.LIVING, new Condition.Always<>(), List.of(), body, findings);
     }
 
     public static Script script(
             String id,
             Who who,
             Stage stage,
-            Condition when,
+            Condition<Feature> when,
             List<String> formerly,
             String body,
             Consumer<Finding> findings) {
@@ -83,7 +84,7 @@ public final class Demo {
             String id,
             Who who,
             Stage stage,
-            Condition when,
+            Condition<Feature> when,
             List<String> formerly,
             String body,
             Whose whose,

@@ -216,7 +216,13 @@ class ReferencesTest {
     @Test
     void aFormerIdOfAProcedureLeadsToTheNewOne() {
         Script renamed = Demo.script(
-                "empty-tanks", Who.RENTER, Stage.LIVING, new Condition.Always(), List.of("dump-it"), "", finding -> {});
+                "empty-tanks",
+                Who.RENTER,
+                Stage.LIVING,
+                new Condition.Always<>(),
+                List.of("dump-it"),
+                "",
+                finding -> {});
 
         Finding finding = References.unknownScript(Form.PROCEDURE, "dump-it", AT, new Library(List.of(renamed)));
 

@@ -207,7 +207,7 @@ final class StaffNamesTest {
                 "by-test",
                 who,
                 Stage.LIVING,
-                new Condition.Always(),
+                new Condition.Always<>(),
                 List.of(),
                 body,
                 new Whose.OfACoach(unit.id()),

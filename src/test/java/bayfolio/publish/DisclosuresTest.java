@@ -155,7 +155,7 @@ final class DisclosuresTest {
                 id,
                 Who.RENTER,
                 Stage.LIVING,
-                new Condition.Always(),
+                new Condition.Always<>(),
                 List.of(),
                 "1. So: " + asking + "\n\n## Done when\nIt is.\n\n## If not\nCall.\n",
                 finding -> {});

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -12,9 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -30,8 +27,6 @@ import org.openqa.selenium.logging.LogType;
  * @see <a href="https://github.com/dequelabs/axe-core/blob/develop/doc/rule-descriptions.md">the rules</a>
  */
 class EveryKindOfPageTest {
-    private static final Set<String> REVIEWED = new TreeSet<>();
-
     /** Pages that are looked at all, by a pattern of their paths. */
     private static final String MORE = System.getProperty("pages", "");
 
@@ -41,16 +36,14 @@ class EveryKindOfPageTest {
     @RegisterExtension
     static final OpenSite SITE = new OpenSite(320, 640);
 
-    private static String axe = "";
+    @SuppressWarnings("NullAway.Init") // set before the first test
+    private static Axe axe;
+
     private static final Map<String, String> PAGES = new TreeMap<>();
 
     @BeforeAll
     static void read() throws IOException {
-        axe = resource("/axe.min.js");
-        resource("/bayfolio/axe/reviewed.txt")
-                .lines()
-                .filter(line -> !line.startsWith("#") && !line.isBlank())
-                .forEach(REVIEWED::add);
+        axe = Axe.read();
         Map<String, Integer> heaviest = new TreeMap<>();
         for (Map.Entry<String, byte[]> file : DemoFleet.files(DemoFleet.web()).entrySet()) {
             String page = file.getKey();
@@ -67,12 +60,6 @@ class EveryKindOfPageTest {
             }
         }
         assertThat(PAGES).hasSizeGreaterThan(MORE.isEmpty() ? 100 : 0);
-    }
-
-    private static String resource(String path) throws IOException {
-        try (InputStream in = Objects.requireNonNull(EveryKindOfPageTest.class.getResourceAsStream(path), path)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
     }
 
     @AfterEach
@@ -113,38 +100,8 @@ class EveryKindOfPageTest {
         assertThat(broken(oneOfEach())).isEmpty();
     }
 
-    /** What is undecided counts as broken, unless somebody has looked at it. */
     private static List<String> broken(Iterable<String> pages) {
-        List<String> broken = new ArrayList<>();
-        for (String page : pages) {
-            open(page);
-            Object found = SITE.browser().executeAsyncScript(axe + """
-                    ;
-                    const done = arguments[arguments.length - 1];
-                    // Whatever may be opened is looked at, too; nothing lies under the bar, and no table is cut.
-                    document.querySelectorAll('details').forEach(it => it.open = true);
-                    document.querySelectorAll('.bar').forEach(it => it.style.position = 'static');
-                    document.querySelector('main').style.maxWidth = 'none';
-                    axe.run(document, {
-                      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-                      rules: {
-                        'color-contrast-enhanced': { enabled: true },
-                        'identical-links-same-purpose': { enabled: true },
-                        'meta-refresh-no-exceptions': { enabled: true },
-                      },
-                      resultTypes: ['violations', 'incomplete'],
-                    }).then(
-                      all => done([...all.violations, ...all.incomplete].flatMap(
-                        rule => rule.nodes.map(node => rule.id + ' | ' + node.target.join(' ') + ' | ' + node.html.slice(0, 120) + ' | ' + node.any.concat(node.all).map(why => why.message).join(' ')))),
-                      error => done([String(error)]));
-                    """);
-            for (Object each : (List<?>) Objects.requireNonNull(found)) {
-                if (REVIEWED.stream().noneMatch(reviewed -> (page + " | " + each).matches(reviewed))) {
-                    broken.add(page + " | " + each);
-                }
-            }
-        }
-        return broken;
+        return axe.broken(SITE, pages);
     }
 
     /** Links within a sentence are excepted, as by WCAG 2.2, 2.5.5; what may be tapped by itself is not. */

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import nu.validator.validation.SimpleDocumentValidator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,16 @@ class HtmlValidityTest {
 
         assertThat(messages.told).isEmpty();
         assertThat(pages).isGreaterThan(100);
+    }
+
+    @Test
+    void whatStaffSeeOfTheFleetIsValid() throws Exception {
+        Map<String, byte[]> files = DemoFleet.files(DemoFleet.web().resolveSibling("staff"));
+        for (String page : List.of("index.html", "fleet.html")) {
+            check(page, Objects.requireNonNull(files.get(page), page));
+        }
+
+        assertThat(messages.told).isEmpty();
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.extension.AfterAllCallback;
@@ -23,14 +24,22 @@ final class OpenSite implements BeforeAllCallback, AfterAllCallback {
     private @Nullable ChromeDriver browser;
     private @Nullable Path profile;
 
+    private final Supplier<Path> root;
+
+    /** Renters' pages. */
     OpenSite(int width, int height) {
+        this(width, height, DemoFleet::web);
+    }
+
+    OpenSite(int width, int height, Supplier<Path> root) {
+        this.root = root;
         this.width = width;
         this.height = height;
     }
 
     @Override
     public void beforeAll(ExtensionContext context) throws Exception {
-        server = new SiteServer(DemoFleet.web());
+        server = new SiteServer(root.get());
         profile = Files.createTempDirectory("bayfolio-browser");
         browser = Browser.open(profile);
         device(width, height);

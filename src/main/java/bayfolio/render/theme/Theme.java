@@ -165,13 +165,22 @@ public final class Theme {
 
     /** Files that go to the site as they are: style, script, fonts. */
     public Map<String, byte[]> assets() {
-        Map<String, byte[]> assets = new TreeMap<>();
+        return below("assets/");
+    }
+
+    /** The same for pages that staff alone have: no phone of a renter keeps them. */
+    public Map<String, byte[]> staffAssets() {
+        return below("staff/");
+    }
+
+    private Map<String, byte[]> below(String folder) {
+        Map<String, byte[]> below = new TreeMap<>();
         files.forEach((path, bytes) -> {
-            if (path.startsWith("assets/")) {
-                assets.put(path.substring("assets/".length()), bytes);
+            if (path.startsWith(folder)) {
+                below.put(path.substring(folder.length()), bytes);
             }
         });
-        return assets;
+        return below;
     }
 
     /** What it says, in all languages that it has words for. */

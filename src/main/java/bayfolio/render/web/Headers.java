@@ -21,9 +21,14 @@ final class Headers {
 
     private Headers() {}
 
-    /** @param coaches the folders of coaches */
-    static byte[] of(List<String> coaches) {
-        List<String> paths = new ArrayList<>(List.of("/", "/index.html", "/" + Content.Label.SHORT + "/*"));
+    /**
+     * @param pages paths of those that belong to no coach
+     * @param coaches the folders of coaches
+     */
+    static byte[] of(List<String> pages, List<String> coaches) {
+        List<String> paths = new ArrayList<>(List.of("/"));
+        pages.forEach(page -> paths.add("/" + page));
+        paths.add("/" + Content.Label.SHORT + "/*");
         coaches.forEach(coach -> paths.add("/" + coach + "/*"));
         StringBuilder file = new StringBuilder();
         for (String rule : rules().split("\n\n", -1)) {

@@ -6,6 +6,7 @@ import bayfolio.document.Audience;
 import bayfolio.document.Content;
 import bayfolio.document.Handbook;
 import bayfolio.document.NodeId;
+import bayfolio.document.Overview;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Sketch;
@@ -41,6 +42,11 @@ public final class WebSite implements Output {
     /** All texts of the coach in one file, for the script that keeps them. */
     static final String BUNDLE = "kept.json";
 
+    private static final String INDEX = "index.html";
+
+    /** Of the staff's copy, beside the list of coaches. */
+    static final String OVERVIEW = "fleet.html";
+
     static final String PHOTOS = "photos/";
 
     static final String DRAWINGS = "drawings/";
@@ -68,6 +74,7 @@ public final class WebSite implements Output {
     private final Template fleet;
     private final Template drawing;
     private final Template led;
+    private final Template overview;
 
     public WebSite(Means means) {
         this.means = means;
@@ -83,6 +90,7 @@ public final class WebSite implements Output {
         this.fleet = template("fleet");
         this.drawing = template("drawing");
         this.led = template("led");
+        this.overview = template("overview");
     }
 
     private Template template(String name) {
@@ -299,7 +307,7 @@ public final class WebSite implements Output {
     }
 
     @Override
-    public Map<String, byte[]> shared(List<Entry> coaches) {
+    public Map<String, byte[]> shared(Whole all) {
         Catalog screen = catalogs.of(means.fleet().languages());
         Map<String, byte[]> files = new TreeMap<>(assets.placed());
         View view = looks(words.of(screen))
@@ -307,8 +315,13 @@ public final class WebSite implements Output {
                 .with("language", screen.language())
                 .with("title", means.fleet().name())
                 .with(
+                        "overviews",
+                        all.overview().stream()
+                                .map(it -> new View().with("href", OVERVIEW))
+                                .toList())
+                .with(
                         "coaches",
-                        coaches.stream()
+                        all.coaches().stream()
                                 .map(coach -> new View()
                                         .with("href", coach.unit() + "/index.html")
                                         .with("words", coach.name())
@@ -319,8 +332,29 @@ public final class WebSite implements Output {
                                         .with("picture", coach.picture())
                                         .with("shows", coach.shows()))
                                 .toList());
-        files.put(Headers.FILE, Headers.of(coaches.stream().map(Entry::unit).toList()));
-        files.put("index.html", bytes(fleet.fill(view.names(), complaints::add).text()));
+        files.put(INDEX, bytes(fleet.fill(view.names(), complaints::add).text()));
+        all.overview().ifPresent(it -> files.putAll(overview(it, all.coaches())));
+        files.put(
+                Headers.FILE,
+                Headers.of(
+                        files.keySet().stream()
+                                .filter(path -> path.endsWith(".html"))
+                                .toList(),
+                        all.coaches().stream().map(Entry::unit).toList()));
+        return files;
+    }
+
+    /** The page on which staff see all coaches side by side, and what only that page needs. */
+    private Map<String, byte[]> overview(Overview all, List<Entry> coaches) {
+        Assets own = Assets.of(theme.staffAssets());
+        Map<String, byte[]> files = new TreeMap<>(own.placed());
+        Catalog screen = catalogs.of(List.of(all.language()));
+        View view = OverviewView.of(
+                looks(words.of(screen)).on("").with("own", own.folder()),
+                all,
+                screen,
+                coaches.stream().map(Entry::unit).toList());
+        files.put(OVERVIEW, bytes(overview.fill(view.names(), complaints::add).text()));
         return files;
     }
 
