@@ -93,6 +93,11 @@ final class Yaml {
         return blocks;
     }
 
+    /** Whether what is written without quotes is a text, and no number, yes or nothing of JSON. */
+    static boolean isText(String written) {
+        return SETTINGS.getSchema().getScalarResolver().resolve(written, true).equals(Tag.STR);
+    }
+
     /** What writers mostly do wrong, in their words; the rest is told in those of the parser. */
     private enum Problem {
         OPEN_QUOTE("a quote is not closed", "Close it on the same line."),
