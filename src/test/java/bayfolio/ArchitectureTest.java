@@ -35,6 +35,7 @@ final class ArchitectureTest {
             "compose",
             "render",
             "publish",
+            "survey",
             "preview",
             "cli");
 

@@ -3,6 +3,7 @@ package bayfolio.cli;
 import bayfolio.publish.PublishException;
 import bayfolio.render.theme.UnknownThemeException;
 import bayfolio.source.Hidden;
+import bayfolio.survey.TakeException;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -24,7 +25,14 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "bayfolio",
         description = "Makes a cross-linked handbook for each coach of a fleet, and says what in it is untrue.",
-        subcommands = {CheckCommand.class, PublishCommand.class, PreviewCommand.class, TextsCommand.class},
+        subcommands = {
+            CheckCommand.class,
+            PublishCommand.class,
+            PreviewCommand.class,
+            SurveyCommand.class,
+            TakeCommand.class,
+            TextsCommand.class
+        },
         mixinStandardHelpOptions = true,
         version = "bayfolio 0.1.0",
         exitCodeListHeading = "%nExit codes:%n",
@@ -91,7 +99,9 @@ public final class Bayfolio implements Runnable {
         if (exception instanceof UncheckedIOException && exception.getCause() instanceof IOException cause) {
             return sentence(cause);
         }
-        if (exception instanceof UnknownThemeException || exception instanceof PublishException) {
+        if (exception instanceof UnknownThemeException
+                || exception instanceof PublishException
+                || exception instanceof TakeException) {
             return message;
         }
         if (exception instanceof NoSuchFileException) {
