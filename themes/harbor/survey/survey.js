@@ -73,7 +73,7 @@
 
   function told() {
     const done = [...facts.keys()].length;
-    document.getElementById("progress").textContent = words.progress.replace("\uE000", done);
+    document.getElementById("progress").textContent = words.progress.replace("{done}", done);
   }
 
   function show(ask) {

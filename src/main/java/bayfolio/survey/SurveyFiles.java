@@ -39,7 +39,7 @@ public final class SurveyFiles {
     private static final List<String> SCRIPT_SAYS = List.of("unkept", "kept", "unread", "picture", "shows", "remove");
 
     /** Stands for a number that only the script knows. */
-    private static final String NUMBER = "\uE000";
+    private static final String NUMBER = "{done}";
 
     private static final Pattern ASSET = Pattern.compile("url\\(([a-z0-9-]+\\.svg)\\)");
 
