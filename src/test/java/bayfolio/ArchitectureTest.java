@@ -36,6 +36,7 @@ final class ArchitectureTest {
             "ask",
             "render",
             "publish",
+            "survey",
             "preview",
             "cli");
 

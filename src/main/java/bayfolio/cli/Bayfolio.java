@@ -3,6 +3,7 @@ package bayfolio.cli;
 import bayfolio.publish.PublishException;
 import bayfolio.render.theme.UnknownThemeException;
 import bayfolio.source.Hidden;
+import bayfolio.survey.TakeException;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
@@ -29,7 +30,10 @@ import picocli.CommandLine.Spec;
             PublishCommand.class,
             PreviewCommand.class,
             ShowCommand.class,
+            ConfirmCommand.class,
             AskCommand.class,
+            SurveyCommand.class,
+            TakeCommand.class,
             TextsCommand.class
         },
         mixinStandardHelpOptions = true,
@@ -98,7 +102,9 @@ public final class Bayfolio implements Runnable {
         if (exception instanceof UncheckedIOException && exception.getCause() instanceof IOException cause) {
             return sentence(cause);
         }
-        if (exception instanceof UnknownThemeException || exception instanceof PublishException) {
+        if (exception instanceof UnknownThemeException
+                || exception instanceof PublishException
+                || exception instanceof TakeException) {
             return message;
         }
         if (exception instanceof NoSuchFileException) {

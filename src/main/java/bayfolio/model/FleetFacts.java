@@ -3,6 +3,7 @@ package bayfolio.model;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
+import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.source.Located;
@@ -47,6 +48,11 @@ public record FleetFacts(Facts facts) implements Described {
             DRAFT.optional("last-fuel-stop", Type.TEXT, "Where to fill up before the depot.");
     public static final Key<String> CALL_BACK_TIME =
             DRAFT.optional("call-back-time", Type.FIGURE, "How long to wait for a call back.");
+    public static final Key<Integer> CHECK_EVERY = DRAFT.optional(
+            "check-every",
+            Type.whole(1, 120),
+            "Months after which what is described is looked at again at the coach; 36 where it is left out.",
+            Range.of("1", "120").usual("6", "60").because("older than 3 years: ask"));
     public static final Key<List<Located<Switch>>> SITE_SWITCHES = DRAFT.optional(
             "site-switches",
             Type.list(Type.nested(Switch.SHAPE)),

@@ -8,6 +8,9 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Unit;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +47,14 @@ record Model(String id, SourceFile file, MappingNode node, Map<Node, Decoder.Dec
                 .forEach((id, kind) ->
                         ids.computeIfAbsent(kind, it -> new ArrayList<>()).add(id));
         return SchemaWriter.writeDifference(id, ids);
+    }
+
+    /** Beside it, where descriptions of its coaches look for it. */
+    void writeSchema(Folder folder) throws IOException {
+        Path there = folder.root().resolve(file.folder()).resolve(SchemaWriter.fileName(Unit.SHAPE));
+        if (!Files.exists(there) || !Files.readString(there).equals(schema())) {
+            Files.writeString(there, schema());
+        }
     }
 
     /** Empty where it could not be read, which is told. */

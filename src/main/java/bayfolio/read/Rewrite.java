@@ -66,17 +66,9 @@ public final class Rewrite {
         return mark + text;
     }
 
-    /** What a file says at a place; empty where it says nothing there. */
-    public static Optional<Value> said(SourceFile file, Steps at) throws RewriteException {
-        Node node = compose(file.text().startsWith(MARK) ? file.text().substring(1) : file.text());
-        for (Steps.Step step : at.all()) {
-            int index = index(node, step);
-            if (index < 0) {
-                return Optional.empty();
-            }
-            node = child(node, index);
-        }
-        return Optional.of(Value.of(node));
+    /** What a file says, all of it. */
+    public static Value read(SourceFile file) throws RewriteException {
+        return Value.of(compose(file.text().startsWith(MARK) ? file.text().substring(1) : file.text()));
     }
 
     private static Node compose(String text) throws RewriteException {
@@ -159,7 +151,7 @@ public final class Rewrite {
                 : Optional.empty();
     }
 
-    private static boolean names(Value element, String id) {
+    static boolean names(Value element, String id) {
         return element instanceof Value.Entries record
                 ? Value.text(id).equals(record.values().get("id"))
                 : element.equals(Value.text(id));
@@ -169,7 +161,7 @@ public final class Rewrite {
         return names(Value.of(element), id);
     }
 
-    private static <T> int index(List<T> elements, Steps.Step step, BiFunction<T, String, Boolean> names) {
+    static <T> int index(List<T> elements, Steps.Step step, BiFunction<T, String, Boolean> names) {
         if (step instanceof Steps.Nth nth) {
             return nth.number() >= 1 && nth.number() <= elements.size() ? nth.number() - 1 : -1;
         }

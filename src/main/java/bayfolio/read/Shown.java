@@ -26,6 +26,7 @@ public final class Shown {
     private final Node node;
     private final Function<Node, Place> places;
     private final Optional<Difference> difference;
+    private final Optional<Model> model;
     private final List<Line> lines = new ArrayList<>();
 
     /**
@@ -35,7 +36,9 @@ public final class Shown {
      */
     public record Line(String text, Optional<Place> at) {}
 
-    private Shown(Node node, Function<Node, Place> places, Optional<Difference> difference) {
+    private Shown(
+            Node node, Function<Node, Place> places, Optional<Difference> difference, Optional<Model> model) {
+        this.model = model;
         this.node = node;
         this.places = places;
         this.difference = difference;
@@ -50,19 +53,23 @@ public final class Shown {
         Optional<Node> own = Yaml.compose(file, file.text(), 1, findings);
         Optional<String> named = Resolved.model(file);
         if (own.isEmpty() || named.isEmpty() || !(own.get() instanceof MappingNode coach)) {
-            return own.map(node -> new Shown(node, it -> Yaml.place(file, it, 1), Optional.empty()));
+            return own.map(node -> new Shown(node, it -> Yaml.place(file, it, 1), Optional.empty(), Optional.empty()));
         }
         return folder.text(Model.FOLDER + "/" + named.get() + "/model.yaml", findings)
                 .flatMap(it -> Model.of(it, findings))
                 .map(model -> {
                     Layers.Laid laid = Layers.over(model, coach, model.places(file), findings);
-                    return new Shown(laid.node(), model.places(file), Optional.of(laid.difference()));
+                    return new Shown(laid.node(), model.places(file), Optional.of(laid.difference()), Optional.of(model));
                 });
     }
 
     /** How it differs from its model; empty where it has none. */
     public Optional<Difference> difference() {
         return difference;
+    }
+
+    Optional<Model> model() {
+        return model;
     }
 
     /** All of it. */

@@ -1,9 +1,12 @@
 package bayfolio.read;
 
+import bayfolio.source.Steps;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -21,7 +24,7 @@ public sealed interface Value {
     /** A record, in the order in which its keys are written. */
     record Entries(Map<String, Value> values) implements Value {
         public Entries {
-            values = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(values));
+            values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
         }
     }
 
@@ -51,6 +54,25 @@ public sealed interface Value {
 
     static Entries record(String key, Value value) {
         return new Entries(Map.of(key, value));
+    }
+
+    /** What it says at a place in it; empty where it says nothing there. */
+    default Optional<Value> at(Steps steps) {
+        Optional<Value> at = Optional.of(this);
+        for (Steps.Step step : steps.all()) {
+            at = at.flatMap(it -> it.in(step));
+        }
+        return at.filter(it -> !it.nothing());
+    }
+
+    private Optional<Value> in(Steps.Step step) {
+        if (this instanceof Entries record) {
+            return step instanceof Steps.Key
+                    ? Optional.ofNullable(record.values.get(step.toString()))
+                    : Optional.empty();
+        }
+        int index = this instanceof Elements list ? Rewrite.index(list.values, step, Rewrite::names) : -1;
+        return index < 0 ? Optional.empty() : Optional.of(((Elements) this).values.get(index));
     }
 
     /** Whether it says nothing: a key with nothing behind it. */

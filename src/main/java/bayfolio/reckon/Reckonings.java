@@ -33,7 +33,8 @@ public final class Reckonings {
         return lacking;
     }
 
-    private static List<Missing> lacking(Question question, Coach coach) {
+    /** Facts that would make an answer possible; none where there is one, or where the coach does not give rise to the question. */
+    public static List<Missing> lacking(Question question, Coach coach) {
         return switch (question) {
             case RUNS_TOGETHER -> RunsTogether.lacking(coach);
             case A_NIGHT -> ANight.lacking(coach);

@@ -298,7 +298,7 @@ final class RewriteTest {
         assertThat(edited(windows(text), edit)).isEqualTo(windows(after));
         assertThat(linesThatDiffer(text, after)).isLessThanOrEqualTo(1);
         assertThat(comments(after)).isEqualTo(comments(text));
-        Value old = Rewrite.said(new SourceFile("", text), found.at).orElseThrow();
+        Value old = Rewrite.read(new SourceFile("", text)).at(found.at).orElseThrow();
         String back = edited(after, new Edit.Put(found.at, old));
         assertSame("back to " + found.at, READER.readTree(back), READER.readTree(text));
         if (!text.contains("\"" + found.node.asString() + "\"")) {

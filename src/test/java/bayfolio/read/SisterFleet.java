@@ -160,8 +160,7 @@ public final class SisterFleet {
         Shown shown = Shown.of(new Folder(root), text, SisterFleet::fail).orElseThrow();
         Files.writeString(
                 file,
-                Confirmation.of(text, shown.difference().orElseThrow(), List.of())
-                        .text());
+                Confirmation.of(text, shown, List.of()).text());
     }
 
     private static String inFull(Path root, String id) {

@@ -41,14 +41,22 @@ public final class FeatureWithoutFact implements Rule {
             Key<?> fact,
             String because) {
 
-        Stream<Finding> unmet(Unit unit) {
+        /** Records that ought to tell and do not; an empty one where there is none. */
+        Stream<Lack> lacking(Unit unit) {
             if (!feature.of(unit) || !used.test(unit)) {
                 return Stream.of();
             }
             List<Facts> telling = records.apply(unit).toList();
             return telling.isEmpty()
-                    ? Stream.of(told(at(unit, unit.facts().at(block))))
-                    : telling.stream().filter(it -> !it.has(fact)).map(it -> told(at(unit, it.at())));
+                    ? Stream.of(new Lack(Optional.empty(), fact, because))
+                    : telling.stream().filter(it -> !it.has(fact)).map(it -> new Lack(Optional.of(it), fact, because));
+        }
+
+        Stream<Finding> unmet(Unit unit) {
+            return lacking(unit)
+                    .map(lack -> told(at(
+                            unit,
+                            lack.of.map(Facts::at).orElseGet(() -> unit.facts().at(block)))));
         }
 
         /** Where the feature comes from the role of a thing, that thing asks for the fact. */
@@ -146,6 +154,19 @@ public final class FeatureWithoutFact implements Rule {
 
     private static <T extends Described> Stream<Facts> block(Unit unit, Key<T> key) {
         return unit.facts().located(key).map(Located::value).map(Described::facts).stream();
+    }
+
+    /**
+     * A fact that a coach ought to tell.
+     *
+     * @param of the record that lacks it; empty where there is no such record
+     * @param because what a renter must know it for
+     */
+    public record Lack(Optional<Facts> of, Key<?> fact, String because) {}
+
+    /** All facts that a coach ought to tell for what it has. */
+    public static Stream<Lack> lacking(Unit unit) {
+        return NEEDS.stream().flatMap(need -> need.lacking(unit));
     }
 
     @Override

@@ -29,6 +29,9 @@ record PaperView(
     /** So many letters as fit beside the name of the coach. */
     private static final int LINE = 44;
 
+    /** Of what is looked up and not read, against the body: no smaller than ten points. */
+    static final String SMALL = "0.84";
+
     /** Stands for a number that only the engine knows; another one is the next letter. */
     private static final String NUMBER = "\uE000";
 
@@ -72,8 +75,7 @@ record PaperView(
                 .with("language", handbook.language())
                 .with("size", paper.size())
                 .with("letters", Double.toString(letters))
-                // Of what is looked up and not read: no smaller than ten points, and on large print not smaller at all.
-                .with("small", letters > Printed.CLEAR ? "1" : "0.84")
+                .with("small", letters > Printed.CLEAR ? "1" : SMALL)
                 .with("fleet", means.fleet().name())
                 .with("coach", cover.name())
                 .with("number", cover.number())
@@ -84,16 +86,19 @@ record PaperView(
                 .with("see", counted(screen.say("print.see", "page", NUMBER), THERE))
                 .with("explains", counted(screen.say("print.explained", "page", NUMBER), THERE))
                 .with("turn", THERE)
-                .with(
-                        "footed",
-                        counted(
-                                screen.say("print.page", "page", NUMBER, "pages", OTHER),
-                                "counter(page)",
-                                "counter(pages)"));
+                .with("footed", footed(screen));
+    }
+
+    /** The number of a page, as styles have it. */
+    static String footed(Catalog screen) {
+        return counted(screen.say("print.page", "page", NUMBER, "pages", OTHER), "counter(page)", "counter(pages)");
     }
 
     private String edition() {
-        String digest = handbook.edition();
+        return edition(means, handbook.edition(), screen);
+    }
+
+    static String edition(Means means, String digest, Catalog screen) {
         return means.printing()
                 .day()
                 .map(day -> screen.say("print.edition-of", "edition", digest, "day", screen.day(day)))

@@ -71,7 +71,11 @@ public enum Printed {
 
     /** The paper that is at hand where the language is spoken; the tables of CLDR know it. */
     static Paper at(Handbook handbook) {
-        LocaleData.PaperSize size = LocaleData.getPaperSize(ULocale.addLikelySubtags(new ULocale(handbook.language())));
+        return at(handbook.language());
+    }
+
+    static Paper at(String language) {
+        LocaleData.PaperSize size = LocaleData.getPaperSize(ULocale.addLikelySubtags(new ULocale(language)));
         return size.getHeight() == (int) Math.round(Paper.LETTER.height()) ? Paper.LETTER : Paper.A4;
     }
 

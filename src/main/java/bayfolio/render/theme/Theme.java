@@ -140,6 +140,11 @@ public final class Theme {
                 .map(bytes -> new SourceFile("themes/" + name + "/" + path, text(bytes)));
     }
 
+    /** A file that is part of a page by its path, such as the style of one that stands alone. */
+    public Optional<SourceFile> part(String path) {
+        return text(path);
+    }
+
     /** The script by which a phone keeps a handbook; its list of files comes from the program. */
     public Optional<SourceFile> worker() {
         return text("worker.js");
