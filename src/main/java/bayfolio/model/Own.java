@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 
-/** Of the facts that are each coach's own ({@link Shape#ofEachCoach}), those that are looked up at it. */
+/** Facts that are looked up at each coach: most are its own ({@link Shape#ofEachCoach}), and where a figure was measured, the day. */
 public final class Own {
     /** Each with the records that it is asked of where it is left out. */
     private static final Map<Key<?>, Predicate<Facts>> ASKED = Map.ofEntries(

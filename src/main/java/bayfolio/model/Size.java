@@ -118,5 +118,5 @@ public record Size(Facts facts) implements Described {
                     .usual("low-profile", "0.15 m", "0.8 m")
                     .usual("van", "0.04 m", "0.3 m")
                     .because("a third of the rear overhang is the upper rule of thumb"));
-    public static final Shape<Size> SHAPE = DRAFT.ofEachCoach(MEASURED_ON, MEASURED_BY).done(Size::new);
+    public static final Shape<Size> SHAPE = DRAFT.done(Size::new);
 }

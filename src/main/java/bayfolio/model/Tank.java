@@ -130,7 +130,7 @@ public record Tank(Facts facts) implements Thing {
                     .usual("as-of - 3 years", "as-of")
                     .because(
                             "not after the as-of day, not before the coach was built; older than 3 years or than a refit: ask"));
-    public static final Shape<Tank> SHAPE = DRAFT.ofEachCoach(MEASURED_ON, MEASURED_BY).done(Tank::new);
+    public static final Shape<Tank> SHAPE = DRAFT.done(Tank::new);
 
     @Override
     public Identity identity() {
