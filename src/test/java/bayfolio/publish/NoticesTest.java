@@ -218,9 +218,9 @@ final class NoticesTest {
 
     @Test
     void aPhoneKeepsThemAndFindsThem() {
-        assertThat(text(with.get("plover/kept.json"))).contains(PUMP, LANE, MATS, FAUCET);
-        assertThat(text(with.get("plover/search.json"))).contains("sputters", "laundry");
-        assertThat(text(without.get("plover/search.json"))).doesNotContain("sputters", "laundry");
+        assertThat(file(with, "kept.json")).contains(PUMP, LANE, MATS, FAUCET);
+        assertThat(file(with, "search.json")).contains("sputters", "laundry");
+        assertThat(file(without, "search.json")).doesNotContain("sputters", "laundry");
     }
 
     @Test
@@ -320,7 +320,11 @@ final class NoticesTest {
     }
 
     private static Document page(Map<String, byte[]> files, String path) {
-        return Jsoup.parse(text(Objects.requireNonNull(files.get("plover/" + path), path)));
+        return Jsoup.parse(file(files, path));
+    }
+
+    private static String file(Map<String, byte[]> files, String path) {
+        return text(Objects.requireNonNull(files.get("plover/" + path), path));
     }
 
     private static Element main(Document page) {
