@@ -96,7 +96,7 @@ class AskCommandTest {
             coach = files.filter(it -> it.endsWith("unit.yaml")).findFirst().orElseThrow();
         }
         Files.writeString(coach, "id: [");
-        String id = coach.getParent().getFileName().toString();
+        String id = coach.getName(coach.getNameCount() - 2).toString();
 
         Said said = ask(folder, "size.height");
         assertThat(said.exit()).isEqualTo(1);

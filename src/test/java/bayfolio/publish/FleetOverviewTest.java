@@ -144,7 +144,7 @@ final class FleetOverviewTest {
         Document page = page(out);
 
         assertThat(coaches(page)).containsExactly("Dunlin", "Phalarope", "Whimbrel");
-        assertThat(page.select("main > p").last().text())
+        assertThat(page.select("main > p:last-of-type").text())
                 .isEqualTo("Not listed, since the check finds errors: redpoll and turnstone.");
     }
 
