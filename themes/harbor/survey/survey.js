@@ -2,6 +2,7 @@
 (() => {
   "use strict";
   const LONGEST = 1600;
+  const PATIENCE = 3000;
   const survey = JSON.parse(document.getElementById("survey").textContent);
   const { words } = survey;
   const own = (name) => `${survey.coach} ${survey.edition} ${name}`;
@@ -13,9 +14,10 @@
 
   const now = () => new Date().toISOString();
 
-  /* Nothing where the phone keeps nothing for such a page. */
+  /* Nothing where the phone keeps nothing for such a page, or does not say in time. */
   function opened() {
     return new Promise((resolve) => {
+      setTimeout(() => resolve(null), PATIENCE);
       try {
         const request = indexedDB.open("bayfolio-survey", 1);
         request.onupgradeneeded = () => request.result.createObjectStore("kept");

@@ -43,7 +43,7 @@ public final class Own {
 
     /** Whether a record that leaves it out ought to state it. */
     public static boolean asked(Facts record, Key<?> key) {
-        return KEYS.contains(key) && ASKED.get(key).test(record);
+        return ASKED.getOrDefault(key, it -> false).test(record);
     }
 
     /** Whether a record of a shape that is not there yet ought to state it. */

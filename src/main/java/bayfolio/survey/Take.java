@@ -372,7 +372,7 @@ public final class Take {
 
     private List<String> changed() {
         return after.keySet().stream()
-                .filter(path -> !after.get(path).equals(text(path)))
+                .filter(path -> !text(path).equals(after.get(path)))
                 .toList();
     }
 
