@@ -26,6 +26,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,18 +53,19 @@ final class TakeTest {
         fleet = SpoiltFleet.in(folder);
     }
 
-    private static Map<String, Object> entry(Object... pairs) {
+    private static Map<String, Object> entry(@Nullable Object... pairs) {
         Map<String, Object> entry = new LinkedHashMap<>();
         for (int i = 0; i < pairs.length; i += 2) {
-            if (pairs[i + 1] != null) {
-                entry.put(pairs[i].toString(), pairs[i + 1]);
+            Object value = pairs[i + 1];
+            if (value != null) {
+                entry.put(String.valueOf(pairs[i]), value);
             }
         }
         entry.put("when", "2026-11-28T09:30:00.000Z");
         return entry;
     }
 
-    private TakeTest fact(String path, String was, String now) {
+    private TakeTest fact(String path, @Nullable String was, String now) {
         facts.add(entry("path", path, "was", was, "now", now));
         return this;
     }
