@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
         name = "bayfolio",
         description = "Makes a cross-linked handbook for each coach of a fleet, and says what in it is untrue.",
         subcommands = {
+            AddCommand.class,
             CheckCommand.class,
             PublishCommand.class,
             PreviewCommand.class,

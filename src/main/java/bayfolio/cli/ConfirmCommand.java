@@ -72,7 +72,9 @@ final class ConfirmCommand implements Callable<Integer> {
             confirmation.write(folder);
             int count = confirmation.still().size();
             out.println(
-                    count == 0 ? "Nothing was to be confirmed." : "Confirmed: " + count + (count == 1 ? " fact." : " facts."));
+                    count == 0
+                            ? "Nothing was to be confirmed."
+                            : "Confirmed: " + count + (count == 1 ? " fact." : " facts."));
             return 0;
         } catch (RewriteException e) {
             err.println(Hidden.visible(e.getMessage() + "; nothing was written."));

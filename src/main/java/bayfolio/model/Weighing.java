@@ -67,5 +67,7 @@ public record Weighing(Facts facts) implements Described {
             "Whether the water heater or boiler was full; as the fresh tanks, empty or not, where left out.");
     public static final Key<String> STATE =
             DRAFT.required("state", Type.TEXT, "What was in the tanks and who was on board.");
-    public static final Shape<Weighing> SHAPE = DRAFT.ofEachCoach(ON, TOTAL, FRONT, REAR, PEOPLE, FRESH_WATER, HEATER_FULL, STATE).done(Weighing::new);
+    public static final Shape<Weighing> SHAPE = DRAFT.ofEachCoach(
+                    ON, TOTAL, FRONT, REAR, PEOPLE, FRESH_WATER, HEATER_FULL, STATE)
+            .done(Weighing::new);
 }

@@ -78,15 +78,15 @@ public final class Confirmation {
     }
 
     private static boolean asked(Steps way, List<String> things) {
-        return things.isEmpty()
-                || way.all().stream().anyMatch(step -> things.contains(step.toString()));
+        return things.isEmpty() || way.all().stream().anyMatch(step -> things.contains(step.toString()));
     }
 
     /** Writes it, and beside the model the schema that offers its ids. */
     public void write(Folder folder) throws IOException {
         Path description = folder.root().resolve(file.path());
         if (!text.equals(file.text())) {
-            new Swap(description, file.text().getBytes(StandardCharsets.UTF_8), text.getBytes(StandardCharsets.UTF_8)).make();
+            new Swap(description, file.text().getBytes(StandardCharsets.UTF_8), text.getBytes(StandardCharsets.UTF_8))
+                    .make();
         }
         model.writeSchema(folder);
     }

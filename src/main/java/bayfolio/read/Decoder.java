@@ -33,6 +33,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -138,7 +139,7 @@ final class Decoder {
         for (NodeTuple entry : mapping.getValue()) {
             entry(shape, entry, seen, facts).ifPresent(meant::add);
         }
-        toConfirm(mapping, shape, seen, facts).forEach(meant::add);
+        meant.addAll(toConfirm(mapping, shape, facts));
         meant.forEach(facts::unread);
         for (Key<?> key : shape.keys()) {
             if (key.required() && seen[key.index()] == null && !meant.contains(key)) {
@@ -152,8 +153,8 @@ final class Decoder {
         return Optional.of(shape.make(facts.done()));
     }
 
-    /** What somebody has still to look up counts as unread, and each of it is told. */
-    private List<Key<?>> toConfirm(MappingNode mapping, Shape<?> shape, @Nullable Node[] seen, Facts.Draft facts) {
+    /** What somebody has still to look up counts as unread, and is told once for each record. */
+    private List<Key<?>> toConfirm(MappingNode mapping, Shape<?> shape, Facts.Draft facts) {
         List<Key<?>> keys = new ArrayList<>();
         for (NodeTuple entry : mapping.getValue()) {
             if (!Model.name(entry).equals(Aside.TO_CONFIRM.name())) {
@@ -169,22 +170,20 @@ final class Decoder {
                 if (name.isPresent() && key.isEmpty()) {
                     unknownKey(each, name.get(), shape);
                 }
-                key.ifPresent(it -> {
-                    keys.add(it);
-                    facts.toConfirm(it);
-                    Node stated = seen[it.index()];
-                    findings.accept(Finding.error(
-                                    "to-be-confirmed",
-                                    places.apply(each),
-                                    "nobody has looked up `" + it.name() + "` of the " + shape.name()
-                                            + " on the coach yet"
-                                            + (stated == null
-                                                    ? ""
-                                                    : "; what stands at " + places.apply(stated)
-                                                            + " is taken from elsewhere"))
-                            .mend("Look at the coach, write what is there, and take `" + it.name()
-                                    + "` out of the list; `bayfolio survey` lists all of these."));
-                });
+                key.ifPresent(keys::add);
+            }
+            keys.forEach(facts::toConfirm);
+            if (!keys.isEmpty()) {
+                findings.accept(Finding.error(
+                                "to-be-confirmed",
+                                places.apply(entry.getKeyNode()),
+                                "nobody has looked up "
+                                        + keys.stream()
+                                                .map(key -> "`" + key.name() + "`")
+                                                .collect(Collectors.joining(", "))
+                                        + " of the " + shape.name() + " on the coach yet")
+                        .mend("Look at the coach, write what is there, and take it out of the list;"
+                                + " `bayfolio survey` makes a page and a sheet for it."));
             }
         }
         return keys;

@@ -1,6 +1,7 @@
 package bayfolio.read;
 
 import bayfolio.source.Steps;
+
 /** A change of one fact in a file of a writer. */
 public sealed interface Edit {
     /** The fact; of what is added, the list. */

@@ -43,7 +43,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads a whole fleet folder; what is broken in one file hides nothing of the others. */
 public final class FleetReader {
-    private static final String FLEET = "units/fleet.yaml";
+    public static final String FLEET = "units/fleet.yaml";
 
     /** The folder of texts in other languages. */
     private static final String TRANSLATIONS = "translations";
@@ -53,7 +53,7 @@ public final class FleetReader {
     private static final String SHARED = "units/shared";
 
     /** What every shared procedure counts on. */
-    private static final String LEAST_FLEET = """
+    public static final String LEAST_FLEET = """
             name: Our Coaches
             base-address: https://handbook.example
             country: us
@@ -73,7 +73,7 @@ public final class FleetReader {
                 off-look: the handle is all the way over to the word OFF
             """;
 
-    private static final String COUNTRIES = "countries";
+    static final String COUNTRIES = "countries";
 
     private final Folder folder;
     private final List<Finding> findings = new ArrayList<>();
@@ -94,6 +94,18 @@ public final class FleetReader {
             folders = List.copyOf(folders);
             findings = List.copyOf(findings);
         }
+    }
+
+    /** What cannot be read of the file of a fleet. */
+    public static List<Finding> faults(SourceFile file) {
+        List<Finding> findings = new ArrayList<>();
+        yaml(file, FleetFacts.SHAPE, findings::add);
+        return findings;
+    }
+
+    /** One coach for itself, over the model that it names; empty where nobody knows what it is. */
+    public static Optional<Unit> unit(Folder folder, SourceFile file, Consumer<Finding> findings) {
+        return Resolved.of(folder, file, Optional.empty(), findings).flatMap(Resolved::unit);
     }
 
     public static Reading read(Folder folder) {

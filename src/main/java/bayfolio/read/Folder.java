@@ -137,6 +137,36 @@ public final class Folder {
         return Finding.error("unreadable-file", Place.whole(file), message);
     }
 
+    /** Names of the models, sorted. */
+    public List<String> models() {
+        return folders(Model.FOLDER);
+    }
+
+    /** Names of the countries, sorted. */
+    public List<String> countries() {
+        return files(SHARED + FleetReader.COUNTRIES, ".yaml").stream()
+                .map(name -> name.substring(0, name.length() - ".yaml".length()))
+                .toList();
+    }
+
+    /** What editors complete and check by, where it is not there yet; and beside each model what offers its ids. */
+    public void writeSchemas() throws IOException {
+        for (String name : library()) {
+            Path there = root.resolve(SHARED + name);
+            if (name.endsWith(".schema.json") && !Files.exists(there)) {
+                Files.createDirectories(there.toAbsolutePath().getParent());
+                Files.write(there, builtIn(SHARED + name).orElseThrow());
+            }
+        }
+        for (String model : models()) {
+            Optional<Model> read = text(Model.FOLDER + "/" + model + "/model.yaml", told -> {})
+                    .flatMap(file -> Model.of(file, told -> {}));
+            if (read.isPresent()) {
+                read.get().writeSchema(this);
+            }
+        }
+    }
+
     /** Names of the folders of coaches, sorted. */
     public List<String> coaches() {
         return folders("units").stream()
@@ -150,7 +180,7 @@ public final class Folder {
     }
 
     /** Names of the files with an ending, sorted, those of the built-in library among them. */
-    List<String> files(String path, String ending) {
+    public List<String> files(String path, String ending) {
         TreeSet<String> names = new TreeSet<>(list(path, Files::isRegularFile));
         if ((path + "/").startsWith(SHARED)) {
             String inside = (path + "/").substring(SHARED.length());

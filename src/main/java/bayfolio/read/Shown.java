@@ -36,8 +36,7 @@ public final class Shown {
      */
     public record Line(String text, Optional<Place> at) {}
 
-    private Shown(
-            Node node, Function<Node, Place> places, Optional<Difference> difference, Optional<Model> model) {
+    private Shown(Node node, Function<Node, Place> places, Optional<Difference> difference, Optional<Model> model) {
         this.model = model;
         this.node = node;
         this.places = places;
@@ -59,7 +58,8 @@ public final class Shown {
                 .flatMap(it -> Model.of(it, findings))
                 .map(model -> {
                     Layers.Laid laid = Layers.over(model, coach, model.places(file), findings);
-                    return new Shown(laid.node(), model.places(file), Optional.of(laid.difference()), Optional.of(model));
+                    return new Shown(
+                            laid.node(), model.places(file), Optional.of(laid.difference()), Optional.of(model));
                 });
     }
 

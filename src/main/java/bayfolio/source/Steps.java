@@ -74,6 +74,12 @@ public record Steps(List<Step> all) {
         return new Steps(all.subList(0, all.size() - 1));
     }
 
+    /** Whether it is that way or goes on from its end. */
+    public boolean within(Steps other) {
+        return all.size() >= other.all.size()
+                && all.subList(0, other.all.size()).equals(other.all);
+    }
+
     private Steps then(Step step) {
         List<Step> longer = new ArrayList<>(all);
         longer.add(step);

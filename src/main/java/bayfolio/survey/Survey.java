@@ -118,8 +118,7 @@ public record Survey(Coach coach, String edition, List<Stop> stops) {
                 nested.shape().keys().stream()
                         .filter(each -> Own.asked(nested.shape(), each))
                         .forEach(each -> ask(each, Optional.empty(), why));
-            } else if (record.facts().toConfirm(key)
-                    || !record.facts().read(key) && written(record, key)) {
+            } else if (record.facts().toConfirm(key) || !record.facts().read(key) && written(record, key)) {
                 ask(record, key, why);
             }
         }

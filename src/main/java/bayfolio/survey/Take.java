@@ -4,7 +4,6 @@ import bayfolio.fact.Aside;
 import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
-import bayfolio.model.Own;
 import bayfolio.model.Photo;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
@@ -152,8 +151,7 @@ public final class Take {
                     fault.message() + fault.mend().map(it -> "; " + it).orElse("")));
             return;
         }
-        Optional<SourceFile> below =
-                records.stating(slot).filter(file -> !file.equals(records.own()));
+        Optional<SourceFile> below = records.stating(slot).filter(file -> !file.equals(records.own()));
         if (below.isPresent() && slot.at().all().stream().anyMatch(Steps.Nth.class::isInstance)) {
             tell(fact.path(), "the model says it in a list that only a person can say anew, at " + below.get());
             return;
@@ -182,7 +180,10 @@ public final class Take {
         edit(
                 records.own().path(),
                 new Edit.Put(
-                        slot.at().around().key(Aside.MODEL_SAID.name()).key(slot.key().name()),
+                        slot.at()
+                                .around()
+                                .key(Aside.MODEL_SAID.name())
+                                .key(slot.key().name()),
                         Value.text(Digest.of(model))),
                 slot.at().toString());
     }

@@ -116,7 +116,7 @@ class LayersTest {
     void sistersShareWhatTheyTakeOverAsItIs() throws Exception {
         write(temp, "knot", MODEL, "id: knot\nmodel: twin\nname: Knot\n");
         write(temp, "ruff", MODEL, "id: ruff\nmodel: twin\nname: Ruff\n");
-        Files.writeString(temp.resolve("units/fleet.yaml"), Files.readString(Path.of("units/fleet.yaml")));
+        Files.writeString(temp.resolve("units/fleet.yaml"), FleetReader.LEAST_FLEET);
 
         List<Unit> units = FleetReader.read(new Folder(temp)).fleet().units();
 
@@ -137,7 +137,7 @@ class LayersTest {
     void aFaultOfTheModelIsToldOnceWithItsCoaches() throws Exception {
         write(temp, "knot", MODEL.replace("40 gal", "40 pots"), "id: knot\nmodel: twin\nname: Knot\n");
         write(temp, "ruff", MODEL.replace("40 gal", "40 pots"), "id: ruff\nmodel: twin\nname: Ruff\n");
-        Files.writeString(temp.resolve("units/fleet.yaml"), Files.readString(Path.of("units/fleet.yaml")));
+        Files.writeString(temp.resolve("units/fleet.yaml"), FleetReader.LEAST_FLEET);
 
         assertThat(told())
                 .filteredOn(it -> it.at().file().path().contains("models"))
@@ -153,7 +153,7 @@ class LayersTest {
     void aModelThatIsNoYamlIsToldOnceAndNothingIsSaidOfItsCoaches() throws Exception {
         write(temp, "knot", MODEL.replace("- {id", "- [id"), "id: knot\nmodel: twin\nname: Knot\n");
         write(temp, "ruff", MODEL.replace("- {id", "- [id"), "id: ruff\nmodel: twin\nname: Ruff\n");
-        Files.writeString(temp.resolve("units/fleet.yaml"), Files.readString(Path.of("units/fleet.yaml")));
+        Files.writeString(temp.resolve("units/fleet.yaml"), FleetReader.LEAST_FLEET);
 
         assertThat(told()).filteredOn(Finding::isError).singleElement().satisfies(it -> {
             assertThat(it.code()).isEqualTo("yaml-syntax");
@@ -164,7 +164,7 @@ class LayersTest {
     @Test
     void aCoachIsNotCalledLikeAModel() throws Exception {
         write(temp, "twin", MODEL, "id: twin\nmodel: twin\nname: Twin\n");
-        Files.writeString(temp.resolve("units/fleet.yaml"), Files.readString(Path.of("units/fleet.yaml")));
+        Files.writeString(temp.resolve("units/fleet.yaml"), FleetReader.LEAST_FLEET);
 
         assertThat(told()).anySatisfy(it -> {
             assertThat(it.code()).isEqualTo("duplicate-id");
@@ -181,7 +181,7 @@ class LayersTest {
         String other = "tanks: [{id: fresh, capacity: 38 gal}]\n";
         write(temp, "knot", accepted, "id: knot\nmodel: twin\nname: Knot\n" + other);
         write(temp, "ruff", accepted, "id: ruff\nmodel: twin\nname: Ruff\n");
-        Files.writeString(temp.resolve("units/fleet.yaml"), Files.readString(Path.of("units/fleet.yaml")));
+        Files.writeString(temp.resolve("units/fleet.yaml"), FleetReader.LEAST_FLEET);
 
         assertThat(told())
                 .noneSatisfy(it -> assertThat(it.code()).isEqualTo("override-not-confirmed"))

@@ -158,9 +158,7 @@ public final class SisterFleet {
         Path file = root.resolve("units/" + id + "/unit.yaml");
         SourceFile text = new SourceFile("units/" + id + "/unit.yaml", Files.readString(file));
         Shown shown = Shown.of(new Folder(root), text, SisterFleet::fail).orElseThrow();
-        Files.writeString(
-                file,
-                Confirmation.of(text, shown, List.of()).text());
+        Files.writeString(file, Confirmation.of(text, shown, List.of()).text());
     }
 
     private static String inFull(Path root, String id) {

@@ -86,9 +86,7 @@ final class SurveyTest {
     void nothingIsToBeLookedUpAtTheDemoCoaches() throws Exception {
         Check check = DemoFleet.of(Path.of("")).check();
         for (Unit unit : check.units()) {
-            assertThat(asked(Survey.of(check, unit)))
-                    .as(unit.id())
-                    .isEmpty();
+            assertThat(asked(Survey.of(check, unit))).as(unit.id()).isEmpty();
         }
     }
 
