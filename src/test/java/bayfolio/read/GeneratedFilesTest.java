@@ -30,7 +30,8 @@ import org.junit.jupiter.api.Test;
 
 /** {@code -Dgolden=write} writes the files anew and fails, so that each change is read once. */
 class GeneratedFilesTest {
-    private static final Path SHARED = Path.of("units", "shared");
+    private static final Path UNITS = Path.of("units");
+    private static final Path SHARED = UNITS.resolve("shared");
 
     @Test
     void schemasAndReferenceSayWhatTheDeclarationsSay() throws IOException {
@@ -39,7 +40,7 @@ class GeneratedFilesTest {
         List<String> written = new ArrayList<>();
         if (System.getProperty("golden", "").equals("write")) {
             for (Map.Entry<String, String> file : generated.entrySet()) {
-                Path path = SHARED.resolve(file.getKey());
+                Path path = UNITS.resolve(file.getKey());
                 if (!Files.exists(path) || !Files.readString(path).equals(file.getValue())) {
                     Files.writeString(path, file.getValue());
                     written.add(path.toString());
@@ -51,7 +52,7 @@ class GeneratedFilesTest {
             fail("Written; read the difference and run again: " + String.join(", ", written));
         }
         for (Map.Entry<String, String> file : generated.entrySet()) {
-            assertThat(SHARED.resolve(file.getKey()))
+            assertThat(UNITS.resolve(file.getKey()))
                     .as("`mvn test -Dgolden=write` writes it anew")
                     .hasContent(file.getValue());
         }
@@ -59,10 +60,26 @@ class GeneratedFilesTest {
 
     private static Map<String, String> generated() {
         Map<String, String> files = new TreeMap<>();
-        SchemaTest.shapes().forEach(shape -> files.put(SchemaWriter.fileName(shape), SchemaWriter.write(shape)));
-        files.put("model.schema.json", SchemaWriter.writeModel());
-        files.put("reference.md", ReferencePage.write());
+        SchemaTest.shapes()
+                .forEach(shape -> files.put("shared/" + SchemaWriter.fileName(shape), SchemaWriter.write(shape)));
+        files.put("shared/model.schema.json", SchemaWriter.writeModel());
+        files.put("shared/reference.md", ReferencePage.write());
+        models().forEach(model -> files.put("models/" + model.id() + "/unit.schema.json", model.schema()));
         return files;
+    }
+
+    /** Those of the demo fleet. */
+    static List<Model> models() {
+        Folder folder = new Folder(Path.of(""));
+        List<Finding> findings = new ArrayList<>();
+        List<Model> models = folder.folders(Model.FOLDER).stream()
+                .map(name -> Model.FOLDER + "/" + name + "/model.yaml")
+                .map(path -> folder.text(path, findings::add)
+                        .flatMap(file -> Model.of(file, findings::add))
+                        .orElseThrow())
+                .toList();
+        assertThat(findings).isEmpty();
+        return models;
     }
 
     @Test
