@@ -52,12 +52,16 @@ public final class Asked {
         this.handbooks = handbooks;
     }
 
-    /** Nothing where one of its words is wrong, which is told at its place in the question. */
+    /** Nothing where one of its words is wrong, which is told at its place in the question; no word is while no coach is read. */
     public static Optional<Asked> read(
             String written, FleetReader.Reading reading, Catalogs catalogs, Consumer<Finding> findings) {
         // One line, as places in it are shown.
         String question = written.replaceAll("\\s+", " ").strip();
         Handbooks handbooks = new Handbooks(reading, catalogs);
+        if (reading.fleet().units().isEmpty()) {
+            // Of no coach is anything known, nor what its words could mean.
+            return Optional.of(new Asked(question, new Condition.Unread<>(), reading, catalogs, handbooks));
+        }
         List<Finding> told = new ArrayList<>();
         Condition<Term> condition = ConditionReader.read(
                 new Located<>(
@@ -97,7 +101,10 @@ public final class Asked {
             if ((coaches.isEmpty() || coaches.contains(folder))
                     && reading.fleet().units().stream()
                             .noneMatch(unit -> unit.facts().at().file().folder().equals(path))) {
-                unread.put(folder, path + "/unit.yaml could not be read");
+                unread.put(
+                        folder,
+                        (reading.fleet().roles().isEmpty() ? "what all coaches share" : path + "/unit.yaml")
+                                + " could not be read");
             }
         }
         return unread;

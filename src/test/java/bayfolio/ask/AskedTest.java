@@ -366,6 +366,17 @@ class AskedTest {
     }
 
     @Test
+    void whereNothingIsKnownOfAnyCoachThatIsSaid() throws Exception {
+        DemoFleet.copy(Path.of(""), folder);
+        Files.writeString(folder.resolve("units/shared/roles.yaml"), "roles: [");
+        FleetReader.Reading fleet = FleetReader.read(new Folder(folder));
+
+        Answers answers = ask(fleet, "role:black-dump-valve");
+        assertThat(answers.rows()).isEmpty();
+        assertThat(answers.unread()).hasSize(5).containsEntry("dunlin", "what all coaches share could not be read");
+    }
+
+    @Test
     void aCoachWithErrorsHasNoPagesAndThatIsSaid() throws Exception {
         FleetReader.Reading fleet = spoilt("dunlin", "  winter: no", "  winter: perhaps");
 
