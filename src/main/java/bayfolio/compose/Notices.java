@@ -39,6 +39,9 @@ final class Notices {
     private static final Set<PageKind> CARDS =
             EnumSet.of(PageKind.NIGHT_CARD, PageKind.PHONE_CARD, PageKind.QUICK_CARD);
 
+    /** It is full of what counts in danger: on it stands what is so of what it names, and nothing else. */
+    private static final PageKind FULL = PageKind.NIGHT_CARD;
+
     /** By which staff hand a coach over; on the others only looks are drawn and photographed. */
     private static final Set<PageKind> SHEETS =
             EnumSet.of(PageKind.CONDITION, PageKind.INVENTORY, PageKind.READY, PageKind.SERVICE);
@@ -156,7 +159,8 @@ final class Notices {
 
         private Section noticed(Section section) {
             List<Content> contents = section.contents().stream()
-                    .map(content -> content instanceof Content.Steps steps ? noticed(steps) : content)
+                    .map(content ->
+                            content instanceof Content.Steps steps && page.kind() != FULL ? noticed(steps) : content)
                     .toList();
             Stream<Content> first = all.stream()
                     .filter(meant -> section.home().stream().anyMatch(home -> isAbout(meant, home)))
@@ -192,6 +196,10 @@ final class Notices {
         private List<Content> onCard() {
             List<Content.Notice> told = all.stream()
                     .filter(meant -> !meant.notice().forStaff())
+                    .filter(meant -> page.kind() != FULL
+                            || readerOf(meant, page)
+                                    .filter(Audience.EVERYBODY::equals)
+                                    .isPresent())
                     .map(meant -> content(page.stamp(), meant, false))
                     .map(it -> new Content.Notice(it.stamp(), it.label(), it.text(), "", List.of()))
                     .toList();

@@ -75,8 +75,7 @@ final class NoticesTest {
     private static final String RECALL = "Have the battery disconnect exchanged before the next hire.";
 
     /** Where renters begin, and what they carry along. */
-    private static final Set<String> BEGINNINGS =
-            Set.of("index.html", "night-card.html", "phone-card.html", "quick-card.html");
+    private static final Set<String> BEGINNINGS = Set.of("index.html", "phone-card.html", "quick-card.html");
 
     private static final Set<String> SHEETS = Set.of("condition.html", "inventory.html", "ready.html", "service.html");
 
@@ -234,7 +233,8 @@ final class NoticesTest {
             assertThat(read.split(PUMP, -1)).as(book).hasSizeGreaterThan(12);
             assertThat(read.indexOf(MATS)).as(book).isLessThan(read.indexOf("Find a fault"));
         }
-        for (String card : List.of("night-card", "phone-card", "quick-card")) {
+        assertThat(read(web, "night-card")).doesNotContain(PUMP, LANE, MATS, FAUCET);
+        for (String card : List.of("phone-card", "quick-card")) {
             assertThat(read(web, card)).as(card).contains(PUMP, LANE, MATS, FAUCET);
         }
         for (String sheet : List.of("condition", "inventory", "ready")) {
@@ -250,7 +250,7 @@ final class NoticesTest {
                 .strip();
         Path root = fleet(
                 temp.resolve("long"),
-                "notices:\n  - {id: one, text: '" + story + "', since: 2026-06-01}\n"
+                "notices:\n  - {id: one, text: '" + story + "', since: 2026-06-01, about: [house-battery-switch]}\n"
                         + "  - {id: two, text: The mats are out., since: 2026-06-01}\n",
                 "");
         DemoFleet.of(root).publish(temp.resolve("long-out"), "plover");
@@ -259,6 +259,10 @@ final class NoticesTest {
         assertThat(page(files, "quick-card.html").select(".meanwhile").eachText())
                 .containsExactly(
                         "For now 2 notices hold for this coach now. Read the first page of the handbook before you begin.");
+        // Of two it names the switch alone.
+        assertThat(page(files, "night-card.html").select(".meanwhile").eachText())
+                .containsExactly(
+                        "For now 1 notice holds for this coach now. Read the first page of the handbook before you begin.");
         assertThat(page(files, "index.html").select(".meanwhile")).hasSize(2);
     }
 

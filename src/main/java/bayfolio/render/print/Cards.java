@@ -64,7 +64,7 @@ public final class Cards extends PaperOutput {
             press.complain(
                     form,
                     "the card `" + card.id() + "` of " + handbook.unit()
-                            + " does not fit on one side; let fewer procedures be `on-card`");
+                            + " does not fit on one side; let fewer procedures be `on-card`, or say less in notices");
         }
         return laid.bytes();
     }
