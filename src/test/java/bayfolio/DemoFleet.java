@@ -27,6 +27,9 @@ public record DemoFleet(Path root, Check check) {
     /** Small enough to be published once for each test. */
     public static final Path SMALL = Path.of("src/test/resources/golden/small-clean/fleet");
 
+    /** The sister that stands for the others: it has things of its own, others moved, and none of its model's taken out. */
+    private static final String SISTER = "curlew";
+
     private static final class Published {
         static final Path FOLDER = published();
 
@@ -51,6 +54,54 @@ public record DemoFleet(Path root, Check check) {
                         reading.library(),
                         Theme.load(root, Theme.BUILT_IN).catalogs(),
                         reading.findings()));
+    }
+
+    /** The coaches of the demo fleet, sorted. */
+    public static List<String> coaches() {
+        try (Stream<Path> folders = Files.list(Path.of("units"))) {
+            return folders.filter(folder -> Files.exists(folder.resolve("unit.yaml")))
+                    .map(folder -> folder.getFileName().toString())
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Those that are described whole in a file of their own, so that a test can change one as text. */
+    public static List<String> whole() {
+        return coaches().stream().filter(DemoFleet::isWhole).toList();
+    }
+
+    private static boolean isWhole(String coach) {
+        try {
+            return Files.readAllLines(Path.of("units", coach, "unit.yaml")).stream()
+                    .noneMatch(line -> line.startsWith("model:"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /**
+     * Those that a test goes through which takes long for each: of sisters, which are nearly the same coach, one. All with
+     * {@code -Dcoaches=all}.
+     */
+    public static List<String> looked() {
+        return coaches().stream()
+                .filter(coach ->
+                        System.getProperty("coaches", "").equals("all") || isWhole(coach) || coach.equals(SISTER))
+                .toList();
+    }
+
+    /** The files of the renters' copy of the demo fleet by their paths, without the coaches that are not looked at. */
+    public static Map<String, byte[]> pages() {
+        List<String> skipped = coaches().stream()
+                .filter(coach -> !looked().contains(coach))
+                .map(coach -> coach + "/")
+                .toList();
+        Map<String, byte[]> pages = files(web());
+        pages.keySet().removeIf(path -> skipped.stream().anyMatch(path::startsWith));
+        return pages;
     }
 
     /** Publishes the pages of some of its coaches, or of all, in the built-in theme or what lies over that. */

@@ -60,6 +60,7 @@ class DemoFleetFactsTest {
             "dunlin", List.of(0, 4),
             "whimbrel", List.of(0, 4),
             "phalarope", List.of(2, 4),
+            "bay-24", List.of(0, 4),
             "turnstone", List.of(2, 0),
             "redpoll", List.of(2, 0));
 
@@ -101,7 +102,7 @@ class DemoFleetFactsTest {
         double exponent = size.contains(" CP ") ? 0.8 : 0.7;
         Kilopascals front = tires.facts().get(Tires.FRONT_PRESSURE);
         Kilopascals rear = tires.facts().get(Tires.REAR_PRESSURE);
-        List<Integer> behind = of(REAR_TIRES, coach.id());
+        List<Integer> behind = of(REAR_TIRES, coach.model().orElse(coach.id()));
 
         assertThat(List.of(front, rear))
                 .allSatisfy(pressure -> assertThat(pressure.value()).isLessThanOrEqualTo(reference.value()));

@@ -20,8 +20,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class FeatureTest {
     /** Read out of the descriptions by a person, key by key. */
-    private static final Map<String, String> DEMO =
-            Map.of("whimbrel", """
+    private static final Map<String, String> DEMO = Map.of(
+            "whimbrel",
+            """
                     shore-50a cord-reel-powered transfer-automatic surge-protection small-supply-adapter
                     generator inverter house-lead-acid battery-boost battery-switch-relay
                     lp-tank city-water gravity-fill water-heater-gas water-heater-electric outside-shower
@@ -29,7 +30,9 @@ class FeatureTest {
                     fridge-two-way hob-gas oven-gas microwave
                     slide-out jacks awning-electric step-electric sliding-trays
                     gasoline rear-camera dual-rear-wheels hitch hitch-pin-and-chains after-hours-pickup burns-fuel
-                    """, "dunlin", """
+                    """,
+            "dunlin",
+            """
                     shore-30a cord-fixed transfer-manual small-supply-adapter
                     generator house-lead-acid battery-switch-manual
                     lp-tank city-water gravity-fill water-heater-gas outside-shower
@@ -37,13 +40,17 @@ class FeatureTest {
                     fridge-two-way hob-gas oven-gas microwave
                     leveling-ramps awning-manual step-electric
                     gasoline rear-camera dual-rear-wheels spare-wheel after-hours-pickup burns-fuel
-                    """, "turnstone", """
+                    """,
+            "turnstone",
+            """
                     hookup-230v cord-detachable small-supply-adapter solar house-lithium battery-switch-manual
                     gas-cylinders gas-crash-sensor gravity-fill
                     blown-air-heater combined-heater heater-gas heater-electric frost-protection-valve cassette-toilet gray-drain-floor
                     fridge-three-way hob-gas leveling-ramps awning-manual step-electric drop-down-bed
                     diesel def rear-camera after-hours-pickup winter-hire water-in-frost burns-fuel
-                    """, "phalarope", """
+                    """,
+            "phalarope",
+            """
                     shore-50a cord-reel-powered transfer-automatic surge-protection small-supply-adapter
                     generator generator-autostart inverter solar house-lithium battery-boost
                     battery-switch-relay city-water fill-valve outside-shower water-filter-fitted
@@ -53,12 +60,44 @@ class FeatureTest {
                     antenna-raised sliding-trays diesel def air-brakes exhaust-brake second-fuel-filler
                     rear-camera dual-rear-wheels hitch hitch-pin-and-chains after-hours-pickup towing-allowed water-in-frost
                     burns-fuel
-                    """, "redpoll", """
+                    """,
+            "redpoll",
+            """
                     hookup-230v cord-detachable small-supply-adapter solar house-lead-acid
                     battery-switch-manual gas-cylinders gravity-fill outside-shower blown-air-heater combined-heater
                     heater-diesel frost-protection-valve cassette-toilet gray-drain-floor
                     fridge-compressor hob-gas leveling-ramps awning-manual drop-down-bed diesel def
                     rear-camera spare-wheel winter-hire water-in-frost burns-fuel
+                    """,
+            "avocet",
+            """
+                    shore-30a cord-fixed transfer-automatic small-supply-adapter
+                    generator house-lithium battery-switch-manual
+                    lp-tank city-water gravity-fill water-heater-gas water-heater-electric
+                    furnace heater-gas roof-ac black-tank gray-tank-hose
+                    fridge-two-way hob-gas oven-gas microwave
+                    leveling-ramps awning-electric
+                    gasoline rear-camera dual-rear-wheels after-hours-pickup burns-fuel
+                    """,
+            "curlew",
+            """
+                    shore-30a cord-detachable transfer-automatic small-supply-adapter
+                    generator house-lead-acid battery-switch-manual
+                    lp-tank city-water gravity-fill water-heater-gas water-heater-electric
+                    furnace heater-gas roof-ac black-tank gray-tank-hose
+                    fridge-two-way hob-gas oven-gas microwave
+                    leveling-ramps awning-electric
+                    gasoline rear-camera dual-rear-wheels after-hours-pickup burns-fuel
+                    """,
+            "godwit",
+            """
+                    shore-30a cord-fixed transfer-automatic small-supply-adapter
+                    generator house-lead-acid battery-switch-manual
+                    lp-tank city-water gravity-fill water-heater-gas water-heater-electric
+                    furnace heater-gas roof-ac black-tank gray-tank-hose
+                    fridge-two-way hob-gas microwave
+                    leveling-ramps awning-electric
+                    gasoline rear-camera dual-rear-wheels after-hours-pickup burns-fuel
                     """);
 
     /** One fact for each feature that no coach of the demo fleet has, as it would be written. */

@@ -3,6 +3,7 @@ package bayfolio.procedure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
+import bayfolio.DemoFleet;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
 import bayfolio.prose.Block;
@@ -792,7 +793,7 @@ class ProcedureFillerTest {
 
     @Test
     void demoProceduresFillWithoutAFinding() {
-        for (String id : List.of("whimbrel", "dunlin", "turnstone", "phalarope", "redpoll")) {
+        for (String id : DemoFleet.coaches()) {
             Coach coach = Demo.coach(id);
             for (Script script : Demo.library().of(coach.unit())) {
                 boolean staff = !script.head().who().forRenters();

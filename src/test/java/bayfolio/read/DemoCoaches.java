@@ -1,5 +1,6 @@
 package bayfolio.read;
 
+import bayfolio.DemoFleet;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.compose.Composer;
@@ -51,8 +52,25 @@ final class DemoCoaches {
         }
     }
 
+    /** Those described whole in a file of their own: a fact of another one stands in either of two. */
     List<Unit> units() {
-        return reading.fleet().units();
+        return whole(reading).fleet().units();
+    }
+
+    /** What was read, without the coaches of a model: those are not changed by changing one text. */
+    static FleetReader.Reading whole(FleetReader.Reading reading) {
+        Fleet all = reading.fleet();
+        Fleet whole = new Fleet(
+                        all.facts(),
+                        all.units().stream()
+                                .filter(unit -> unit.model().isEmpty())
+                                .toList(),
+                        all.roles(),
+                        all.words(),
+                        all.sources(),
+                        all.countries())
+                .asOf(all.asOf().orElseThrow());
+        return new FleetReader.Reading(whole, reading.library(), DemoFleet.whole(), reading.findings());
     }
 
     Fleet fleet() {

@@ -28,7 +28,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Facts of the demo fleet changed or taken out, one at a time: an answer that changes hangs on that one, and says so. */
 final class HangsOnTest {
@@ -41,7 +41,7 @@ final class HangsOnTest {
     private static final Set<String> NAMES = Set.of("id", "name", "formerly");
 
     @ParameterizedTest
-    @ValueSource(strings = {"whimbrel", "dunlin", "turnstone", "phalarope", "redpoll"})
+    @MethodSource("bayfolio.DemoFleet#whole")
     void whatChangesAnAnswerIsAmongItsFacts(String id) throws Exception {
         Coach coach = TestCoach.demo(id);
         Map<Question, String> before = figures(coach);

@@ -23,7 +23,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * A coach written in full, and the same coach cut by chance into a model and a difference: facts and pages are the same. With
@@ -38,7 +38,7 @@ class LayersTest {
     Path temp;
 
     @ParameterizedTest
-    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    @MethodSource("bayfolio.DemoFleet#whole")
     void howeverItIsCutTheCoachIsTheSame(String coach) throws Exception {
         SourceFile whole = file(Path.of("units", coach, "unit.yaml"));
         Value.Entries full = (Value.Entries) value(whole);

@@ -83,7 +83,7 @@ final class MutationTest {
 
     @BeforeAll
     static void readDemoFleet() throws Exception {
-        reading = FleetReader.read(new Folder(ROOT));
+        reading = DemoCoaches.whole(FleetReader.read(new Folder(ROOT)));
         roles = Optional.of(reading.fleet().roles().stream().collect(Collectors.toMap(Role::id, role -> role)));
         screen = Theme.load(ROOT, Theme.BUILT_IN).catalogs();
     }

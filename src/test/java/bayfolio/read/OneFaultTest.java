@@ -54,7 +54,7 @@ final class OneFaultTest {
 
     @BeforeAll
     static void readDemoFleet() throws Exception {
-        reading = FleetReader.read(new Folder(ROOT));
+        reading = DemoCoaches.whole(FleetReader.read(new Folder(ROOT)));
         screen = Theme.load(ROOT, Theme.BUILT_IN).catalogs();
         roles = reading.fleet().roles().stream().collect(Collectors.toMap(Role::id, role -> role));
         alone = reading.fleet().units().stream()

@@ -27,7 +27,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Every id of the demo fleet is renamed where it is defined, one at a time: each place that still uses the old name is
@@ -39,13 +39,13 @@ final class RenameTest {
 
     @BeforeAll
     static void readDemoFleet() throws Exception {
-        reading = FleetReader.read(new Folder(Path.of(".")));
+        reading = DemoCoaches.whole(FleetReader.read(new Folder(Path.of("."))));
         screen = Theme.load(Path.of("."), Theme.BUILT_IN).catalogs();
         assertThat(reading.findings()).isEmpty();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"whimbrel", "dunlin", "turnstone", "phalarope", "redpoll"})
+    @MethodSource("bayfolio.DemoFleet#whole")
     void everyUseOfARenamedThingIsTold(String id) {
         Unit unit = reading.fleet().units().stream()
                 .filter(it -> it.id().equals(id))

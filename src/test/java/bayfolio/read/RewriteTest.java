@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -259,7 +259,7 @@ final class RewriteTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    @MethodSource("bayfolio.DemoFleet#whole")
     void randomEditsChangeWhatWasAskedForAndNothingElse(String coach) throws Exception {
         String text = Files.readString(Path.of("units/" + coach + "/unit.yaml"));
         Random random = new Random(coach.hashCode());
@@ -348,7 +348,7 @@ final class RewriteTest {
 
     /** A thing taken out whole is gone with its lines, and nothing else is. */
     @ParameterizedTest
-    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    @MethodSource("bayfolio.DemoFleet#whole")
     void eachThingCanBeTakenOut(String coach) throws IOException, RewriteException {
         String text = Files.readString(Path.of("units/" + coach + "/unit.yaml"));
         int things = 0;

@@ -35,7 +35,7 @@ class RoleRenameTest {
 
     @Test
     void everyUseOfARenamedRoleInASharedTextIsTold() throws Exception {
-        FleetReader.Reading reading = FleetReader.read(new Folder(ROOT));
+        FleetReader.Reading reading = DemoCoaches.whole(FleetReader.read(new Folder(ROOT)));
         SourceFile list =
                 new Folder(ROOT).text("units/shared/roles.yaml", finding -> {}).orElseThrow();
         List<Script> shared = reading.library().scripts().stream()

@@ -2,6 +2,7 @@ package bayfolio.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.DemoFleet;
 import bayfolio.fact.Described;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
@@ -73,7 +74,7 @@ class SchemaTest {
     /** The demo fleet, whole; of procedures, the heads. */
     static List<Demo> demos() throws IOException {
         List<Demo> demos = new ArrayList<>();
-        for (String unit : List.of("whimbrel", "dunlin", "turnstone", "phalarope", "redpoll")) {
+        for (String unit : DemoFleet.whole()) {
             demos.add(demo("units/" + unit + "/unit.yaml", Unit.SHAPE));
         }
         demos.add(demo("units/fleet.yaml", FleetFacts.SHAPE));
@@ -331,7 +332,7 @@ class SchemaTest {
     }
 
     /** What an editor makes of the YAML. */
-    private static JsonNode json(String text) {
+    static JsonNode json(String text) {
         return Yaml.compose(new SourceFile("demo.yaml", text), text, 1, finding -> {})
                 .map(SchemaTest::json)
                 .orElseThrow();

@@ -2,6 +2,7 @@ package bayfolio.reckon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.DemoFleet;
 import bayfolio.explain.Explained;
 import bayfolio.explain.Explanations;
 import bayfolio.explain.Input;
@@ -30,10 +31,8 @@ final class UnverifiedFiguresTest {
 
     @Test
     void thereAreTheseAndNoMore() {
-        Stream<Coach> coaches = Stream.concat(
-                Stream.of("whimbrel", "dunlin", "phalarope", "redpoll", "turnstone")
-                        .map(TestCoach::demo),
-                Stream.of(TestCoach.of(SPARSE)));
+        Stream<Coach> coaches =
+                Stream.concat(DemoFleet.coaches().stream().map(TestCoach::demo), Stream.of(TestCoach.of(SPARSE)));
         List<Input> unverified = coaches.flatMap(coach -> Explanations.of(coach, TestCoach.WORDS).stream())
                 .filter(Explained.Explanation.class::isInstance)
                 .flatMap(each -> ((Explained.Explanation) each).inputs().stream())

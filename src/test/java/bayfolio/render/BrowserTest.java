@@ -59,8 +59,7 @@ class BrowserTest {
         SITE.device(360, 640);
         try {
             List<String> pages = new java.util.ArrayList<>();
-            for (Map.Entry<String, byte[]> file :
-                    DemoFleet.files(DemoFleet.web()).entrySet()) {
+            for (Map.Entry<String, byte[]> file : DemoFleet.pages().entrySet()) {
                 String page = file.getKey();
                 if (page.contains("/do/")) {
                     String html = new String(file.getValue(), StandardCharsets.UTF_8);
@@ -166,7 +165,7 @@ class BrowserTest {
     @Test
     void everyLinkOfACoachIsAnswered() throws Exception {
         Map<String, Set<String>> askedBy = new TreeMap<>();
-        for (Map.Entry<String, byte[]> file : DemoFleet.files(DemoFleet.web()).entrySet()) {
+        for (Map.Entry<String, byte[]> file : DemoFleet.pages().entrySet()) {
             if (file.getKey().startsWith("whimbrel/") && file.getKey().endsWith(".html")) {
                 String base = SITE.origin() + file.getKey();
                 String html = new String(file.getValue(), StandardCharsets.UTF_8);

@@ -45,7 +45,7 @@ class EveryKindOfPageTest {
     static void read() throws IOException {
         axe = Axe.read();
         Map<String, Integer> heaviest = new TreeMap<>();
-        for (Map.Entry<String, byte[]> file : DemoFleet.files(DemoFleet.web()).entrySet()) {
+        for (Map.Entry<String, byte[]> file : DemoFleet.pages().entrySet()) {
             String page = file.getKey();
             // What leads on at once from a label is no page to stay on.
             if (page.endsWith(".html") && !page.startsWith("L/")) {

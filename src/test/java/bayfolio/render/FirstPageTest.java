@@ -15,7 +15,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The page that a reader opens at the coach: it asks where he is and what does not work, and leads there. */
 final class FirstPageTest {
@@ -30,7 +30,7 @@ final class FirstPageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    @MethodSource("bayfolio.DemoFleet#coaches")
     void everyGuideIsTwoTapsAway(String coach) throws Exception {
         Path home = DemoFleet.web().resolve(coach + "/index.html");
         Set<Path> reached = new HashSet<>();
@@ -48,7 +48,7 @@ final class FirstPageTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    @MethodSource("bayfolio.DemoFleet#coaches")
     void whereOneStandsLeadsToWhatComesFirstThere(String coach) throws Exception {
         Path home = DemoFleet.web().resolve(coach + "/index.html");
 

@@ -36,7 +36,7 @@ class HtmlValidityTest {
     @Test
     void everyPageOfTheDemoFleetIsValid() throws Exception {
         int pages = 0;
-        for (Map.Entry<String, byte[]> file : DemoFleet.files(DemoFleet.web()).entrySet()) {
+        for (Map.Entry<String, byte[]> file : DemoFleet.pages().entrySet()) {
             if (file.getKey().endsWith(".html")) {
                 check(file.getKey(), file.getValue());
                 pages++;

@@ -43,7 +43,7 @@ final class OfflineTest {
     void itIsReadWithoutASignalAndTakesTheNextEditionAtATap(@TempDir Path folder) throws Exception {
         Path served = folder.resolve("served");
         Path site = served.resolve("books/of/ours");
-        for (var file : DemoFleet.files(DemoFleet.web()).entrySet()) {
+        for (var file : DemoFleet.pages().entrySet()) {
             // Wherever a host puts it.
             DemoFleet.write(site.resolve(file.getKey()), file.getValue());
         }

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What a page may do, and what it tells to others: nothing. */
 final class PagePolicyTest {
-    private static final Map<String, byte[]> FILES = DemoFleet.files(DemoFleet.web());
+    private static final Map<String, byte[]> FILES = DemoFleet.pages();
 
     private interface Looked {
         void at(String path, Document page);
@@ -140,7 +140,7 @@ final class PagePolicyTest {
     /** By the Web Application Manifest of the W3C, and what browsers ask of it. */
     @Test
     void aCoachMayStandOnTheFirstScreenOfAPhone() throws Exception {
-        for (String coach : List.of("dunlin", "phalarope", "redpoll", "turnstone", "whimbrel")) {
+        for (String coach : DemoFleet.looked()) {
             JsonObject manifest = JsonParser.parseString(new String(
                             Objects.requireNonNull(FILES.get(coach + "/manifest.json")), StandardCharsets.UTF_8))
                     .getAsJsonObject();

@@ -75,7 +75,7 @@ final class PageWeightTest {
         });
         System.out.println("PageWeightTest, bytes loaded to keep a coach: " + loaded);
 
-        assertThat(loaded).hasSize(5);
+        assertThat(loaded).hasSameSizeAs(DemoFleet.coaches());
         assertThat(loaded.values()).allSatisfy(size -> assertThat(size).isLessThan(500_000));
     }
 

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
@@ -52,7 +52,7 @@ final class SearchTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    @MethodSource("bayfolio.DemoFleet#looked")
     void everyWordThatRentersHaveLeadsSomewhere(String coach) throws Exception {
         Map<String, String> wanted = new LinkedHashMap<>();
         for (String line : Files.readAllLines(WORDS)) {

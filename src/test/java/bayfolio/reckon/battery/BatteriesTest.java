@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The three questions about the house batteries, asked of the demo coaches and of spoilt ones. */
 final class BatteriesTest {
@@ -44,7 +44,7 @@ final class BatteriesTest {
     private Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    @MethodSource("bayfolio.DemoFleet#coaches")
     void everyDemoCoachHasAnAnswer(String unit) throws Exception {
         Coach coach = coach(Path.of(""), unit);
 
@@ -233,7 +233,7 @@ final class BatteriesTest {
 
     @Test
     void theUsualNightIsWhatTheCalculatorBeginsWith() throws Exception {
-        for (String unit : List.of("dunlin", "phalarope", "redpoll", "turnstone", "whimbrel")) {
+        for (String unit : DemoFleet.coaches()) {
             Coach coach = coach(Path.of(""), unit);
             Night night = Night.of(coach).orElseThrow();
             Calculator calculator =
@@ -280,7 +280,7 @@ final class BatteriesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    @MethodSource("bayfolio.DemoFleet#coaches")
     void aCoachWithAHeaterIsToldOfBothNights(String unit) throws Exception {
         assertThat(((Explained.Explanation) TestCoach.told(Question.A_NIGHT, coach(Path.of(""), unit))).answer())
                 .contains("in mild weather: ", " In frost, with the ", "The limit is ");

@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Test cases T-S and T-E of the reference for power: figures of makers' plates and of the electrical codes. Status V is
@@ -353,7 +353,7 @@ final class RunsTogetherTest {
 
     /** All subsets of what each supply of the demo fleet feeds, tried one by one. */
     @ParameterizedTest
-    @ValueSource(strings = {"whimbrel", "dunlin", "phalarope", "redpoll", "turnstone"})
+    @MethodSource("bayfolio.DemoFleet#coaches")
     void everyForbiddenSetOfADemoCoachIsNamed(String id) {
         Coach coach = TestCoach.demo(id);
         for (LoadSharing way : LoadSharing.all(coach)) {

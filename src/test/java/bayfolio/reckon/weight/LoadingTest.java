@@ -331,7 +331,7 @@ final class LoadingTest {
 
     /** What stands on both axles is what the coach weighs. */
     @ParameterizedTest
-    @ValueSource(strings = {"whimbrel", "dunlin", "phalarope", "redpoll", "turnstone"})
+    @MethodSource("bayfolio.DemoFleet#coaches")
     void theAxlesCarryTheWholeCoach(String unit) {
         Explained.Explanation reckoning =
                 (Explained.Explanation) TestCoach.told(Question.LOADING, TestCoach.demo(unit));

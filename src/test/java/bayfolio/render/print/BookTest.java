@@ -20,6 +20,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlin
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The book of each demo coach, read by another program than the one that laid it out. */
@@ -44,7 +45,7 @@ class BookTest {
     private static final double SLIGHT = 0.2;
 
     @ParameterizedTest
-    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    @MethodSource("bayfolio.DemoFleet#looked")
     void aReaderFindsHisWayOnPaper(String unit) throws Exception {
         DemoBook demo = DemoBook.of(unit);
         try (Read book = new Read(demo.book(Paper.A4, Printed.CLEAR))) {
@@ -106,7 +107,7 @@ class BookTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    @MethodSource("bayfolio.DemoFleet#looked")
     void nothingThatBelongsTogetherIsTornApart(String unit) throws Exception {
         try (Read book = new Read(DemoBook.of(unit).book(Paper.A4, Printed.CLEAR))) {
             List<String> torn = new ArrayList<>();

@@ -9,11 +9,11 @@ import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class CardsAndSheetsTest {
     @ParameterizedTest
-    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    @MethodSource("bayfolio.DemoFleet#looked")
     void aCardHasOneSideAndIsReadByTheLightOfAPhone(String unit) throws Exception {
         DemoBook demo = DemoBook.of(unit);
         Cards cards = new Cards(DemoBook.means());

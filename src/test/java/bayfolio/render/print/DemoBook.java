@@ -41,9 +41,10 @@ record DemoBook(Unit unit, Handbook renters, Handbook staff, Media media) {
         }
     }
 
+    /** Those that are looked at. */
     static Map<String, DemoBook> all() {
         Map<String, DemoBook> all = new TreeMap<>();
-        FLEET.check().units().forEach(unit -> all.put(unit.id(), of(unit)));
+        DemoFleet.looked().forEach(coach -> all.put(coach, of(coach)));
         return all;
     }
 

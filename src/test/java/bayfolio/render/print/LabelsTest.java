@@ -46,6 +46,7 @@ import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.xml.sax.InputSource;
 
@@ -63,7 +64,7 @@ class LabelsTest {
             "blotted above", it -> blotted(it, 0.34, 0.02)));
 
     @ParameterizedTest
-    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    @MethodSource("bayfolio.DemoFleet#looked")
     void eachCodeLeadsToTheThingBesideIt(String unit) throws Exception {
         DemoBook demo = DemoBook.of(unit);
         Set<String> expected = new TreeSet<>();
@@ -82,7 +83,7 @@ class LabelsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"dunlin", "phalarope", "redpoll", "turnstone", "whimbrel"})
+    @MethodSource("bayfolio.DemoFleet#looked")
     void switchesHaveLabelsWithBothStates(String unit) throws Exception {
         DemoBook demo = DemoBook.of(unit);
         Labels labels = new Labels(DemoBook.means());
