@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Collectors;
@@ -141,16 +142,18 @@ public final class SisterFleet {
         said.put("id", Value.text(id));
         said.put("name", Value.text("Sister " + id));
         said.put("number", Value.text("S" + id.hashCode() % 1000));
-        Value.Elements items = (Value.Elements) shared.get("items");
+        Value.Elements items = (Value.Elements) Objects.requireNonNull(shared.get("items"));
         Value.Entries item =
                 (Value.Entries) items.values().get(chance.nextInt(items.values().size()));
         said.put(
                 "items",
                 new Value.Elements(List.of(new Value.Entries(Map.of(
                         "id",
-                        item.values().get("id"),
+                        Objects.requireNonNull(item.values().get("id")),
                         "name",
-                        Value.text(((Value.Scalar) item.values().get("name")).text() + " (new)"))))));
+                        Value.text(((Value.Scalar) Objects.requireNonNull(
+                                                item.values().get("name")))
+                                        .text() + " (new)"))))));
         return Yamls.block(new Value.Entries(said));
     }
 
