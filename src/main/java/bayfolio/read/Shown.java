@@ -27,7 +27,6 @@ public final class Shown {
     private final Function<Node, Place> places;
     private final Optional<Difference> difference;
     private final Optional<Model> model;
-    private final List<Line> lines = new ArrayList<>();
 
     /**
      * A line of YAML.
@@ -74,27 +73,27 @@ public final class Shown {
 
     /** All of it. */
     public List<Line> lines() {
-        lines.clear();
-        record((MappingNode) node, "");
-        return List.copyOf(lines);
+        List<Line> lines = new ArrayList<>();
+        record((MappingNode) node, "", lines);
+        return lines;
     }
 
     /** What it says of a thing, or under one of its keys; nothing where there is none of that name. */
     public List<Line> lines(String name) {
-        lines.clear();
+        List<Line> lines = new ArrayList<>();
         for (NodeTuple entry : ((MappingNode) node).getValue()) {
             if (Model.name(entry).equals(name)) {
-                entry(entry, "");
+                entry(entry, "", lines);
             } else if (entry.getValueNode() instanceof SequenceNode list) {
                 list.getValue().stream()
                         .filter(each -> Layers.id(each).filter(name::equals).isPresent())
                         .forEach(each -> {
                             lines.add(new Line(Model.name(entry) + ":", Optional.empty()));
-                            element(each, INDENT);
+                            element(each, INDENT, lines);
                         });
             }
         }
-        return List.copyOf(lines);
+        return lines;
     }
 
     /** What may be asked for. */
@@ -109,31 +108,31 @@ public final class Shown {
         return NearNames.to(name, names);
     }
 
-    private void record(MappingNode record, String indent) {
-        record.getValue().forEach(entry -> entry(entry, indent));
+    private void record(MappingNode record, String indent, List<Line> lines) {
+        record.getValue().forEach(entry -> entry(entry, indent, lines));
     }
 
-    private void entry(NodeTuple entry, String indent) {
+    private void entry(NodeTuple entry, String indent, List<Line> lines) {
         String key = indent + Model.name(entry) + ":";
         Node value = entry.getValueNode();
         if (value instanceof MappingNode record && !record.getValue().isEmpty()) {
             lines.add(new Line(key, Optional.empty()));
-            record(record, indent + INDENT);
+            record(record, indent + INDENT, lines);
         } else if (value instanceof SequenceNode list && !plain(list)) {
             lines.add(new Line(key, Optional.empty()));
-            list.getValue().forEach(each -> element(each, indent + INDENT));
+            list.getValue().forEach(each -> element(each, indent + INDENT, lines));
         } else {
             lines.add(new Line(key + " " + inOneLine(value), Optional.of(places.apply(value))));
         }
     }
 
-    private void element(Node element, String indent) {
+    private void element(Node element, String indent, List<Line> lines) {
         if (!(element instanceof MappingNode record) || record.getValue().isEmpty()) {
             lines.add(new Line(indent + "- " + inOneLine(element), Optional.of(places.apply(element))));
             return;
         }
         int first = lines.size();
-        record(record, indent + INDENT);
+        record(record, indent + INDENT, lines);
         Line line = lines.get(first);
         lines.set(first, new Line(indent + "- " + line.text().substring(indent.length() + INDENT.length()), line.at()));
     }
