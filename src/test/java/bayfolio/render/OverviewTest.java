@@ -142,7 +142,7 @@ class OverviewTest {
                         List.of("all", "bus style", "cab over", "low profile", "van"),
                         List.of("all", "16 A, 230 V", "30 A, 120 V", "50 A, 120 V"),
                         List.of("all", "diesel", "gasoline"));
-        assertThat(told()).isEqualTo("Coaches shown: 5");
+        assertThat(told()).isEqualTo("Shown: 5");
 
         new Select(choices.get(2)).selectByVisibleText("diesel");
         assertThat(shown()).containsExactly("Phalarope", "Redpoll", "Turnstone");
@@ -153,14 +153,14 @@ class OverviewTest {
         new Select(choices.get(3)).selectByIndex(0);
         asked.sendKeys("VAN  16");
         assertThat(shown()).containsExactly("Redpoll");
-        assertThat(told()).isEqualTo("Coaches shown: 1");
+        assertThat(told()).isEqualTo("Shown: 1");
         asked.sendKeys(" never");
         assertThat(shown()).isEmpty();
-        assertThat(told()).isEqualTo("Coaches shown: 0");
+        assertThat(told()).isEqualTo("Shown: 0");
         asked.clear();
         new Select(choices.get(1)).selectByIndex(0);
         new Select(choices.get(2)).selectByIndex(0);
-        assertThat(told()).isEqualTo("Coaches shown: 5");
+        assertThat(told()).isEqualTo("Shown: 5");
     }
 
     @Test
