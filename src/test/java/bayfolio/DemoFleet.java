@@ -31,13 +31,13 @@ public record DemoFleet(Path root, Check check) {
     private static final String SISTER = "curlew";
 
     private static final class Published {
-        static final Path FOLDER = published();
+        static final Path FOLDER = published(Path.of(""));
 
-        private static Path published() {
+        static Path published(Path fleet) {
             try {
                 Path folder = Files.createTempDirectory("bayfolio-demo");
                 Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
-                of(Path.of("")).publish(folder);
+                of(fleet).publish(folder);
                 return folder;
             } catch (Exception e) {
                 throw new IllegalStateException("the demo fleet cannot be published", e);
@@ -125,6 +125,35 @@ public record DemoFleet(Path root, Check check) {
         }
     }
 
+    private static final class Whole {
+        static final Path FLEET = fleet();
+        static final Path FOLDER = Published.published(FLEET);
+
+        private static Path fleet() {
+            try {
+                Path folder = Files.createTempDirectory("bayfolio-whole");
+                Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
+                return copyWhole(folder);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+
+    /** The demo fleet without sisters, for what is read as plain text. */
+    public static Path wholeFleet() {
+        return Whole.FLEET;
+    }
+
+    /** The public root of that, published once for all tests. */
+    public static Path wholeWeb() {
+        try {
+            return Whole.FOLDER.resolve("web").toRealPath();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** A published page, and what a procedure goes on with on later pages, in one. */
     public static Document whole(Path file) {
         try {
@@ -173,6 +202,20 @@ public record DemoFleet(Path root, Check check) {
     public static Path copy(Path root, Path to) throws IOException {
         for (Map.Entry<String, byte[]> file : files(root.resolve("units")).entrySet()) {
             write(to.resolve("units").resolve(file.getKey()), file.getValue());
+        }
+        return to;
+    }
+
+    /** Copies the descriptions of the demo fleet but for sisters and their models: each coach is whole in its own file. */
+    public static Path copyWhole(Path to) throws IOException {
+        List<String> left = coaches().stream()
+                .filter(coach -> !whole().contains(coach))
+                .toList();
+        for (Map.Entry<String, byte[]> file : files(Path.of("units")).entrySet()) {
+            String top = file.getKey().split("/")[0];
+            if (!top.equals("models") && !left.contains(top)) {
+                write(to.resolve("units").resolve(file.getKey()), file.getValue());
+            }
         }
         return to;
     }

@@ -40,7 +40,7 @@ import org.junit.jupiter.params.shadow.com.univocity.parsers.csv.CsvParserSettin
 
 /** Questions to the demo fleet. What the answers must be is counted in its files as plain text, by no reader of ours. */
 class AskedTest {
-    private static final FleetReader.Reading DEMO = FleetReader.read(new Folder(Path.of("")));
+    private static final FleetReader.Reading DEMO = FleetReader.read(new Folder(DemoFleet.wholeFleet()));
     private static final Map<String, List<String>> FILES = files();
 
     /** {@code roles: [a, b]}, as all files of the demo fleet write it. */
@@ -242,7 +242,7 @@ class AskedTest {
     /** In the published pages of the demo fleet, which another test holds against the descriptions. */
     @Test
     void proceduresAndPagesAreThoseThatArePublished() throws Exception {
-        Path staff = DemoFleet.web().resolveSibling("staff");
+        Path staff = DemoFleet.wholeWeb().resolveSibling("staff");
         for (String id : List.of("dump-tanks-gravity", "start-generator", "respond-crash")) {
             List<String> published = DEMO.folders().stream()
                     .filter(coach -> Files.exists(staff.resolve(coach + "/do/" + id + ".html")))
@@ -329,7 +329,7 @@ class AskedTest {
     }
 
     private FleetReader.Reading spoilt(String coach, String from, String to) throws Exception {
-        DemoFleet.copy(Path.of(""), folder);
+        DemoFleet.copyWhole(folder);
         Path file = folder.resolve("units/" + coach + "/unit.yaml");
         String text = Files.readString(file);
         assertThat(text).contains(from);
@@ -367,7 +367,7 @@ class AskedTest {
 
     @Test
     void whereNothingIsKnownOfAnyCoachThatIsSaid() throws Exception {
-        DemoFleet.copy(Path.of(""), folder);
+        DemoFleet.copyWhole(folder);
         Files.writeString(folder.resolve("units/shared/roles.yaml"), "roles: [");
         FleetReader.Reading fleet = FleetReader.read(new Folder(folder));
 
@@ -459,5 +459,21 @@ class AskedTest {
 
         assertThat(answers.asked()).containsExactly("redpoll", "whimbrel");
         assertThat(answers.coaches()).containsExactly("redpoll", "whimbrel");
+    }
+
+    /** The three sisters are asked like all others, and each line is that of the file that says it. */
+    @Test
+    void sistersAnswerFromTheFileThatSaysIt() throws Exception {
+        FleetReader.Reading demo = FleetReader.read(new Folder(Path.of("")));
+
+        assertThat(ask(demo, "model:bay-24").coaches()).containsExactly("avocet", "curlew", "godwit");
+        assertThat(ask(demo, "recall:valve-seals").coaches()).containsExactly("curlew");
+        assertThat(ask(demo, "model:bay-24 and bank.house-bank.amp-hours").rows())
+                .filteredOn(row -> row.what().startsWith("bank"))
+                .extracting(row -> row.coach() + " " + row.at().file().path())
+                .containsExactly(
+                        "avocet units/avocet/unit.yaml",
+                        "curlew units/models/bay-24/model.yaml",
+                        "godwit units/models/bay-24/model.yaml");
     }
 }

@@ -98,7 +98,7 @@ final class PseudoLanguageTest {
                         .map(word -> word.getKey() + " = " + word.getValue().replaceFirst("^ ", "\\\\ ") + "\n")
                         .collect(Collectors.joining()));
         try (Stream<Path> files = Files.walk(fleet.resolve("units"))) {
-            for (Path file : files.filter(it -> it.toString().matches(".*(fleet|unit)\\.yaml"))
+            for (Path file : files.filter(it -> it.toString().matches(".*(fleet|unit|model)\\.yaml"))
                     .toList()) {
                 Files.writeString(file, Files.readString(file).replaceFirst("(?m)^languages: .*$", "languages: [xx]"));
             }

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** All coaches side by side, in the staff's copy. */
 final class FleetOverviewTest {
-    private static final Path WEB = DemoFleet.web();
+    private static final Path WEB = DemoFleet.wholeWeb();
 
     @TempDir
     private Path folder;
@@ -82,7 +82,7 @@ final class FleetOverviewTest {
         }
         assertThat(compared).isEqualTo(page.select("tbody tr").size());
         assertThat(page.select(".staff-copy")).hasSize(1);
-        // No coach of the demo fleet has one.
+        // None of these has one.
         assertThat(page.select("thead th").eachText()).doesNotContain("Model");
     }
 
@@ -104,7 +104,7 @@ final class FleetOverviewTest {
     private Path fleet(String coach, String from, String to) throws Exception {
         Path fleet = folder.resolve("fleet");
         if (!Files.exists(fleet)) {
-            DemoFleet.copy(Path.of(""), fleet);
+            DemoFleet.copyWhole(fleet);
         }
         Path file = fleet.resolve("units/" + coach + "/unit.yaml");
         String text = Files.readString(file);
@@ -149,7 +149,7 @@ final class FleetOverviewTest {
     }
 
     private static Overview on(LocalDate day) throws Exception {
-        Fleet fleet = FleetReader.read(new Folder(Path.of(""))).fleet();
+        Fleet fleet = FleetReader.read(new Folder(DemoFleet.wholeFleet())).fleet();
         Catalog words = Theme.load(Path.of(""), Theme.BUILT_IN).catalogs().of(fleet.languages());
         return FleetOverview.of(fleet.asOf(day), words, unit -> true);
     }
@@ -190,5 +190,21 @@ final class FleetOverviewTest {
         assertThat(told.get(0)).noneMatch(line -> line.contains("walked"));
         assertThat(told.get(1))
                 .contains("Last walked with its description on April 18, 2026, more than three years ago");
+    }
+
+    @Test
+    void whatSistersSayOtherwiseThanTheirModelStandsBelow() throws Exception {
+        Document page = Jsoup.parse(
+                Files.readString(DemoFleet.web().resolveSibling("staff").resolve("fleet.html")));
+
+        assertThat(page.select("#coaches thead th").eachText()).contains("Model");
+        assertThat(page.select("#model-bay-24 h2").text()).isEqualTo("What differs within the model bay-24");
+        List<String> rows = page.select("#model-bay-24 tbody tr").eachText();
+        assertThat(rows)
+                .contains("Avocet Charger: Rating 50 A 45 A", "Avocet House batteries: Usable 80 % 50 %")
+                .anyMatch(row -> row.startsWith("Godwit Oven") && row.endsWith("not on this coach"))
+                .anyMatch(row -> row.startsWith("Curlew Power inlet") && row.endsWith("only on this coach"))
+                // What each has of its own is no difference.
+                .noneMatch(row -> row.contains("Replace by") || row.contains("As weighed") || row.contains("Age code"));
     }
 }

@@ -31,7 +31,7 @@ class OverviewTest {
     private static final int LENGTH = 4;
 
     @RegisterExtension
-    static final OpenSite SITE = new OpenSite(320, 640, () -> DemoFleet.web().resolveSibling("staff"));
+    static final OpenSite SITE = new OpenSite(320, 640, () -> DemoFleet.wholeWeb().resolveSibling("staff"));
 
     @BeforeEach
     void open() {
@@ -173,7 +173,7 @@ class OverviewTest {
         assertThat(SITE.browser().findElement(By.tagName("input")).isDisplayed())
                 .isFalse();
         Document page = Jsoup.parse(
-                Files.readString(DemoFleet.web().resolveSibling("staff").resolve(PAGE)));
+                Files.readString(DemoFleet.wholeWeb().resolveSibling("staff").resolve(PAGE)));
         assertThat(page.select("thead th[scope=col]").size())
                 .isEqualTo(page.select("tbody tr").get(0).children().size());
     }
