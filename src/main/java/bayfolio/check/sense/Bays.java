@@ -2,8 +2,10 @@ package bayfolio.check.sense;
 
 import bayfolio.fact.Key;
 import bayfolio.model.Compartment;
+import bayfolio.model.Kinds;
 import bayfolio.model.Spot;
 import bayfolio.model.Thing;
+import bayfolio.model.Unit;
 import bayfolio.source.Located;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -87,14 +89,13 @@ final class Bays {
 
     /** Each thing that is in a bay, with that; told where its bay is named. None while much is not yet said. */
     static Stream<Pairs.Pair<Bay, Thing>> ofThings(Records records) {
-        if (records.coach().unit().draft()) {
+        Unit unit = records.coach().unit();
+        // The name of what could not be read is one of the words of its bay.
+        if (unit.draft() || !Kinds.names().stream().allMatch(unit::idsRead)) {
             return Stream.of();
         }
-        List<Thing> inBays = records.coach()
-                .unit()
-                .things()
-                .filter(thing -> in(thing).isPresent())
-                .toList();
+        List<Thing> inBays =
+                unit.things().filter(thing -> in(thing).isPresent()).toList();
         Bays bays = new Bays(records, inBays);
         return inBays.stream()
                 .map(thing -> new Pairs.Pair<>(

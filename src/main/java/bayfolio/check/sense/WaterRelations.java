@@ -301,7 +301,8 @@ final class WaterRelations {
 
     private static Pairs<Switch, Unit> onlyDrain() {
         return records -> {
-            List<Switch> drains = records.of(Switch.SHAPE)
+            // One of which something could not be read is another one all the same.
+            List<Switch> drains = records.coach().unit().switches().stream()
                     .filter(it -> it.roles().contains("low-point-drain"))
                     .toList();
             return drains.size() == 1

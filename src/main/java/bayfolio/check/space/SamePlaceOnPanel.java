@@ -4,6 +4,7 @@ import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Board;
+import bayfolio.model.Kinds;
 import bayfolio.model.Thing;
 import java.util.HashMap;
 import java.util.List;
@@ -18,6 +19,8 @@ public final class SamePlaceOnPanel implements Rule {
         Map<Board, Thing> first = new HashMap<>();
         List<Thing> placed =
                 coach.unit().things().filter(thing -> thing.board().isPresent()).toList();
+        // What could not be read may be what fills a gap.
+        boolean all = Kinds.names().stream().allMatch(coach.unit()::idsRead);
         return placed.stream().flatMap(thing -> {
             Board board = thing.board().orElseThrow();
             Thing other = first.putIfAbsent(board, thing);
@@ -28,7 +31,7 @@ public final class SamePlaceOnPanel implements Rule {
                                 where(thing, board) + ", where " + other.kind() + " `" + other.id() + "` is, too")
                         .mend("Count rows from the top and columns from the left again."));
             }
-            return gap(placed, board, Board::row) || gap(placed, board, Board::column)
+            return all && (gap(placed, board, Board::row) || gap(placed, board, Board::column))
                     ? Stream.of(Finding.warning(
                                     "same-place-on-panel",
                                     thing.at(),
