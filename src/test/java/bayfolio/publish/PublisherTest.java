@@ -97,7 +97,7 @@ class PublisherTest {
     @Test
     void publishingOneCoachKeepsTheOthers(@TempDir Path folder) throws Exception {
         Path out = folder.resolve("out");
-        demo.publish(out);
+        demo.publish(out, DemoFleet.looked().toArray(String[]::new));
         Map<String, String> before = DemoFleet.bytes(out.resolve("web"));
         Path changed = DemoFleet.copy(Path.of(""), folder.resolve("fleet"));
         replace(changed.resolve("units/dunlin/unit.yaml"), "\nname: Dunlin\n", "\nname: Knot\n");
@@ -139,7 +139,7 @@ class PublisherTest {
                 steps.replaceAll("(?m)^(title: |1\\. |Start |\\[S)", "$1" + PLANTED + " ")
                         .replaceAll("(?m)^sources: \\[", "sources: [" + PLANTED + ", "));
 
-        DemoFleet.of(fleet).publish(folder.resolve("out"));
+        DemoFleet.of(fleet).publish(folder.resolve("out"), DemoFleet.looked().toArray(String[]::new));
 
         DemoFleet.bytes(folder.resolve("out/web"))
                 .forEach((path, text) -> assertThat(text).as(path).doesNotContain(PLANTED));
