@@ -45,8 +45,8 @@ final class ModelDifferences {
                 "model-" + model,
                 words.say("overview.model", "model", model),
                 List.of(
-                        new Column("coach", words.say("overview.coach"), true),
-                        new Column("what", words.say("overview.what"), true),
+                        new Column("coach", words.say("overview.coach"), false),
+                        new Column("what", words.say("overview.what"), false),
                         new Column("here", words.say("overview.here"), false),
                         new Column("there", words.say("overview.there"), false)),
                 sisters.stream()

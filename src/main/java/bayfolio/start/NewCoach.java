@@ -8,7 +8,6 @@ import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
 import bayfolio.model.Own;
 import bayfolio.model.Size;
-import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.read.Edit;
 import bayfolio.read.FleetReader;
@@ -19,6 +18,7 @@ import bayfolio.read.Value;
 import bayfolio.source.Located;
 import bayfolio.source.SourceFile;
 import bayfolio.source.Steps;
+import bayfolio.survey.Records;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -84,19 +84,19 @@ public record NewCoach(String id, String text, int toConfirm, Map<String, byte[]
         SourceFile file = new SourceFile("units/" + other + "/unit.yaml", Files.readString(there.resolve("unit.yaml")));
         Unit unit = read(folder, file);
         List<Edit> edits = new ArrayList<>();
-        records(
-                Steps.NONE,
-                unit,
-                (at, facts) -> facts.each((key, fact) -> {
-                    boolean its = facts.shape().ofEachCoach(key) && !TOLD.contains(key.name())
-                            || OF_ONE.contains(key)
-                            || key.name().equals("photos");
-                    Steps way = at.key(key.name());
-                    boolean gone = edits.stream().anyMatch(edit -> way.within(edit.at()));
-                    if (its && !gone && fact.at().file() == unit.facts().at().file()) {
-                        edits.add(new Edit.Remove(way));
-                    }
-                }));
+        for (Records.Entry record : new Records(unit).all()) {
+            Facts facts = record.facts();
+            facts.each((key, fact) -> {
+                boolean its = facts.shape().ofEachCoach(key) && !TOLD.contains(key.name())
+                        || OF_ONE.contains(key)
+                        || key.name().equals("photos");
+                Steps way = record.at().key(key.name());
+                boolean gone = edits.stream().anyMatch(edit -> way.within(edit.at()));
+                if (its && !gone && fact.at().file() == unit.facts().at().file()) {
+                    edits.add(new Edit.Remove(way));
+                }
+            });
+        }
         Map<String, byte[]> scripts = new LinkedHashMap<>();
         for (String kind : SCRIPTS) {
             for (String name : folder.files("units/" + other + "/" + kind, ".md")) {
@@ -183,45 +183,22 @@ public record NewCoach(String id, String text, int toConfirm, Map<String, byte[]
             String path = "units/" + named.id + "/unit.yaml";
             SourceFile its = new SourceFile(path, Rewrite.of(new SourceFile(path, text), first));
             List<Edit> marks = new ArrayList<>();
-            int[] count = {0};
-            records(Steps.NONE, read(folder, its), (at, facts) -> {
-                List<String> names = facts.shape().keys().stream()
-                        .filter(key -> asked.of(facts, key))
+            int count = 0;
+            for (Records.Entry record : new Records(read(folder, its)).all()) {
+                List<String> names = record.facts().shape().keys().stream()
+                        .filter(key -> asked.of(record.facts(), key))
                         .map(Key::name)
                         .toList();
                 if (!names.isEmpty()) {
-                    count[0] += names.size();
-                    marks.add(new Edit.Put(at.key(Aside.TO_CONFIRM.name()), Value.list(names.toArray(String[]::new))));
+                    count += names.size();
+                    marks.add(new Edit.Put(
+                            record.at().key(Aside.TO_CONFIRM.name()), Value.list(names.toArray(String[]::new))));
                 }
-            });
-            return new NewCoach(named.id, Rewrite.of(its, marks), count[0], scripts);
+            }
+            return new NewCoach(named.id, Rewrite.of(its, marks), count, scripts);
         } catch (RewriteException e) {
             throw new StartException("That cannot be written: " + e.getMessage());
         }
-    }
-
-    private interface Visitor {
-        void record(Steps at, Facts facts);
-    }
-
-    /** A coach and all records in it, each with the way to it. */
-    private static void records(Steps at, Described record, Visitor visitor) {
-        visitor.record(at, record.facts());
-        record.facts().each((key, fact) -> {
-            if (fact.value() instanceof Described inner) {
-                records(at.key(key.name()), inner, visitor);
-            } else if (fact.value() instanceof List<?> list) {
-                for (int i = 0; i < list.size(); i++) {
-                    if (((Located<?>) list.get(i)).value() instanceof Described inner) {
-                        Steps element = at.key(key.name());
-                        records(
-                                inner instanceof Thing thing ? element.id(thing.id()) : element.nth(i + 1),
-                                inner,
-                                visitor);
-                    }
-                }
-            }
-        });
     }
 
     /** Its folder, whole or not at all. */

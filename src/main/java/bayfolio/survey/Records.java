@@ -24,11 +24,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /** The records of a description, each with the way to it and the files that say it. */
-final class Records {
+public final class Records {
     /**
      * @param thing that it is or is within
      */
-    record Entry(Steps at, Facts facts, Optional<Thing> thing) {
+    public record Entry(Steps at, Facts facts, Optional<Thing> thing) {
         Steps at(Key<?> key) {
             return at.key(key.name());
         }
@@ -39,7 +39,7 @@ final class Records {
     private final Map<String, SourceFile> files = new TreeMap<>();
     private final Map<SourceFile, Value> said = new HashMap<>();
 
-    Records(Unit unit) {
+    public Records(Unit unit) {
         this.unit = unit;
         add(new Steps(List.of()), unit, Optional.empty());
     }
@@ -75,7 +75,8 @@ final class Records {
                 .orElseGet(() -> list.nth(index + 1));
     }
 
-    List<Entry> all() {
+    /** Each behind the one that it is in. */
+    public List<Entry> all() {
         return List.copyOf(entries.values());
     }
 
