@@ -259,9 +259,9 @@ final class TakeTest {
     @Test
     void aFileOfAnotherCoach() throws Exception {
         fact("people / sleeping-places", "6", "5");
-        SpoiltFleet.Said unknown = take(file("curlew"));
+        SpoiltFleet.Said unknown = take(file("sandpiper"));
         assertThat(unknown.exit()).isEqualTo(1);
-        assertThat(unknown.err()).contains("it is of coach `curlew`, which this fleet does not have");
+        assertThat(unknown.err()).contains("it is of coach `sandpiper`, which this fleet does not have");
         // By hand: what this one says there is not what that one said.
         facts.clear();
         fact("size / height", "11 ft 3 in", "11 ft 4 in");
