@@ -208,9 +208,8 @@ public record DemoFleet(Path root, Check check) {
 
     /** Copies the descriptions of the demo fleet but for sisters and their models: each coach is whole in its own file. */
     public static Path copyWhole(Path to) throws IOException {
-        List<String> left = coaches().stream()
-                .filter(coach -> !whole().contains(coach))
-                .toList();
+        List<String> left =
+                coaches().stream().filter(coach -> !whole().contains(coach)).toList();
         for (Map.Entry<String, byte[]> file : files(Path.of("units")).entrySet()) {
             String top = file.getKey().split("/")[0];
             if (!top.equals("models") && !left.contains(top)) {

@@ -58,7 +58,7 @@ class AskCommandTest {
 
     @Test
     void thatNoCoachHasItIsAnAnswer() {
-        assertThat(run("ask", "feature:solar and not feature:solar")).isEqualTo(new Said(0, "", "0 of 5 coaches\n"));
+        assertThat(run("ask", "feature:solar and not feature:solar")).isEqualTo(new Said(0, "", "0 of 8 coaches\n"));
         assertThat(run("ask", "--format", "csv", "feature:solar and not feature:solar")
                         .out())
                 .isEqualTo("coach,what,value,number,unit,file,line\r\n");

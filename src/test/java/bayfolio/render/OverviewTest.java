@@ -31,7 +31,8 @@ class OverviewTest {
     private static final int LENGTH = 4;
 
     @RegisterExtension
-    static final OpenSite SITE = new OpenSite(320, 640, () -> DemoFleet.wholeWeb().resolveSibling("staff"));
+    static final OpenSite SITE =
+            new OpenSite(320, 640, () -> DemoFleet.wholeWeb().resolveSibling("staff"));
 
     @BeforeEach
     void open() {

@@ -251,7 +251,8 @@ final class SurveyTest {
             assertThat(said.err()).contains("is published; choose another folder");
         }
         assertThat(fleet.run("survey").exit()).isEqualTo(2);
-        assertThat(fleet.run("survey", "sandpiper", "--fleet", folder.toString()).exit())
+        assertThat(fleet.run("survey", "sandpiper", "--fleet", folder.toString())
+                        .exit())
                 .isEqualTo(2);
         assertThat(Files.exists(folder.resolve("site-out"))).isFalse();
     }
