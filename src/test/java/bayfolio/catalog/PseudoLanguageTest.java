@@ -54,7 +54,7 @@ final class PseudoLanguageTest {
     @Test
     void everyLetterOutsideItsBracketsComesFromAWritersFile() throws Exception {
         Path out = folder.resolve("out");
-        DemoFleet.of(fleet()).publish(out);
+        DemoFleet.of(fleet()).publish(out, DemoFleet.looked().toArray(String[]::new));
 
         Typed typed = new Typed();
         Set<String> untyped = new TreeSet<>();

@@ -264,7 +264,7 @@ final class RewriteTest {
         String text = Files.readString(Path.of("units/" + coach + "/unit.yaml"));
         Random random = new Random(coach.hashCode());
         Map<String, Integer> done = new LinkedHashMap<>();
-        for (int i = 0; i < Integer.getInteger("edits", 40); i++) {
+        for (int i = 0; i < Integer.getInteger("edits", 15); i++) {
             JsonNode wanted = READER.readTree(text);
             // An id is the way to its own record, and is left out.
             List<Found> all = all(wanted).stream()
