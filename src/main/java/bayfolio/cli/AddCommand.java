@@ -7,7 +7,6 @@ import bayfolio.start.NewFleet;
 import bayfolio.start.StartException;
 import java.io.Console;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -18,6 +17,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -44,12 +44,8 @@ final class AddCommand implements Callable<Integer> {
     @Parameters(paramLabel = "COACH", arity = "0..1", description = "The id of the new coach, the name of its folder.")
     private Optional<String> coach = Optional.empty();
 
-    @Option(
-            names = "--fleet",
-            paramLabel = "DIR",
-            defaultValue = ".",
-            description = "The fleet folder, which holds `units`; the current one where left out.")
-    private Path root = Path.of(".");
+    @Mixin
+    private FleetRoot fleet = new FleetRoot();
 
     /** A coach is begun in one way. */
     static final class Beginning {
@@ -103,7 +99,7 @@ final class AddCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "Name the coach to be added, or the fleet with --fleet-name; one of them.");
         }
-        Folder folder = new Folder(root);
+        Folder folder = new Folder(fleet.root);
         PrintWriter out = spec.commandLine().getOut();
         try {
             if (fleetName.isPresent()) {

@@ -6,7 +6,6 @@ import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.theme.UnknownThemeException;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -19,14 +18,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** What every command takes that reads a fleet folder. */
-class FolderOptions {
-    @Option(
-            names = "--fleet",
-            paramLabel = "DIR",
-            defaultValue = ".",
-            description = "The fleet folder, which holds `units`; the current one where left out.")
-    Path root = Path.of(".");
-
+class FolderOptions extends FleetRoot {
     @Option(
             names = "--theme",
             paramLabel = "NAME",

@@ -2,33 +2,20 @@ package bayfolio.cli;
 
 import bayfolio.finding.NearNames;
 import bayfolio.read.Folder;
-import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What commands about one coach take. */
-final class OneCoach {
+final class OneCoach extends FleetRoot {
     @Parameters(index = "0", paramLabel = "COACH", description = "The id of the coach, the name of its folder.")
     private String coach = "";
-
-    @Option(
-            names = "--fleet",
-            paramLabel = "DIR",
-            defaultValue = ".",
-            description = "The fleet folder, which holds `units`; the current one where left out.")
-    private Path root = Path.of(".");
 
     @Spec(Spec.Target.MIXEE)
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
     private CommandSpec spec;
-
-    Path fleet() {
-        return root;
-    }
 
     /** The coach, if there is a folder of it. */
     String known(Folder folder) {

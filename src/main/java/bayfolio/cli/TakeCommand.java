@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -35,12 +36,8 @@ final class TakeCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "The file that the page of a survey gave out.")
     private Path file = Path.of("");
 
-    @Option(
-            names = "--fleet",
-            paramLabel = "DIR",
-            defaultValue = ".",
-            description = "The fleet folder, which holds `units`; the current one where left out.")
-    private Path root = Path.of(".");
+    @Mixin
+    private FleetRoot fleet = new FleetRoot();
 
     @Option(names = "--yes", description = "Write it without asking.")
     private boolean yes;
@@ -56,8 +53,8 @@ final class TakeCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        FleetReader.Reading reading = FleetReader.read(new Folder(root));
-        Take take = Take.of(file, reading.fleet(), root, listed);
+        FleetReader.Reading reading = FleetReader.read(new Folder(fleet.root));
+        Take take = Take.of(file, reading.fleet(), fleet.root, listed);
         out.print(Hidden.visible(take.difference()));
         out.flush();
         if (take.older()) {
