@@ -6,7 +6,6 @@ import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
 import bayfolio.model.Fleet;
-import bayfolio.model.FleetFacts;
 import bayfolio.model.Notice;
 import bayfolio.model.Role;
 import bayfolio.model.Unit;
@@ -24,7 +23,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /** What a term may begin with, before a colon; without one it is a dotted name. Whatever else may be asked for is one line more. */
 enum Scheme {
@@ -135,13 +133,8 @@ enum Scheme {
     }
 
     private static Optional<Term> notice(boolean recall, Located<String> word, Of of, Consumer<Finding> findings) {
-        List<String> known = Stream.concat(
-                        of.fleet.facts().facts().all(FleetFacts.NOTICES).stream(),
-                        of.fleet.units().stream().flatMap(unit -> unit.facts().all(Unit.NOTICES).stream()))
-                .filter(notice -> !recall || notice.recall().isPresent())
-                .map(Notice::id)
-                .distinct()
-                .toList();
+        List<String> known = (recall ? of.fleet.recalls() : of.fleet.notices())
+                .stream().map(Notice::id).distinct().toList();
         Scheme scheme = recall ? RECALL : NOTICE;
         return known(word, scheme.word(), known, findings).map(id -> new NoticeTerm(scheme, id));
     }

@@ -159,15 +159,19 @@ public final class Fleet {
                 .toList();
     }
 
-    /** All recalls, whether or not there is a coach left to be done: those of the fleet, then those that coaches share. */
-    public List<Notice> recalls() {
-        Map<Place, Notice> recalls = new LinkedHashMap<>();
+    /** All there are, each once, whether or not it is in force: those of the fleet, then those that coaches share or have. */
+    public List<Notice> notices() {
+        Map<Place, Notice> notices = new LinkedHashMap<>();
         Stream.concat(
                         facts.facts().all(FleetFacts.NOTICES).stream(),
                         units.stream().flatMap(unit -> unit.facts().all(Unit.NOTICES).stream()))
-                .filter(notice -> notice.recall().isPresent())
-                .forEach(notice -> recalls.putIfAbsent(notice.facts().at(), notice));
-        return List.copyOf(recalls.values());
+                .forEach(notice -> notices.putIfAbsent(notice.facts().at(), notice));
+        return List.copyOf(notices.values());
+    }
+
+    /** All recalls, whether or not there is a coach left to be done. */
+    public List<Notice> recalls() {
+        return notices().stream().filter(notice -> notice.recall().isPresent()).toList();
     }
 
     public FleetFacts facts() {

@@ -159,7 +159,7 @@ public final class Take {
         if (edit(records.own().path(), new Edit.Put(slot.at(), value), fact.path())) {
             taken++;
             if (below.isPresent()) {
-                compared(slot, is.orElse(""));
+                keepModel(slot, is.orElse(""));
             }
             confirmed(slot);
         }
@@ -176,7 +176,7 @@ public final class Take {
     }
 
     /** Whoever looked has held it against what the model says. */
-    private void compared(Records.Slot slot, String model) throws IOException {
+    private void keepModel(Records.Slot slot, String model) throws IOException {
         edit(
                 records.own().path(),
                 new Edit.Put(
