@@ -17,6 +17,7 @@ import bayfolio.procedure.ProcedureFiller;
 import bayfolio.procedure.References;
 import bayfolio.procedure.Script;
 import bayfolio.procedure.ScriptChecker;
+import bayfolio.source.UnitsPath;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -80,13 +81,13 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
 
     /** What is wrong with a text of a model is wrong for all of its coaches. */
     private static Finding ofAModel(Finding finding, Fleet fleet) {
-        String[] path = finding.at().file().path().split("/", 4);
-        return finding.units().isEmpty() && path.length == 4 && path[1].equals("models")
-                ? finding.on(fleet.units().stream()
-                        .filter(new Whose.OfAModel(path[2])::has)
+        return UnitsPath.model(finding.at().file().path())
+                .filter(model -> finding.units().isEmpty())
+                .map(model -> finding.on(fleet.units().stream()
+                        .filter(new Whose.OfAModel(model)::has)
                         .map(Unit::id)
-                        .toList())
-                : finding;
+                        .toList()))
+                .orElse(finding);
     }
 
     /** A coach with its procedures; filled in anew, as those of a thousand coaches are not kept. */

@@ -5,6 +5,7 @@ import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.finding.JsonReport;
 import bayfolio.finding.SarifReport;
+import bayfolio.source.UnitsPath;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -83,13 +84,10 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private boolean concerns(Finding finding) {
-        String path = finding.at().file().path();
-        boolean shared = !path.startsWith("units/")
-                || path.startsWith("units/shared/")
-                || path.startsWith("units/models/")
-                || path.indexOf('/', 6) < 0;
-        return finding.units().isEmpty() && shared
+        return finding.coaches().isEmpty()
                 || finding.units().stream().anyMatch(fleet.units::contains)
-                || fleet.units.stream().anyMatch(unit -> path.startsWith("units/" + unit + "/"));
+                || UnitsPath.coach(finding.at().file().path())
+                        .filter(fleet.units::contains)
+                        .isPresent();
     }
 }

@@ -1,6 +1,7 @@
 package bayfolio.finding;
 
 import bayfolio.source.Place;
+import bayfolio.source.UnitsPath;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -71,10 +72,7 @@ public record Finding(
 
     /** The coaches that it is about: those that it names, or the one whose file it is in; none where it is about all. */
     public List<String> coaches() {
-        String[] path = at.file().path().split("/");
-        boolean own =
-                path.length > 2 && path[0].equals("units") && !path[1].equals("shared") && !path[1].equals("models");
-        return units.isEmpty() && own ? List.of(path[1]) : units;
+        return units.isEmpty() ? UnitsPath.coach(at.file().path()).map(List::of).orElse(units) : units;
     }
 
     /** Whether it keeps a handbook from being published. */

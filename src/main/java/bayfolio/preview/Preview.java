@@ -8,6 +8,7 @@ import bayfolio.read.FleetReader;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.theme.UnknownThemeException;
 import bayfolio.render.web.WebSite;
+import bayfolio.source.UnitsPath;
 import com.google.gson.Gson;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
@@ -128,8 +129,7 @@ public final class Preview implements AutoCloseable {
         for (Path folder : folders) {
             boolean within = folder.startsWith("units")
                     && folder.getNameCount() > 1
-                    && !folder.startsWith("units/shared")
-                    && !folder.startsWith("units/models");
+                    && UnitsPath.isCoach(folder.getName(1).toString());
             coaches.add(within ? folder.getName(1).toString() : "");
         }
         return coaches.size() == 1

@@ -3,6 +3,7 @@ package bayfolio.read;
 import bayfolio.finding.Finding;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
+import bayfolio.source.UnitsPath;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -169,9 +170,7 @@ public final class Folder {
 
     /** Names of the folders of coaches, sorted. */
     public List<String> coaches() {
-        return folders("units").stream()
-                .filter(name -> !name.equals("shared") && !name.equals("models"))
-                .toList();
+        return folders("units").stream().filter(UnitsPath::isCoach).toList();
     }
 
     /** Names of the folders in a folder, sorted; hidden ones are left out. */

@@ -18,6 +18,7 @@ import bayfolio.read.Value;
 import bayfolio.source.Located;
 import bayfolio.source.SourceFile;
 import bayfolio.source.Steps;
+import bayfolio.source.UnitsPath;
 import bayfolio.survey.Records;
 import java.io.IOException;
 import java.io.InputStream;
@@ -44,7 +45,9 @@ import java.util.regex.Pattern;
  */
 public record NewCoach(String id, String text, int toConfirm, Map<String, byte[]> scripts) {
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
-    private static final Set<String> TAKEN = Set.of("shared", "models", "assets");
+    /** The folder of the site that all coaches share. */
+    private static final String ASSETS = "assets";
+
     private static final Set<String> TOLD = Set.of("id", "name", "roles", "model");
 
     /** What is seen on one coach and on no other. */
@@ -132,7 +135,7 @@ public record NewCoach(String id, String text, int toConfirm, Map<String, byte[]
     }
 
     private static void check(Folder folder, Named named) throws StartException {
-        if (!ID.matcher(named.id).matches() || TAKEN.contains(named.id)) {
+        if (!ID.matcher(named.id).matches() || !UnitsPath.isCoach(named.id) || named.id.equals(ASSETS)) {
             throw new StartException(
                     "`" + named.id
                             + "` cannot be the id of a coach: write small letters, digits and single hyphens, such as `heron`.");

@@ -9,6 +9,7 @@ import bayfolio.procedure.Procedure;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import bayfolio.source.Place;
+import bayfolio.source.UnitsPath;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -48,7 +49,7 @@ record Sending(
                 .flatMap(procedure -> links.apply(procedure, places).map(link -> new Sent(procedure, link)))
                 .forEach(sent -> {
                     String file = sent.link.at().file().path();
-                    if (file.startsWith("units/") && !file.startsWith("units/shared/")) {
+                    if (UnitsPath.coach(file).or(() -> UnitsPath.model(file)).isPresent()) {
                         findings.add(own(code, sent));
                     } else {
                         shared.computeIfAbsent(stated(sent.to(), coach), at -> new ArrayList<>())
