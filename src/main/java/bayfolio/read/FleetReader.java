@@ -30,6 +30,7 @@ import bayfolio.procedure.Translations;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
+import bayfolio.source.UnitsPath;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -124,7 +125,8 @@ public final class FleetReader {
                 && sources.filter(it -> it.facts().whole()).isPresent()
                 && countries.stream().allMatch(it -> it.facts().whole());
         Optional<Map<String, Role>> roleById = roles.filter(it -> judged).map(FleetReader::byId);
-        Map<String, Optional<Model>> models = models(names, roleById);
+        Map<String, List<Finding>> ofModels = new TreeMap<>();
+        Map<String, Optional<Model>> models = models(roleById, ofModels);
         // Coaches are read beside what they share, each folder by itself; what comes of it keeps the order of the
         // names.
         CompletableFuture<List<OfACoach>> beside = CompletableFuture.supplyAsync(() -> names.parallelStream()
@@ -135,12 +137,16 @@ public final class FleetReader {
                 .orElseGet(
                         () -> new FleetFacts(Facts.unread(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")))));
         Scripts shared = scripts(SHARED, Whose.ALL);
-        List<Scripts> ofModels = models.keySet().stream()
-                .map(model -> scripts(Model.FOLDER + "/" + model, new Whose.OfAModel(model)))
-                .toList();
         List<OfACoach> coaches = beside.join();
+        Map<String, List<String>> byModel = byModel(coaches);
+        ofModels.forEach((model, found) -> findings.addAll(told(model, found, byModel.getOrDefault(model, List.of()))));
+        Map<String, Scripts> scriptsOfModels = new TreeMap<>();
+        models.keySet().stream()
+                .filter(byModel::containsKey)
+                .forEach(model ->
+                        scriptsOfModels.put(model, scripts(Model.FOLDER + "/" + model, new Whose.OfAModel(model))));
         List<Script> scripts = new ArrayList<>(shared.read);
-        ofModels.forEach(it -> scripts.addAll(it.read));
+        scriptsOfModels.values().forEach(it -> scripts.addAll(it.read));
         coaches.forEach(it -> scripts.addAll(it.scripts.read));
         coaches.forEach(it -> findings.addAll(it.findings));
         coaches.stream()
@@ -155,7 +161,7 @@ public final class FleetReader {
         List<Unit> units =
                 coaches.stream().flatMap(coach -> coach.unit.stream()).toList();
         List<Whose> unread = new ArrayList<>(shared.unread);
-        ofModels.forEach(it -> unread.addAll(it.unread));
+        scriptsOfModels.values().forEach(it -> unread.addAll(it.unread));
         coaches.forEach(it -> unread.addAll(it.scripts.unread));
         Fleet fleet = new Fleet(
                 facts,
@@ -173,7 +179,8 @@ public final class FleetReader {
         List<Translation> texts = new ArrayList<>();
         List<Rewording.OfALanguage> reworded = new ArrayList<>();
         translated(SHARED, Optional.of(Whose.ALL), texts, reworded);
-        models.keySet()
+        scriptsOfModels
+                .keySet()
                 .forEach(model -> translated(
                         Model.FOLDER + "/" + model, Optional.of(new Whose.OfAModel(model)), texts, reworded));
         coaches.forEach(coach -> translated(
@@ -215,6 +222,7 @@ public final class FleetReader {
      */
     private record OfACoach(
             String folder,
+            Optional<String> model,
             Optional<Unit> unit,
             Optional<Difference> difference,
             Optional<HireMarks> marks,
@@ -224,18 +232,18 @@ public final class FleetReader {
     private OfACoach coach(String name, Optional<Map<String, Role>> roles, Map<String, Optional<Model>> models) {
         String path = "units/" + name;
         HiddenCharacters.told(path, Place.whole(new SourceFile(path, "")), findings::add);
-        Optional<Resolved> resolved = folder.text(path + "/unit.yaml", findings::add)
-                .flatMap(file -> FileCache.read(
-                        file,
-                        List.of(
-                                roles,
-                                Films.beside(folder, file).cues(),
-                                Resolved.model(file)
-                                        .map(models::get)
-                                        .<Object>map(it -> it)
-                                        .orElse(models)),
-                        (it, told) -> Resolved.of(folder, it, roles, models, told),
-                        findings::add));
+        Optional<SourceFile> description = folder.text(path + "/unit.yaml", findings::add);
+        Optional<Resolved> resolved = description.flatMap(file -> FileCache.read(
+                file,
+                List.of(
+                        roles,
+                        Films.beside(folder, file).cues(),
+                        Layered.model(file)
+                                .map(models::get)
+                                .<Object>map(it -> it)
+                                .orElse(models)),
+                (it, told) -> Resolved.of(folder, it, roles, models, told),
+                findings::add));
         Optional<Unit> unit =
                 resolved.flatMap(Resolved::unit).filter(it -> it.facts().read(Unit.ID));
         Scripts scripts =
@@ -243,50 +251,62 @@ public final class FleetReader {
         unit.ifPresent(it -> Photos.check(folder, it, findings::add));
         unit.ifPresent(it -> Films.check(folder, it, findings::add));
         // What is wrong in a model is told once, with all of its coaches.
-        findings.replaceAll(finding -> finding.at().file().path().startsWith(Model.FOLDER + "/")
-                ? finding.on(unit.map(Unit::id).orElse(name))
-                : finding);
+        findings.replaceAll(
+                finding -> UnitsPath.model(finding.at().file().path()).isPresent()
+                        ? finding.on(unit.map(Unit::id).orElse(name))
+                        : finding);
         return new OfACoach(
-                name, unit, resolved.flatMap(Resolved::difference), marks(path + "/marks.yaml"), scripts, findings);
+                name,
+                resolved.map(Resolved::model).orElseGet(() -> description.flatMap(Layered::model)),
+                unit,
+                resolved.flatMap(Resolved::difference),
+                marks(path + "/marks.yaml"),
+                scripts,
+                findings);
     }
 
-    /** Each that there is by its name; empty where it could not be read, which is told once for all of its coaches. */
-    private Map<String, Optional<Model>> models(List<String> coaches, Optional<Map<String, Role>> roles) {
-        List<String> names = folder.folders(Model.FOLDER);
-        Map<String, List<String>> byModel = names.isEmpty() ? Map.of() : byModel(coaches);
+    /**
+     * Each that there is by its name; empty where it could not be read.
+     *
+     * @param found gets what is wrong with each
+     */
+    private Map<String, Optional<Model>> models(Optional<Map<String, Role>> roles, Map<String, List<Finding>> found) {
         Map<String, Optional<Model>> models = new TreeMap<>();
-        for (String name : names) {
+        for (String name : folder.models()) {
             String path = Model.FOLDER + "/" + name;
-            List<String> theirs = byModel.getOrDefault(name, List.of());
-            List<Finding> found = new ArrayList<>();
-            HiddenCharacters.told(path, Place.whole(new SourceFile(path, "")), found::add);
-            Optional<SourceFile> file = folder.text(path + "/model.yaml", found::add);
-            if (theirs.isEmpty()) {
-                file.ifPresent(it -> found.add(Finding.warning(
-                                "model-without-coach",
-                                Place.whole(it),
-                                "no coach names the model `" + name + "`, and nothing in it is looked at")
-                        .mend("Write `model: " + name + "` in a description, or take the folder away.")));
-            }
+            List<Finding> its = new ArrayList<>();
+            HiddenCharacters.told(path, Place.whole(new SourceFile(path, "")), its::add);
             models.put(
                     name,
-                    file.flatMap(it -> FileCache.read(
-                            it, List.of(roles, Films.beside(folder, it).cues()), Model::of, found::add)));
-            found.forEach(finding -> findings.add(finding.on(theirs)));
+                    folder.text(path + "/model.yaml", its::add)
+                            .flatMap(file -> FileCache.read(
+                                    file,
+                                    List.of(roles, Films.beside(folder, file).cues()),
+                                    Model::of,
+                                    its::add)));
+            found.put(name, its);
         }
         return models;
     }
 
-    /** Which coaches name which model. */
-    private Map<String, List<String>> byModel(List<String> coaches) {
+    /** Folders of the coaches that name each model, also of those that could not be read. */
+    private static Map<String, List<String>> byModel(List<OfACoach> coaches) {
         Map<String, List<String>> byModel = new TreeMap<>();
-        for (String coach : coaches) {
-            folder.text("units/" + coach + "/unit.yaml", it -> {})
-                    .flatMap(Resolved::model)
-                    .ifPresent(model -> byModel.computeIfAbsent(model, it -> new ArrayList<>())
-                            .add(coach));
-        }
+        coaches.forEach(coach -> coach.model.ifPresent(
+                model -> byModel.computeIfAbsent(model, it -> new ArrayList<>()).add(coach.folder)));
         return byModel;
+    }
+
+    /** What is wrong with a model is told once for all of its coaches; one that no coach has harms nobody. */
+    private static List<Finding> told(String model, List<Finding> found, List<String> coaches) {
+        Place whole = Place.whole(new SourceFile(Model.FOLDER + "/" + model + "/model.yaml", ""));
+        return coaches.isEmpty()
+                ? List.of(Finding.warning(
+                                "model-without-coach",
+                                whole,
+                                "no coach names the model `" + model + "`, and nothing in it is looked at")
+                        .mend("Write `model: " + model + "` in a description, or take the folder away."))
+                : found.stream().map(finding -> finding.on(coaches)).toList();
     }
 
     private Optional<HireMarks> marks(String path) {

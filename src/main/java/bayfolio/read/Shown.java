@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -24,9 +23,7 @@ public final class Shown {
     private static final String INDENT = "  ";
 
     private final Node node;
-    private final Function<Node, Place> places;
-    private final Optional<Difference> difference;
-    private final Optional<Model> model;
+    private final Layered layered;
 
     /**
      * A line of YAML.
@@ -35,11 +32,9 @@ public final class Shown {
      */
     public record Line(String text, Optional<Place> at) {}
 
-    private Shown(Node node, Function<Node, Place> places, Optional<Difference> difference, Optional<Model> model) {
-        this.model = model;
+    private Shown(Node node, Layered layered) {
         this.node = node;
-        this.places = places;
-        this.difference = difference;
+        this.layered = layered;
     }
 
     /** Empty where it could not be read, which is told. */
@@ -48,27 +43,17 @@ public final class Shown {
     }
 
     static Optional<Shown> of(Folder folder, SourceFile file, Consumer<Finding> findings) {
-        Optional<Node> own = Yaml.compose(file, file.text(), 1, findings);
-        Optional<String> named = Resolved.model(file);
-        if (own.isEmpty() || named.isEmpty() || !(own.get() instanceof MappingNode coach)) {
-            return own.map(node -> new Shown(node, it -> Yaml.place(file, it, 1), Optional.empty(), Optional.empty()));
-        }
-        return folder.text(Model.FOLDER + "/" + named.get() + "/model.yaml", findings)
-                .flatMap(it -> Model.of(it, findings))
-                .map(model -> {
-                    Layers.Laid laid = Layers.over(model, coach, model.places(file), findings);
-                    return new Shown(
-                            laid.node(), model.places(file), Optional.of(laid.difference()), Optional.of(model));
-                });
+        return Layered.of(file, Layered.models(folder, file, findings), findings)
+                .flatMap(layered -> layered.node().map(node -> new Shown(node, layered)));
     }
 
     /** How it differs from its model; empty where it has none. */
     public Optional<Difference> difference() {
-        return difference;
+        return layered.difference();
     }
 
     Optional<Model> model() {
-        return model;
+        return layered.model();
     }
 
     /** All of it. */
@@ -122,13 +107,16 @@ public final class Shown {
             lines.add(new Line(key, Optional.empty()));
             list.getValue().forEach(each -> element(each, indent + INDENT, lines));
         } else {
-            lines.add(new Line(key + " " + inOneLine(value), Optional.of(places.apply(value))));
+            lines.add(new Line(
+                    key + " " + inOneLine(value), Optional.of(layered.places().apply(value))));
         }
     }
 
     private void element(Node element, String indent, List<Line> lines) {
         if (!(element instanceof MappingNode record) || record.getValue().isEmpty()) {
-            lines.add(new Line(indent + "- " + inOneLine(element), Optional.of(places.apply(element))));
+            lines.add(new Line(
+                    indent + "- " + inOneLine(element),
+                    Optional.of(layered.places().apply(element))));
             return;
         }
         int first = lines.size();

@@ -161,6 +161,33 @@ class LayersTest {
         });
     }
 
+    /** It may be half written: nothing in it is looked at, and what others have gets out. */
+    @Test
+    void aModelThatNoCoachHasHarmsNobody() throws Exception {
+        write(temp, "knot", MODEL, "id: knot\nmodel: twin\nname: Knot\n");
+        Path unused = Files.createDirectories(temp.resolve("units/models/begun/procedures"));
+        Files.writeString(unused.resolveSibling("model.yaml"), "tanks: [");
+        Files.writeString(unused.resolve("half.md"), "no head");
+        Files.writeString(temp.resolve("units/fleet.yaml"), FleetReader.LEAST_FLEET);
+
+        assertThat(told())
+                .filteredOn(it -> it.at().file().path().contains("begun"))
+                .singleElement()
+                .satisfies(it -> assertThat(it.code()).isEqualTo("model-without-coach"));
+    }
+
+    /** Also one that is written in one line, which no glance at its first words finds. */
+    @Test
+    void aSpoiltModelIsToldOfACoachHoweverThatIsWritten() throws Exception {
+        write(temp, "knot", "tanks: [", "{id: knot, model: twin, name: Knot}\n");
+        Files.writeString(temp.resolve("units/fleet.yaml"), FleetReader.LEAST_FLEET);
+
+        assertThat(told()).filteredOn(Finding::isError).singleElement().satisfies(it -> {
+            assertThat(it.code()).isEqualTo("yaml-syntax");
+            assertThat(it.units()).containsExactly("knot");
+        });
+    }
+
     @Test
     void aCoachIsNotCalledLikeAModel() throws Exception {
         write(temp, "twin", MODEL, "id: twin\nmodel: twin\nname: Twin\n");
