@@ -41,7 +41,7 @@ public final class Canaries {
 
     /** @param word in each text for staff, whole */
     public static Unit in(Unit unit, String word) {
-        return new Unit(new Canaries(word).facts(unit.facts()));
+        return unit.with(new Canaries(word).facts(unit.facts()));
     }
 
     /** The same in any record, such as the fleet's facts. */
@@ -176,6 +176,11 @@ public final class Canaries {
                 } catch (NotAQuantityException e) {
                     throw new IllegalStateException(e);
                 }
+            }
+
+            @Override
+            public <E> Object listed(Type.Listed<E> listed) {
+                return listed.bare().apply("other");
             }
 
             @Override

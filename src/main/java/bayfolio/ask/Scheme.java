@@ -10,7 +10,7 @@ import bayfolio.model.Notice;
 import bayfolio.model.Role;
 import bayfolio.model.Unit;
 import bayfolio.model.Whose;
-import bayfolio.procedure.ConditionWords;
+import bayfolio.model.ConditionWords;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.References;
@@ -83,7 +83,9 @@ enum Scheme {
     }
 
     private static Optional<Term> feature(Located<String> word, Of of, Consumer<Finding> findings) {
-        return ConditionWords.FEATURES
+        return of.fleet()
+                .equipment()
+                .words()
                 .read(word, unknown -> findings.accept(unknown.mend("The reference for writers lists them.")))
                 .map(FeatureTerm::new);
     }

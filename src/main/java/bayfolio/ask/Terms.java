@@ -2,9 +2,9 @@ package bayfolio.ask;
 
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
-import bayfolio.model.Feature;
+import bayfolio.model.ConditionWords;
 import bayfolio.model.Kinds;
-import bayfolio.procedure.ConditionWords;
+
 import bayfolio.procedure.Script;
 import bayfolio.procedure.Stated;
 import bayfolio.source.Located;
@@ -73,7 +73,9 @@ record Terms(Scheme.Of of) implements ConditionWords<Term> {
     /** What has that name in another way: conditions of procedures write features bare. */
     private List<String> called(String name) {
         return Stream.of(
-                        Feature.named(name).stream().map(it -> Scheme.FEATURE.word()),
+                        Stream.of(name)
+                                .filter(of.fleet().equipment().words().known()::contains)
+                                .map(it -> Scheme.FEATURE.word()),
                         of.fleet().role(name).stream().map(it -> Scheme.ROLE.word()),
                         of.library().scripts().stream()
                                 .filter(script ->

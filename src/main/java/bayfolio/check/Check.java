@@ -113,7 +113,7 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
                 TextRule.class,
                 ofTexts,
                 text -> ofTexts.stream().flatMap(rule -> rule.check(text))));
-        library.scripts().parallelStream()
+        library.texts().parallelStream()
                 .map(script -> script.once(ScriptRule.class, Rules.OF_A_SCRIPT, Check::ofAScript))
                 .forEachOrdered(findings::addAll);
         ScriptChecker.check(fleet, library, findings::add);

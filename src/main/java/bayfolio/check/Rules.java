@@ -30,6 +30,13 @@ import bayfolio.check.electric.LoadWithoutFigures;
 import bayfolio.check.electric.MissingAdapter;
 import bayfolio.check.electric.StartBelowRunning;
 import bayfolio.check.electric.WattsAgainstVoltsAndAmps;
+import bayfolio.check.equipment.BurnsUnguarded;
+import bayfolio.check.equipment.EquipmentAgainstItself;
+import bayfolio.check.equipment.NoGuideForIt;
+import bayfolio.check.equipment.NoWayBack;
+import bayfolio.check.equipment.NoWayToSetUp;
+import bayfolio.check.equipment.StateUnsaid;
+import bayfolio.check.equipment.TwoWays;
 import bayfolio.check.feature.FeatureWithoutFact;
 import bayfolio.check.feature.FeatureWithoutRole;
 import bayfolio.check.feature.FuelWithoutTank;
@@ -72,7 +79,6 @@ import bayfolio.check.procedure.LookAlone;
 import bayfolio.check.procedure.OrderAgainstFacts;
 import bayfolio.check.procedure.PluggedUnderLoad;
 import bayfolio.check.procedure.ProcedureWithoutRoles;
-import bayfolio.check.procedure.SetUpNeverUndone;
 import bayfolio.check.procedure.StateAgainstFacts;
 import bayfolio.check.procedure.StateUnexplained;
 import bayfolio.check.procedure.TooManyAnswers;
@@ -156,6 +162,7 @@ public final class Rules {
             new PhoneThatCannotBe(),
             new ImpossibleFigure(),
             new UnknownCountry(),
+            new EquipmentAgainstItself(),
             new ReservedPhone(),
             new LeftOutByAll(),
             new OverriddenAlike(),
@@ -294,8 +301,13 @@ public final class Rules {
             new GuideWithoutCall(),
             new HazardMissing(),
             new LookAlone(),
+            new NoWayToSetUp(),
+            new NoWayBack(),
+            new TwoWays(),
+            new StateUnsaid(),
+            new NoGuideForIt(),
+            new BurnsUnguarded(),
             new OrderAgainstFacts(),
-            new SetUpNeverUndone(),
             new StateAgainstFacts(),
             new StateUnexplained(),
             new TooManyAnswers(),

@@ -77,7 +77,7 @@ public record Text(
     /** As {@link #each}, of the texts in procedures, trouble guides and stage pages. */
     public static <T> List<T> ofScripts(
             Fleet fleet, Library library, Class<?> asker, Object given, Function<Text, Stream<T>> of) {
-        return library.scripts().parallelStream()
+        return library.texts().parallelStream()
                 .flatMap(script -> {
                     boolean american = american(script, fleet);
                     return script

@@ -28,14 +28,14 @@ final class SituationPages {
 
     Stream<Page> pages() {
         return Stream.concat(
-                Stream.of(Situation.values())
+                Stream.of(Whereabouts.values())
                         .filter(it -> !stages(it).isEmpty())
                         .map(this::page),
                 Stream.of(Symptom.values()).filter(it -> guides(it).size() > 1).map(this::page));
     }
 
     /** Of a renter's trip, those in which there is something to do with this coach. */
-    private List<Stage> stages(Situation situation) {
+    private List<Stage> stages(Whereabouts situation) {
         return situation.stages().stream()
                 .filter(StagePages.used(view)::contains)
                 .filter(stage -> StagePages.audience(view, stage) != Audience.STAFF)
@@ -50,7 +50,7 @@ final class SituationPages {
 
     /** A tile for each situation. */
     List<Content.Tiles.Tile> situations(Stamp tiles) {
-        return Stream.of(Situation.values())
+        return Stream.of(Whereabouts.values())
                 .filter(it -> !stages(it).isEmpty())
                 .map(it -> new Content.Tiles.Tile(
                         tiles.child(Type.word(it)),
@@ -86,7 +86,7 @@ final class SituationPages {
         return new Target.OfPage(kind.id() + "-" + Type.word(page));
     }
 
-    private Page page(Situation situation) {
+    private Page page(Whereabouts situation) {
         Stamp page = view.stamp(PageKind.SITUATION.node(Type.word(situation)), Audience.EVERYBODY, From.PROGRAM);
         List<Section> sections = stages(situation).stream()
                 .flatMap(stage -> view

@@ -8,7 +8,6 @@ import bayfolio.measure.Meters;
 import bayfolio.measure.Rounding;
 import bayfolio.measure.Symbol;
 import bayfolio.model.Coach;
-import bayfolio.model.Feature;
 import bayfolio.model.Features;
 import bayfolio.model.Region;
 import bayfolio.model.Size;
@@ -73,7 +72,7 @@ final class ClearanceExplanation {
 
     /** Where there is an antenna that can stand up, it must be down. */
     private String lowered(String key) {
-        return voice.say(features.contains(Feature.ANTENNA_RAISED) ? key + ".antenna" : key);
+        return voice.say(features.contains("antenna-raised") ? key + ".antenna" : key);
     }
 
     private Grid measures() {
@@ -188,7 +187,7 @@ final class ClearanceExplanation {
 
     private List<String> assumed() {
         List<String> assumed = new ArrayList<>();
-        assumed.add(voice.say(features.contains(Feature.ROOF_AC) ? "assumed.hard-parts.ac" : "assumed.hard-parts"));
+        assumed.add(voice.say(features.contains("roof-ac") ? "assumed.hard-parts.ac" : "assumed.hard-parts"));
         assumed.add(voice.say("assumed.roof"));
         assumed.add(voice.say("assumed.sign"));
         if (voice.region() == Region.NORTH_AMERICA) {

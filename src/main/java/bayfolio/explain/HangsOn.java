@@ -55,7 +55,7 @@ public final class HangsOn {
             }
         };
         Coach watched = new Coach(
-                watched(coach.fleet(), watch), new Unit(coach.unit().facts().watched(watch)));
+                watched(coach.fleet(), watch), coach.unit().with(coach.unit().facts().watched(watch)));
         asking.set(true);
         Explanations.of(question, watched, words);
         return facts;

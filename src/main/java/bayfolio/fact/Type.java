@@ -32,6 +32,8 @@ public sealed interface Type<T> {
 
         <E> R choice(Choice<E> type);
 
+        <E> R listed(Listed<E> type);
+
         R yesNo(YesNo type);
 
         R whole(Whole type);
@@ -167,6 +169,19 @@ public sealed interface Type<T> {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.choice(this);
+        }
+    }
+
+    /**
+     * One of a list that files of the fleet declare.
+     *
+     * @param list what is listed, in the plural
+     * @param bare what stands for one where nobody knows the list
+     */
+    record Listed<E>(String list, Function<String, E> bare) implements Type<E> {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.listed(this);
         }
     }
 

@@ -15,41 +15,15 @@ import java.util.Optional;
 
 /** A built-in device: heater, water heater, fridge, cooker, air conditioner, fan. */
 public record Appliance(Facts facts) implements Thing {
-    /** What kind of device. */
-    public enum What {
-        FURNACE,
-        HYDRONIC_HEATER,
-        BLOWN_AIR_HEATER,
-        WATER_HEATER,
-        AIR_CONDITIONER,
-        HEAT_PUMP,
-        FRIDGE_TWO_WAY,
-        FRIDGE_THREE_WAY,
-        FRIDGE_RESIDENTIAL,
-        FRIDGE_COMPRESSOR,
-        HOB_GAS,
-        HOB_INDUCTION,
-        OVEN_GAS,
-        MICROWAVE,
-        TANK_HEATER,
-        MACERATOR,
-        TANK_FLUSH,
-        ROOF_FAN,
-        CHARGER,
-        WATER_FILTER,
-        OUTSIDE_SHOWER,
-        TOILET,
-        ANTENNA,
-        DROP_DOWN_BED,
-        OTHER
-    }
-
     /** What a device runs on. */
     public enum Energy {
         GAS,
         AC,
         DC,
         DIESEL,
+        GASOLINE,
+        BUTANE,
+        SPIRIT,
         ENGINE,
         HAND
     }
@@ -58,7 +32,8 @@ public record Appliance(Facts facts) implements Thing {
             Shape.draft("appliance", "A built-in device: heater, water heater, fridge, cooker, air conditioner, fan.");
     private static final Identity IDENTITY =
             Identity.declare(DRAFT, "appliance", "What the handbook calls it: `Front air conditioner`.");
-    public static final Key<What> WHAT = DRAFT.required("what", Type.choice(What.class), "What kind of device.");
+    public static final Key<Device> WHAT = DRAFT.required(
+            "what", new Type.Listed<>("devices", Device::bare), "What kind of device, by the files of equipment.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
     public static final Key<List<Located<Energy>>> ENERGY =
             DRAFT.optional("energy", Type.list(Type.choice(Energy.class)), "What it runs on.");

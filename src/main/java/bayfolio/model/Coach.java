@@ -30,7 +30,7 @@ public final class Coach {
         this.fleet = fleet;
         this.unit = unit;
         this.things = Stream.concat(unit.things(), fleet.siteThings()).toList();
-        this.features = Features.of(unit);
+        this.features = unit.features();
         for (Thing thing : things) {
             if (byId.putIfAbsent(new Name(thing.kind(), thing.id()), thing) != null) {
                 twice.add(new Name(thing.kind(), thing.id()));

@@ -1,7 +1,6 @@
 package bayfolio.model;
 
 import bayfolio.fact.UnreadException;
-import java.util.EnumSet;
 import java.util.Set;
 
 /**
@@ -10,30 +9,18 @@ import java.util.Set;
  * @param had as far as its description could be read
  * @param unread of which that is not known, since what they are derived from could not be read
  */
-public record Features(Set<Feature> had, Set<Feature> unread) {
+public record Features(Set<String> had, Set<String> unread) {
     public Features {
         had = Set.copyOf(had);
         unread = Set.copyOf(unread);
     }
 
-    public static Features of(Unit unit) {
-        Set<Feature> had = EnumSet.noneOf(Feature.class);
-        Set<Feature> unread = EnumSet.noneOf(Feature.class);
-        for (Feature feature : Feature.values()) {
-            try {
-                if (feature.of(unit)) {
-                    had.add(feature);
-                }
-            } catch (UnreadException nobodyKnows) {
-                unread.add(feature);
-            }
-        }
-        return new Features(had, unread);
-    }
-
-    public boolean contains(Feature feature) {
+    /**
+     * @throws UnreadException when it is not known
+     */
+    public boolean contains(String feature) {
         if (unread.contains(feature)) {
-            throw new UnreadException("it could not be read whether the coach has " + feature.word());
+            throw new UnreadException("it could not be read whether the coach has " + feature);
         }
         return had.contains(feature);
     }

@@ -21,10 +21,7 @@ public final class Fleet {
 
     private final FleetFacts facts;
     private final List<Unit> units;
-    private final List<Role> roles;
-    private final List<Word> words;
-    private final List<PublishedSource> sources;
-    private final List<Country> countries;
+    private final Shared shared;
     private final Map<String, Role> roleById;
     private final Map<String, Word> wordById;
     private final Map<String, PublishedSource> sourceById;
@@ -62,10 +59,12 @@ public final class Fleet {
         this(
                 facts,
                 units,
-                roles,
-                words,
-                sources,
-                countries,
+                new Shared(
+                        roles,
+                        words,
+                        sources,
+                        countries,
+                        units.stream().map(Unit::equipment).findFirst().orElse(EquipmentKinds.NONE)),
                 unread,
                 AsOf.of(facts, units, List.of()),
                 Map.of(),
@@ -75,10 +74,7 @@ public final class Fleet {
     private Fleet(
             FleetFacts facts,
             List<Unit> units,
-            List<Role> roles,
-            List<Word> words,
-            List<PublishedSource> sources,
-            List<Country> countries,
+            Shared shared,
             List<String> unread,
             Optional<LocalDate> asOf,
             Map<String, HireMarks> marks,
@@ -87,14 +83,11 @@ public final class Fleet {
         this.unread = List.copyOf(unread);
         this.facts = facts;
         this.units = List.copyOf(units);
-        this.roles = List.copyOf(roles);
-        this.words = List.copyOf(words);
-        this.sources = List.copyOf(sources);
-        this.countries = List.copyOf(countries);
-        this.roleById = byId(roles, Role::id);
-        this.wordById = byId(words, Word::id);
-        this.sourceById = byId(sources, PublishedSource::id);
-        this.countryById = byId(countries, Country::id);
+        this.shared = shared;
+        this.roleById = byId(shared.roles(), Role::id);
+        this.wordById = byId(shared.words(), Word::id);
+        this.sourceById = byId(shared.sources(), PublishedSource::id);
+        this.countryById = byId(shared.countries(), Country::id);
         this.asOf = asOf;
         this.marks = Map.copyOf(marks);
     }
@@ -111,32 +104,39 @@ public final class Fleet {
 
     /** The same fleet as of another day. */
     public Fleet asOf(LocalDate day) {
-        return new Fleet(facts, units, roles, words, sources, countries, unread, Optional.of(day), marks, differences);
+        return new Fleet(facts, units, shared, unread, Optional.of(day), marks, differences);
     }
 
     /** The same with other facts of its own. */
     public Fleet with(FleetFacts other) {
-        return new Fleet(other, units, roles, words, sources, countries, unread, asOf, marks, differences);
+        return new Fleet(other, units, shared, unread, asOf, marks, differences);
     }
 
     /** The same with what earlier hires left on its coaches, by their ids. */
     public Fleet marked(Map<String, HireMarks> hires) {
-        return new Fleet(
-                facts,
-                units,
-                roles,
-                words,
-                sources,
-                countries,
-                unread,
-                AsOf.of(facts, units, hires.values()),
-                hires,
-                differences);
+        return new Fleet(facts, units, shared, unread, AsOf.of(facts, units, hires.values()), hires, differences);
     }
 
     /** The same with how its coaches differ from their models, by their ids. */
     public Fleet layered(Map<String, Difference> layers) {
-        return new Fleet(facts, units, roles, words, sources, countries, unread, asOf, marks, layers);
+        return new Fleet(facts, units, shared, unread, asOf, marks, layers);
+    }
+
+    /** The same with all kinds of equipment that it knows, whether or not a coach has them. */
+    public Fleet equipped(EquipmentKinds kinds) {
+        return new Fleet(
+                facts,
+                units,
+                new Shared(shared.roles(), shared.words(), shared.sources(), shared.countries(), kinds),
+                unread,
+                asOf,
+                marks,
+                differences);
+    }
+
+    /** All kinds of equipment that it knows. */
+    public EquipmentKinds equipment() {
+        return shared.equipment();
     }
 
     /** How a coach differs from its model; empty for one that has none. */
@@ -183,19 +183,19 @@ public final class Fleet {
     }
 
     public List<Role> roles() {
-        return roles;
+        return shared.roles();
     }
 
     public List<Word> words() {
-        return words;
+        return shared.words();
     }
 
     public List<PublishedSource> sources() {
-        return sources;
+        return shared.sources();
     }
 
     public List<Country> countries() {
-        return countries;
+        return shared.countries();
     }
 
     public String name() {
@@ -282,7 +282,14 @@ public final class Fleet {
 
     /** The same in other words. */
     Fleet worded(FleetFacts facts, List<Word> words, List<Country> countries) {
-        return new Fleet(facts, units, roles, words, sources, countries, unread, asOf, marks, differences);
+        return new Fleet(
+                facts,
+                units,
+                new Shared(shared.roles(), words, shared.sources(), countries, shared.equipment()),
+                unread,
+                asOf,
+                marks,
+                differences);
     }
 
     public Optional<Word> word(String id) {

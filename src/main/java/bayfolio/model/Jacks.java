@@ -16,9 +16,9 @@ public record Jacks(Facts facts) implements Described {
             "count", Type.whole(2, 8), "How many.", Range.of("2", "8").usual("3", "6"));
     public static final Key<List<Located<String>>> CONTROLS =
             DRAFT.optional("controls", Type.list(Type.reference("switch")), "What works them.");
-    public static final Key<List<Located<Setup.Turn>>> AFTER = DRAFT.optional(
+    public static final Key<List<Located<String>>> AFTER = DRAFT.optional(
             "after",
-            Type.list(Type.choice(Setup.Turn.class)),
+            Type.list(Type.ID),
             "What must be set up before they go down, and stays so until they are up.");
     public static final Key<String> TOLERANCE = DRAFT.optional("tolerance", Type.TEXT, "How level is level enough.");
     public static final Key<String> CONDITIONS =

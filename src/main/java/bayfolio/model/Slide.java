@@ -28,9 +28,9 @@ public record Slide(Facts facts) implements Thing {
             Type.whole(1, 9),
             "Its turn when several go out.",
             Range.of("1", "9").usual("1", "6").because("each once, from 1"));
-    public static final Key<List<Located<Setup.Turn>>> AFTER = DRAFT.optional(
+    public static final Key<List<Located<String>>> AFTER = DRAFT.optional(
             "after",
-            Type.list(Type.choice(Setup.Turn.class)),
+            Type.list(Type.ID),
             "What must be set up before it goes out, and stays so until it is in: `[plug, jacks]`.");
     public static final Key<String> IGNITION =
             DRAFT.optional("ignition", Type.TEXT, "How the ignition must stand while it moves.");

@@ -207,6 +207,7 @@ public final class Unit implements Described {
             FILMS);
 
     private final Facts facts;
+    private final EquipmentKinds equipment;
     private final Once once = new Once();
     // Asked for again and again.
     private final List<Thing> things;
@@ -217,8 +218,15 @@ public final class Unit implements Described {
     private final Set<String> openIds;
     private final Set<String> openRoles;
 
+    /** One of which nobody knows what its equipment is. */
     public Unit(Facts facts) {
+        this(facts, EquipmentKinds.NONE);
+    }
+
+    /** @param equipment all kinds that there are */
+    public Unit(Facts facts, EquipmentKinds equipment) {
         this.facts = facts;
+        this.equipment = equipment;
         List<Thing> written = THINGS.stream()
                 .flatMap(key -> facts.ifRead(key).map(Located::value).map(list -> (List<?>) list).stream())
                 .flatMap(List::stream)
@@ -261,6 +269,35 @@ public final class Unit implements Described {
     @Override
     public Facts facts() {
         return facts;
+    }
+
+    /** The same with other facts. */
+    public Unit with(Facts others) {
+        return new Unit(others, equipment);
+    }
+
+    /** The same, of which it is known what its equipment is. */
+    public Unit equipped(EquipmentKinds kinds) {
+        return new Unit(facts, kinds);
+    }
+
+    /** All kinds of equipment that there are. */
+    public EquipmentKinds equipment() {
+        return equipment;
+    }
+
+    /** What it has. */
+    public Features features() {
+        return once(EquipmentKinds.class, "", equipment::of);
+    }
+
+    /**
+     * Whether it has a feature.
+     *
+     * @throws UnreadException when that is not known
+     */
+    public boolean has(String feature) {
+        return equipment.has(this, feature);
     }
 
     /**
@@ -398,6 +435,25 @@ public final class Unit implements Described {
 
     public Optional<Generator> generator() {
         return facts.find(GENERATOR);
+    }
+
+    /**
+     * All things of a kind.
+     *
+     * @throws UnreadException when it is not known which there are
+     */
+    public List<? extends Thing> all(String kind) {
+        return THINGS.stream()
+                .filter(key -> kind(key).equals(kind))
+                .flatMap(key -> {
+                    if (ambiguous.contains(kind)) {
+                        throw new UnreadException("nobody knows which of two with one id is meant");
+                    }
+                    return facts.find(key).stream();
+                })
+                .flatMap(list -> ((List<?>) list).stream())
+                .map(each -> (Thing) ((Located<?>) each).value())
+                .toList();
     }
 
     private <T> List<T> all(Key<List<Located<T>>> key) {

@@ -48,6 +48,11 @@ public record Wording(Coach coach, Catalog words) {
             }
 
             @Override
+            public <E> String listed(Type.Listed<E> listed) {
+                return device((Device) value);
+            }
+
+            @Override
             public String yesNo(Type.YesNo yesNo) {
                 return words.say(value.equals(true) ? "yes" : "no");
             }
@@ -105,6 +110,11 @@ public record Wording(Coach coach, Catalog words) {
         String name = of == null ? type.getSimpleName() : of.getSimpleName() + type.getSimpleName();
         return "choice." + name.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT) + "."
                 + Type.word(choice);
+    }
+
+    /** What an appliance is: one of the fleet's own is called as its file says. */
+    public String device(Device device) {
+        return words.find("choice.appliance-what." + device.word()).orElse(device.name());
     }
 
     private Amount clearance(Meters length) {

@@ -134,6 +134,11 @@ record Declared(
             }
 
             @Override
+            public <E> Declared listed(Type.Listed<E> listed) {
+                return NONE;
+            }
+
+            @Override
             public Declared yesNo(Type.YesNo yesNo) {
                 return NONE;
             }

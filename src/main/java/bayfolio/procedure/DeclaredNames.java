@@ -2,10 +2,10 @@ package bayfolio.procedure;
 
 import bayfolio.fact.UnreadException;
 import bayfolio.model.Country;
-import bayfolio.model.Feature;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Kinds;
+import bayfolio.model.Situation;
 import bayfolio.model.Unit;
 import bayfolio.model.Whose;
 import java.util.Collection;
@@ -106,14 +106,17 @@ final class DeclaredNames {
     /** What is behind the first word of a name. */
     private Declared root(String word) {
         return switch (word) {
-            case "has" -> Declared.of(Feature.words(), it -> Declared.NONE);
+            case "has" -> fleet.equipment().whole()
+                        ? Declared.of(fleet.equipment().features(), it -> Declared.NONE)
+                        : Declared.OPEN;
             case "unit" -> Declared.of(Unit.SHAPE);
             case "fleet" -> Declared.of(FleetFacts.SHAPE);
             case "country" -> Declared.of(Country.SHAPE);
             case "reckoned" -> Declared.of(ReckonedNames.words(), it -> Declared.NONE);
             case "procedure" -> scripts(Form.PROCEDURE);
             case "trouble" -> scripts(Form.TROUBLE);
-            case "turn", "turn-back" -> Declared.of(TurnNames.WORDS, it -> SCRIPT);
+            case "turn", "turn-back" -> Declared.of(TurnNames.words(fleet.equipment()), it -> SCRIPT);
+            case "acts" -> Declared.of(Situation.words(), it -> Declared.NONE);
             case "any" -> Declared.of(Kinds.names(), kind -> things(kind, Declared.NONE));
             case "all" -> Declared.of(Kinds.names(), DeclaredNames::kind);
             default ->

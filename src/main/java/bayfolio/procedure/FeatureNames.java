@@ -1,7 +1,7 @@
 package bayfolio.procedure;
 
 import bayfolio.model.Coach;
-import bayfolio.model.Feature;
+import bayfolio.model.FeatureWords;
 import bayfolio.template.Names;
 import bayfolio.template.Value;
 import java.util.Collection;
@@ -10,13 +10,14 @@ import java.util.Collection;
 record FeatureNames(Coach coach) implements Names {
     @Override
     public Value find(String word) {
-        return Feature.named(word)
-                .<Value>map(feature -> new Value.Flag(coach.features().contains(feature)))
-                .orElse(new Value.Unknown());
+        FeatureWords words = coach.unit().equipment().words();
+        return words.known().contains(word) || !words.whole()
+                ? new Value.Flag(coach.features().contains(word))
+                : new Value.Unknown();
     }
 
     @Override
     public Collection<String> known() {
-        return Feature.words();
+        return coach.unit().equipment().features();
     }
 }

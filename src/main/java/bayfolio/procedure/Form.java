@@ -8,7 +8,9 @@ public enum Form {
     PROCEDURE("procedures", "procedure", List.of("Done when", "If not")),
     TROUBLE("trouble", "trouble guide", List.of("If nothing helped")),
     /** Has no steps; each of its sections is a question, answered by links. */
-    STAGE("stages", "stage page", List.of());
+    STAGE("stages", "stage page", List.of()),
+    /** Has no page of its own: its sections stand on pages that are put together of what a coach has. */
+    EQUIPMENT("equipment", "equipment file", List.of());
 
     private final String folder;
     private final String name;
@@ -31,7 +33,7 @@ public enum Form {
     }
 
     public boolean hasSteps() {
-        return this != STAGE;
+        return this == PROCEDURE || this == TROUBLE;
     }
 
     /** The sections that it ends with, each of which it must have. One without steps may have any. */

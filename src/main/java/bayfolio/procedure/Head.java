@@ -8,7 +8,6 @@ import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.model.CoachSystem;
-import bayfolio.model.Setup;
 import bayfolio.reckon.Question;
 import bayfolio.source.Located;
 import java.util.List;
@@ -64,14 +63,6 @@ public record Head(Facts facts) implements Described {
             "on-card",
             Type.YES_NO,
             "Whether its steps stand in short on the card for danger and the first hour, which has one side.");
-    public static final Key<List<Located<String>>> REVERSES = DRAFT.optional(
-            "reverses",
-            Type.list(Type.ID),
-            "Procedures that this one takes back; what sets up by those is left again by this one.");
-    public static final Key<Setup.Turn> SETS_UP = DRAFT.optional(
-            "sets-up",
-            Type.choice(Setup.Turn.class),
-            "What this procedure sets up at a site, which gives it its turn there.");
     public static final Key<Left> LEAVES = DRAFT.optional(
             "leaves",
             Type.choice(Left.class),
@@ -90,7 +81,7 @@ public record Head(Facts facts) implements Described {
     public static final Key<List<Located<String>>> SOURCES =
             DRAFT.forStaff("sources", Type.list(Type.ID), "What backs it, by the list of sources; shown to staff.");
     public static final Shape<Head> SHAPE =
-            DRAFT.formerly("undoes", REVERSES).formerly("works-out", ANSWERS).done(Head::new);
+            DRAFT.formerly("works-out", ANSWERS).done(Head::new);
 
     public String id() {
         return facts.get(ID);

@@ -21,6 +21,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.commonmark.node.Node;
 import org.jspecify.annotations.Nullable;
 
@@ -37,6 +38,7 @@ public final class Library {
     private static final int RUNS = 1 << 20;
 
     private final List<Script> scripts;
+    private final List<Acts> acts;
     private final Map<Form, Set<String>> ids;
     // Asked for with every reference; conditions and features would be worked out anew each time.
     private final Map<Unit, Applying> applying = new ConcurrentHashMap<>();
@@ -49,14 +51,16 @@ public final class Library {
     private final Translations translations;
 
     public Library(List<Script> scripts) {
-        this(scripts, List.of(), Translations.NONE);
+        this(scripts, List.of(), List.of(), Translations.NONE);
     }
 
     /**
      * @param scripts those that could be read
+     * @param acts what kinds of equipment add to pages
      * @param unread whose others could not be read
      */
-    public Library(List<Script> scripts, List<Whose> unread, Translations translations) {
+    public Library(List<Script> scripts, List<Acts> acts, List<Whose> unread, Translations translations) {
+        this.acts = List.copyOf(acts);
         this.translations = translations;
         this.unread = List.copyOf(unread);
         this.scripts = List.copyOf(scripts);
@@ -166,13 +170,23 @@ public final class Library {
         return scripts;
     }
 
+    /** What each kind of equipment adds to pages, in the order of their files. */
+    public List<Acts> acts() {
+        return acts;
+    }
+
+    /** All texts that somebody wrote: the scripts, and the files of equipment. */
+    public List<Script> texts() {
+        return Stream.concat(scripts.stream(), acts.stream().map(Acts::script)).toList();
+    }
+
     public Translations translations() {
         return translations;
     }
 
     /** The same with some scripts alone, and their translations. */
     public Library with(List<Script> others) {
-        return new Library(others, List.of(), translations.of(others));
+        return new Library(others, acts, List.of(), translations.of(others));
     }
 
     /** Whether all could be read that a script of theirs may speak of. */
@@ -215,7 +229,7 @@ public final class Library {
 
     private Applying applying(Unit unit) {
         Applying known = applying.get(unit);
-        return known != null ? known : applying(unit, Features.of(unit));
+        return known != null ? known : applying(unit, unit.features());
     }
 
     private Applying applying(Unit unit, Features features) {

@@ -72,6 +72,11 @@ record RecordNames(Wording wording, Facts facts, String what, boolean staff) imp
             }
 
             @Override
+            public <E> Value listed(Type.Listed<E> listed) {
+                return words();
+            }
+
+            @Override
             public Value yesNo(Type.YesNo yesNo) {
                 return new Value.Flag(fact.equals(true), Optional.of(located));
             }

@@ -120,8 +120,9 @@ public final class References {
         for (Form form : List.of(Form.PROCEDURE, Form.TROUBLE)) {
             names.put(form.scheme(), new ScriptNames(form, coach.unit(), library, staff));
         }
-        names.put("turn", new TurnNames(coach.unit(), library, staff, false));
-        names.put("turn-back", new TurnNames(coach.unit(), library, staff, true));
+        names.put("turn", new TurnNames(coach, library, staff, false));
+        names.put("turn-back", new TurnNames(coach, library, staff, true));
+        names.put("acts", new ActNames(coach, library, screen, staff));
         return names;
     }
 

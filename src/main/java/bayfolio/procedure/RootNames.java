@@ -25,7 +25,7 @@ import java.util.stream.Stream;
  * @param staff whether staff alone read the text; to all others, what is for staff has no name
  * @param own whether the text is of this coach alone: in others things are called by their roles only
  * @param scripts {@code procedure} and {@code trouble}, see {@link ScriptNames}; {@code turn} and {@code turn-back},
- *     see {@link TurnNames}
+ *     see {@link TurnNames}; {@code acts}, see {@link ActNames}
  */
 record RootNames(Wording wording, boolean staff, boolean own, Map<String, Names> scripts) implements Names {
     static final List<String> ROOTS = Stream.concat(
@@ -42,7 +42,8 @@ record RootNames(Wording wording, boolean staff, boolean own, Map<String, Names>
                             "procedure",
                             "trouble",
                             "turn",
-                            "turn-back"),
+                            "turn-back",
+                            "acts"),
                     Kinds.names().stream())
             .toList();
 
@@ -63,7 +64,7 @@ record RootNames(Wording wording, boolean staff, boolean own, Map<String, Names>
             case "has" -> new Value.Inner(new FeatureNames(wording.coach()));
             case "count" -> new Value.Inner(Names.of(DOORS.keySet(), this::doors));
             case "reckoned" -> new Value.Inner(new ReckonedNames(wording));
-            case "procedure", "trouble", "turn", "turn-back" ->
+            case "procedure", "trouble", "turn", "turn-back", "acts" ->
                 new Value.Inner(scripts.getOrDefault(name, Names.of(Map.of())));
             // Whether the coach has a thing of that id or role, for a text that stands there once however many there
             // are.

@@ -3,7 +3,7 @@ package bayfolio.procedure;
 import bayfolio.fact.Facts;
 import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
-import bayfolio.model.Feature;
+import bayfolio.model.Condition;
 import bayfolio.model.Features;
 import bayfolio.model.Unit;
 import bayfolio.model.Whose;
@@ -23,7 +23,7 @@ public final class Script {
 
     private final Form form;
     private final Head head;
-    private final Condition<Feature> when;
+    private final Condition<String> when;
     private final SourceFile file;
     private final String body;
     private final int firstLine;
@@ -35,7 +35,7 @@ public final class Script {
     private Script(
             Form form,
             Head head,
-            Condition<Feature> when,
+            Condition<String> when,
             SourceFile file,
             String body,
             int firstLine,
@@ -56,7 +56,7 @@ public final class Script {
     public static Script of(
             Form form,
             Head head,
-            Condition<Feature> when,
+            Condition<String> when,
             SourceFile file,
             String body,
             int firstLine,
@@ -163,7 +163,7 @@ public final class Script {
     }
 
     public boolean appliesTo(Unit coach) {
-        return appliesTo(coach, Features.of(coach));
+        return appliesTo(coach, coach.features());
     }
 
     /** Whether it is for a coach that has these features, if that is known. */

@@ -56,7 +56,7 @@ public final class ScriptChecker {
 
     public static void check(Fleet fleet, Library library, Consumer<Finding> findings) {
         Map<Whose, DeclaredNames> known = new ConcurrentHashMap<>();
-        library.scripts().parallelStream()
+        library.texts().parallelStream()
                 .map(script -> {
                     List<Finding> told = new ArrayList<>();
                     new ScriptChecker(fleet, library, known, told::add).script(script);
@@ -68,16 +68,7 @@ public final class ScriptChecker {
     private void script(Script script) {
         Typed typed = script.once(ScriptChecker.class, "", Typed::in);
         typed.references.forEach(reference -> UnreadException.upTo(() -> reference(reference, script)));
-        script.head().facts().ifRead(Head.REVERSES).stream()
-                .flatMap(undone -> undone.value().stream())
-                .forEach(undone -> UnreadException.upTo(() -> undone(undone, script)));
         typed.names.forEach(asked -> UnreadException.upTo(() -> name(asked, script)));
-    }
-
-    private void undone(Located<String> undone, Script script) {
-        if (!library.knows(Form.PROCEDURE, undone.value(), script.whose())) {
-            findings.accept(References.unknownScript(Form.PROCEDURE, undone.value(), undone.at(), library));
-        }
     }
 
     private static List<Reference> references(Script script) {

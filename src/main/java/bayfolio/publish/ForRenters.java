@@ -18,7 +18,7 @@ final class ForRenters {
         Fleet fleet = check.fleet();
         List<Unit> units = check.units().stream()
                 .filter(unit -> coaches.contains(unit.id()))
-                .map(unit -> new Unit(unit.facts().forRenters()))
+                .map(unit -> unit.with(unit.facts().forRenters()))
                 .toList();
         Fleet theirs = new Fleet(
                 new FleetFacts(fleet.facts().facts().forRenters()),

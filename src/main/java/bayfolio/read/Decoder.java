@@ -70,7 +70,7 @@ final class Decoder {
     private static final Map<String, Pattern> PATTERNS = new ConcurrentHashMap<>();
 
     private final Function<Node, Place> places;
-    private final Optional<Map<String, Role>> roles;
+    private final Lists lists;
     private final Optional<Folder> films;
     private final Consumer<Finding> findings;
 
@@ -84,26 +84,26 @@ final class Decoder {
     record Decoded(Optional<? extends Described> record, List<Finding> findings) {}
 
     /**
-     * @param roles by their ids; empty where any is let pass
+     * @param lists what may be named
      * @param films the fleet folder, beside whose descriptions cues lie; empty where what is read has none
      */
     Decoder(
             Function<Node, Place> places,
-            Optional<Map<String, Role>> roles,
+            Lists lists,
             Optional<Folder> films,
             Consumer<Finding> findings) {
-        this(places, roles, films, findings, Optional.empty(), Set.of());
+        this(places, lists, films, findings, Optional.empty(), Set.of());
     }
 
     private Decoder(
             Function<Node, Place> places,
-            Optional<Map<String, Role>> roles,
+            Lists lists,
             Optional<Folder> films,
             Consumer<Finding> findings,
             Optional<Map<Node, Decoded>> shared,
             Set<Node> told) {
         this.places = places;
-        this.roles = roles;
+        this.lists = lists;
         this.films = films;
         this.findings = findings;
         this.shared = shared;
@@ -113,15 +113,15 @@ final class Decoder {
     Decoder(
             SourceFile file,
             int firstLine,
-            Optional<Map<String, Role>> roles,
+            Lists lists,
             Optional<Folder> films,
             Consumer<Finding> findings) {
-        this(node -> Yaml.place(file, node, firstLine), roles, films, findings);
+        this(node -> Yaml.place(file, node, firstLine), lists, films, findings);
     }
 
     /** Of a coach that was laid over its model. */
     Decoder over(Model model, Set<Node> wrong) {
-        return new Decoder(places, roles, films, findings, Optional.of(model.decoded()), wrong);
+        return new Decoder(places, lists, films, findings, Optional.of(model.decoded()), wrong);
     }
 
     /** A record of a shape; empty where the node is no record at all. */
@@ -300,6 +300,15 @@ final class Decoder {
             }
 
             @Override
+            public <E> Optional<E> listed(Type.Listed<E> listed) {
+                return lists.devices().isPresent()
+                        ? word(node, lists.devices().get()).map(it -> (E) it)
+                        : scalar(node, Article.a(listed.list()), false)
+                                .filter(value -> fits(node, value, (Type.Text) Type.ID))
+                                .map(listed.bare());
+            }
+
+            @Override
             public Optional<Boolean> yesNo(Type.YesNo yesNo) {
                 return word(node, YES_NO);
             }
@@ -354,7 +363,7 @@ final class Decoder {
         Decoded known = shared.get().get(node);
         if (known == null) {
             List<Finding> found = new ArrayList<>();
-            Optional<E> record = new Decoder(places, roles, films, found::add).record(node, shape);
+            Optional<E> record = new Decoder(places, lists, films, found::add).record(node, shape);
             Decoded made = new Decoded(record, List.copyOf(found));
             Decoded first = shared.get().putIfAbsent(node, made);
             known = first == null ? made : first;
@@ -424,15 +433,16 @@ final class Decoder {
     }
 
     private boolean isRole(Node node, String value, Optional<String> kind) {
-        if (roles.isEmpty()) {
+        if (lists.roles().isEmpty()) {
             return true;
         }
-        Optional<Role> role = Optional.ofNullable(roles.get().get(value));
+        Map<String, Role> roles = lists.roles().get();
+        Optional<Role> role = Optional.ofNullable(roles.get(value));
         if (role.isEmpty()) {
             findings.accept(Finding.error("unknown-role", places.apply(node), "there is no role `" + value + "`")
                     .near(NearNames.to(
                             value,
-                            roles.get().values().stream()
+                            roles.values().stream()
                                     .filter(it -> kind.map(it.kind()::equals).orElse(true))
                                     .map(Role::id)
                                     .toList()))

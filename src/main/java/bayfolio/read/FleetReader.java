@@ -5,9 +5,14 @@ import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.finding.Finding;
+import bayfolio.model.ConditionReader;
 import bayfolio.model.Country;
+import bayfolio.model.Condition;
 import bayfolio.model.Difference;
+import bayfolio.model.Equipment;
+import bayfolio.model.EquipmentKinds;
 import bayfolio.model.FactTexts;
+import bayfolio.model.FeatureWords;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.HireMarks;
@@ -18,8 +23,7 @@ import bayfolio.model.Sources;
 import bayfolio.model.Unit;
 import bayfolio.model.Whose;
 import bayfolio.model.Words;
-import bayfolio.procedure.Condition;
-import bayfolio.procedure.ConditionReader;
+import bayfolio.procedure.Acts;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Library;
@@ -106,7 +110,8 @@ public final class FleetReader {
 
     /** One coach for itself, over the model that it names; empty where nobody knows what it is. */
     public static Optional<Unit> unit(Folder folder, SourceFile file, Consumer<Finding> findings) {
-        return Resolved.of(folder, file, Optional.empty(), findings).flatMap(Resolved::unit);
+        Lists lists = new Lists(Optional.empty(), Optional.of(equipment(folder, findings).kinds()));
+        return Resolved.of(folder, file, lists, findings).flatMap(Resolved::unit);
     }
 
     public static Reading read(Folder folder) {
@@ -124,19 +129,21 @@ public final class FleetReader {
                 && words.filter(it -> it.facts().whole()).isPresent()
                 && sources.filter(it -> it.facts().whole()).isPresent()
                 && countries.stream().allMatch(it -> it.facts().whole());
-        Optional<Map<String, Role>> roleById = roles.filter(it -> judged).map(FleetReader::byId);
+        Equipped equipped = equipment(folder, findings::add);
+        Lists lists = new Lists(
+                roles.filter(it -> judged).map(FleetReader::byId), Optional.of(equipped.kinds()));
         Map<String, List<Finding>> ofModels = new TreeMap<>();
-        Map<String, Optional<Model>> models = models(roleById, ofModels);
+        Map<String, Optional<Model>> models = models(lists, ofModels);
         // Coaches are read beside what they share, each folder by itself; what comes of it keeps the order of the
         // names.
         CompletableFuture<List<OfACoach>> beside = CompletableFuture.supplyAsync(() -> names.parallelStream()
-                .map(name -> new FleetReader(folder).coach(name, roleById, models))
+                .map(name -> new FleetReader(folder).coach(name, lists, models, equipped))
                 .toList());
         FleetFacts facts = fleetFile()
-                .flatMap(file -> yaml(file, FleetFacts.SHAPE, roleById, findings::add))
+                .flatMap(file -> yaml(file, FleetFacts.SHAPE, lists, findings::add))
                 .orElseGet(
                         () -> new FleetFacts(Facts.unread(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")))));
-        Scripts shared = scripts(SHARED, Whose.ALL);
+        Scripts shared = scripts(SHARED, Whose.ALL, equipped);
         List<OfACoach> coaches = beside.join();
         Map<String, List<String>> byModel = byModel(coaches);
         ofModels.forEach((model, found) -> findings.addAll(told(model, found, byModel.getOrDefault(model, List.of()))));
@@ -144,7 +151,7 @@ public final class FleetReader {
         models.keySet().stream()
                 .filter(byModel::containsKey)
                 .forEach(model ->
-                        scriptsOfModels.put(model, scripts(Model.FOLDER + "/" + model, new Whose.OfAModel(model))));
+                        scriptsOfModels.put(model, scripts(Model.FOLDER + "/" + model, new Whose.OfAModel(model), equipped)));
         List<Script> scripts = new ArrayList<>(shared.read);
         scriptsOfModels.values().forEach(it -> scripts.addAll(it.read));
         coaches.forEach(it -> scripts.addAll(it.scripts.read));
@@ -190,8 +197,8 @@ public final class FleetReader {
                 coach.unit.ifPresent(unit -> coach.difference.ifPresent(it -> differences.put(unit.id(), it))));
         Translations translations = new Translations(texts, new Rewording(reworded));
         return new Reading(
-                fleet.marked(marks).layered(differences),
-                new Library(judged ? scripts : List.of(), unread, translations),
+                fleet.equipped(equipped.kinds()).marked(marks).layered(differences),
+                new Library(judged ? scripts : List.of(), judged ? equipped.acts() : List.of(), unread, translations),
                 names,
                 findings);
     }
@@ -229,25 +236,25 @@ public final class FleetReader {
             Scripts scripts,
             List<Finding> findings) {}
 
-    private OfACoach coach(String name, Optional<Map<String, Role>> roles, Map<String, Optional<Model>> models) {
+    private OfACoach coach(String name, Lists lists, Map<String, Optional<Model>> models, Equipped equipped) {
         String path = "units/" + name;
         HiddenCharacters.told(path, Place.whole(new SourceFile(path, "")), findings::add);
         Optional<SourceFile> description = folder.text(path + "/unit.yaml", findings::add);
         Optional<Resolved> resolved = description.flatMap(file -> FileCache.read(
                 file,
                 List.of(
-                        roles,
+                        lists,
                         Films.beside(folder, file).cues(),
                         Layered.model(file)
                                 .map(models::get)
                                 .<Object>map(it -> it)
                                 .orElse(models)),
-                (it, told) -> Resolved.of(folder, it, roles, models, told),
+                (it, told) -> Resolved.of(folder, it, lists, models, told),
                 findings::add));
         Optional<Unit> unit =
                 resolved.flatMap(Resolved::unit).filter(it -> it.facts().read(Unit.ID));
         Scripts scripts =
-                unit.map(it -> scripts(path, new Whose.OfACoach(it.id()))).orElse(new Scripts(List.of(), List.of()));
+                unit.map(it -> scripts(path, new Whose.OfACoach(it.id()), equipped)).orElse(new Scripts(List.of(), List.of()));
         unit.ifPresent(it -> Photos.check(folder, it, findings::add));
         unit.ifPresent(it -> Films.check(folder, it, findings::add));
         // What is wrong in a model is told once, with all of its coaches.
@@ -270,7 +277,7 @@ public final class FleetReader {
      *
      * @param found gets what is wrong with each
      */
-    private Map<String, Optional<Model>> models(Optional<Map<String, Role>> roles, Map<String, List<Finding>> found) {
+    private Map<String, Optional<Model>> models(Lists lists, Map<String, List<Finding>> found) {
         Map<String, Optional<Model>> models = new TreeMap<>();
         for (String name : folder.models()) {
             String path = Model.FOLDER + "/" + name;
@@ -281,7 +288,7 @@ public final class FleetReader {
                     folder.text(path + "/model.yaml", its::add)
                             .flatMap(file -> FileCache.read(
                                     file,
-                                    List.of(roles, Films.beside(folder, file).cues()),
+                                    List.of(lists, Films.beside(folder, file).cues()),
                                     Model::of,
                                     its::add)));
             found.put(name, its);
@@ -337,20 +344,20 @@ public final class FleetReader {
 
     /** Any role is let pass. */
     static <T extends Described> Optional<T> yaml(SourceFile file, Shape<T> shape, Consumer<Finding> findings) {
-        return yaml(file, shape, Optional.empty(), findings);
+        return yaml(file, shape, Lists.ANY, findings);
     }
 
     /**
-     * @param roles those there are, by their ids; empty where any is let pass
+     * @param lists what may be named
      */
     static <T extends Described> Optional<T> yaml(
-            SourceFile file, Shape<T> shape, Optional<Map<String, Role>> roles, Consumer<Finding> findings) {
+            SourceFile file, Shape<T> shape, Lists lists, Consumer<Finding> findings) {
         List<Finding> broken = new ArrayList<>();
         Optional<Node> node = Yaml.compose(file, file.text(), 1, broken::add);
         if (node.isEmpty()) {
             spoilt(file, shape, broken).forEach(findings);
         }
-        return node.flatMap(it -> new Decoder(file, 1, roles, Optional.empty(), findings).record(it, shape));
+        return node.flatMap(it -> new Decoder(file, 1, lists, Optional.empty(), findings).record(it, shape));
     }
 
     /** What is told of a file that is no YAML as a whole: what is wrong with its parts, where they can be told apart. */
@@ -370,7 +377,7 @@ public final class FleetReader {
                 List<Finding> ofBlock = new ArrayList<>();
                 Yaml.compose(file, block.text(), block.firstLine(), ofBlock::add)
                         .ifPresent(node -> new Decoder(
-                                        file, block.firstLine(), Optional.empty(), Optional.empty(), ofBlock::add)
+                                        file, block.firstLine(), Lists.ANY, Optional.empty(), ofBlock::add)
                                 .part(node, shape));
                 // A block of comments says nothing, and that is no mistake.
                 ofBlock.removeIf(finding -> finding.code().equals("unreadable-file"));
@@ -383,17 +390,18 @@ public final class FleetReader {
     /**
      * The scripts in a folder.
      *
-     * @param unread whose others could not be read: see {@link Library#Library(List, List, Translations)}
+     * @param unread whose others could not be read: see {@link Library#Library(List, List, List, Translations)}
      */
     private record Scripts(List<Script> read, List<Whose> unread) {}
 
-    private Scripts scripts(String path, Whose whose) {
+    private Scripts scripts(String path, Whose whose, Equipped equipped) {
         List<OfAFile> files = Stream.of(Form.values())
+                .filter(form -> form != Form.EQUIPMENT)
                 .flatMap(form -> folder.files(path + "/" + form.folder(), ".md").stream()
                         .map(name -> path + "/" + form.folder() + "/" + name))
                 .toList()
                 .parallelStream()
-                .map(file -> script(file, whose))
+                .map(file -> script(file, whose, equipped.kinds().words()))
                 .toList();
         files.forEach(it -> findings.addAll(it.findings));
         return new Scripts(
@@ -433,7 +441,7 @@ public final class FleetReader {
 
     private Optional<Translation> translation(String language, Form form, Headed text) {
         return Yaml.compose(text.file(), text.head(), 2, findings::add)
-                .flatMap(node -> new Decoder(text.file(), 2, Optional.empty(), Optional.empty(), findings::add)
+                .flatMap(node -> new Decoder(text.file(), 2, Lists.ANY, Optional.empty(), findings::add)
                         .record(node, TranslationHead.SHAPE))
                 .filter(head -> head.facts().whole())
                 .map(head -> new Translation(language, form, head, text.file(), text.body(), text.firstLine()));
@@ -442,12 +450,45 @@ public final class FleetReader {
     /** What one procedure file says. */
     private record OfAFile(Optional<Script> script, List<Finding> findings) {}
 
-    private OfAFile script(String path, Whose whose) {
+    private OfAFile script(String path, Whose whose, FeatureWords words) {
         List<Finding> found = new ArrayList<>();
         HiddenCharacters.told(path.substring(path.lastIndexOf('/')), Place.whole(new SourceFile(path, "")), found::add);
         Optional<Script> script = folder.text(path, found::add)
-                .flatMap(file -> FileCache.read(file, whose, (it, told) -> script(it, whose, told), found::add));
+                .flatMap(file -> FileCache.read(
+                        file, List.of(whose, words), (it, told) -> script(it, whose, words, told), found::add));
         return new OfAFile(script, found);
+    }
+
+    /**
+     * The kinds of equipment that there are.
+     *
+     * @param acts what each adds to pages
+     */
+    record Equipped(EquipmentKinds kinds, List<Acts> acts) {}
+
+    /** One file a kind, each named after it; what is wrong with one leaves the others as they are. */
+    static Equipped equipment(Folder folder, Consumer<Finding> findings) {
+        String path = SHARED + "/" + Form.EQUIPMENT.folder();
+        List<Optional<Acts>> files = folder.files(path, ".md").stream()
+                .map(name -> folder.text(path + "/" + name, findings)
+                        .flatMap(file -> FileCache.read(file, FleetReader::acts, findings)))
+                .toList();
+        List<Acts> acts = files.stream().flatMap(Optional::stream).toList();
+        boolean whole = files.stream().allMatch(Optional::isPresent)
+                && acts.stream()
+                        .map(it -> it.equipment().facts())
+                        .allMatch(facts -> facts.read(Equipment.FEATURES) && facts.read(Equipment.APPLIANCE));
+        return new Equipped(
+                new EquipmentKinds(acts.stream().map(Acts::equipment).toList(), whole, findings), acts);
+    }
+
+    static Optional<Acts> acts(SourceFile file, Consumer<Finding> findings) {
+        return headed(file, findings)
+                .flatMap(text -> Yaml.compose(file, text.head(), 2, findings)
+                        .flatMap(node -> new Decoder(file, 2, Lists.ANY, Optional.empty(), findings)
+                                .record(node, Equipment.SHAPE))
+                        .filter(it -> it.facts().read(Equipment.ID))
+                        .map(it -> Acts.of(it, file, text.body(), text.firstLine(), findings)));
     }
 
     /** What a file is tells its folder. */
@@ -511,22 +552,24 @@ public final class FleetReader {
     }
 
     /** A procedure or trouble guide, as Markdown below its head. */
-    static Optional<Script> script(SourceFile file, Whose whose, Consumer<Finding> findings) {
-        return headed(file, findings).flatMap(text -> script(text, whose, findings));
+    static Optional<Script> script(
+            SourceFile file, Whose whose, FeatureWords words, Consumer<Finding> findings) {
+        return headed(file, findings).flatMap(text -> script(text, whose, words, findings));
     }
 
-    private static Optional<Script> script(Headed text, Whose whose, Consumer<Finding> findings) {
+    private static Optional<Script> script(
+            Headed text, Whose whose, FeatureWords words, Consumer<Finding> findings) {
         SourceFile file = text.file();
         return Yaml.compose(file, text.head(), 2, findings)
                 .flatMap(node ->
-                        new Decoder(file, 2, Optional.empty(), Optional.empty(), findings).record(node, Head.SHAPE))
+                        new Decoder(file, 2, Lists.ANY, Optional.empty(), findings).record(node, Head.SHAPE))
                 .filter(it -> it.facts().read(Head.ID))
                 .map(it -> Script.of(
                         form(file),
                         it,
                         it.facts()
                                 .ifRead(Head.WHEN)
-                                .map(when -> ConditionReader.read(when, findings))
+                                .map(when -> ConditionReader.read(when, words, findings))
                                 .orElse(new Condition.Unread<>()),
                         file,
                         text.body(),

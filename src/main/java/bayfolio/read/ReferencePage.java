@@ -14,7 +14,9 @@ import bayfolio.measure.Quantity;
 import bayfolio.measure.Scale;
 import bayfolio.model.Country;
 import bayfolio.model.FactTexts;
-import bayfolio.model.Feature;
+import bayfolio.model.Equipment;
+import bayfolio.model.EquipmentKinds;
+import bayfolio.model.GivenFeature;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.HireMarks;
 import bayfolio.model.Kinds;
@@ -26,13 +28,16 @@ import bayfolio.model.Words;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Stage;
 import bayfolio.procedure.TranslationHead;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -305,6 +310,11 @@ public final class ReferencePage {
             }
 
             @Override
+            public <E> String listed(Type.Listed<E> listed) {
+                return "one of the " + listed.list() + " that files of equipment declare";
+            }
+
+            @Override
             public String yesNo(Type.YesNo yesNo) {
                 return "`yes` or `no`";
             }
@@ -401,7 +411,8 @@ public final class ReferencePage {
                 | `all.<kind>` | Every thing of [a kind](#kinds) in walking order, for sections: `{{#all.switch}}…{{/all.switch}}`. |
                 | `reckoned.<what>` | What is worked out from the coach: `bleach-for-50ppm` and `bleach-for-100ppm`, how much household bleach disinfects its fresh tank; `lowest-sign`, the lowest height sign that it may be driven under, with the margin; `extension-cord`, the sentence that says which one may be used, if any. |
                 | `procedure.<id>`, `trouble.<id>` | Whether that one applies to the coach, for a section around a reference to it: `{{#trouble.no-heat}}See [](trouble:no-heat).{{/trouble.no-heat}}` |
-                | `turn.<turn>`, `turn-back.<turn>` | The procedures that name that turn under `sets-up`, and those that name these under `reverses`: `{{#turn-back.plug}}Unplug: [](procedure:{{id}}){{/turn-back.plug}}`. `each` gives all of them in the order of this coach, or from its end: `{{#turn-back.each}}1. [](procedure:{{id}}){{/turn-back.each}}`. Each has `id` and `title`. |
+                | `acts.<situation>` | The steps that this coach's equipment has for a situation, each from the file of its kind, in the order of this coach and under a heading for each place: `{{acts.refueling}}`. It stands on a line of its own. |
+                | `turn.<turn>`, `turn-back.<turn>` | The procedures that set up what has that turn, by the files of equipment, and those that take it back: `{{#turn-back.plug}}Unplug: [](procedure:{{id}}){{/turn-back.plug}}`. `each` gives all of them in the order of this coach, or from its end: `{{#turn-back.each}}1. [](procedure:{{id}}){{/turn-back.each}}`. Each has `id` and `title`. |
                 | `<kind>.<id>` | The thing of that id, for a procedure of one coach: `{{tank.gray.capacity}}`. |
                 | `<kind>.<role>` | All that hold that [role](roles.yaml), in walking order from the entry door. If only one holds it, its keys may follow at once: `{{tank.fresh.capacity}}`. |
                 | `any.<kind>.<role>` | Whether the coach has such a thing, for text that stands there once however many there are: `{{#any.switch.water-pump-switch}}Turn off the pump at one of these: [](switch:water-pump-switch).{{/any.switch.water-pump-switch}}` |
@@ -426,9 +437,19 @@ public final class ReferencePage {
                 """);
         row("Feature", "The coach has it when");
         row("---", "---");
-        for (Feature feature : Feature.values()) {
-            row(code(feature.word()), hasWhen(feature));
+        EquipmentKinds kinds = FleetReader.equipment(new Folder(Path.of("no-folder-of-a-fleet")), told -> {}).kinds();
+        Map<String, List<String>> when = new TreeMap<>();
+        for (Equipment kind : kinds.all()) {
+            String its = kind.facts().get(Equipment.THERE_WHEN);
+            when.computeIfAbsent(kind.id(), it -> new ArrayList<>()).add(its);
+            kind.facts()
+                    .all(Equipment.FEATURES)
+                    .forEach(given -> when.computeIfAbsent(
+                                    given.facts().get(GivenFeature.ID), it -> new ArrayList<>())
+                            .add(given.facts().find(GivenFeature.THERE_WHEN).orElse(its)));
         }
+        when.forEach((word, conditions) ->
+                row(code(word), conditions.stream().distinct().map(ReferencePage::code).collect(joining(" or "))));
     }
 
     private void models() {
@@ -574,117 +595,6 @@ public final class ReferencePage {
 
                 `gal`, `qt` and `cup` are those of the United States, and `mpg` counts such gallons; `t` is a tonne of 1,000 kg.
                 """);
-    }
-
-    /** What {@link Feature} derives, in words; a new feature does not compile without them. */
-    private static String hasWhen(Feature feature) {
-        return switch (feature) {
-            case SHORE_50A -> "a supply from `shore` is of 50 A and less than 200 V";
-            case SHORE_30A -> "a supply from `shore` is of 30 A and less than 200 V";
-            case HOOKUP_230V -> "a supply from `shore` has more than 200 V";
-            case CORD_DETACHABLE -> "the cord is `detachable`";
-            case CORD_FIXED -> "the cord is `fixed`";
-            case CORD_REEL_HAND -> "the cord is on a `reel-hand`";
-            case CORD_REEL_POWERED -> "the cord is on a `reel-powered`";
-            case TRANSFER_AUTOMATIC -> "the change between shore power and generator is `automatic`";
-            case TRANSFER_MANUAL -> "the change between shore power and generator is `manual`";
-            case SURGE_PROTECTION -> "`surge-protection` of the coach is `yes`";
-            case LOAD_MANAGEMENT -> "`load-management` of the coach is `yes`";
-            case SMALL_SUPPLY_ADAPTER -> role("small-supply-adapter");
-            case GENERATOR -> "it has a record `generator`";
-            case GENERATOR_AUTOSTART -> "`autostart` of the generator is `yes`";
-            case GENERATOR_ON_LP -> "the generator burns `lp-gas`";
-            case INVERTER -> "it has a record `inverter`";
-            case SOLAR -> "it has a record `solar`";
-            case HOUSE_LEAD_ACID -> "a bank with the role `house-bank` is of any kind but `lithium`";
-            case HOUSE_LITHIUM -> "a bank with the role `house-bank` is of `lithium`";
-            case BATTERY_BOOST -> role("battery-boost-switch");
-            case BATTERY_SWITCH_RELAY ->
-                "a switch with the role `house-battery-switch` is a button, a rocker or a touch panel, which only steers a relay";
-            case BATTERY_SWITCH_MANUAL ->
-                "a switch with the role `house-battery-switch` is of any other make and breaks the line itself";
-            case LP_TANK -> "the gas is in a `tank`";
-            case GAS_CYLINDERS -> "the gas is in `cylinders`";
-            case GAS_CRASH_SENSOR -> "`crash-sensor` of the gas is `yes`";
-            case CITY_WATER -> role("city-water-inlet");
-            case GRAVITY_FILL -> role("fresh-fill-port");
-            case FILL_VALVE -> role("water-fill-valve");
-            case WATER_HEATER_GAS -> "an appliance `water-heater` runs on `gas`";
-            case WATER_HEATER_ELECTRIC -> "an appliance `water-heater` runs on `ac`";
-            case OUTSIDE_SHOWER -> appliance("outside-shower");
-            case WATER_FILTER_FITTED -> appliance("water-filter");
-            case FURNACE -> appliance("furnace");
-            case HYDRONIC -> appliance("hydronic-heater");
-            case BLOWN_AIR_HEATER -> appliance("blown-air-heater");
-            case COMBINED_HEATER -> "an appliance `blown-air-heater` has a `capacity`, that of its boiler";
-            case HEATER_GAS -> "a `furnace`, `hydronic-heater` or `blown-air-heater` has `gas` among its `energy`";
-            case HEATER_DIESEL ->
-                "a `furnace`, `hydronic-heater` or `blown-air-heater` has `diesel` among its `energy`";
-            case HEATER_ELECTRIC -> "a `furnace`, `hydronic-heater` or `blown-air-heater` has `ac` among its `energy`";
-            case FROST_PROTECTION_VALVE -> role("frost-valve");
-            case ROOF_AC -> "it has an appliance `air-conditioner` or `heat-pump`";
-            case SEVERAL_AIR_CONDITIONERS -> "it has more than one appliance `air-conditioner` or `heat-pump`";
-            case HEAT_PUMP -> appliance("heat-pump");
-            case TANK_HEATERS -> appliance("tank-heater");
-            case BLACK_TANK -> tank("black");
-            case CASSETTE_TOILET -> tank("cassette");
-            case GRAY_TANK_HOSE -> "it has a tank with contents `gray`, and a thing with the role `gray-dump-valve`";
-            case GRAY_DRAIN_FLOOR -> role("gray-drain-tap");
-            case MACERATOR -> appliance("macerator");
-            case TANK_FLUSH -> role("tank-flush-inlet");
-            case FLUSH_VALVE_SHUT -> "`flush-valve` of the water is `shut`";
-            case FRIDGE_TWO_WAY -> appliance("fridge-two-way");
-            case FRIDGE_THREE_WAY -> appliance("fridge-three-way");
-            case FRIDGE_RESIDENTIAL -> appliance("fridge-residential");
-            case FRIDGE_COMPRESSOR -> appliance("fridge-compressor");
-            case HOB_GAS -> appliance("hob-gas");
-            case HOB_INDUCTION -> appliance("hob-induction");
-            case OVEN_GAS -> appliance("oven-gas");
-            case MICROWAVE -> appliance("microwave");
-            case SLIDE_OUT -> "it has a slide";
-            case SLIDE_LOCKS -> "`travel-locks` of a slide is `yes`";
-            case JACKS -> "it has a record `jacks`";
-            case LEVELING_RAMPS -> role("leveling-ramp");
-            case AWNING_ELECTRIC -> "an awning is `electric`";
-            case AWNING_MANUAL -> "an awning is `manual`";
-            case STEP_ELECTRIC -> "a step is `electric`";
-            case KEYLESS_ENTRY -> role("entry-keypad");
-            case ANTENNA_RAISED -> role("antenna-control");
-            case DROP_DOWN_BED -> appliance("drop-down-bed");
-            case SLIDING_TRAYS -> "it has a tray";
-            case DIESEL -> "its engine burns `diesel`";
-            case GASOLINE -> "its engine burns `gasoline`";
-            case DEF -> tank("exhaust-fluid");
-            case AIR_BRAKES -> "`air-brakes` of the engine is `yes`";
-            case EXHAUST_BRAKE -> "`exhaust-brake` of the engine is `yes`";
-            case SECOND_FUEL_FILLER -> "more than one thing has the role `fuel-filler`";
-            case REAR_CAMERA -> "`rear-camera` of the engine is `yes`";
-            case DUAL_REAR_WHEELS -> "`dual-rear` of the tires is `yes`";
-            case SPARE_WHEEL -> "`spare` of the tires is `yes`";
-            case HITCH -> role("tow-hitch");
-            case HITCH_PIN_AND_CHAINS ->
-                "`coupling` of a thing with the role `tow-hitch` is `pin-and-chains`, or not stated in `north-america`";
-            case HITCH_BALL_AND_CABLE ->
-                "`coupling` of a thing with the role `tow-hitch` is `ball-and-cable`, or not stated in `europe`";
-            case AFTER_HOURS_PICKUP -> "`after-hours-pickup` of the hire is `yes`";
-            case TOWING_ALLOWED -> "`towing` of the hire is `yes`";
-            case WINTER_HIRE -> "`winter` of the hire is `yes`";
-            case WATER_IN_FROST -> "`lowest-night` of the hire is below freezing";
-            case BURNS_FUEL ->
-                "it has a record `generator` or `gas`, or an appliance has `gas` or `diesel` among its `energy`";
-        };
-    }
-
-    private static String role(String role) {
-        return "a thing has the role " + code(role) + "";
-    }
-
-    private static String appliance(String what) {
-        return "it has an appliance " + code(what) + "";
-    }
-
-    private static String tank(String contents) {
-        return "it has a tank with contents " + code(contents) + "";
     }
 
     /** To a heading of this page, by the anchor that readers of Markdown give it. */

@@ -2,7 +2,6 @@ package bayfolio.read;
 
 import bayfolio.finding.Finding;
 import bayfolio.model.Difference;
-import bayfolio.model.Role;
 import bayfolio.model.Unit;
 import bayfolio.source.SourceFile;
 import java.util.Map;
@@ -19,25 +18,27 @@ import java.util.function.Consumer;
 record Resolved(Optional<String> model, Optional<Unit> unit, Optional<Difference> difference) {
     /** A coach for itself, over the model that it names, which is read for it. */
     static Optional<Resolved> of(
-            Folder folder, SourceFile file, Optional<Map<String, Role>> roles, Consumer<Finding> findings) {
-        return of(folder, file, roles, Layered.models(folder, file, findings), findings);
+            Folder folder, SourceFile file, Lists lists, Consumer<Finding> findings) {
+        return of(folder, file, lists, Layered.models(folder, file, findings), findings);
     }
 
     /** @param models see {@link Layered#of} */
     static Optional<Resolved> of(
             Folder folder,
             SourceFile file,
-            Optional<Map<String, Role>> roles,
+            Lists lists,
             Map<String, Optional<Model>> models,
             Consumer<Finding> findings) {
         return Layered.of(file, models, findings).map(layered -> {
-            Decoder own = new Decoder(layered.places(), roles, Optional.of(folder), findings);
+            Decoder own = new Decoder(layered.places(), lists, Optional.of(folder), findings);
             Decoder decoder = layered.model()
                     .map(model -> own.over(model, layered.told()))
                     .orElse(own);
             return new Resolved(
                     layered.named(),
-                    layered.node().flatMap(node -> decoder.record(node, Unit.SHAPE)),
+                    layered.node()
+                            .flatMap(node -> decoder.record(node, Unit.SHAPE))
+                            .map(unit -> lists.equipment().map(unit::equipped).orElse(unit)),
                     layered.difference());
         });
     }

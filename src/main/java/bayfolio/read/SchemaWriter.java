@@ -219,6 +219,11 @@ public final class SchemaWriter {
             }
 
             @Override
+            public <E> JsonObject listed(Type.Listed<E> listed) {
+                return value(Type.ID);
+            }
+
+            @Override
             public JsonObject yesNo(Type.YesNo yesNo) {
                 JsonObject words = new JsonObject();
                 words.add("enum", strings(List.of("yes", "no")));

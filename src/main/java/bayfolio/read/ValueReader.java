@@ -29,7 +29,7 @@ public final class ValueReader {
         String text = key.name() + ": " + Spelling.of(value, false);
         Yaml.compose(new SourceFile("", text), text, 1, findings::add)
                 .ifPresent(node ->
-                        new Decoder(it -> at, Optional.empty(), Optional.empty(), findings::add).part(node, shape));
+                        new Decoder(it -> at, Lists.ANY, Optional.empty(), findings::add).part(node, shape));
         return findings;
     }
 }

@@ -62,6 +62,17 @@ record Field(Kind kind, String example, List<Choice> choices) {
             }
 
             @Override
+            public <E> Field listed(Type.Listed<E> listed) {
+                Wording wording = new Wording(coach, words);
+                return new Field(
+                        Kind.CHOICE,
+                        "",
+                        coach.unit().equipment().devices().values().stream()
+                                .map(device -> new Choice(device.word(), wording.device(device)))
+                                .toList());
+            }
+
+            @Override
             public Field yesNo(Type.YesNo yesNo) {
                 return new Field(
                         Kind.CHOICE,

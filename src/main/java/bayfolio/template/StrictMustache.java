@@ -185,10 +185,32 @@ final class StrictMustache extends DefaultMustacheFactory {
                 list.add(new ValueCode(context, df, variable.equals(".") ? ITSELF : variable, encoded) {
                     @Override
                     public Writer execute(Writer writer, List<Object> scopes) {
+                        if (get(scopes) instanceof Value.Pieces pieces) {
+                            pieces.pieces().forEach(piece -> print(piece, writer, scopes));
+                            from(writer, at, false);
+                            return appendText(writer);
+                        }
                         from(writer, at, false);
                         return super.execute(writer, scopes);
                     }
                 });
+            }
+
+            private void print(Value.Pieces.Piece piece, Writer writer, List<Object> scopes) {
+                if (piece instanceof Value.Pieces.Filled filled) {
+                    filled.template().fill(writer, scopes);
+                } else if (piece instanceof Value.Pieces.Written written) {
+                    from(writer, written.at(), false);
+                    write(writer, written.text());
+                }
+            }
+
+            private void write(Writer writer, String text) {
+                try {
+                    writer.write(text);
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
             }
 
             private Place here(Optional<Place> at, TemplateContext context) {
@@ -427,6 +449,9 @@ final class StrictMustache extends DefaultMustacheFactory {
                         many.each().stream()
                                 .map(each -> ((Value.Text) each).text())
                                 .toList());
+            }
+            if (value instanceof Value.Pieces) {
+                return value;
             }
             if (value instanceof Value.Absent absent) {
                 complain(

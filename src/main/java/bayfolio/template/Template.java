@@ -7,6 +7,7 @@ import com.github.mustachejava.Code;
 import com.github.mustachejava.Mustache;
 import com.github.mustachejava.MustacheException;
 import com.github.mustachejava.codes.NotIterableCode;
+import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -126,6 +127,13 @@ public final class Template {
             }
         }
         return output;
+    }
+
+    /** Prints it within another. */
+    void fill(Writer writer, List<Object> scopes) {
+        if (compiled != null) {
+            compiled.execute(writer, scopes);
+        }
     }
 
     /** The engine wraps what stops it, once for each section around. */

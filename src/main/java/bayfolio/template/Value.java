@@ -1,6 +1,7 @@
 package bayfolio.template;
 
 import bayfolio.source.Located;
+import bayfolio.source.Place;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,6 +43,22 @@ public sealed interface Value {
         public Many {
             each = List.copyOf(each);
         }
+    }
+
+    /** Text that others wrote, printed as it stands: of templates filled in with the names around, each with its places. */
+    record Pieces(List<Piece> pieces) implements Value {
+        public Pieces {
+            pieces = List.copyOf(pieces);
+        }
+
+        /** One after the other. */
+        public sealed interface Piece {}
+
+        /** As it is. */
+        public record Written(String text, Place at) implements Piece {}
+
+        /** Filled in where it is printed. */
+        public record Filled(Template template) implements Piece {}
     }
 
     /**

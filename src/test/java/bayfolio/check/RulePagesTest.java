@@ -51,6 +51,7 @@ import org.junit.jupiter.api.io.TempDir;
  *   <li>{@code yaml} over its description, or over that of another coach with {@code folder=};
  *   <li>{@code yaml model}: what a model says, over which the coaches of the example are laid;
  *   <li>{@code yaml fleet} over the description of the fleet;
+ *   <li>{@code markdown equipment}: one more kind of equipment, {@code flagpole}, or that which {@code =} names;
  *   <li>{@code markdown}: one more procedure, with {@code own} one of the tiny coach, in which ids are names;
  *   <li>{@code text path=}: a file as it lies in the fleet folder, read from there;
  *   <li>{@code film path= seconds=}: the head of a film that is so long; with {@code located}, as a phone saves it that
@@ -368,7 +369,15 @@ class RulePagesTest {
                 .findFirst();
         model.ifPresent(snippets::add);
         for (RulePage.Block block : example.blocks()) {
-            if (block.language().equals("markdown")) {
+            if (block.option("equipment").isPresent()) {
+                SourceFile file = block.file("units/shared/equipment/"
+                        + block.option("equipment").filter(it -> !it.isEmpty()).orElse("flagpole") + ".md");
+                overlay.equipment(file);
+                snippets.add(file);
+            }
+        }
+        for (RulePage.Block block : example.blocks()) {
+            if (block.language().equals("markdown") && block.option("equipment").isEmpty()) {
                 String folder = block.option("own").isPresent() ? "units/tiny/procedures/" : PROCEDURES;
                 SourceFile file = block.file(folder + "example-" + (1 + snippets.size()) + ".md");
                 overlay.procedure(file);

@@ -6,8 +6,6 @@ import bayfolio.DemoFleet;
 import bayfolio.fact.FactVisitor;
 import bayfolio.model.Appliance;
 import bayfolio.model.Engine;
-import bayfolio.model.Feature;
-import bayfolio.model.Features;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
@@ -15,7 +13,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -50,8 +47,8 @@ final class OnlyThisCoachTest {
             return new Part(Pattern.compile("\\b(?:" + spoken + ")\\b", Pattern.CASE_INSENSITIVE), there);
         }
 
-        static Part of(String spoken, Feature... features) {
-            return of(spoken, unit -> Features.of(unit).had().stream().anyMatch(List.of(features)::contains));
+        static Part of(String spoken, String... features) {
+            return of(spoken, unit -> unit.features().had().stream().anyMatch(List.of(features)::contains));
         }
 
         /** A part, or a sign that it gives, that has no key of its own: the description must use the word itself. */
@@ -75,16 +72,16 @@ final class OnlyThisCoachTest {
     }
 
     private static final List<Part> PARTS = List.of(
-            Part.of("(?<!microwave )ovens?", Feature.OVEN_GAS),
-            Part.of("cooktop|hob", Feature.HOB_GAS, Feature.HOB_INDUCTION),
+            Part.of("(?<!microwave )ovens?", "oven-gas"),
+            Part.of("cooktop|hob", "hob-gas", "hob-induction"),
             Part.of(
                     "glass lid",
                     unit -> unit.appliances().stream()
                             .anyMatch(it -> it.facts().find(Appliance.LID).orElse(false))),
-            Part.of("automatic start", Feature.GENERATOR_AUTOSTART),
+            Part.of("automatic start", "generator-autostart"),
             Part.of("(?:shows?|showing) AC|AC is in", unit -> unit.facts().has(Unit.AC_SHOWN)),
             Part.of("number [A-Z]+ ?\\d+, on the", unit -> unit.facts().has(Unit.NUMBER_SHOWN)),
-            Part.of("two air conditioners|one unit at a time", Feature.SEVERAL_AIR_CONDITIONERS),
+            Part.of("two air conditioners|one unit at a time", "several-air-conditioners"),
             Part.of(
                     "preheat lamp|this lamp goes out",
                     unit -> unit.facts()
@@ -127,14 +124,15 @@ final class OnlyThisCoachTest {
     void nothingThatTheCoachLacksIsSpokenOf() throws IOException {
         List<String> spoken = new ArrayList<>();
         for (Unit unit : reading.fleet().units()) {
-            Set<Feature> lacking = EnumSet.allOf(Feature.class);
-            lacking.removeAll(Features.of(unit).had());
+            Set<String> lacking =
+                    new LinkedHashSet<>(reading.fleet().equipment().features());
+            lacking.removeAll(unit.features().had());
             Map<String, String> texts = texts(unit);
-            for (Feature feature : lacking) {
+            for (String feature : lacking) {
                 word(feature, unit)
                         .map(word -> Pattern.compile("\\b(?:" + word + ")\\b", Pattern.CASE_INSENSITIVE))
                         .ifPresent(pattern -> texts.forEach((path, text) -> find(pattern, text)
-                                .ifPresent(it -> spoken.add(path + " lacks " + feature.word() + ": " + it))));
+                                .ifPresent(it -> spoken.add(path + " lacks " + feature + ": " + it))));
             }
         }
 
@@ -191,59 +189,59 @@ final class OnlyThisCoachTest {
     }
 
     /** How texts call it, as a pattern; nothing where it has no word of its own. */
-    private static Optional<String> word(Feature feature, Unit unit) {
+    private static Optional<String> word(String feature, Unit unit) {
         return Optional.ofNullable(
                 switch (feature) {
-                    case SHORE_50A -> "50 A pedestal";
-                    case GENERATOR -> "your generator|the generator|generators?";
-                    case INVERTER -> "inverter";
-                    case SOLAR -> "solar";
-                    case HOUSE_LITHIUM -> "lithium";
-                    case BATTERY_BOOST -> "boost";
-                    case LP_TANK -> "LP tank";
-                    case GAS_CYLINDERS -> "gas cylinders?";
-                    case CITY_WATER -> "city water";
-                    case OUTSIDE_SHOWER -> "outside shower";
-                    case FURNACE -> "furnace";
-                    case HYDRONIC -> "hydronic";
-                    case FROST_PROTECTION_VALVE -> "frost valve|freeze protection valve";
-                    case ROOF_AC -> "air conditioner|air conditioning";
-                    case HEAT_PUMP -> "heat pump";
-                    case TANK_HEATERS -> "tank heaters?";
-                    case BLACK_TANK -> "black (?:water )?(?:tank|valve)";
-                    case CASSETTE_TOILET -> "cassette";
-                    case MACERATOR -> "macerator";
-                    case TANK_FLUSH -> "tank flush";
-                    case FRIDGE_RESIDENTIAL -> "residential fridge";
-                    case FRIDGE_COMPRESSOR -> "compressor fridge";
-                    case HOB_INDUCTION -> "induction";
-                    case MICROWAVE -> "microwave";
-                    case SLIDE_OUT -> "slide-outs?";
-                    case SLIDE_LOCKS -> "slide-out locks?";
-                    case JACKS -> "leveling jacks?|jack control|jack pads?|on jacks|the jacks|or jacks";
-                    case LEVELING_RAMPS -> "leveling ramps?";
-                    case AWNING_ELECTRIC, AWNING_MANUAL ->
+                    case "shore-50a" -> "50 A pedestal";
+                    case "generator" -> "your generator|the generator|generators?";
+                    case "inverter" -> "inverter";
+                    case "solar" -> "solar";
+                    case "house-lithium" -> "lithium";
+                    case "battery-boost" -> "boost";
+                    case "lp-tank" -> "LP tank";
+                    case "gas-cylinders" -> "gas cylinders?";
+                    case "city-water" -> "city water";
+                    case "outside-shower" -> "outside shower";
+                    case "furnace" -> "furnace";
+                    case "hydronic" -> "hydronic";
+                    case "frost-protection-valve" -> "frost valve|freeze protection valve";
+                    case "roof-ac" -> "air conditioner|air conditioning";
+                    case "heat-pump" -> "heat pump";
+                    case "tank-heaters" -> "tank heaters?";
+                    case "black-tank" -> "black (?:water )?(?:tank|valve)";
+                    case "cassette-toilet" -> "cassette";
+                    case "macerator" -> "macerator";
+                    case "tank-flush" -> "tank flush";
+                    case "fridge-residential" -> "residential fridge";
+                    case "fridge-compressor" -> "compressor fridge";
+                    case "hob-induction" -> "induction";
+                    case "microwave" -> "microwave";
+                    case "slide-out" -> "slide-outs?";
+                    case "slide-locks" -> "slide-out locks?";
+                    case "jacks" -> "leveling jacks?|jack control|jack pads?|on jacks|the jacks|or jacks";
+                    case "leveling-ramps" -> "leveling ramps?";
+                    case "awning-electric", "awning-manual" ->
                         unit.facts().all(Unit.AWNINGS).isEmpty() ? "awning" : null;
-                    case KEYLESS_ENTRY -> "keypad";
-                    case ANTENNA_RAISED -> "antenna";
-                    case DROP_DOWN_BED -> "drop-down bed";
-                    case SLIDING_TRAYS -> "sliding tray";
-                    case DIESEL -> "diesel engine";
-                    case DEF -> "exhaust fluid|DEF";
-                    case AIR_BRAKES -> "air brakes?";
-                    case EXHAUST_BRAKE -> "exhaust brake";
-                    case REAR_CAMERA -> "rear camera|backup camera";
-                    case SPARE_WHEEL -> null; // a coach without says so
-                    case HITCH -> "tow hitch";
-                    case SURGE_PROTECTION -> "surge protect(?:or|ion)";
-                    case LOAD_MANAGEMENT -> "load (?:management|shedding)";
-                    case CORD_REEL_HAND, CORD_REEL_POWERED -> reel(unit) ? null : "cord reel";
+                    case "keyless-entry" -> "keypad";
+                    case "antenna-raised" -> "antenna";
+                    case "drop-down-bed" -> "drop-down bed";
+                    case "sliding-trays" -> "sliding tray";
+                    case "diesel" -> "diesel engine";
+                    case "def" -> "exhaust fluid|DEF";
+                    case "air-brakes" -> "air brakes?";
+                    case "exhaust-brake" -> "exhaust brake";
+                    case "rear-camera" -> "rear camera|backup camera";
+                    case "spare-wheel" -> null; // a coach without says so
+                    case "hitch" -> "tow hitch";
+                    case "surge-protection" -> "surge protect(?:or|ion)";
+                    case "load-management" -> "load (?:management|shedding)";
+                    case "cord-reel-hand", "cord-reel-powered" -> reel(unit) ? null : "cord reel";
                     default -> null; // of no word of its own, or only of one that others share
                 });
     }
 
     private static boolean reel(Unit unit) {
-        Set<Feature> has = Features.of(unit).had();
-        return has.contains(Feature.CORD_REEL_HAND) || has.contains(Feature.CORD_REEL_POWERED);
+        Set<String> has = unit.features().had();
+        return has.contains("cord-reel-hand") || has.contains("cord-reel-powered");
     }
 }

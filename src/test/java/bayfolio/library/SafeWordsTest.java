@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
 import bayfolio.measure.Celsius;
-import bayfolio.model.Feature;
 import bayfolio.model.Fleet;
 import bayfolio.model.Hire;
 import bayfolio.model.Unit;
@@ -152,17 +151,17 @@ final class SafeWordsTest {
     void everyCoachThatBurnsFuelHasAFerryPageThatTurnsEachOff() {
         for (Unit unit : FLEET.units()) {
             String page = text(unit, "do/prepare-ferry-or-tunnel.html");
-            for (Map.Entry<Feature, String> off : Map.of(
-                            Feature.GENERATOR_AUTOSTART, "Turn off the automatic start",
-                            Feature.GENERATOR, "Stop the generator",
-                            Feature.HYDRONIC, "Turn off the burner",
-                            Feature.BLOWN_AIR_HEATER, "Turn off the heater",
-                            Feature.FURNACE, "Turn off the furnace",
-                            Feature.WATER_HEATER_GAS, "Turn off the water heater",
-                            Feature.LP_TANK, "Shut off the gas",
-                            Feature.GAS_CYLINDERS, "Shut off the gas")
+            for (Map.Entry<String, String> off : Map.of(
+                            "generator-autostart", "Turn off the automatic start",
+                            "generator", "Stop the generator",
+                            "hydronic", "Turn off the burner",
+                            "blown-air-heater", "Turn off the heater",
+                            "furnace", "Turn off the furnace",
+                            "water-heater-gas", "Turn off the water heater",
+                            "lp-tank", "Shut off the gas",
+                            "gas-cylinders", "Shut off the gas")
                     .entrySet()) {
-                if (off.getKey().of(unit)) {
+                if (unit.has(off.getKey())) {
                     assertThat(page).as(unit.id()).contains(off.getValue());
                 }
             }
@@ -203,13 +202,13 @@ final class SafeWordsTest {
     @Test
     void whoHandsBackInFrostIsToldOfHeatingWaterAndPlug() {
         for (Unit unit : FLEET.units()) {
-            if (Feature.AFTER_HOURS_PICKUP.of(unit)) {
+            if (unit.has("after-hours-pickup")) {
                 String page = text(unit, "do/return-after-hours.html");
                 assertThat(page)
                         .as(unit.id())
                         .contains("If it may freeze, leave heating, water and plug as follows")
                         .containsPattern(Pattern.compile("(?i)plug(ged)? in|cord wound in"));
-                if (!Feature.WATER_IN_FROST.of(unit)) {
+                if (!unit.has("water-in-frost")) {
                     assertThat(page).as(unit.id()).contains("leave no water in it");
                 }
             }

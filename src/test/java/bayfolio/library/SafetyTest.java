@@ -6,7 +6,6 @@ import bayfolio.DemoFleet;
 import bayfolio.fact.Key;
 import bayfolio.measure.Kilopascals;
 import bayfolio.model.Coach;
-import bayfolio.model.Feature;
 import bayfolio.model.Fleet;
 import bayfolio.model.Tires;
 import bayfolio.model.Unit;
@@ -133,7 +132,7 @@ final class SafetyTest {
     @Test
     void nothingIsUnhitchedOnASlope() {
         for (Unit unit : units) {
-            if (Feature.TOWING_ALLOWED.of(unit)) {
+            if (unit.has("towing-allowed")) {
                 assertThat(text(DemoFleet.whole(DemoFleet.web().resolve(unit.id() + "/do/uncouple-tow.html"))))
                         .containsSubsequence(
                                 "On a slope, what you unhitch rolls away",

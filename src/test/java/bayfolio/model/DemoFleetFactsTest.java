@@ -321,7 +321,7 @@ class DemoFleetFactsTest {
     @MethodSource("coaches")
     void houseBatteriesNameAllThatChargesThem(Unit coach) {
         Set<String> chargers = coach.appliances().stream()
-                .filter(it -> it.facts().get(Appliance.WHAT) == Appliance.What.CHARGER
+                .filter(it -> it.facts().get(Appliance.WHAT).charges()
                         || it.id().contains("solar"))
                 .map(Thing::id)
                 .collect(Collectors.toSet());

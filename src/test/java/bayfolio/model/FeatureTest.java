@@ -3,12 +3,10 @@ package bayfolio.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.LeastUnit;
-import bayfolio.fact.Type;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +14,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.FieldSource;
 
 class FeatureTest {
     /** Read out of the descriptions by a person, key by key. */
@@ -101,46 +99,53 @@ class FeatureTest {
                     """);
 
     /** One fact for each feature that no coach of the demo fleet has, as it would be written. */
-    private static final Map<Feature, String> FACTS = new LinkedHashMap<>();
+    private static final Map<String, String> FACTS = new LinkedHashMap<>();
 
     static {
-        FACTS.put(Feature.CORD_REEL_HAND, "cord: {kind: reel-hand}");
-        FACTS.put(Feature.LOAD_MANAGEMENT, "load-management: yes");
-        FACTS.put(Feature.GENERATOR_AUTOSTART, "generator: {autostart: yes}");
-        FACTS.put(Feature.GENERATOR_ON_LP, "generator: {fuel: lp-gas}");
-        FACTS.put(Feature.FILL_VALVE, role("switches", "water-fill-valve", "make: lever, access: free"));
-        FACTS.put(Feature.WATER_FILTER_FITTED, appliance("water-filter"));
-        FACTS.put(Feature.HYDRONIC, appliance("hydronic-heater"));
-        FACTS.put(Feature.HEAT_PUMP, appliance("heat-pump"));
-        FACTS.put(Feature.TANK_HEATERS, appliance("tank-heater"));
-        FACTS.put(Feature.MACERATOR, appliance("macerator"));
-        FACTS.put(Feature.FRIDGE_RESIDENTIAL, appliance("fridge-residential"));
-        FACTS.put(Feature.FRIDGE_COMPRESSOR, appliance("fridge-compressor"));
-        FACTS.put(Feature.HOB_INDUCTION, appliance("hob-induction"));
+        FACTS.put("cord-reel-hand", "cord: {kind: reel-hand}");
+        FACTS.put("load-management", "load-management: yes");
+        FACTS.put("generator-autostart", "generator: {autostart: yes}");
+        FACTS.put("generator-on-lp", "generator: {fuel: lp-gas}");
+        FACTS.put("fill-valve", role("switches", "water-fill-valve", "make: lever, access: free"));
+        FACTS.put("water-filter-fitted", appliance("water-filter"));
+        FACTS.put("hydronic", appliance("hydronic-heater"));
+        FACTS.put("heat-pump", appliance("heat-pump"));
+        FACTS.put("tank-heaters", appliance("tank-heater"));
+        FACTS.put("macerator", appliance("macerator"));
+        FACTS.put("fridge-residential", appliance("fridge-residential"));
+        FACTS.put("fridge-compressor", appliance("fridge-compressor"));
+        FACTS.put("hob-induction", appliance("hob-induction"));
         FACTS.put(
-                Feature.SLIDE_LOCKS,
+                "slide-locks",
                 "slides: [{id: a, name: A, side: left, from-front: 1 m, width: 1 m, depth: 1 m, travel-locks: yes}]");
-        FACTS.put(Feature.KEYLESS_ENTRY, role("switches", "entry-keypad", "make: keypad, access: free"));
-        FACTS.put(Feature.ANTENNA_RAISED, role("switches", "antenna-control", "make: crank, access: free"));
-        FACTS.put(Feature.AIR_BRAKES, "engine: {air-brakes: yes}");
-        FACTS.put(Feature.EXHAUST_BRAKE, "engine: {exhaust-brake: yes}");
-        FACTS.put(Feature.SECOND_FUEL_FILLER, """
+        FACTS.put("keyless-entry", role("switches", "entry-keypad", "make: keypad, access: free"));
+        FACTS.put("antenna-raised", role("switches", "antenna-control", "make: crank, access: free"));
+        FACTS.put("air-brakes", "engine: {air-brakes: yes}");
+        FACTS.put("exhaust-brake", "engine: {exhaust-brake: yes}");
+        FACTS.put("second-fuel-filler", """
                 connections:
                   - {id: a, name: A, what: fuel fill, access: free, roles: [fuel-filler]}
                   - {id: b, name: B, what: fuel fill, access: free, roles: [fuel-filler]}
                 """);
         FACTS.put(
-                Feature.HITCH_BALL_AND_CABLE,
+                "hitch-ball-and-cable",
                 role("connections", "tow-hitch", "what: a trailer, access: free, side: rear"));
         FACTS.put(
-                Feature.HITCH_PIN_AND_CHAINS,
+                "hitch-pin-and-chains",
                 role(
                         "connections",
                         "tow-hitch",
                         "what: a trailer, access: free, side: rear, coupling: pin-and-chains"));
-        FACTS.put(Feature.FLUSH_VALVE_SHUT, "water: {flush-valve: shut}");
-        FACTS.put(Feature.WATER_IN_FROST, "hire: {lowest-night: 31 °F}");
-        FACTS.put(Feature.TOWING_ALLOWED, "hire: {towing: yes}");
+        FACTS.put("flush-valve-shut", "water: {flush-valve: shut}");
+        FACTS.put("water-in-frost", "hire: {lowest-night: 31 °F}");
+        FACTS.put("towing-allowed", "hire: {towing: yes}");
+    }
+
+    /** All words whose facts are told here. */
+    static final TreeSet<String> WORDS = new TreeSet<>(FACTS.keySet());
+
+    static {
+        DEMO.values().forEach(words -> WORDS.addAll(List.of(words.strip().split("\\s+"))));
     }
 
     @TempDir
@@ -157,24 +162,22 @@ class FeatureTest {
     }
 
     @Test
-    void everyFeatureIsHeldByACoachHereAndNotByAnother() {
-        TreeSet<String> held = new TreeSet<>();
-        DEMO.values().forEach(words -> held.addAll(List.of(words.strip().split("\\s+"))));
-        FACTS.keySet().forEach(feature -> held.add(feature.word()));
-
-        assertThat(held).isEqualTo(new TreeSet<>(Feature.words()));
+    void everyWordHereIsGivenByAFile() {
+        assertThat(new TreeSet<>(
+                        FleetReader.read(new Folder(Path.of("."))).fleet().equipment().features()))
+                .containsAll(WORDS);
     }
 
     @ParameterizedTest
-    @EnumSource
-    void aCoachOfWhichNothingIsSaidHasNoFeature(Feature feature) throws Exception {
-        assertThat(feature.of(unit(""))).isFalse();
+    @FieldSource("WORDS")
+    void aCoachOfWhichNothingIsSaidHasNoFeature(String feature) throws Exception {
+        assertThat(unit("").has(feature)).isFalse();
     }
 
     @Test
     void oneFactGivesTheFeature() throws Exception {
-        for (Map.Entry<Feature, String> fact : FACTS.entrySet()) {
-            assertThat(fact.getKey().of(unit(fact.getValue())))
+        for (Map.Entry<String, String> fact : FACTS.entrySet()) {
+            assertThat(unit(fact.getValue()).has(fact.getKey()))
                     .as(fact.getValue())
                     .isTrue();
         }
@@ -197,21 +200,11 @@ class FeatureTest {
                 .isEmpty();
     }
 
-    @Test
-    void wordsAreThoseOfTheTypeAndFindTheFeature() {
-        for (Feature feature : Feature.values()) {
-            assertThat(feature.word()).isEqualTo(Type.word(feature)).matches("[a-z0-9]+(-[a-z0-9]+)*");
-            assertThat(Feature.named(feature.word())).contains(feature);
-        }
-        assertThat(Feature.words()).doesNotHaveDuplicates().hasSize(Feature.values().length);
-        assertThat(Feature.named("SOLAR")).isEmpty();
-    }
-
+    /** Those of the words here that a coach has; files of equipment give more. */
     private static TreeSet<String> words(Unit unit) {
-        return new TreeSet<>(Arrays.stream(Feature.values())
-                .filter(it -> it.of(unit))
-                .map(Feature::word)
-                .toList());
+        TreeSet<String> words = new TreeSet<>(unit.features().had());
+        words.retainAll(WORDS);
+        return words;
     }
 
     private Unit unit(String facts) throws Exception {

@@ -5,7 +5,7 @@ import bayfolio.document.PageKind;
 import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
-import bayfolio.model.Feature;
+import bayfolio.model.Condition;
 import bayfolio.model.Fleet;
 import bayfolio.model.Whose;
 import bayfolio.read.FleetReader;
@@ -48,7 +48,7 @@ public final class Demo {
         return READING.library();
     }
 
-    static Coach coach(String id) {
+    public static Coach coach(String id) {
         return new Coach(
                 fleet(),
                 fleet().units().stream()
@@ -70,7 +70,7 @@ public final class Demo {
             String id,
             Who who,
             Stage stage,
-            Condition<Feature> when,
+            Condition<String> when,
             List<String> formerly,
             String body,
             Consumer<Finding> findings) {
@@ -84,7 +84,7 @@ public final class Demo {
             String id,
             Who who,
             Stage stage,
-            Condition<Feature> when,
+            Condition<String> when,
             List<String> formerly,
             String body,
             Whose whose,

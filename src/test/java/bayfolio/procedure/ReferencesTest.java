@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.tuple;
 import bayfolio.DemoFleet;
 import bayfolio.LeastUnit;
 import bayfolio.finding.Finding;
+import bayfolio.model.Condition;
 import bayfolio.model.Coach;
-import bayfolio.model.Feature;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import bayfolio.read.FleetReader;
@@ -233,7 +233,7 @@ class ReferencesTest {
     void aProcedureThatDoesNotApplyIsNamedWhereItDoes() {
         References turnstone = Demo.references(Demo.coach("turnstone"), false);
 
-        assertThat(Feature.CASSETTE_TOILET.of(Demo.coach("turnstone").unit())).isTrue();
+        assertThat(Demo.coach("turnstone").unit().has("cassette-toilet")).isTrue();
         assertThat(turnstone.resolve("procedure:empty-cassette", Wish.NONE, List.of(), AT, findings::add))
                 .hasSize(1);
         assertThat(findings).isEmpty();

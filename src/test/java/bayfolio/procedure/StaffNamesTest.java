@@ -9,9 +9,8 @@ import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
+import bayfolio.model.Condition;
 import bayfolio.model.Country;
-import bayfolio.model.Feature;
-import bayfolio.model.Features;
 import bayfolio.model.Fleet;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
@@ -160,9 +159,8 @@ final class StaffNamesTest {
 
     /** Each way in a step, in a hazard, in an ending, and in a section that the coach does not take. */
     private int each(Unit unit, List<String> ways) {
-        String lacking = Stream.of(Feature.values())
-                .filter(feature -> !Features.of(unit).had().contains(feature))
-                .map(Type::word)
+        String lacking = unit.equipment().features().stream()
+                .filter(feature -> !unit.features().had().contains(feature))
                 .findFirst()
                 .orElseThrow();
         int count = 0;

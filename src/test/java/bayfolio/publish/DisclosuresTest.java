@@ -17,7 +17,7 @@ import bayfolio.model.Country;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.model.Wording;
-import bayfolio.procedure.Condition;
+import bayfolio.model.Condition;
 import bayfolio.procedure.Demo;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.ProcedureFiller;

@@ -102,7 +102,7 @@ final class DemoCoaches {
     }
 
     private static Optional<Unit> read(SourceFile changed, Consumer<Finding> findings) {
-        return Resolved.of(new Folder(Path.of(".")), changed, Optional.empty(), findings)
+        return Resolved.of(new Folder(Path.of(".")), changed, Lists.of(new Folder(Path.of("."))), findings)
                 .flatMap(Resolved::unit);
     }
 

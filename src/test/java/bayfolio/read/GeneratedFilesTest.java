@@ -7,6 +7,7 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Chapter;
 import bayfolio.model.Country;
 import bayfolio.model.FactTexts;
+import bayfolio.model.FeatureWords;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.HireMarks;
 import bayfolio.model.Roles;
@@ -23,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -95,7 +97,10 @@ class GeneratedFilesTest {
         FleetReader.yaml(example("sources.yaml", examples.get(4)), Sources.SHAPE, findings::add);
         FleetReader.yaml(example("countries/us.yaml", examples.get(5)), Country.SHAPE, findings::add);
         FleetReader.yaml(example("marks.yaml", examples.get(6)), HireMarks.SHAPE, findings::add);
-        FleetReader.script(example("procedure.md", examples.get(7)), Whose.ALL, findings::add);
+        FleetReader.script(example("procedure.md", examples.get(7)),
+                Whose.ALL,
+                new FeatureWords(Set.of(), false),
+                findings::add);
         FleetReader.yaml(
                 example("translation.md", examples.get(8).replace("---\n", "")), TranslationHead.SHAPE, findings::add);
         assertThat(Cues.chapters(example("walk.vtt", examples.get(10)), Chapter.SHAPE, findings::add))

@@ -248,7 +248,7 @@ class LayersTest {
     private static Unit unit(Folder folder, SourceFile file) {
         List<Finding> findings = new ArrayList<>();
         Optional<Unit> unit =
-                Resolved.of(folder, file, Optional.empty(), findings::add).flatMap(Resolved::unit);
+                Resolved.of(folder, file, Lists.of(folder), findings::add).flatMap(Resolved::unit);
         assertThat(findings).isEmpty();
         return unit.orElseThrow();
     }

@@ -65,7 +65,7 @@ class ModelSchemaTest {
         return Resolved.of(
                         new Folder(Path.of("")),
                         coach,
-                        Optional.empty(),
+                        Lists.of(new Folder(Path.of(""))),
                         Map.of(model.id(), Optional.of(model)),
                         findings)
                 .flatMap(Resolved::unit);

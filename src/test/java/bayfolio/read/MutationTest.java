@@ -79,12 +79,14 @@ final class MutationTest {
 
     private static FleetReader.Reading reading;
     private static Catalogs screen;
-    private static Optional<Map<String, Role>> roles;
+    private static Lists lists;
 
     @BeforeAll
     static void readDemoFleet() throws Exception {
         reading = DemoCoaches.whole(FleetReader.read(new Folder(ROOT)));
-        roles = Optional.of(reading.fleet().roles().stream().collect(Collectors.toMap(Role::id, role -> role)));
+        lists = new Lists(
+                Optional.of(reading.fleet().roles().stream().collect(Collectors.toMap(Role::id, role -> role))),
+                Optional.of(reading.fleet().equipment()));
         screen = Theme.load(ROOT, Theme.BUILT_IN).catalogs();
     }
 
@@ -636,14 +638,15 @@ final class MutationTest {
         List<Finding> findings = new ArrayList<>();
         String path = mutant.after.path();
         if (path.endsWith(".md")) {
-            Optional<Script> spoilt = FleetReader.script(mutant.after, Whose.ALL, findings::add);
+            Optional<Script> spoilt = FleetReader.script(
+                    mutant.after, Whose.ALL, reading.fleet().equipment().words(), findings::add);
             if (findings.isEmpty()) {
                 List<Script> scripts = new ArrayList<>(reading.library().scripts());
                 scripts.replaceAll(it -> it.file() == mutant.before ? spoilt.orElseThrow() : it);
                 findings.addAll(check(reading.fleet().units(), scripts));
             }
         } else if (path.endsWith("/unit.yaml")) {
-            Optional<Unit> spoilt = Resolved.of(new Folder(ROOT), mutant.after, roles, findings::add)
+            Optional<Unit> spoilt = Resolved.of(new Folder(ROOT), mutant.after, lists, findings::add)
                     .flatMap(Resolved::unit);
             if (findings.isEmpty()) {
                 findings.addAll(
@@ -670,7 +673,7 @@ final class MutationTest {
                 reading.fleet().words(),
                 reading.fleet().sources(),
                 reading.fleet().countries());
-        return Check.of(fleet, new Library(scripts), screen, List.of())
+        return Check.of(fleet, reading.library().with(scripts), screen, List.of())
                 .findings()
                 .all();
     }

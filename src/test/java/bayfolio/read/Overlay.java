@@ -2,6 +2,7 @@ package bayfolio.read;
 
 import bayfolio.finding.Finding;
 import bayfolio.model.Difference;
+import bayfolio.model.EquipmentKinds;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Roles;
@@ -9,8 +10,10 @@ import bayfolio.model.Sources;
 import bayfolio.model.Unit;
 import bayfolio.model.Whose;
 import bayfolio.model.Words;
+import bayfolio.procedure.Acts;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
+import bayfolio.procedure.Translations;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.util.ArrayList;
@@ -41,6 +44,7 @@ public final class Overlay {
     private final List<Unit> units = new ArrayList<>();
     private final Map<String, Difference> differences = new TreeMap<>();
     private final List<Script> scripts = new ArrayList<>();
+    private FleetReader.Equipped equipped;
     private Optional<FleetFacts> fleet = Optional.empty();
 
     /**
@@ -51,6 +55,15 @@ public final class Overlay {
         this.roles = folder.text("units/shared/roles.yaml", findings::add)
                 .flatMap(it -> FleetReader.yaml(it, Roles.SHAPE, findings::add))
                 .orElseThrow();
+        this.equipped = FleetReader.equipment(folder, findings::add);
+    }
+
+    /** One more kind of equipment, before any coach is laid. */
+    public void equipment(SourceFile file) {
+        List<Acts> acts = new ArrayList<>(equipped.acts());
+        FleetReader.acts(file, findings::add).ifPresent(acts::add);
+        equipped = new FleetReader.Equipped(
+                new EquipmentKinds(acts.stream().map(Acts::equipment).toList(), true, findings::add), acts);
     }
 
     public void fleet(SourceFile whole, Optional<SourceFile> snippet) {
@@ -76,7 +89,7 @@ public final class Overlay {
     }
 
     private void read(Optional<Unit> unit) {
-        unit.ifPresent(units::add);
+        unit.map(it -> it.equipped(equipped.kinds())).ifPresent(units::add);
         unit.ifPresent(it -> Photos.check(folder, it, findings::add));
         unit.ifPresent(it -> Films.check(folder, it, findings::add));
     }
@@ -84,7 +97,7 @@ public final class Overlay {
     public void procedure(SourceFile file) {
         String[] path = file.path().split("/");
         Whose whose = path[1].equals("shared") ? Whose.ALL : new Whose.OfACoach(path[1]);
-        FleetReader.script(file, whose, findings::add).ifPresent(scripts::add);
+        FleetReader.script(file, whose, equipped.kinds().words(), findings::add).ifPresent(scripts::add);
     }
 
     /** The fleet as {@link FleetReader} would read it from a folder. */
@@ -101,14 +114,19 @@ public final class Overlay {
                                 words.orElseThrow().facts().all(Words.WORDS),
                                 sources.orElseThrow().facts().all(Sources.SOURCES),
                                 FleetReader.countries(folder, findings::add))
+                        .equipped(equipped.kinds())
                         .layered(differences),
-                new Library(scripts),
+                new Library(scripts, equipped.acts(), List.of(), Translations.NONE),
                 List.of(),
                 findings);
     }
 
     private Decoder decoder() {
-        return new Decoder(this::place, Optional.of(FleetReader.byId(roles)), Optional.of(folder), findings::add);
+        return new Decoder(
+                this::place,
+                new Lists(Optional.of(FleetReader.byId(roles)), Optional.of(equipped.kinds())),
+                Optional.of(folder),
+                findings::add);
     }
 
     private Place place(Node node) {

@@ -7,6 +7,7 @@ import bayfolio.check.Check;
 import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
+import bayfolio.model.Equipment;
 import bayfolio.model.Fleet;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
@@ -75,10 +76,14 @@ final class RenameTest {
             List<Script> scripts = new ArrayList<>(reading.library().scripts());
             String renamed = script.id() + "-two";
             scripts.replaceAll(it -> it == script
-                    ? FleetReader.script(replaced(at, renamed), it.whose(), finding -> {})
+                    ? FleetReader.script(
+                                    replaced(at, renamed),
+                                    it.whose(),
+                                    reading.fleet().equipment().words(),
+                                    finding -> {})
                             .orElseThrow()
                     : it);
-            List<Finding> findings = errors(Check.of(reading.fleet(), new Library(scripts), screen, List.of()));
+            List<Finding> findings = errors(Check.of(reading.fleet(), reading.library().with(scripts), screen, List.of()));
 
             TreeSet<String> uses = uses(script.id());
             assertThat(places(findings)).as(script.id()).isEqualTo(uses);
@@ -91,7 +96,7 @@ final class RenameTest {
     }
 
     private static List<Finding> check(SourceFile file) {
-        Unit renamed = Resolved.of(new Folder(Path.of(".")), file, Optional.empty(), finding -> {
+        Unit renamed = Resolved.of(new Folder(Path.of(".")), file, Lists.of(new Folder(Path.of("."))), finding -> {
                     throw new AssertionError(finding);
                 })
                 .flatMap(Resolved::unit)
@@ -156,12 +161,13 @@ final class RenameTest {
                 }
             }
         });
-        reading.library()
-                .scripts()
-                .forEach(script -> script.head().facts().find(Head.REVERSES).stream()
-                        .flatMap(List::stream)
-                        .filter(undone -> undone.value().equals(procedure))
-                        .forEach(undone -> uses.add(undone.at().toString())));
+        reading.fleet().equipment().all().stream()
+                .flatMap(kind -> Stream.of(
+                                Equipment.SET_UP_BY, Equipment.UNDONE_BY, Equipment.USED_BY, Equipment.STAFF_WORK, Equipment.TROUBLE)
+                        .flatMap(key -> kind.facts().find(key).stream()))
+                .flatMap(List::stream)
+                .filter(id -> id.value().equals(procedure))
+                .forEach(id -> uses.add(id.at().toString()));
         return uses;
     }
 }

@@ -166,6 +166,11 @@ class SchemaTest {
             }
 
             @Override
+            public <E> JsonNode listed(Type.Listed<E> listed) {
+                return NODES.stringNode("other");
+            }
+
+            @Override
             public <E> JsonNode choice(Type.Choice<E> choice) {
                 return NODES.stringNode(choice.words().keySet().iterator().next());
             }

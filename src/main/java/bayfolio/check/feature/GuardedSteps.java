@@ -1,7 +1,6 @@
 package bayfolio.check.feature;
 
 import bayfolio.model.Coach;
-import bayfolio.model.Feature;
 import bayfolio.model.Kinds;
 import bayfolio.procedure.Script;
 import java.util.ArrayDeque;
@@ -45,9 +44,8 @@ record GuardedSteps(Section guard, List<Section> around) {
             String[] words = name.split("\\.", -1);
             int kind = words[0].equals("any") ? 1 : 0;
             if (words[0].equals("has") && words.length == 2) {
-                return Feature.named(words[1])
-                        .map(feature -> coach.features().contains(feature) != inverted)
-                        .orElse(true);
+                return !coach.unit().equipment().words().known().contains(words[1])
+                        || coach.features().contains(words[1]) != inverted;
             }
             return words.length != kind + 2
                     || Kinds.named(words[kind]).isEmpty()

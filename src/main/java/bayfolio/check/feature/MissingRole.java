@@ -4,7 +4,6 @@ import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
-import bayfolio.model.Feature;
 import bayfolio.model.Region;
 import bayfolio.model.Role;
 import bayfolio.model.Tank;
@@ -28,14 +27,14 @@ public final class MissingRole implements Rule {
     /** What a coach has by its nature; common practice, no source. What has a rule of its own is left to that. */
     private static final List<Requirement> NEEDS = List.of(
             new Requirement("smoke-alarm", unit -> true, "people sleep in it"),
-            new Requirement("co-alarm", Feature.BURNS_FUEL::of, "something in it burns fuel"),
+            new Requirement("co-alarm", unit -> unit.has("burns-fuel"), "something in it burns fuel"),
             new Requirement("first-aid-kit", unit -> true, "it is hired out"),
             new Requirement("wheel-chock", unit -> true, "it stands on slopes"),
-            new Requirement("leveling-ramp", unit -> !Feature.JACKS.of(unit), "it has no jacks, and stands on slopes"),
+            new Requirement("leveling-ramp", unit -> !unit.has("jacks"), "it has no jacks, and stands on slopes"),
             new Requirement(
                     "tank-gauge", unit -> holds(unit, Tank.Contents.GRAY), "it has a tank for waste that fills up"),
-            new Requirement("lp-fill-port", Feature.LP_TANK::of, "its gas tank is fixed"),
-            new Requirement("generator-compartment", Feature.GENERATOR::of, "it has a generator"),
+            new Requirement("lp-fill-port", unit -> unit.has("lp-tank"), "its gas tank is fixed"),
+            new Requirement("generator-compartment", unit -> unit.has("generator"), "it has a generator"),
             new Requirement("warning-triangle", unit -> unit.region() == Region.EUROPE, "it is for Europe"));
 
     /** Fewer coaches tell no custom. */
@@ -132,7 +131,7 @@ public final class MissingRole implements Rule {
     }
 
     private static boolean belongs(String role, Coach coach) {
-        List<Feature> features = RoleWithoutFeature.BELONGS_TO.getOrDefault(role, List.of());
+        List<String> features = RoleWithoutFeature.belongsTo(role, coach.unit());
         return features.isEmpty() || features.stream().anyMatch(coach.features()::contains);
     }
 

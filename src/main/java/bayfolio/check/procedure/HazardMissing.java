@@ -4,7 +4,6 @@ import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
-import bayfolio.model.Feature;
 import bayfolio.procedure.Hazard;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Step;
@@ -70,8 +69,8 @@ public final class HazardMissing implements Rule {
 
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
-        boolean gas = coach.coach().features().contains(Feature.LP_TANK)
-                || coach.coach().features().contains(Feature.GAS_CYLINDERS);
+        boolean gas = coach.coach().features().contains("lp-tank")
+                || coach.coach().features().contains("gas-cylinders");
         List<Danger> dangers = gas
                 ? Stream.concat(DANGERS.stream(), Stream.of(FUEL_BESIDE_GAS)).toList()
                 : DANGERS;

@@ -4,14 +4,16 @@ import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
-import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
+import bayfolio.finding.NearNames;
+import bayfolio.model.EquipmentKinds;
 import bayfolio.model.Jacks;
+import bayfolio.model.Order;
 import bayfolio.model.Setup;
 import bayfolio.model.Slide;
 import bayfolio.model.Unit;
-import bayfolio.procedure.Head;
 import bayfolio.source.Located;
+import bayfolio.source.Place;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -19,65 +21,75 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Flags an order of setting up that contradicts the coach: a slide-out that must have power goes out before the plug is
- * in, jacks before what they wait for, a turn that the order names twice, or that this coach has nothing for.
+ * Flags an order of setting up that cannot be: what a coach says of itself against what it says elsewhere, or against what
+ * its equipment must have; a turn that the order names twice, or that this coach has nothing for.
  */
 public final class OrderAgainstFacts implements Rule {
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
-        return Stream.concat(
-                named(coach),
-                Stream.concat(
-                        unit.slides().stream()
-                                .flatMap(slide -> against(
-                                        unit,
-                                        slide.facts(),
-                                        Slide.AFTER,
-                                        Setup.Turn.SLIDE_OUTS,
-                                        "slide `" + slide.id() + "` goes out")),
-                        unit.facts().find(Unit.JACKS).stream()
-                                .flatMap(jacks -> against(
-                                        unit, jacks.facts(), Jacks.AFTER, Setup.Turn.JACKS, "the jacks go down"))));
+        return Stream.of(
+                        turns(unit),
+                        named(unit),
+                        Order.of(unit, false).conflicts().stream().map(OrderAgainstFacts::against))
+                .flatMap(it -> it);
     }
 
-    private static Stream<Finding> against(
-            Unit unit, Facts facts, Key<List<Located<Setup.Turn>>> after, Setup.Turn own, String goes) {
-        List<Setup.Turn> order = Setup.there(unit);
-        return facts.find(after).stream()
-                .flatMap(List::stream)
-                .filter(turn -> order.indexOf(turn.value()) >= order.indexOf(own))
-                .map(turn -> Finding.error(
-                                "order-against-facts",
-                                turn.at(),
-                                goes + " after `" + word(turn.value()) + "`, and this coach is set up with `"
-                                        + word(own) + "` before that")
-                        .mend("Mend this, or `order` of the setup."));
+    private static Finding against(Order.Conflict conflict) {
+        Order.Rule said = conflict.said();
+        return Finding.error(
+                        "order-against-facts",
+                        said.at(),
+                        "`" + said.first() + "` comes before `" + said.then() + "` here, and after it by "
+                                + conflict.against().stream()
+                                        .map(rule -> where(rule.at())
+                                                + (rule.why().isEmpty() ? "" : " (" + rule.why() + ")"))
+                                        .distinct()
+                                        .collect(Collectors.joining(", ")))
+                .mend("One of the two is wrong: mend it, or `order` of the setup.");
     }
 
-    private static Stream<Finding> named(CheckedCoach coach) {
-        Set<Setup.Turn> has = coach.library().of(coach.unit()).stream()
-                .flatMap(script -> script.head().facts().find(Head.SETS_UP).stream())
+    private static String where(Place at) {
+        return at.file().path() + ":" + at.line();
+    }
+
+    /** Turns that there are not. */
+    private static Stream<Finding> turns(Unit unit) {
+        EquipmentKinds kinds = unit.equipment();
+        return Stream.of(
+                        unit.facts().find(Unit.SETUP).stream().flatMap(it -> all(it.facts(), Setup.ORDER)),
+                        unit.facts().find(Unit.JACKS).stream().flatMap(it -> all(it.facts(), Jacks.AFTER)),
+                        unit.slides().stream().flatMap(it -> all(it.facts(), Slide.AFTER)))
+                .flatMap(it -> it)
+                .filter(turn -> kinds.whole() && !kinds.turns().contains(turn.value()))
+                .map(turn -> Finding.error("unknown-turn", turn.at(), "no equipment has the turn `" + turn.value() + "`")
+                        .near(NearNames.to(turn.value(), kinds.turns()))
+                        .mend("Turns are: " + String.join(", ", kinds.turns()) + "."));
+    }
+
+    private static Stream<Located<String>> all(Facts facts, Key<List<Located<String>>> key) {
+        return facts.find(key).stream().flatMap(List::stream);
+    }
+
+    private static Stream<Finding> named(Unit unit) {
+        Set<String> has = unit.equipment().on(unit).stream()
+                .flatMap(kind -> kind.turn().stream())
                 .collect(Collectors.toSet());
-        Set<Setup.Turn> before = new HashSet<>();
-        return coach.unit().facts().find(Unit.SETUP).stream()
-                .flatMap(setup -> setup.facts().find(Setup.ORDER).stream())
-                .flatMap(List::stream)
+        Set<String> before = new HashSet<>();
+        return unit.facts().find(Unit.SETUP).stream()
+                .flatMap(setup -> all(setup.facts(), Setup.ORDER))
+                .filter(turn -> unit.equipment().turns().contains(turn.value()))
                 .flatMap(turn -> {
                     String wrong = !before.add(turn.value())
                             ? "names it twice"
-                            : has.contains(turn.value()) ? "" : "names it, and no procedure of this coach sets it up";
+                            : has.contains(turn.value()) ? "" : "names it, and nothing on this coach has that turn";
                     return wrong.isEmpty()
                             ? Stream.empty()
                             : Stream.of(Finding.error(
                                             "order-against-facts",
                                             turn.at(),
-                                            "`" + word(turn.value()) + "`: the order " + wrong)
+                                            "`" + turn.value() + "`: the order " + wrong)
                                     .mend("Take it out."));
                 });
-    }
-
-    private static String word(Setup.Turn turn) {
-        return Type.word(turn);
     }
 }

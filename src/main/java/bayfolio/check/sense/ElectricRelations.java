@@ -443,7 +443,7 @@ final class ElectricRelations {
                     "energy-of-the-kind",
                     Pairs.own(Appliance.SHAPE, Appliance.ENERGY)
                             .where((energy, it) ->
-                                    it.facts().find(Appliance.WHAT).equals(Optional.of(Appliance.What.CHARGER))),
+                                    it.facts().get(Appliance.WHAT).charges()),
                     (energy, it) -> Energies.drivenAsCalled(
                             energy.stream().map(Located::value).toList(), it),
                     "{about} is a charger that runs on what its name does not say",

@@ -9,6 +9,7 @@ import bayfolio.measure.Quantity;
 import bayfolio.model.Appliance;
 import bayfolio.model.Coach;
 import bayfolio.model.Connection;
+import bayfolio.model.Device;
 import bayfolio.model.Engine;
 import bayfolio.model.Gas;
 import bayfolio.model.Hire;
@@ -37,9 +38,6 @@ final class FuelRelations {
     private static final Pattern GASOLINE =
             Pattern.compile("\\bgasoline\\b|\\bunleaded\\b|\\bpetrol\\b|\\be5\\b|\\be10\\b|\\boctane\\b|\\bbenzin\\b");
     private static final Pattern PRESSURE = Pattern.compile("([0-9]+(?:\\.[0-9]+)?) ?(mbar|in(?:ch(?:es)?)?)\\b");
-
-    private static final Set<Appliance.What> HEATERS =
-            EnumSet.of(Appliance.What.FURNACE, Appliance.What.HYDRONIC_HEATER, Appliance.What.BLOWN_AIR_HEATER);
 
     static final List<Relation<?, ?>> ALL = List.of(
             error(
@@ -139,7 +137,7 @@ final class FuelRelations {
                     "less-heat-in-frost",
                     Pairs.own(Appliance.SHAPE, Appliance.GAS_HOURS_FROST)
                             .where((frost, heater) ->
-                                    HEATERS.contains(heater.facts().get(Appliance.WHAT))
+                                    warmsByItself(heater)
                                             && heater.facts().has(Appliance.GAS_HOURS)),
                     (frost, heater) -> frost.value()
                             >= heater.facts().get(Appliance.GAS_HOURS).value(),
@@ -148,7 +146,7 @@ final class FuelRelations {
             warning(
                     "furnace-against-size",
                     Pairs.records(Appliance.SHAPE, Appliance.GAS_INPUT, Size.SHAPE, Size.LENGTH)
-                            .where((furnace, size) -> furnace.facts().get(Appliance.WHAT) == Appliance.What.FURNACE),
+                            .where((furnace, size) -> furnace.facts().get(Appliance.WHAT).is("furnace")),
                     (furnace, size) -> between(
                             furnace.facts().get(Appliance.GAS_INPUT).value()
                                     / size.facts().get(Size.LENGTH).value()
@@ -160,7 +158,7 @@ final class FuelRelations {
             warning(
                     "heat-up-against-input",
                     Pairs.own(Appliance.SHAPE, Appliance.HEAT_UP)
-                            .where((time, heater) -> heater.facts().get(Appliance.WHAT) == Appliance.What.WATER_HEATER
+                            .where((time, heater) -> heater.facts().get(Appliance.WHAT).is("water-heater")
                                     && heater.facts().has(Appliance.CAPACITY)
                                     && heater.facts().has(Appliance.GAS_INPUT)),
                     (time, heater) -> between(
@@ -182,7 +180,7 @@ final class FuelRelations {
                     "heater-fails-in-the-coldest-night",
                     Pairs.records(Appliance.SHAPE, Appliance.LOWEST_OUTSIDE, Hire.SHAPE, Hire.LOWEST_NIGHT)
                             .where((heater, hire) ->
-                                    HEATERS.contains(heater.facts().get(Appliance.WHAT))),
+                                    warmsByItself(heater)),
                     (heater, hire) ->
                             heater.facts().get(Appliance.LOWEST_OUTSIDE).value()
                                     <= hire.facts().get(Hire.LOWEST_NIGHT).value(),
@@ -251,5 +249,11 @@ final class FuelRelations {
 
     private static boolean allowed(String whileDriving) {
         return whileDriving.toLowerCase(Locale.ROOT).startsWith("allowed");
+    }
+
+    /** Whether it heats rooms with heat that it makes, and does not fetch it from outside. */
+    private static boolean warmsByItself(Appliance heater) {
+        Device what = heater.facts().get(Appliance.WHAT);
+        return what.heats() && !what.coolsRooms();
     }
 }

@@ -372,7 +372,7 @@ final class ReferenceRelations {
                     (bank, appliance) -> appliance
                             .facts()
                             .find(Appliance.WHAT)
-                            .map(what -> what == Appliance.What.CHARGER || what == Appliance.What.OTHER)
+                            .map(what -> what.charges() || what.unnamed())
                             .orElse(true),
                     "{about} is said to be charged by {2}, which is no charger",
                     "Name what charges it."));
@@ -398,7 +398,7 @@ final class ReferenceRelations {
             return named.isEmpty()
                     ? Stream.of()
                     : records.of(Appliance.SHAPE)
-                            .filter(it -> it.facts().find(Appliance.WHAT).equals(Optional.of(Appliance.What.CHARGER)))
+                            .filter(it -> it.facts().get(Appliance.WHAT).charges())
                             .map(it -> new Pairs.Pair<>(
                                     Records.naming(it), new Located<>(it, it.at()), new Located<>(named, it.at())));
         };
@@ -742,7 +742,7 @@ final class ReferenceRelations {
     private static Set<String> known(Thing it) {
         Set<String> words = naming(it);
         it.facts().find(Circuit.SERVES).ifPresent(serves -> words.addAll(subjects(serves)));
-        it.facts().find(Appliance.WHAT).ifPresent(what -> words.addAll(subjects(Type.word(what))));
+        it.facts().find(Appliance.WHAT).ifPresent(what -> words.addAll(subjects(what.word())));
         return words;
     }
 

@@ -1,6 +1,7 @@
 package bayfolio.check.sense;
 
 import bayfolio.model.Appliance;
+import bayfolio.model.Device;
 import bayfolio.model.Awning;
 import bayfolio.model.Compartment;
 import bayfolio.model.Connection;
@@ -30,16 +31,6 @@ final class Sides {
     private static final Set<String> BOXES = Subjects.words("box pod");
 
     private static final Set<String> ALARMS = Set.of("smoke-alarm", "co-alarm", "gas-alarm");
-
-    private static final Set<Appliance.What> OF_THE_ROOM = EnumSet.of(
-            Appliance.What.MICROWAVE,
-            Appliance.What.OVEN_GAS,
-            Appliance.What.HOB_GAS,
-            Appliance.What.HOB_INDUCTION,
-            Appliance.What.DROP_DOWN_BED,
-            Appliance.What.FRIDGE_COMPRESSOR,
-            Appliance.What.FRIDGE_RESIDENTIAL,
-            Appliance.What.TOILET);
 
     private Sides() {}
 
@@ -74,7 +65,7 @@ final class Sides {
                 && appliance
                         .facts()
                         .find(Appliance.WHAT)
-                        .filter(OF_THE_ROOM::contains)
+                        .filter(Device::inTheRoom)
                         .isPresent()
                 && OUTSIDE.contains(side)
                 && !inABay;

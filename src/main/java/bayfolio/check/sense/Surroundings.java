@@ -4,6 +4,7 @@ import bayfolio.fact.Facts;
 import bayfolio.fact.Range;
 import bayfolio.fact.Type;
 import bayfolio.model.Coach;
+import bayfolio.model.Device;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.source.Located;
@@ -90,6 +91,8 @@ final class Surroundings implements Range.Circumstances {
         facts.each((key, value) -> {
             if (value.value() instanceof Enum<?> word) {
                 all.add(Type.word(word));
+            } else if (value.value() instanceof Device device) {
+                all.add(device.word());
             }
         });
     }

@@ -71,35 +71,6 @@ final class UseRelations {
     private static final Pattern STAYS_NOT = Pattern.compile("this one shows nothing|springs back|shows no state");
 
     /** Words in the name of each kind of device. */
-    private static final Map<Appliance.What, Pattern> CALLED = new EnumMap<>(Map.ofEntries(
-            called(Appliance.What.FURNACE, "furnace|heat"),
-            called(Appliance.What.HYDRONIC_HEATER, "hydronic|heat|boiler"),
-            called(Appliance.What.BLOWN_AIR_HEATER, "heat"),
-            called(Appliance.What.WATER_HEATER, "heat|boiler|hot"),
-            called(Appliance.What.AIR_CONDITIONER, "air|cool|condition"),
-            called(Appliance.What.HEAT_PUMP, "heat pump|air|cool"),
-            called(Appliance.What.FRIDGE_TWO_WAY, "fridge|refrigerator|freezer"),
-            called(Appliance.What.FRIDGE_THREE_WAY, "fridge|refrigerator|freezer"),
-            called(Appliance.What.FRIDGE_RESIDENTIAL, "fridge|refrigerator|freezer"),
-            called(Appliance.What.FRIDGE_COMPRESSOR, "fridge|refrigerator|freezer|cool"),
-            called(Appliance.What.HOB_GAS, "hob|range|burner|stove|cook"),
-            called(Appliance.What.HOB_INDUCTION, "hob|induction|stove|cook"),
-            called(Appliance.What.OVEN_GAS, "oven|grill"),
-            called(Appliance.What.MICROWAVE, "microwave"),
-            called(Appliance.What.TANK_HEATER, "heat|mat"),
-            called(Appliance.What.MACERATOR, "macerator|pump"),
-            called(Appliance.What.TANK_FLUSH, "flush|rins"),
-            called(Appliance.What.ROOF_FAN, "fan|vent"),
-            called(Appliance.What.CHARGER, "charg|convert|relay|boost|solar|alternator"),
-            called(Appliance.What.WATER_FILTER, "filter"),
-            called(Appliance.What.OUTSIDE_SHOWER, "shower"),
-            called(Appliance.What.TOILET, "toilet"),
-            called(Appliance.What.ANTENNA, "antenna|dish|satellite|aerial"),
-            called(Appliance.What.DROP_DOWN_BED, "bed")));
-
-    private static final Set<Appliance.What> ON_ROOFS = EnumSet.of(
-            Appliance.What.AIR_CONDITIONER, Appliance.What.HEAT_PUMP, Appliance.What.ROOF_FAN, Appliance.What.ANTENNA);
-
     private static final List<String> SOLAR_PANEL = List.of("solar", "panel");
 
     private static final Pattern LID = Pattern.compile("(?i)\\b(?:lid|cover)\\b");
@@ -235,8 +206,9 @@ final class UseRelations {
             note(
                     "what-against-name",
                     Pairs.own(Appliance.SHAPE, Appliance.WHAT),
-                    (what, appliance) -> !CALLED.containsKey(what)
-                            || CALLED.get(what)
+                    (what, appliance) -> what.called().isEmpty()
+                            || what.called()
+                                    .get()
                                     .matcher(appliance.id() + " " + appliance.name() + " "
                                             + appliance
                                                     .facts()
@@ -249,7 +221,7 @@ final class UseRelations {
                     "on-the-roof-by-its-kind",
                     Pairs.onCoach(Appliance.SHAPE, Appliance.SHAPE.key("side").orElseThrow())
                             .where((appliance, coach) ->
-                                    ON_ROOFS.contains(appliance.facts().get(Appliance.WHAT))
+                                    appliance.facts().get(Appliance.WHAT).onTheRoof()
                                             || Subjects.all(appliance.name()).containsAll(SOLAR_PANEL)),
                     (appliance, coach) -> appliance
                             .spot()
@@ -369,10 +341,6 @@ final class UseRelations {
 
     private static Map.Entry<Switch.Make, Pattern> parts(Switch.Make make, String words) {
         return Map.entry(make, Pattern.compile("\\b(?:" + words + ")"));
-    }
-
-    private static Map.Entry<Appliance.What, Pattern> called(Appliance.What what, String words) {
-        return Map.entry(what, Pattern.compile("(?i)(?:" + words + ")"));
     }
 
     private static <T extends Thing> Relation<?, ?> needed(Shape<T> shape, Key<Boolean> emergency) {

@@ -10,6 +10,7 @@ import bayfolio.measure.NotAQuantityException;
 import bayfolio.model.Access;
 import bayfolio.model.Appliance;
 import bayfolio.model.Coach;
+import bayfolio.model.Device;
 import bayfolio.model.Connection;
 import bayfolio.model.Gauge;
 import bayfolio.model.Hire;
@@ -60,10 +61,6 @@ final class WaterRelations {
     private static final Set<Contents> HEATABLE =
             EnumSet.of(Contents.FRESH, Contents.GRAY, Contents.BLACK, Contents.CASSETTE, Contents.EXHAUST_FLUID);
 
-    /** What warms the floor or the tanks beside the rooms. */
-    private static final Set<Appliance.What> HEATERS =
-            EnumSet.of(Appliance.What.TANK_HEATER, Appliance.What.BLOWN_AIR_HEATER, Appliance.What.HYDRONIC_HEATER);
-
     private static final Set<String> CLEAN = Set.of("drinking-hose", "pressure-regulator", "water-filter");
     private static final Set<String> DIRTY =
             Set.of("sewer-hose", "rinse-hose", "disposable-gloves", "toilet-fluid", "toilet-cassette");
@@ -81,28 +78,12 @@ final class WaterRelations {
     private static final Set<String> OF_WATER =
             Set.of("low-point-drain", "fresh-drain-valve", "frost-valve", "water-heater-bypass", "gray-drain-tap");
 
-    private static final Set<Appliance.What> DRY = EnumSet.of(
-            Appliance.What.FURNACE,
-            Appliance.What.AIR_CONDITIONER,
-            Appliance.What.HEAT_PUMP,
-            Appliance.What.FRIDGE_TWO_WAY,
-            Appliance.What.FRIDGE_THREE_WAY,
-            Appliance.What.FRIDGE_RESIDENTIAL,
-            Appliance.What.FRIDGE_COMPRESSOR,
-            Appliance.What.HOB_GAS,
-            Appliance.What.HOB_INDUCTION,
-            Appliance.What.OVEN_GAS,
-            Appliance.What.MICROWAVE,
-            Appliance.What.ROOF_FAN,
-            Appliance.What.CHARGER,
-            Appliance.What.ANTENNA);
-
     static final List<Relation<?, ?>> ALL = List.of(
             note(
                     "drain-of-something-dry",
                     Pairs.toEach(Switch.SHAPE, Switch.FEEDS, Appliance.SHAPE)
                             .where((it, appliance) -> it.holdsOneOf(OF_WATER)),
-                    (it, appliance) -> !DRY.contains(appliance.facts().get(Appliance.WHAT)),
+                    (it, appliance) -> !appliance.facts().get(Appliance.WHAT).dry(),
                     "{about} lets water out or past, and {2} holds none",
                     "Look what runs dry when it is turned."),
             note(
@@ -323,7 +304,7 @@ final class WaterRelations {
         return coach.unit().holds("tank-heater-switch")
                 || coach.unit().appliances().stream()
                         .flatMap(it -> it.facts().find(Appliance.WHAT).stream())
-                        .anyMatch(HEATERS::contains);
+                        .anyMatch(Device::warmsTanks);
     }
 
     private static boolean rolesFit(Thing thing, Tank tank) {

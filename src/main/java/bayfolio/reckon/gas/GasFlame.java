@@ -51,10 +51,7 @@ public record GasFlame(Appliance appliance, Watts input, Optional<Seconds> mild,
     }
 
     private static boolean heatsRooms(Appliance appliance) {
-        return switch (appliance.facts().get(Appliance.WHAT)) {
-            case FURNACE, HYDRONIC_HEATER, BLOWN_AIR_HEATER -> true;
-            default -> false;
-        };
+        return appliance.facts().get(Appliance.WHAT).heats();
     }
 
     /** What it takes in a day of so many hours; a day has no more than 24. */

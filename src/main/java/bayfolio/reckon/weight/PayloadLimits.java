@@ -154,10 +154,8 @@ public record PayloadLimits(
 
     /** What holds drinking water, by whatever it is heated; the closed loop of a hydronic heater is full on the scale, too. */
     private static Stream<Appliance> heaters(Unit unit) {
-        return unit.appliances().stream().filter(it -> switch (it.facts().get(Appliance.WHAT)) {
-            case WATER_HEATER, BLOWN_AIR_HEATER -> it.facts().has(Appliance.CAPACITY);
-            default -> false;
-        });
+        return unit.appliances().stream().filter(it ->
+                it.facts().get(Appliance.WHAT).holdsDrinkingWater() && it.facts().has(Appliance.CAPACITY));
     }
 
     /** Names of the water heaters. */

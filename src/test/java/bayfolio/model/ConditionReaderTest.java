@@ -1,17 +1,20 @@
-package bayfolio.procedure;
+package bayfolio.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.finding.Finding;
-import bayfolio.model.Feature;
-import bayfolio.procedure.Condition.And;
-import bayfolio.procedure.Condition.Has;
-import bayfolio.procedure.Condition.Not;
-import bayfolio.procedure.Condition.Or;
+import bayfolio.model.Condition.And;
+import bayfolio.model.Condition.Has;
+import bayfolio.model.Condition.Not;
+import bayfolio.model.Condition.Or;
+import bayfolio.procedure.Demo;
+import bayfolio.read.FleetReader;
+import bayfolio.read.Folder;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.Position;
 import bayfolio.source.SourceFile;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -20,9 +23,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ConditionReaderTest {
-    private static final Has<Feature> SOLAR = new Has<>(Feature.SOLAR);
-    private static final Has<Feature> JACKS = new Has<>(Feature.JACKS);
-    private static final Has<Feature> DEF = new Has<>(Feature.DEF);
+    private static final Has<String> SOLAR = new Has<>("solar");
+    private static final Has<String> JACKS = new Has<>("jacks");
+    private static final Has<String> DEF = new Has<>("def");
+
+    private static final FeatureWords WORDS = FleetReader.read(new Folder(Path.of("")))
+            .fleet()
+            .equipment()
+            .words();
 
     private final List<Finding> findings = new ArrayList<>();
 
@@ -63,7 +71,7 @@ class ConditionReaderTest {
         "every coach, true, true, true"
     })
     void conditionsHoldByWhatTheCoachHas(String written, boolean whimbrel, boolean dunlin, boolean turnstone) {
-        Condition<Feature> condition = read(written);
+        Condition<String> condition = read(written);
 
         assertThat(List.of("whimbrel", "dunlin", "turnstone"))
                 .extracting(id -> condition.holds(Demo.coach(id).features()::contains))
@@ -123,7 +131,7 @@ class ConditionReaderTest {
     void columnsAreRightBehindAQuote() {
         SourceFile file = new SourceFile("x.md", "when: \"solar or jcks\"");
 
-        ConditionReader.read(new Located<>("solar or jcks", Place.of(file, 1, 7, 15)), findings::add);
+        ConditionReader.read(new Located<>("solar or jcks", Place.of(file, 1, 7, 15)), WORDS, findings::add);
 
         assertThat(findings).extracting(finding -> finding.at().column()).containsExactly(17);
     }
@@ -146,16 +154,16 @@ class ConditionReaderTest {
         SourceFile file = new SourceFile("x.md", "when: >\n  solar\n  jaks\n");
         Place at = new Place(file, new Position(1, 7), new Position(3, 7));
 
-        ConditionReader.read(new Located<>("solar jaks", at), findings::add);
+        ConditionReader.read(new Located<>("solar jaks", at), WORDS, findings::add);
 
         assertThat(findings).extracting(Finding::at).containsExactly(at);
     }
 
     /** As behind {@code when: } on line 6. */
-    private Condition<Feature> read(String written) {
+    private Condition<String> read(String written) {
         findings.clear();
         SourceFile file = new SourceFile("units/shared/procedures/x.md", "\n\n\n\n\nwhen: " + written);
         Place at = Place.of(file, 6, 7, written.codePointCount(0, written.length()));
-        return ConditionReader.read(new Located<>(written, at), findings::add);
+        return ConditionReader.read(new Located<>(written, at), WORDS, findings::add);
     }
 }

@@ -1,4 +1,4 @@
-package bayfolio.procedure;
+package bayfolio.model;
 
 import bayfolio.fact.UnreadException;
 import java.util.List;

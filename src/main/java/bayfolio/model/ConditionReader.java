@@ -1,7 +1,6 @@
-package bayfolio.procedure;
+package bayfolio.model;
 
 import bayfolio.finding.Finding;
-import bayfolio.model.Feature;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.util.ArrayList;
@@ -17,7 +16,7 @@ import java.util.regex.Pattern;
  * @param <L> what a single word of it stands for
  */
 public final class ConditionReader<L> {
-    private static final Pattern TOKEN = Pattern.compile("[()]|[^\\s()]+");
+    private static final Pattern TOKEN = Pattern.compile("[()]|(?:[^\\s()\\[]|\\[[^\\]]*])+|\\[[^\\s()]*");
 
     /** More than any procedure needs; without a limit, a hostile file overflows the stack. */
     private static final int MOST_WORDS = 100;
@@ -44,11 +43,6 @@ public final class ConditionReader<L> {
         while (matcher.find()) {
             tokens.add(new Token(matcher.group(), value.codePointCount(0, matcher.start())));
         }
-    }
-
-    /** When a procedure applies. */
-    public static Condition<Feature> read(Located<String> written, Consumer<Finding> findings) {
-        return read(written, ConditionWords.FEATURES, findings);
     }
 
     /** Of a condition that cannot be read nobody knows where it holds; it is told. */

@@ -4,7 +4,7 @@ import bayfolio.procedure.Stage;
 import java.util.List;
 
 /** Where a reader stands with the handbook in his hand, and which parts of the trip that is. */
-enum Situation {
+enum Whereabouts {
     DARK(Stage.PICKUP_AFTER_HOURS),
     CAMPSITE(Stage.ARRIVING_SETUP, Stage.LIVING, Stage.OVERNIGHT_NO_HOOKUP, Stage.DUMP_STATION, Stage.BREAKING_CAMP),
     ROAD(Stage.FIRST_DRIVE, Stage.REFUELING),
@@ -13,7 +13,7 @@ enum Situation {
 
     private final List<Stage> stages;
 
-    Situation(Stage... stages) {
+    Whereabouts(Stage... stages) {
         this.stages = List.of(stages);
     }
 

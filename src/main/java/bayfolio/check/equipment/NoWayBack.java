@@ -1,0 +1,28 @@
+package bayfolio.check.equipment;
+
+import bayfolio.check.CheckedCoach;
+import bayfolio.check.Rule;
+import bayfolio.finding.Finding;
+import bayfolio.model.Equipment;
+import bayfolio.procedure.Script;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Flags equipment that readers of a coach are told to set up and never told to take back. */
+public final class NoWayBack implements Rule {
+    @Override
+    public Stream<Finding> check(CheckedCoach coach) {
+        return Proof.of(coach).filter(NoWayBack::lacks).map(proof -> proof.error(
+                        "no-way-back", "no page of its handbook takes it back")
+                .mend("Write a procedure that is for this coach, and name it under `undone-by` of " + proof.file() + "."));
+    }
+
+    /** What renters set up, renters must be able to take back. */
+    private static boolean lacks(Proof proof) {
+        List<Script> there = proof.settingUp();
+        boolean byRenters = there.stream().anyMatch(script -> !script.forStaff());
+        return proof.says(Equipment.SET_UP_BY)
+                && !there.isEmpty()
+                && proof.undoing().stream().noneMatch(script -> !byRenters || !script.forStaff());
+    }
+}

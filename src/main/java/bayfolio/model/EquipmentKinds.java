@@ -1,0 +1,241 @@
+package bayfolio.model;
+
+import bayfolio.fact.UnreadException;
+import bayfolio.finding.Finding;
+import bayfolio.finding.NearNames;
+import bayfolio.source.Located;
+import bayfolio.source.Place;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+
+/** All kinds of equipment that a fleet knows, and the features that they give. */
+public final class EquipmentKinds {
+    public static final EquipmentKinds NONE = new EquipmentKinds(List.of(), true, finding -> {});
+
+    private final List<Equipment> all;
+    private final boolean whole;
+    private final Map<String, Equipment> byId = new LinkedHashMap<>();
+    /** A coach has a feature where one of these holds. */
+    private final Map<String, List<Condition<Presence>>> when = new LinkedHashMap<>();
+
+    private final FeatureWords words;
+    private final Map<String, Device> devices;
+
+    /**
+     * @param all in the order of their files; of two with one id, which is told elsewhere, the first counts
+     * @param whole whether all files could be read
+     */
+    public EquipmentKinds(List<Equipment> all, boolean whole, Consumer<Finding> findings) {
+        this.all = List.copyOf(all);
+        this.whole = whole;
+        this.all.forEach(kind -> byId.putIfAbsent(kind.id(), kind));
+        Set<String> known = new LinkedHashSet<>(byId.keySet());
+        byId.values().forEach(kind -> kind.facts().ifRead(Equipment.FEATURES).stream()
+                .flatMap(given -> given.value().stream())
+                .flatMap(given -> given.value().facts().ifRead(GivenFeature.ID).stream())
+                .forEach(id -> known.add(id.value())));
+        this.words = new FeatureWords(known, whole);
+        for (Equipment kind : byId.values()) {
+            Condition<Presence> its = read(kind.facts().ifRead(Equipment.THERE_WHEN), findings);
+            gives(kind.id(), its);
+            kind.facts().ifRead(Equipment.FEATURES).stream()
+                    .flatMap(given -> given.value().stream())
+                    .map(Located::value)
+                    .forEach(given -> given.facts()
+                            .ifRead(GivenFeature.ID)
+                            .ifPresent(id -> gives(
+                                    id.value(),
+                                    given.facts().read(GivenFeature.THERE_WHEN)
+                                                    && !given.facts().has(GivenFeature.THERE_WHEN)
+                                            ? its
+                                            : read(given.facts().ifRead(GivenFeature.THERE_WHEN), findings))));
+        }
+        byId.values().forEach(kind -> kind.facts().ifRead(Equipment.MUST_TELL).stream()
+                .flatMap(needs -> needs.value().stream())
+                .forEach(need -> told(need.value(), findings)));
+        this.devices = Device.of(List.copyOf(byId.values()));
+        circles(findings);
+    }
+
+    private Condition<Presence> read(Optional<Located<String>> written, Consumer<Finding> findings) {
+        return written.map(it -> ConditionReader.read(it, new PresenceWords(words), findings))
+                .orElseGet(Condition.Unread::new);
+    }
+
+    private void gives(String word, Condition<Presence> its) {
+        when.computeIfAbsent(word, it -> new ArrayList<>()).add(its);
+    }
+
+    /** A feature that hangs on itself. */
+    private void circles(Consumer<Finding> findings) {
+        for (Equipment kind : byId.values()) {
+            if (hangsOn(kind.id(), kind.id(), new LinkedHashSet<>())) {
+                findings.accept(Finding.error(
+                                "feature-of-itself",
+                                kind.facts().at(Equipment.THERE_WHEN),
+                                "whether a coach has `" + kind.id() + "` hangs on itself")
+                        .mend("Begin with facts of the description."));
+            }
+        }
+    }
+
+    private boolean hangsOn(String word, String wanted, Set<String> seen) {
+        return when.getOrDefault(word, List.of()).stream()
+                .flatMap(condition ->
+                        java.util.stream.Stream.concat(condition.leaves(true), condition.leaves(false)))
+                .filter(Presence.OfFeature.class::isInstance)
+                .map(leaf -> ((Presence.OfFeature) leaf).word())
+                .anyMatch(next -> next.equals(wanted) || seen.add(next) && hangsOn(next, wanted, seen));
+    }
+
+    public List<Equipment> all() {
+        return List.copyOf(byId.values());
+    }
+
+    /** As they were read, of two with one id both. */
+    public List<Equipment> files() {
+        return all;
+    }
+
+    public Optional<Equipment> named(String id) {
+        return Optional.ofNullable(byId.get(id));
+    }
+
+    /** The words of conditions. */
+    public FeatureWords words() {
+        return words;
+    }
+
+    /** All features that there are, in the order of the files. */
+    public List<String> features() {
+        return List.copyOf(when.keySet());
+    }
+
+    /** What an appliance may be, by the word that descriptions write. */
+    public Map<String, Device> devices() {
+        return devices;
+    }
+
+    /** Whether all files could be read. */
+    public boolean whole() {
+        return whole;
+    }
+
+    /** Turns that things have at a site, in the order of the files. */
+    public List<String> turns() {
+        return all().stream()
+                .flatMap(kind -> kind.facts().ifRead(Equipment.TURN).stream())
+                .map(Located::value)
+                .distinct()
+                .toList();
+    }
+
+    /** Whether a coach has a feature, if that is known. */
+    boolean has(Unit unit, String word) {
+        return has(unit, word, new ArrayDeque<>());
+    }
+
+    private boolean has(Unit unit, String word, Deque<String> asked) {
+        if (asked.contains(word)) {
+            return false;
+        }
+        asked.push(word);
+        try {
+            for (Condition<Presence> condition : when.getOrDefault(word, List.of())) {
+                if (condition.holds(leaf -> leaf.of(unit, other -> has(unit, other, asked)))) {
+                    return true;
+                }
+            }
+            return false;
+        } finally {
+            asked.pop();
+        }
+    }
+
+    /** What a coach has, as far as that is known. */
+    Features of(Unit unit) {
+        Set<String> had = new LinkedHashSet<>();
+        Set<String> unread = new LinkedHashSet<>();
+        for (String word : when.keySet()) {
+            try {
+                if (has(unit, word)) {
+                    had.add(word);
+                }
+            } catch (UnreadException nobodyKnows) {
+                unread.add(word);
+            }
+        }
+        return new Features(had, unread);
+    }
+
+    /** Kinds that a coach is known to have, in the order of the files. */
+    public List<Equipment> on(Unit unit) {
+        return byId.values().stream()
+                .filter(kind -> unit.features().had().contains(kind.id()))
+                .toList();
+    }
+
+    /** Where it stands in a description that it has a feature: the last fact that this was derived from. */
+    public Optional<Place> at(Unit unit, String word) {
+        List<Place> asked = new ArrayList<>();
+        Unit watched = unit.with(unit.facts()
+                .watched((record, key) -> record.ifRead(key).ifPresent(fact -> asked.add(fact.at()))));
+        // What is asked for while a description is put together says nothing of the feature.
+        asked.clear();
+        return has(watched, word) && !asked.isEmpty()
+                ? Optional.of(asked.get(asked.size() - 1))
+                : Optional.empty();
+    }
+
+    /** What must tell a fact: things, {@code bank[chemistry = lithium]}, or a record of the coach, {@code generator}. */
+    public Optional<Presence> meant(MustTell need) {
+        return need.facts()
+                .ifRead(MustTell.OF)
+                .map(it -> it.value().contains("[") ? it : it.map(word -> word + "[]"))
+                .flatMap(it -> new PresenceWords(words).read(it, finding -> {}));
+    }
+
+    /** Whether a fact must be told by a coach that has the kind. */
+    public boolean holds(Unit unit, MustTell need) {
+        return need.facts()
+                .located(MustTell.WHEN)
+                .map(it -> read(Optional.of(it), finding -> {}).holds(leaf -> leaf.of(unit, word -> has(unit, word))))
+                .orElse(true);
+    }
+
+    /** What is wrong with those. */
+    private void told(MustTell need, Consumer<Finding> findings) {
+        need.facts().ifRead(MustTell.WHEN).ifPresent(it -> read(Optional.of(it), findings));
+        Optional<Presence> of = need.facts()
+                .ifRead(MustTell.OF)
+                .map(it -> it.value().contains("[") ? it : it.map(word -> word + "[]"))
+                .flatMap(it -> new PresenceWords(words).read(it, findings));
+        need.facts()
+                .ifRead(MustTell.FACT)
+                .filter(fact -> of.isPresent() && of.get().shape().key(fact.value()).isEmpty())
+                .ifPresent(fact -> findings.accept(Finding.error(
+                                "unknown-key",
+                                fact.at(),
+                                "a " + of.orElseThrow().shape().name() + " has no key `" + fact.value() + "`")
+                        .near(NearNames.to(fact.value(), of.orElseThrow().shape().keyNames()))));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof EquipmentKinds kinds && kinds.all.equals(all) && kinds.whole == whole;
+    }
+
+    @Override
+    public int hashCode() {
+        return all.hashCode();
+    }
+
+}

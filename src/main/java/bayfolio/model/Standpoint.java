@@ -1,0 +1,8 @@
+package bayfolio.model;
+
+/** Where one stands for something. */
+public enum Standpoint {
+    INSIDE,
+    OUTSIDE,
+    DRIVER_SEAT
+}
