@@ -12,7 +12,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What is worked out from the facts of the coach: {@code reckoned.bleach-for-50ppm}, {@code reckoned.lowest-sign}. */
@@ -48,13 +48,15 @@ record ReckonedNames(Wording wording) implements Names {
         if (dose == null) {
             return new Value.Unknown();
         }
-        Optional<Liters> tank = wording.coach().unit().tanks().stream()
+        List<Tank> tanks = wording.coach().unit().tanks().stream()
                 .filter(it -> it.contents() == Tank.Contents.FRESH)
-                .map(it -> it.facts().get(Tank.CAPACITY))
-                .findFirst();
-        return tank.<Value>map(it -> new Value.Text(dose(dose, it)))
-                .orElse(new Value.Absent(
-                        "this coach has no fresh-water tank", "Guard the text with {{#has.gravity-fill}}."));
+                .toList();
+        if (tanks.isEmpty()) {
+            return new Value.Absent("this coach has no fresh-water tank", "Guard the text with {{#has.gravity-fill}}.");
+        }
+        return new Value.Text(tanks.stream()
+                .map(it -> (tanks.size() > 1 ? it.name() + ": " : "") + dose(dose, it.facts().get(Tank.CAPACITY)))
+                .collect(Collectors.joining("; ")));
     }
 
     @Override
