@@ -19,11 +19,24 @@ public record Awning(Facts facts) implements Thing {
         MANUAL
     }
 
+    /** How one by hand comes out. */
+    public enum ByHand {
+        CRANK,
+        STRAP
+    }
+
     private static final Shape.Draft<Awning> DRAFT = Shape.draft("awning", "A cloth roof at the side.");
     private static final Identity IDENTITY =
             Identity.declare(DRAFT, "awning", "What the handbook calls it: `Patio awning`.");
     private static final Spot.Keys SPOT = Spot.Keys.declare(DRAFT);
     public static final Key<Kind> KIND = DRAFT.required("kind", Type.choice(Kind.class), "What moves it.");
+    public static final Key<ByHand> BY_HAND = DRAFT.optional(
+            "by-hand",
+            Type.choice(ByHand.class),
+            "How one by hand comes out: wound by a crank, or pulled by a strap against a spring. Where it is not stated,"
+                    + " by a crank.");
+    public static final Key<Boolean> TRAVEL_LOCKS =
+            DRAFT.optional("travel-locks", Type.YES_NO, "Whether locks or straps hold it on the road.");
     public static final Key<Meters> REACH = DRAFT.optional(
             "reach",
             Type.measured(Meters.SCALE),

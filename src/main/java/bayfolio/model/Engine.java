@@ -16,11 +16,33 @@ public record Engine(Facts facts) implements Described {
     /** What the engine burns. */
     public enum Fuel {
         GASOLINE,
-        DIESEL
+        DIESEL,
+        /** It burns nothing. */
+        ELECTRIC
+    }
+
+    /** What it can burn besides, by a switch. */
+    public enum SecondFuel {
+        LP_GAS,
+        CNG
+    }
+
+    /** How it shifts. */
+    public enum Gearbox {
+        AUTOMATIC,
+        MANUAL,
+        /** It works its clutch by itself, and has no place to park. */
+        AUTOMATED
     }
 
     private static final Shape.Draft<Engine> DRAFT = Shape.draft("engine", "Engine, fuel and driving.");
-    public static final Key<Fuel> FUEL = DRAFT.required("fuel", Type.choice(Fuel.class), "What it burns.");
+    public static final Key<Fuel> FUEL = DRAFT.required("fuel", Type.choice(Fuel.class), "What it burns; `electric` where it burns nothing.");
+    public static final Key<SecondFuel> SECOND_FUEL = DRAFT.optional(
+            "second-fuel", Type.choice(SecondFuel.class), "What it can burn besides, from a tank of its own.");
+    public static final Key<Gearbox> GEARBOX = DRAFT.optional(
+            "gearbox",
+            Type.choice(Gearbox.class),
+            "How it shifts: by itself, by hand with a clutch, or by itself without a place to park (`automated`).");
     public static final Key<String> FUEL_LABEL = DRAFT.optional("fuel-label", Type.PLATE, "Words on the fuel flap.");
     public static final Key<LitersPer100Kilometers> CONSUMPTION = DRAFT.optional(
             "consumption",

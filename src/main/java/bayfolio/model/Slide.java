@@ -13,6 +13,14 @@ import java.util.Optional;
 
 /** A slide-out: a part of the wall that moves out to make room. */
 public record Slide(Facts facts) implements Thing {
+    /** What it runs on. */
+    public enum MovedBy {
+        RAILS,
+        /** Two small motors in the side walls, which must stay in step. */
+        IN_WALL,
+        OIL
+    }
+
     private static final Shape.Draft<Slide> DRAFT =
             Shape.draft("slide", "A slide-out: a part of the wall that moves out to make room.");
     private static final Identity IDENTITY =
@@ -23,6 +31,10 @@ public record Slide(Facts facts) implements Thing {
             Type.measured(Meters.SCALE),
             "How far it comes out.",
             Range.of("0.15 m", "1.8 m").usual("0.4 m", "1.15 m"));
+    public static final Key<MovedBy> MOVED_BY = DRAFT.optional(
+            "moved-by",
+            Type.choice(MovedBy.class),
+            "What moves it: a motor on rails or cables, two motors in its walls, or oil.");
     public static final Key<Integer> ORDER = DRAFT.optional(
             "order",
             Type.whole(1, 9),

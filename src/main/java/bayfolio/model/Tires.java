@@ -26,10 +26,14 @@ public record Tires(Facts facts) implements Described {
             DRAFT.optional("front-pressure", Type.measured(Kilopascals.SCALE), "Cold pressure, front.", PRESSURE);
     public static final Key<Kilopascals> REAR_PRESSURE =
             DRAFT.optional("rear-pressure", Type.measured(Kilopascals.SCALE), "Cold pressure, rear.", PRESSURE);
+    public static final Key<Kilopascals> TAG_PRESSURE = DRAFT.optional(
+            "tag-pressure", Type.measured(Kilopascals.SCALE), "Cold pressure, on the tag axle.", PRESSURE);
     public static final Key<String> AGE_CODE =
             DRAFT.optional("age-code", Type.PLATE, "Week and year of the oldest tire, from its wall.");
     public static final Key<Boolean> DUAL_REAR =
             DRAFT.optional("dual-rear", Type.YES_NO, "Whether the rear wheels are twins.");
+    public static final Key<Boolean> TAG_AXLE =
+            DRAFT.optional("tag-axle", Type.YES_NO, "Whether a third axle behind the driven one carries weight, too.");
     public static final Key<Boolean> SPARE = DRAFT.optional("spare", Type.YES_NO, "Whether a spare wheel is on board.");
     public static final Key<Meters> RETORQUE = DRAFT.optional(
             "retorque",

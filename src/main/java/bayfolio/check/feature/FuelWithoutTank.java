@@ -27,6 +27,7 @@ public final class FuelWithoutTank implements Rule {
         unit.facts()
                 .find(Unit.ENGINE)
                 .flatMap(engine -> engine.facts().located(Engine.FUEL))
+                .filter(fuel -> fuel.value() != Engine.Fuel.ELECTRIC)
                 .flatMap(fuel -> check("the engine", fuel, unit))
                 .ifPresent(findings::add);
         unit.generator()

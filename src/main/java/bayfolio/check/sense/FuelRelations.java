@@ -220,7 +220,11 @@ final class FuelRelations {
         String said = NOT.matcher(words.toLowerCase(Locale.ROOT)).replaceAll(" ");
         boolean diesel = DIESEL.matcher(said).find();
         boolean gasoline = GASOLINE.matcher(said).find();
-        return fuel == Engine.Fuel.DIESEL ? diesel || !gasoline : gasoline || !diesel;
+        return switch (fuel) {
+            case DIESEL -> diesel || !gasoline;
+            case GASOLINE -> gasoline || !diesel;
+            case ELECTRIC -> !diesel && !gasoline;
+        };
     }
 
     private static boolean kind(Coach coach, Gas.Kind kind) {

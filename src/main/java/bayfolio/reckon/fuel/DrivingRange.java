@@ -43,14 +43,14 @@ public record DrivingRange(Coach coach, Given<LitersPer100Kilometers> consumptio
                 .facts()
                 .find(Unit.ENGINE)
                 .flatMap(it -> it.facts().find(Engine.FUEL))
-                .map(DrivingRange::contents)
+                .flatMap(DrivingRange::contents)
                 .map(fuel -> FuelTank.all(coach, fuel))
                 .orElse(List.of());
     }
 
-    /** Nothing where the coach has no engine. */
+    /** Nothing where the coach has no engine that burns fuel. */
     public static List<Missing> lacking(Coach coach) {
-        if (!coach.unit().facts().has(Unit.ENGINE)) {
+        if (!coach.unit().facts().has(Unit.ENGINE) || electric(coach)) {
             return List.of();
         }
         List<Missing> lacking = new ArrayList<>();
@@ -75,10 +75,20 @@ public record DrivingRange(Coach coach, Given<LitersPer100Kilometers> consumptio
         return distance(fuel, consumption.value());
     }
 
-    private static Tank.Contents contents(Engine.Fuel fuel) {
+    private static boolean electric(Coach coach) {
+        return coach.unit()
+                .facts()
+                .find(Unit.ENGINE)
+                .flatMap(it -> it.facts().find(Engine.FUEL))
+                .filter(Engine.Fuel.ELECTRIC::equals)
+                .isPresent();
+    }
+
+    private static Optional<Tank.Contents> contents(Engine.Fuel fuel) {
         return switch (fuel) {
-            case GASOLINE -> Tank.Contents.GASOLINE;
-            case DIESEL -> Tank.Contents.DIESEL;
+            case GASOLINE -> Optional.of(Tank.Contents.GASOLINE);
+            case DIESEL -> Optional.of(Tank.Contents.DIESEL);
+            case ELECTRIC -> Optional.empty();
         };
     }
 
