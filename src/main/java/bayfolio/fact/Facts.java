@@ -244,6 +244,18 @@ public final class Facts {
         return rebuilt(type, value, Facts::forRenters, record -> !record.forStaff());
     }
 
+    /** The same as if what could not be read had been left out, in records within it too. */
+    public Facts asRead() {
+        @Nullable Located<?>[] same = new Located<?>[values.length];
+        for (int i = 0; i < values.length; i++) {
+            @Nullable Located<?> value = values[i];
+            same[i] = value == null
+                    ? null
+                    : rebuilt(shape.keys().get(i).type(), value, Facts::asRead, record -> true);
+        }
+        return new Facts(shape, at, same, new BitSet(), new BitSet());
+    }
+
     /** The same, all records in it too, with somebody who is told of each fact that is asked for. */
     public Facts watched(Watch by) {
         @Nullable Located<?>[] same = new Located<?>[values.length];

@@ -28,9 +28,11 @@ import java.util.stream.Stream;
  * What a kind of equipment adds to pages that are put together of what a coach has: the sections below the head of its
  * file, each for one or several situations.
  *
+ * @param equipment as far as it could be read; what is wrong with a part of its head takes nothing else along
  * @param script the whole text, for all who look at texts
+ * @param whole whether it is known which words it gives
  */
-public record Acts(Equipment equipment, Script script) {
+public record Acts(Equipment equipment, Script script, boolean whole) {
     private static final Pattern HEADING = Pattern.compile("^## +([^({]+?) *(?:\\(([^)]*)\\))? *$");
 
     /**
@@ -42,7 +44,8 @@ public record Acts(Equipment equipment, Script script) {
 
     /** What is wrong with its headings is told. */
     public static Acts of(
-            Equipment equipment, SourceFile file, String body, int firstLine, Consumer<Finding> findings) {
+            Equipment written, SourceFile file, String body, int firstLine, Consumer<Finding> findings) {
+        Equipment equipment = new Equipment(written.facts().asRead());
         Script script = Script.of(
                 Form.EQUIPMENT,
                 head(equipment),
@@ -52,7 +55,10 @@ public record Acts(Equipment equipment, Script script) {
                 firstLine,
                 Whose.ALL,
                 findings);
-        Acts acts = new Acts(equipment, script);
+        Acts acts = new Acts(
+                equipment,
+                script,
+                written.facts().read(Equipment.FEATURES) && written.facts().read(Equipment.APPLIANCE));
         sections(script, findings);
         return acts;
     }

@@ -475,9 +475,7 @@ public final class FleetReader {
                 .toList();
         List<Acts> acts = files.stream().flatMap(Optional::stream).toList();
         boolean whole = files.stream().allMatch(Optional::isPresent)
-                && acts.stream()
-                        .map(it -> it.equipment().facts())
-                        .allMatch(facts -> facts.read(Equipment.FEATURES) && facts.read(Equipment.APPLIANCE));
+                && acts.stream().allMatch(Acts::whole);
         return new Equipped(
                 new EquipmentKinds(acts.stream().map(Acts::equipment).toList(), whole, findings), acts);
     }
