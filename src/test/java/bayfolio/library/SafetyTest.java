@@ -133,7 +133,7 @@ final class SafetyTest {
     void nothingIsUnhitchedOnASlope() {
         for (Unit unit : units) {
             if (unit.has("towing-allowed")) {
-                assertThat(text(DemoFleet.whole(DemoFleet.web().resolve(unit.id() + "/do/uncouple-tow.html"))))
+                assertThat(text(DemoFleet.whole(DemoFleet.web().resolve(unit.id() + "/do/uncouple-trailer.html"))))
                         .containsSubsequence(
                                 "On a slope, what you unhitch rolls away",
                                 "Stop on level, firm ground",
@@ -144,13 +144,26 @@ final class SafetyTest {
                                 "open the coupling",
                                 "chains, last of all",
                                 "If it rolls, stay clear");
+                assertThat(text(DemoFleet.whole(DemoFleet.web().resolve(unit.id() + "/do/uncouple-tow-car.html"))))
+                        .containsSubsequence(
+                                "On a slope, what you unhitch rolls away",
+                                "Stop on level, firm ground",
+                                "Set the parking brake of the coach",
+                                "before an arm comes off",
+                                "Chock its wheels",
+                                "Take off both arms",
+                                "chains, last of all",
+                                "If it rolls, stay clear");
                 assertThat(pages.get(unit.id() + "/do/set-up-on-site.html")
                                 .select("#steps a[href*=uncouple], #steps a[href*=jacks]")
                                 .eachAttr("href"))
-                        .containsExactly("../do/uncouple-tow.html", "../do/level-with-jacks.html");
+                        .containsExactly(
+                                "../do/uncouple-trailer.html",
+                                "../do/uncouple-tow-car.html",
+                                "../do/level-with-jacks.html");
             }
         }
-        assertThat(pages).containsKey("phalarope/do/uncouple-tow.html");
+        assertThat(pages).containsKeys("phalarope/do/uncouple-trailer.html", "phalarope/do/uncouple-tow-car.html");
         assertThat(pages)
                 .allSatisfy((path, page) -> assertThat(text(page))
                         .as(path)
@@ -169,13 +182,15 @@ final class SafetyTest {
                         "    roles: [tow-hitch]\n", "    roles: [tow-hitch]\n    coupling: ball-and-cable\n"));
         DemoFleet.of(folder).publish(folder.resolve("out"), "phalarope");
         Path pages = folder.resolve("out/web/phalarope/do");
-        String on = text(DemoFleet.whole(pages.resolve("use-tow-hitch.html")));
-        String off = text(DemoFleet.whole(pages.resolve("uncouple-tow.html")));
+        String on = text(DemoFleet.whole(pages.resolve("couple-trailer.html")));
+        String off = text(DemoFleet.whole(pages.resolve("uncouple-trailer.html")));
 
         assertThat(off)
                 .containsSubsequence("Chock its wheels", "jockey wheel", "off the ball", "breakaway cable, last");
         assertThat(on).contains("jockey wheel", "breakaway cable");
         assertThat(on + off).doesNotContain("chains", "pin in", "its jack", "own wheels");
+        assertThat(pages.resolve("couple-tow-car.html")).doesNotExist();
+        assertThat(pages.resolve("uncouple-tow-car.html")).doesNotExist();
     }
 
     /** Where a height is compared with a sign or a bridge, the margin is in it, and nowhere is there a second figure. */
