@@ -64,7 +64,8 @@ class DrivingRangeTest {
 
     @Test
     void anElectricDriveIsNotAskedForFuel() {
-        assertThat(DrivingRange.lacking(TestCoach.of("engine: {fuel: electric}\n"))).isEmpty();
+        assertThat(DrivingRange.lacking(TestCoach.of("engine: {fuel: electric}\n")))
+                .isEmpty();
     }
 
     /** Seeded: more fuel never goes less far, the two parts are the whole, and only numbers. */
