@@ -90,7 +90,7 @@ record PresenceWords(FeatureWords features) implements ConditionWords<Presence> 
         }
 
         private Presence things(Shape<?> kind, String written) {
-            Set<String> roles = Set.of();
+            List<Set<String>> roles = new ArrayList<>();
             Predicate<Long> count = number -> number > 0;
             List<FactTest> tests = new ArrayList<>();
             for (String each : split(written)) {
@@ -99,7 +99,7 @@ record PresenceWords(FeatureWords features) implements ConditionWords<Presence> 
                     continue;
                 }
                 if (test.group(2).equals(ROLE) && "=".equals(test.group(3))) {
-                    roles = Set.of(test.group(4).strip().split("\\|"));
+                    roles.add(Set.of(test.group(4).strip().split("\\|")));
                 } else if (test.group(2).equals(COUNT) && test.group(3) != null) {
                     DoublePredicate wanted = figure(test.group(3), number(test.group(4)));
                     count = wanted::test;
