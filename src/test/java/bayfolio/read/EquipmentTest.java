@@ -215,7 +215,7 @@ final class EquipmentTest {
         DemoFleet.write(folder.resolve(path), text);
     }
 
-    private Check check() {
+    private Check check() throws IOException {
         FleetReader.Reading reading = FleetReader.read(new Folder(folder));
         Catalogs words = Theme.load(folder, Theme.BUILT_IN).catalogs();
         return Check.of(reading.fleet(), reading.library(), words, reading.findings());
