@@ -45,7 +45,8 @@ public sealed interface Presence {
 
         @Override
         public Shape<?> shape() {
-            return record.<Shape<?>>map(key -> ((Type.Nested<?>) key.type()).shape()).orElse(Unit.SHAPE);
+            return record.<Shape<?>>map(key -> ((Type.Nested<?>) key.type()).shape())
+                    .orElse(Unit.SHAPE);
         }
 
         /** It, if the coach has it. */

@@ -12,10 +12,7 @@ public final class CassetteHatchMissing implements Rule {
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
-        return unit.draft()
-                        || unit.holds("cassette-hatch")
-                        || unit.holds("cassette")
-                        || unit.holds("portable-toilet")
+        return unit.draft() || unit.holds("cassette-hatch") || unit.holds("cassette") || unit.holds("portable-toilet")
                 ? Stream.of()
                 : unit.tanks().stream()
                         .filter(tank -> tank.contents() == Tank.Contents.CASSETTE)
