@@ -82,6 +82,7 @@ import bayfolio.check.reference.DuplicateId;
 import bayfolio.check.reference.FolderName;
 import bayfolio.check.reference.FormerIdInUse;
 import bayfolio.check.reference.NamedTwice;
+import bayfolio.check.reference.NothingToReadOut;
 import bayfolio.check.reference.ReservedName;
 import bayfolio.check.reference.ReservedPhone;
 import bayfolio.check.reference.RoleHeldTwice;
@@ -167,6 +168,7 @@ public final class Rules {
             new ShortFormUnexplained());
 
     public static final List<ScriptRule> OF_A_SCRIPT = List.of(
+            new NothingToReadOut(),
             new AnswerWithoutLook(),
             new HardToRead(),
             new HazardWithoutWayOut(),
