@@ -46,7 +46,7 @@ public final class Order {
     }
 
     private Order(List<Equipment> kinds, boolean back) {
-        musts(kinds, back).forEach(this::soft);
+        musts(kinds, back);
     }
 
     private Order(Unit unit, boolean back) {
@@ -57,30 +57,38 @@ public final class Order {
         // Left from the end, as far as what must be so allows it.
         own(unit, kinds, back).forEach(back ? this::soft : this::hard);
         better.forEach(this::soft);
+        if (back) {
+            // What nothing else decides is left from the end.
+            rules(kinds, Equipment.SET_UP_AFTER)
+                    .forEach(each -> soft(new Rule(each.rule.then, each.rule.first, each.rule.at, each.rule.why)));
+        }
     }
 
     /** Keeps what must be so, and gives what is merely better. */
     private List<Rule> musts(List<Equipment> kinds, boolean back) {
-        List<Rule> better = new ArrayList<>();
+        List<Written> all = rules(kinds, back ? Equipment.UNDONE_AFTER : Equipment.SET_UP_AFTER);
+        all.stream().filter(Written::must).map(Written::rule).forEach(this::hard);
+        return all.stream().filter(each -> !each.must).map(Written::rule).toList();
+    }
+
+    private record Written(Rule rule, boolean must) {}
+
+    /** What the files say of these kinds. */
+    private static List<Written> rules(List<Equipment> kinds, Key<List<Located<After>>> key) {
+        List<Written> rules = new ArrayList<>();
         for (Equipment kind : kinds) {
-            for (After rule : kind.facts().all(back ? Equipment.UNDONE_AFTER : Equipment.SET_UP_AFTER)) {
+            for (After rule : kind.facts().all(key)) {
+                List<String> before = rule.facts().all(After.WHAT);
                 for (Equipment first : kinds) {
-                    if (first != kind && first.isOneOf(rule.facts().all(After.WHAT))) {
-                        Rule each = new Rule(
-                                first.id(),
-                                kind.id(),
-                                rule.facts().at(),
-                                rule.facts().get(After.WHY));
-                        if (rule.must()) {
-                            hard(each);
-                        } else {
-                            better.add(each);
-                        }
+                    if (first != kind && first.isOneOf(before)) {
+                        Place at = rule.facts().at();
+                        String why = rule.facts().find(After.WHY).orElse("");
+                        rules.add(new Written(new Rule(first.id(), kind.id(), at, why), rule.must()));
                     }
                 }
             }
         }
-        return better;
+        return rules;
     }
 
     /** Of all kinds that there are, as if one coach had them all. */

@@ -22,12 +22,18 @@ public enum Situation {
     STANDING,
     SETTING_UP,
     BREAKING_CAMP,
+    /** At the last stop, while there is still somewhere to empty and to clean. */
+    BEFORE_RETURN,
     /** Laid up by staff. */
     WINTER;
 
     /** Those in which a thing has a state, not those in which it is brought into one. */
     public static final List<Situation> WITH_STATE =
             Arrays.stream(values()).filter(it -> it.compareTo(SETTING_UP) < 0).toList();
+
+    /** Those of them in which a renter has the coach. */
+    public static final List<Situation> OF_RENTERS =
+            List.of(DRIVING, CARRIED, REFUELING, FERRY, ASLEEP, UNATTENDED, WIND, FROST, RETURN);
 
     /** As names write it: {@code setting-up}. */
     public String word() {

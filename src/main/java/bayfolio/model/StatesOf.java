@@ -51,7 +51,7 @@ public record StatesOf(Facts facts) implements Described {
             case PICKUP -> "When a renter takes over.";
             case RETURN -> "When a renter gives it back.";
             case STANDING -> "While it stands in the yard for weeks.";
-            case SETTING_UP, BREAKING_CAMP, WINTER ->
+            case SETTING_UP, BREAKING_CAMP, BEFORE_RETURN, WINTER ->
                 throw new IllegalArgumentException(situation + " is work and no state");
         };
     }

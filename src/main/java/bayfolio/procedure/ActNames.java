@@ -17,8 +17,9 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.HashSet;
+import java.util.Set;
+import java.util.function.ToIntFunction;
 
 /**
  * The steps that a page has for the equipment of a coach, {@code acts.refueling}: of each kind what its file says for that
@@ -49,12 +50,14 @@ record ActNames(Coach coach, Library library, Catalog words, boolean staff) impl
         boolean there = situation == Situation.SETTING_UP;
         List<Standpoint> places = there ? THERE : BACK;
         List<Thing> walked = coach.walked().toList();
-        List<Act> acts = Order.of(coach.unit(), !there)
-                .sorted(
-                        acts(situation),
-                        act -> act.kind.id(),
-                        act -> places.indexOf(act.place),
-                        Comparator.comparingInt((Act act) -> met(act.kind, walked)));
+        ToIntFunction<Act> place = act -> places.indexOf(act.place);
+        Comparator<Act> walk = Comparator.comparingInt(act -> met(act.kind, walked));
+        // What is only looked at needs no order but that of the way.
+        List<Act> acts = situation == Situation.DRIVING || situation == Situation.PICKUP
+                ? acts(situation).stream()
+                        .sorted(Comparator.comparingInt(place).thenComparing(walk))
+                        .toList()
+                : Order.of(coach.unit(), !there).sorted(acts(situation), act -> act.kind.id(), place, walk);
         boolean several = acts.stream().map(Act::place).distinct().count() > 1;
         List<Value.Pieces.Piece> pieces = new ArrayList<>();
         Optional<Standpoint> here = Optional.empty();
@@ -114,7 +117,7 @@ record ActNames(Coach coach, Library library, Catalog words, boolean staff) impl
     /** The procedure that a page leads to where the file has no steps of its own for it. */
     private Optional<Located<Script>> wayOf(Equipment kind, Situation situation) {
         return switch (situation) {
-            case WINTER -> Optional.empty();
+            case WINTER, BEFORE_RETURN -> Optional.empty();
             case SETTING_UP ->
                 kind.turn().isPresent() ? applying(kind.facts().find(Equipment.SET_UP_BY)) : Optional.empty();
             case BREAKING_CAMP ->

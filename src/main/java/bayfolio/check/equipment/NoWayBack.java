@@ -4,6 +4,7 @@ import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Equipment;
+import bayfolio.model.Situation;
 import bayfolio.procedure.Script;
 import java.util.List;
 import java.util.stream.Stream;
@@ -17,10 +18,12 @@ public final class NoWayBack implements Rule {
                 .mend("Write a procedure that is for this coach, and name it under `undone-by` of " + proof.file() + "."));
     }
 
-    /** What renters set up, renters must be able to take back. */
+    /** What renters set up they must be able to take back, wherever it must rest while they have the coach. */
     private static boolean lacks(Proof proof) {
         List<Script> there = proof.settingUp();
-        boolean byRenters = there.stream().anyMatch(script -> !script.forStaff());
+        boolean byRenters = there.stream().anyMatch(script -> !script.forStaff())
+                && Situation.OF_RENTERS.stream()
+                        .anyMatch(it -> proof.kind().in(it).equals(proof.kind().resting()));
         return proof.says(Equipment.SET_UP_BY)
                 && !there.isEmpty()
                 && proof.undoing().stream().noneMatch(script -> !byRenters || !script.forStaff());

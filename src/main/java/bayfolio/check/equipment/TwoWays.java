@@ -17,7 +17,14 @@ public final class TwoWays implements Rule {
                         told(proof, proof.settingUp(), "set it up"), told(proof, proof.undoing(), "take it back")));
     }
 
+    /** Staff may have a way of their own. */
     private static Stream<Finding> told(Proof proof, List<Script> ways, String what) {
+        return Stream.of(true, false)
+                .flatMap(staff -> toldOf(
+                        proof, ways.stream().filter(way -> way.forStaff() == staff).toList(), what));
+    }
+
+    private static Stream<Finding> toldOf(Proof proof, List<Script> ways, String what) {
         return ways.size() < 2
                 ? Stream.of()
                 : Stream.of(proof.error(
