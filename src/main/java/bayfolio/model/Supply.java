@@ -22,7 +22,7 @@ public record Supply(Facts facts) implements Thing {
             .in("north-america", "100 V", "130 V")
             .in("europe", "210 V", "250 V")
             .usual("north-america", "120 V", "120 V")
-            .usual("europe", "230 V", "230 V")
+            .usual("europe", "230 V", "240 V")
             .because("of one leg")
             .source("NEC article 551");
 
