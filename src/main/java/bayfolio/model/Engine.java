@@ -36,7 +36,8 @@ public record Engine(Facts facts) implements Described {
     }
 
     private static final Shape.Draft<Engine> DRAFT = Shape.draft("engine", "Engine, fuel and driving.");
-    public static final Key<Fuel> FUEL = DRAFT.required("fuel", Type.choice(Fuel.class), "What it burns; `electric` where it burns nothing.");
+    public static final Key<Fuel> FUEL =
+            DRAFT.required("fuel", Type.choice(Fuel.class), "What it burns; `electric` where it burns nothing.");
     public static final Key<SecondFuel> SECOND_FUEL = DRAFT.optional(
             "second-fuel", Type.choice(SecondFuel.class), "What it can burn besides, from a tank of its own.");
     public static final Key<Gearbox> GEARBOX = DRAFT.optional(

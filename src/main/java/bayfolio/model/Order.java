@@ -78,9 +78,8 @@ public final class Order {
         List<Written> rules = new ArrayList<>();
         for (Equipment kind : kinds) {
             for (After rule : kind.facts().all(key)) {
-                List<String> before = rule.facts().all(After.WHAT);
                 for (Equipment first : kinds) {
-                    if (first != kind && first.isOneOf(before)) {
+                    if (first != kind && rule.names(first)) {
                         Place at = rule.facts().at();
                         String why = rule.facts().find(After.WHY).orElse("");
                         rules.add(new Written(new Rule(first.id(), kind.id(), at, why), rule.must()));

@@ -15,6 +15,7 @@ import bayfolio.template.Value;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.HashSet;
@@ -33,6 +34,10 @@ record ActNames(Coach coach, Library library, Catalog words, boolean staff) impl
 
     private static final List<Standpoint> BACK =
             List.of(Standpoint.INSIDE, Standpoint.OUTSIDE, Standpoint.DRIVER_SEAT);
+
+    /** To which one comes by driving, so that what rests on the road rests there, too. */
+    private static final Set<Situation> FROM_THE_ROAD = EnumSet.of(
+            Situation.REFUELING, Situation.FERRY, Situation.RETURN, Situation.STANDING, Situation.PICKUP);
 
     private record Act(Equipment kind, Standpoint place, Value.Pieces.Piece piece) {}
 
@@ -118,15 +123,24 @@ record ActNames(Coach coach, Library library, Catalog words, boolean staff) impl
     private Optional<Located<Script>> wayOf(Equipment kind, Situation situation) {
         return switch (situation) {
             case WINTER, BEFORE_RETURN -> Optional.empty();
+            case DRIVING ->
+                kind.turn().isPresent() && rests(kind, situation)
+                        ? applying(kind.facts().find(Equipment.UNDONE_BY))
+                        : Optional.empty();
             case SETTING_UP ->
                 kind.turn().isPresent() ? applying(kind.facts().find(Equipment.SET_UP_BY)) : Optional.empty();
             case BREAKING_CAMP ->
                 kind.turn().isPresent() ? applying(kind.facts().find(Equipment.UNDONE_BY)) : Optional.empty();
-            default ->
-                kind.resting().isPresent() && kind.resting().equals(kind.in(situation))
-                        ? applying(kind.facts().find(Equipment.UNDONE_BY))
-                        : Optional.empty();
+            default -> rests(kind, situation) ? applying(kind.facts().find(Equipment.UNDONE_BY)) : Optional.empty();
         };
+    }
+
+    /** Whether it has to rest then, and was not left so on the road before. */
+    private static boolean rests(Equipment kind, Situation situation) {
+        boolean fromTheRoad = FROM_THE_ROAD.contains(situation);
+        return kind.resting().isPresent()
+                && kind.resting().equals(kind.in(situation))
+                && !(fromTheRoad && kind.resting().equals(kind.in(Situation.DRIVING)));
     }
 
     private Optional<Located<Script>> applying(Optional<List<Located<String>>> ids) {

@@ -162,6 +162,11 @@ public final class Script {
                 .isPresent();
     }
 
+    /** Whether it may name what is for staff: of equipment that hangs on the page that its steps stand on. */
+    boolean mayNameStaff() {
+        return form == Form.EQUIPMENT || forStaff();
+    }
+
     public boolean appliesTo(Unit coach) {
         return appliesTo(coach, coach.features());
     }

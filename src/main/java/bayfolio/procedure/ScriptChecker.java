@@ -116,7 +116,7 @@ public final class ScriptChecker {
                                 ? References.unknownRole(kind, name, at, fleet)
                                 : References.unknownThing(
                                         kind, name, at, fleet, known(script).units()));
-            } else if (!script.forStaff() && known(script).forStaff(kind, name)) {
+            } else if (!script.mayNameStaff() && known(script).forStaff(kind, name)) {
                 findings.accept(References.staffThing(kind, name, at));
             }
         } else if (!References.isScheme(kind)) {
@@ -127,13 +127,13 @@ public final class ScriptChecker {
                         .isPresent()) {
             findings.accept(References.unknownScript(form(kind).orElseThrow(), name, at, library));
         } else if (!filled
-                && !script.forStaff()
+                && !script.mayNameStaff()
                 && form(kind).filter(form -> library.forStaff(form, name)).isPresent()) {
             findings.accept(References.staffScript(form(kind).orElseThrow(), name, at));
         } else if (kind.equals("word") && !filled && fleet.word(name).isEmpty()) {
             findings.accept(References.unknownWord(name, at, fleet));
         } else if (kind.equals("page") && !filled) {
-            References.unknownPage(name, at, script.forStaff()).ifPresent(findings);
+            References.unknownPage(name, at, script.mayNameStaff()).ifPresent(findings);
         } else if (kind.equals("stage") && !filled) {
             References.unknownStage(name, at).ifPresent(findings);
         } else if (kind.equals("phone")
@@ -160,12 +160,12 @@ public final class ScriptChecker {
         Optional<Declared> scope = scope(asked, script);
         if (scope.isEmpty()) {
             Set<String> names = new LinkedHashSet<>();
-            scopes(asked, script).forEach(it -> names.addAll(it.known(script.forStaff())));
+            scopes(asked, script).forEach(it -> names.addAll(it.known(script.mayNameStaff())));
             findings.accept(Declared.unknown(words[0], "", names, asked.at()));
             return;
         }
         scope.get()
-                .wrong(words, asked.at(), script.forStaff())
+                .wrong(words, asked.at(), script.mayNameStaff())
                 // What has nothing within it is told where it is filled in.
                 .filter(finding -> !finding.code().equals(Declared.INNERMOST))
                 .ifPresent(findings);

@@ -158,8 +158,8 @@ final class SafetyTest {
                                 .select("#steps a[href*=uncouple], #steps a[href*=jacks]")
                                 .eachAttr("href"))
                         .containsExactly(
-                                "../do/uncouple-trailer.html",
                                 "../do/uncouple-tow-car.html",
+                                "../do/uncouple-trailer.html",
                                 "../do/level-with-jacks.html");
             }
         }

@@ -27,7 +27,7 @@ final class WayBackTest {
                 + " fill-fresh-tank"
     })
     void aCoachIsSetUpInItsOwnOrder(String coach, String order) {
-        assertThat(sentTo(coach, "set-up-on-site")).endsWith(order.split(" "));
+        assertThat(sentTo(coach, "set-up-on-site")).containsSubsequence(order.split(" "));
     }
 
     @ParameterizedTest
@@ -42,7 +42,7 @@ final class WayBackTest {
         "redpoll, retract-awning close-gas-supply disconnect-hookup-230v stow-entry-step drive-off-ramps"
     })
     void leavingASiteIsSettingUpFromItsEndAndCleanHandsFirst(String coach, String order) {
-        assertThat(sentTo(coach, "break-camp")).containsSequence(order.split(" "));
+        assertThat(sentTo(coach, "break-camp")).containsSubsequence(order.split(" "));
     }
 
     /** No page tells another order; each that has a turn sends to the list. */

@@ -20,7 +20,6 @@ import bayfolio.model.Switch;
 import bayfolio.model.Tank;
 import bayfolio.model.Tank.Contents;
 import bayfolio.model.Unit;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -137,8 +136,7 @@ final class FuelRelations {
                     "less-heat-in-frost",
                     Pairs.own(Appliance.SHAPE, Appliance.GAS_HOURS_FROST)
                             .where((frost, heater) ->
-                                    warmsByItself(heater)
-                                            && heater.facts().has(Appliance.GAS_HOURS)),
+                                    warmsByItself(heater) && heater.facts().has(Appliance.GAS_HOURS)),
                     (frost, heater) -> frost.value()
                             >= heater.facts().get(Appliance.GAS_HOURS).value(),
                     "{about} is said to burn {1} a day in frost, and longer in mild weather",
@@ -146,7 +144,8 @@ final class FuelRelations {
             warning(
                     "furnace-against-size",
                     Pairs.records(Appliance.SHAPE, Appliance.GAS_INPUT, Size.SHAPE, Size.LENGTH)
-                            .where((furnace, size) -> furnace.facts().get(Appliance.WHAT).is("furnace")),
+                            .where((furnace, size) ->
+                                    furnace.facts().get(Appliance.WHAT).is("furnace")),
                     (furnace, size) -> between(
                             furnace.facts().get(Appliance.GAS_INPUT).value()
                                     / size.facts().get(Size.LENGTH).value()
@@ -158,9 +157,10 @@ final class FuelRelations {
             warning(
                     "heat-up-against-input",
                     Pairs.own(Appliance.SHAPE, Appliance.HEAT_UP)
-                            .where((time, heater) -> heater.facts().get(Appliance.WHAT).is("water-heater")
-                                    && heater.facts().has(Appliance.CAPACITY)
-                                    && heater.facts().has(Appliance.GAS_INPUT)),
+                            .where((time, heater) ->
+                                    heater.facts().get(Appliance.WHAT).is("water-heater")
+                                            && heater.facts().has(Appliance.CAPACITY)
+                                            && heater.facts().has(Appliance.GAS_INPUT)),
                     (time, heater) -> between(
                             time.value()
                                     / (4186
@@ -179,8 +179,7 @@ final class FuelRelations {
             error(
                     "heater-fails-in-the-coldest-night",
                     Pairs.records(Appliance.SHAPE, Appliance.LOWEST_OUTSIDE, Hire.SHAPE, Hire.LOWEST_NIGHT)
-                            .where((heater, hire) ->
-                                    warmsByItself(heater)),
+                            .where((heater, hire) -> warmsByItself(heater)),
                     (heater, hire) ->
                             heater.facts().get(Appliance.LOWEST_OUTSIDE).value()
                                     <= hire.facts().get(Hire.LOWEST_NIGHT).value(),

@@ -62,6 +62,12 @@ class DrivingRangeTest {
                 .isEqualTo(List.of("fuel consumption of the engine", "capacity of the fuel tank"));
     }
 
+    @Test
+    void anElectricDriveIsNotAskedForFuel() {
+        assertThat(DrivingRange.lacking(TestCoach.of("engine: {fuel: electric}\n")))
+                .isEmpty();
+    }
+
     /** Seeded: more fuel never goes less far, the two parts are the whole, and only numbers. */
     @Test
     void invariants() {
