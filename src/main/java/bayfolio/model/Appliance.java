@@ -90,6 +90,7 @@ public record Appliance(Facts facts) implements Thing {
                     .usual("oven-gas", "1000 W", "3300 W")
                     .usual("blown-air-heater", "2000 W", "6200 W")
                     .usual("hydronic-heater", "3000 W", "15000 W")
+                    .usual("air-heater", "1500 W", "6000 W")
                     .usual("150 W", "15000 W")
                     .because(
                             "furnace 12,000 to 45,000 BTU/h; tankless 30,000 to 60,000 BTU/h; heater 500 g/h = 6 kW; fridge 35 g/h = 450 W; hob 465 g/h = 6 kW"));
@@ -104,14 +105,14 @@ public record Appliance(Facts facts) implements Thing {
                     .usual("fridge-two-way|fridge-three-way|fridge-residential|fridge-compressor", "5 h", "24 h")
                     .usual("hob-gas", "0.1 h", "3 h")
                     .usual("oven-gas", "0.1 h", "2 h")
-                    .usual("blown-air-heater", "0.5 h", "8 h")
+                    .usual("blown-air-heater|hydronic-heater|air-heater", "0.5 h", "8 h")
                     .usual("0.1 h", "24 h"));
     public static final Key<Seconds> GAS_HOURS_FROST = DRAFT.optional(
             "gas-hours-frost",
             Type.measured(Seconds.SCALE),
             "The same on a day of frost; as in mild weather where left out.",
             Range.of("0 h", "24 h")
-                    .usual("furnace|blown-air-heater", "4 h", "20 h")
+                    .usual("furnace|blown-air-heater|hydronic-heater|air-heater", "4 h", "20 h")
                     .usual("water-heater", "0.3 h", "5 h")
                     .usual("fridge-two-way|fridge-three-way|fridge-residential|fridge-compressor", "4 h", "24 h")
                     .usual("0.1 h", "24 h"));

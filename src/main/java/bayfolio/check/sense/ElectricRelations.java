@@ -245,10 +245,17 @@ final class ElectricRelations {
                     "Rating is amps times volts of the supply. " + READ_BOTH),
             error(
                     "generator-and-its-supply",
-                    Pairs.records(Generator.SHAPE, Generator.POWER, Supply.SHAPE, Supply.AMPS)
-                            .where((generator, supply) -> supply.source() == Supply.Source.GENERATOR),
-                    (generator, supply) -> power(supply.facts())
-                            >= 0.85 * generator.facts().get(Generator.POWER).value(),
+                    Pairs.onCoach(Generator.SHAPE, Generator.POWER),
+                    (generator, coach) -> coach.unit().supplies().stream()
+                            .filter(it -> it.source() == Supply.Source.GENERATOR)
+                            .filter(it -> it.facts().has(Supply.AMPS))
+                            .findFirst()
+                            .map(it -> power(it.facts())
+                                    >= 0.85
+                                            * generator.facts()
+                                                    .get(Generator.POWER)
+                                                    .value())
+                            .orElse(true),
                     "the generator has a power that its supply does not agree with",
                     "Power is amps times volts times legs of the supply. " + READ_BOTH),
             error(
