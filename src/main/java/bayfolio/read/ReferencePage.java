@@ -132,6 +132,43 @@ public final class ReferencePage {
                                 reaches: police, fire, ambulance
                                 source: Federal Communications Commission, guide on text to 911
                             """),
+            new Chapter("Equipment: equipment/ramps.md", Equipment.SHAPE, """
+                            What kinds of equipment there are, in `units/shared/equipment/`, a file for each, named after it. A kind
+                            says by which facts a coach has it, which procedures set it up and take it back, and how it has to stand
+                            in each situation; conditions ask for it by its id. A file that a fleet does not have is the one that
+                            comes with the program; one more file is one more kind.
+
+                            Below the head stand its steps on the pages that are put together of what a coach has, under headings
+                            that name situations: `## Driving, ferry`; a place in brackets, `(outside)`, where one does not stand for
+                            them where one stands for the kind. Pages ask for them by `{{acts.driving}}`. A situation without a
+                            heading has the link to the procedure that takes the thing back, where it has to be in the first of
+                            the states that it can take.
+
+                            `there-when` and `of` name facts in square brackets, behind the kind of thing or the record that they are
+                            of: `supply[source = shore, volts < 200 V]`, `slide[]` for any, `gas[kind = tank]`, `unit[solar]` for the
+                            coach itself. `key` is stated, `no key` is not; `=` and `!=` take several words, `a|b`; `role = a` holds a
+                            role, `count > 1` are several.
+                            """, """
+                            ---
+                            id: ramps
+                            name: Leveling ramps
+                            meaning: Wedges that a wheel is driven onto
+                            system: outside
+                            there-when: item[role = leveling-ramp]
+                            turn: ramps
+                            stands: driver-seat
+                            set-up-by: [level-with-ramps]
+                            undone-by: [drive-off-ramps]
+                            set-up-after:
+                              - what: [tow]
+                                why: What hangs on behind rolls away.
+                                must: yes
+                            can-be: [stowed, out]
+                            states: {driving: stowed, carried: any, refueling: any, ferry: any, asleep: any, unattended: any, wind: any, frost: any, pickup: stowed, return: stowed, standing: any}
+                            ---
+                            ## Driving (outside)
+                            1. See that the ramps are on board: [](item:leveling-ramp). {#ramps-on-board}
+                            """),
             new Chapter("Marks of earlier hires: marks.yaml", HireMarks.SHAPE, """
                             What earlier hires left on a coach, in `units/<id>/marks.yaml`; a coach without a mark needs no such
                             file. Its damage sheet numbers them in this order and shows those whose place is measured; renters

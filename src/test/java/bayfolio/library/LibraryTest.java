@@ -74,7 +74,7 @@ final class LibraryTest {
     @Test
     void everyRoleIsSpokenOf() {
         Set<String> spoken = new TreeSet<>();
-        for (Script script : reading.library().scripts()) {
+        for (Script script : reading.library().texts()) {
             Matcher named = NAMED.matcher(script.body());
             while (named.find()) {
                 spoken.add(named.group(1) + ":" + named.group(2));

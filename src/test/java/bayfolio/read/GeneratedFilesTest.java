@@ -89,23 +89,24 @@ class GeneratedFilesTest {
         List<String> examples = matches("(?s)\n```(?:yaml)?\n(.*?)```\n", ReferencePage.write());
         List<Finding> findings = new ArrayList<>();
 
-        assertThat(examples).hasSize(11);
+        assertThat(examples).hasSize(12);
         FleetReader.yaml(example("unit.yaml", examples.get(0)), Unit.SHAPE, findings::add);
         FleetReader.yaml(example("fleet.yaml", examples.get(1)), FleetFacts.SHAPE, findings::add);
         FleetReader.yaml(example("roles.yaml", examples.get(2)), Roles.SHAPE, findings::add);
         FleetReader.yaml(example("words.yaml", examples.get(3)), Words.SHAPE, findings::add);
         FleetReader.yaml(example("sources.yaml", examples.get(4)), Sources.SHAPE, findings::add);
         FleetReader.yaml(example("countries/us.yaml", examples.get(5)), Country.SHAPE, findings::add);
-        FleetReader.yaml(example("marks.yaml", examples.get(6)), HireMarks.SHAPE, findings::add);
-        FleetReader.script(example("procedure.md", examples.get(7)),
+        FleetReader.acts(example("equipment/ramps.md", examples.get(6)), findings::add);
+        FleetReader.yaml(example("marks.yaml", examples.get(7)), HireMarks.SHAPE, findings::add);
+        FleetReader.script(example("procedure.md", examples.get(8)),
                 Whose.ALL,
                 new FeatureWords(Set.of(), false),
                 findings::add);
         FleetReader.yaml(
-                example("translation.md", examples.get(8).replace("---\n", "")), TranslationHead.SHAPE, findings::add);
-        assertThat(Cues.chapters(example("walk.vtt", examples.get(10)), Chapter.SHAPE, findings::add))
+                example("translation.md", examples.get(9).replace("---\n", "")), TranslationHead.SHAPE, findings::add);
+        assertThat(Cues.chapters(example("walk.vtt", examples.get(11)), Chapter.SHAPE, findings::add))
                 .hasSize(2);
-        FleetReader.yaml(example("facts.yaml", examples.get(9)), FactTexts.SHAPE, findings::add);
+        FleetReader.yaml(example("facts.yaml", examples.get(10)), FactTexts.SHAPE, findings::add);
         assertThat(findings).isEmpty();
     }
 

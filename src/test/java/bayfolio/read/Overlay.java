@@ -1,7 +1,13 @@
 package bayfolio.read;
 
+import bayfolio.source.Located;
+import bayfolio.model.StatesOf;
+import bayfolio.model.Situation;
+import bayfolio.fact.Key;
+import bayfolio.fact.Facts;
 import bayfolio.finding.Finding;
 import bayfolio.model.Difference;
+import bayfolio.model.Equipment;
 import bayfolio.model.EquipmentKinds;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
@@ -37,6 +43,16 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  * the place at which it is written, in the snippet or below it.
  */
 public final class Overlay {
+    private static final Set<Key<?>> OF_A_LIBRARY = Set.of(
+            Equipment.SET_UP_BY,
+            Equipment.UNDONE_BY,
+            Equipment.USED_BY,
+            Equipment.TROUBLE,
+            Equipment.STAFF_WORK,
+            Equipment.SET_UP_AFTER,
+            Equipment.UNDONE_AFTER,
+            Equipment.BURNS);
+
     private final Folder folder;
     private final Roles roles;
     private final List<Finding> findings = new ArrayList<>();
@@ -44,6 +60,7 @@ public final class Overlay {
     private final List<Unit> units = new ArrayList<>();
     private final Map<String, Difference> differences = new TreeMap<>();
     private final List<Script> scripts = new ArrayList<>();
+    private final List<Acts> acts = new ArrayList<>();
     private FleetReader.Equipped equipped;
     private Optional<FleetFacts> fleet = Optional.empty();
 
@@ -55,15 +72,37 @@ public final class Overlay {
         this.roles = folder.text("units/shared/roles.yaml", findings::add)
                 .flatMap(it -> FleetReader.yaml(it, Roles.SHAPE, findings::add))
                 .orElseThrow();
-        this.equipped = FleetReader.equipment(folder, findings::add);
+        this.equipped = equipped(FleetReader.equipment(folder, findings::add).acts().stream()
+                .map(Overlay::without)
+                .toList());
+    }
+
+    private FleetReader.Equipped equipped(List<Acts> acts) {
+        return new FleetReader.Equipped(
+                new EquipmentKinds(acts.stream().map(Acts::equipment).toList(), true, findings::add), acts);
+    }
+
+    /** A kind of the library without its procedures and guides, none of which a tiny fleet has. */
+    private static Acts without(Acts acts) {
+        Place at = acts.equipment().facts().at();
+        Facts.Draft states = Facts.draft(StatesOf.SHAPE, at);
+        Situation.WITH_STATE.forEach(it -> states.put(StatesOf.key(it), new Located<>("any", at)));
+        Facts facts = acts.equipment()
+                .facts()
+                .changed((key, value) -> OF_A_LIBRARY.contains(key) ? null : value)
+                .with(Equipment.NEEDS_NO_SETTING_UP, new Located<>(true, at))
+                .with(Equipment.STATES, new Located<>(new StatesOf(states.done()), at));
+        return new Acts(new Equipment(facts), acts.script(), acts.whole());
     }
 
     /** One more kind of equipment, before any coach is laid. */
     public void equipment(SourceFile file) {
-        List<Acts> acts = new ArrayList<>(equipped.acts());
-        FleetReader.acts(file, findings::add).ifPresent(acts::add);
-        equipped = new FleetReader.Equipped(
-                new EquipmentKinds(acts.stream().map(Acts::equipment).toList(), true, findings::add), acts);
+        List<Acts> all = new ArrayList<>(equipped.acts());
+        FleetReader.acts(file, findings::add).ifPresent(it -> {
+            all.add(it);
+            acts.add(it);
+        });
+        equipped = equipped(all);
     }
 
     public void fleet(SourceFile whole, Optional<SourceFile> snippet) {
@@ -116,7 +155,7 @@ public final class Overlay {
                                 FleetReader.countries(folder, findings::add))
                         .equipped(equipped.kinds())
                         .layered(differences),
-                new Library(scripts, equipped.acts(), List.of(), Translations.NONE),
+                new Library(scripts, acts, List.of(), Translations.NONE),
                 List.of(),
                 findings);
     }

@@ -10,6 +10,7 @@ import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
 import bayfolio.measure.Quantity;
 import bayfolio.model.Country;
+import bayfolio.model.Equipment;
 import bayfolio.model.FactTexts;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.HireMarks;
@@ -104,6 +105,7 @@ class SchemaTest {
                 Words.SHAPE,
                 Sources.SHAPE,
                 Country.SHAPE,
+                Equipment.SHAPE,
                 Head.SHAPE,
                 FactTexts.SHAPE,
                 HireMarks.SHAPE);
@@ -152,7 +154,8 @@ class SchemaTest {
                                 "https://a.example",
                                 "photo.jpg",
                                 "3.45 USD/gal",
-                                "1.25")
+                                "1.25",
+                                "any")
                         .filter(each ->
                                 Pattern.compile(text.pattern()).matcher(each).find())
                         .findFirst()
