@@ -35,6 +35,7 @@ import bayfolio.check.equipment.EquipmentAgainstItself;
 import bayfolio.check.equipment.NoGuideForIt;
 import bayfolio.check.equipment.NoWayBack;
 import bayfolio.check.equipment.NoWayToSetUp;
+import bayfolio.check.equipment.OutOfBounds;
 import bayfolio.check.equipment.StateUnsaid;
 import bayfolio.check.equipment.TwoWays;
 import bayfolio.check.feature.FeatureWithoutFact;
@@ -307,6 +308,7 @@ public final class Rules {
             new StateUnsaid(),
             new NoGuideForIt(),
             new BurnsUnguarded(),
+            new OutOfBounds(),
             new OrderAgainstFacts(),
             new StateAgainstFacts(),
             new StateUnexplained(),

@@ -119,7 +119,10 @@ final class ThingSection {
                 .ifPresent(access -> contents.add(new Content.Mark(
                         stamp.child("access"),
                         "access-" + Type.word(access),
-                        view.word("access." + Type.word(access)))));
+                        view.word(
+                                view.unit().worksWhatIsOutOfBounds(thing)
+                                        ? "access.out-of-bounds"
+                                        : "access." + Type.word(access)))));
         if (thing.facts().find("emergency", Boolean.class).orElse(false)) {
             contents.add(new Content.Mark(stamp.child("emergency"), "emergency", view.word("access.emergency")));
         }

@@ -110,6 +110,10 @@ public record Equipment(Facts facts) implements Described {
             "states", Type.nested(StatesOf.SHAPE), "How it has to stand in each situation.");
     public static final Key<List<Located<String>>> TROUBLE =
             DRAFT.optional("trouble", Type.list(Type.ID), "Trouble guides for when it does not do what it should.");
+    public static final Key<Boolean> NEEDS_NO_GUIDE = DRAFT.optional(
+            "needs-no-guide",
+            Type.YES_NO,
+            "Whether nothing fails in it that a guide could help with; reporting the fault is all there is to do.");
     public static final Key<List<Located<String>>> STAFF_WORK =
             DRAFT.optional("staff-work", Type.list(Type.ID), "Procedures of staff that belong to it.");
     public static final Key<List<Located<String>>> SHUT_OFF = DRAFT.optional(

@@ -15,10 +15,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /** All kinds of equipment that a fleet knows, and the features that they give. */
 public final class EquipmentKinds {
     public static final EquipmentKinds NONE = new EquipmentKinds(List.of(), true, finding -> {});
+
+    private static final String ACCESS = "access";
 
     private final List<Equipment> all;
     private final boolean whole;
@@ -28,6 +31,8 @@ public final class EquipmentKinds {
 
     private final FeatureWords words;
     private final Map<String, Device> devices;
+    /** Kinds that a role belongs to, and to nothing else. */
+    private final Map<String, List<String>> byRole = new LinkedHashMap<>();
 
     /**
      * @param all in the order of their files; of two with one id, which is told elsewhere, the first counts
@@ -62,6 +67,9 @@ public final class EquipmentKinds {
                 .flatMap(needs -> needs.value().stream())
                 .forEach(need -> told(need.value(), findings)));
         this.devices = Device.of(List.copyOf(byId.values()));
+        byId.values().forEach(kind -> kind.facts()
+                .all(Equipment.ROLES)
+                .forEach(role -> byRole.computeIfAbsent(role, it -> new ArrayList<>()).add(kind.id())));
         circles(findings);
     }
 
@@ -129,6 +137,11 @@ public final class EquipmentKinds {
         return whole;
     }
 
+    /** Kinds of equipment that a role belongs to, and to nothing else; any one of them will do. */
+    public List<String> belongsTo(String role) {
+        return List.copyOf(byRole.getOrDefault(role, List.of()));
+    }
+
     /** Turns that things have at a site, in the order of the files. */
     public List<String> turns() {
         return all().stream()
@@ -181,6 +194,59 @@ public final class EquipmentKinds {
         return byId.values().stream()
                 .filter(kind -> unit.features().had().contains(kind.id()))
                 .toList();
+    }
+
+    /**
+     * Kinds that are on a coach and not for renters: all that works them has the access {@code staff}. To renters it is as if
+     * they were not there, but that their pages say so.
+     */
+    Set<String> outOfBounds(Unit unit) {
+        return on(unit).stream()
+                .filter(kind -> forStaff(kind, unit))
+                .map(Equipment::id)
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** What could not be read is not taken away from anybody. */
+    private boolean forStaff(Equipment kind, Unit unit) {
+        Set<String> roles = working(kind);
+        try {
+            List<Access> works = unit.things()
+                    .filter(thing -> thing.holdsOneOf(roles))
+                    .flatMap(thing -> thing.facts().find(ACCESS, Access.class).stream())
+                    .toList();
+            return !works.isEmpty() && works.stream().allMatch(Access.STAFF::equals);
+        } catch (UnreadException nobodyKnows) {
+            return false;
+        }
+    }
+
+    /** Roles of what works it; of one that says nothing of that, the roles by which a coach has it. */
+    public Set<String> working(Equipment kind) {
+        List<String> said = kind.facts().all(Equipment.WORKED_BY);
+        return said.isEmpty()
+                ? when.getOrDefault(kind.id(), List.of()).stream()
+                        .flatMap(condition -> condition.leaves(true))
+                        .filter(Presence.OfThings.class::isInstance)
+                        .flatMap(leaf -> ((Presence.OfThings) leaf).role().stream())
+                        .collect(Collectors.toSet())
+                : Set.copyOf(said);
+    }
+
+    /** Features that a coach has by nothing but what is out of bounds there. */
+    Set<String> withheld(Unit unit) {
+        Set<String> out = unit.outOfBounds();
+        Set<String> free = new LinkedHashSet<>();
+        Set<String> withheld = new LinkedHashSet<>();
+        on(unit).forEach(kind -> {
+            Set<String> those = out.contains(kind.id()) ? withheld : free;
+            those.add(kind.id());
+            kind.facts().all(Equipment.FEATURES).forEach(given -> given.facts()
+                    .find(GivenFeature.ID)
+                    .ifPresent(those::add));
+        });
+        withheld.removeAll(free);
+        return withheld;
     }
 
     /** Where it stands in a description that it has a feature: the last fact that this was derived from. */

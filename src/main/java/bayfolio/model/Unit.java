@@ -291,6 +291,28 @@ public final class Unit implements Described {
         return once(EquipmentKinds.class, "", equipment::of);
     }
 
+    /** Kinds of equipment that it has and that only staff may use. */
+    public Set<String> outOfBounds() {
+        return once(EquipmentKinds.class, "out-of-bounds", equipment::outOfBounds);
+    }
+
+    /** Whether a thing works equipment of it that only staff may use. */
+    public boolean worksWhatIsOutOfBounds(Thing thing) {
+        Set<String> out = outOfBounds();
+        return !out.isEmpty()
+                && equipment.all().stream()
+                        .anyMatch(kind -> out.contains(kind.id()) && thing.holdsOneOf(equipment.working(kind)));
+    }
+
+    /** What it has for renters: without what is out of bounds. */
+    public Features featuresForRenters() {
+        return once(EquipmentKinds.class, "for-renters", unit -> {
+            Set<String> had = new HashSet<>(features().had());
+            had.removeAll(equipment.withheld(unit));
+            return new Features(had, features().unread());
+        });
+    }
+
     /**
      * Whether it has a feature.
      *

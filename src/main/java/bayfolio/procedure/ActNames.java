@@ -94,7 +94,8 @@ record ActNames(Coach coach, Library library, Catalog words, boolean staff) impl
         Set<String> linked = new HashSet<>();
         for (Acts each : library.acts()) {
             Equipment kind = each.equipment();
-            if (!coach.features().contains(kind.id())) {
+            if (!coach.features().contains(kind.id())
+                    || !staff && coach.unit().outOfBounds().contains(kind.id())) {
                 continue;
             }
             List<Acts.Section> sections = Acts.sections(library.translations().in(words.language(), each.script())).stream()

@@ -61,7 +61,7 @@ record RootNames(Wording wording, boolean staff, boolean own, Map<String, Names>
                         new RecordNames(wording, wording.coach().fleet().facts().facts(), "the fleet", staff));
             case "country" -> new Value.Inner(new RecordNames(wording, country(), "the country", staff));
             case "phone" -> new Value.Inner(phones());
-            case "has" -> new Value.Inner(new FeatureNames(wording.coach()));
+            case "has" -> new Value.Inner(new FeatureNames(wording.coach(), staff));
             case "count" -> new Value.Inner(Names.of(DOORS.keySet(), this::doors));
             case "reckoned" -> new Value.Inner(new ReckonedNames(wording));
             case "procedure", "trouble", "turn", "turn-back", "acts" ->

@@ -179,6 +179,7 @@ public final class Script {
         if (!head.facts().whole()) {
             throw new UnreadException("the head of " + file + " could not be read");
         }
-        return when.holds(features::contains);
+        Features those = forStaff() || form == Form.EQUIPMENT ? features : coach.featuresForRenters();
+        return when.holds(those::contains);
     }
 }

@@ -197,7 +197,7 @@ public final class FleetReader {
                 coach.unit.ifPresent(unit -> coach.difference.ifPresent(it -> differences.put(unit.id(), it))));
         Translations translations = new Translations(texts, new Rewording(reworded));
         return new Reading(
-                fleet.equipped(equipped.kinds()).marked(marks).layered(differences),
+                fleet.equipped(judged ? equipped.kinds() : EquipmentKinds.NONE).marked(marks).layered(differences),
                 new Library(judged ? scripts : List.of(), judged ? equipped.acts() : List.of(), unread, translations),
                 names,
                 findings);

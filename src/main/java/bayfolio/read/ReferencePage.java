@@ -163,6 +163,7 @@ public final class ReferencePage {
                               - what: [tow]
                                 why: What hangs on behind rolls away.
                                 must: yes
+                            needs-no-guide: yes
                             can-be: [stowed, out]
                             states: {driving: stowed, carried: any, refueling: any, ferry: any, asleep: any, unattended: any, wind: any, frost: any, pickup: stowed, return: stowed, standing: any}
                             ---

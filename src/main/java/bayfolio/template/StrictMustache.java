@@ -54,6 +54,9 @@ final class StrictMustache extends DefaultMustacheFactory {
     /** The outermost scope of one filling. */
     record Run(Names names, Consumer<TemplateProblem> complaints) {}
 
+    /** Begins the names of what is printed as it stands; others are asked once, where they are printed. */
+    private static final String PIECES = "acts.";
+
     private static final String OPEN_TAG = "Improperly closed variable";
 
     /** In place of {@code .}, which the engine would print without asking us what it is. */
@@ -185,7 +188,7 @@ final class StrictMustache extends DefaultMustacheFactory {
                 list.add(new ValueCode(context, df, variable.equals(".") ? ITSELF : variable, encoded) {
                     @Override
                     public Writer execute(Writer writer, List<Object> scopes) {
-                        if (get(scopes) instanceof Value.Pieces pieces) {
+                        if (variable.startsWith(PIECES) && get(scopes) instanceof Value.Pieces pieces) {
                             pieces.pieces().forEach(piece -> print(piece, writer, scopes));
                             from(writer, at, false);
                             return appendText(writer);

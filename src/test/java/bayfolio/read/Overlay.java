@@ -91,6 +91,7 @@ public final class Overlay {
                 .facts()
                 .changed((key, value) -> OF_A_LIBRARY.contains(key) ? null : value)
                 .with(Equipment.NEEDS_NO_SETTING_UP, new Located<>(true, at))
+                .with(Equipment.NEEDS_NO_GUIDE, new Located<>(true, at))
                 .with(Equipment.STATES, new Located<>(new StatesOf(states.done()), at));
         return new Acts(new Equipment(facts), acts.script(), acts.whole());
     }

@@ -148,7 +148,7 @@ final class RenameTest {
         Pattern reference = Pattern.compile("\\((?:procedure|trouble):" + Pattern.quote(procedure) + "\\)");
         Pattern name = Pattern.compile("\\{\\{[#^](?:procedure|trouble|back)\\." + Pattern.quote(procedure) + "\\}\\}");
         TreeSet<String> uses = new TreeSet<>();
-        Stream<SourceFile> files = reading.library().scripts().stream().map(Script::file);
+        Stream<SourceFile> files = reading.library().texts().stream().map(Script::file);
         files.forEach(file -> {
             for (int line = 1; line <= file.lineCount(); line++) {
                 Matcher matcher = reference.matcher(file.line(line));

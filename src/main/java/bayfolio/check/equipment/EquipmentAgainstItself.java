@@ -106,17 +106,29 @@ public final class EquipmentAgainstItself implements FleetRule {
                                 "procedure `" + id.value() + "` sets up `" + kind.id() + "`, and cannot undo itself")
                         .mend("Name the procedure that takes it back, or name it under `used-by` if its last step does."));
         boolean says = Stream.of(Equipment.SET_UP_BY, Equipment.USED_BY, Equipment.NEEDS_NO_SETTING_UP)
-                .anyMatch(key -> !kind.facts().read(key) || kind.facts().has(key));
-        return says
-                ? itself
-                : Stream.concat(
+                .anyMatch(kind.facts()::has);
+        boolean guided = Stream.of(Equipment.TROUBLE, Equipment.NEEDS_NO_GUIDE).anyMatch(kind.facts()::has);
+        return Stream.of(
                         itself,
-                        Stream.of(Finding.error(
-                                        "equipment-against-itself",
-                                        kind.facts().at(Equipment.ID),
-                                        "nothing says how `" + kind.id() + "` is set up")
-                                .mend("Name procedures under `set-up-by` and `undone-by`, or under `used-by`; or write"
-                                        + " `needs-no-setting-up: yes`.")));
+                        says
+                                ? Stream.<Finding>of()
+                                : Stream.of(unsaid(
+                                        kind,
+                                        "how `" + kind.id() + "` is set up",
+                                        "Name procedures under `set-up-by` and `undone-by`, or under `used-by`; or write"
+                                                + " `needs-no-setting-up: yes`.")),
+                        guided
+                                ? Stream.<Finding>of()
+                                : Stream.of(unsaid(
+                                        kind,
+                                        "which guide helps when `" + kind.id() + "` fails",
+                                        "Name trouble guides under `trouble`, or write `needs-no-guide: yes`.")))
+                .flatMap(each -> each);
+    }
+
+    private static Finding unsaid(Equipment kind, String what, String mend) {
+        return Finding.error("equipment-against-itself", kind.facts().at(Equipment.ID), "nothing says " + what)
+                .mend(mend);
     }
 
     private static Stream<Finding> names(Equipment kind, Fleet fleet, Library library) {

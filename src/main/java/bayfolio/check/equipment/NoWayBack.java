@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 public final class NoWayBack implements Rule {
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
-        return Proof.of(coach).filter(NoWayBack::lacks).map(proof -> proof.error(
+        return Proof.of(coach).filter(proof -> !proof.outOfBounds()).filter(NoWayBack::lacks).map(proof -> proof.error(
                         "no-way-back", "no page of its handbook takes it back")
                 .mend("Write a procedure that is for this coach, and name it under `undone-by` of " + proof.file() + "."));
     }

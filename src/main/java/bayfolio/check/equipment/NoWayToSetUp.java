@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 public final class NoWayToSetUp implements Rule {
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
-        return Proof.of(coach)
+        return Proof.of(coach).filter(proof -> !proof.outOfBounds())
                 .filter(proof -> proof.says(Equipment.SET_UP_BY) || proof.says(Equipment.USED_BY))
                 .filter(proof -> proof.settingUp().isEmpty()
                         && proof.applying(Equipment.USED_BY, Form.PROCEDURE).isEmpty())

@@ -17,7 +17,13 @@ record Proof(CheckedCoach coach, Equipment kind) {
     /** Of all kinds that a coach has; nothing is asked of a draft. */
     static Stream<Proof> of(CheckedCoach coach) {
         Unit unit = coach.unit();
-        return unit.draft() ? Stream.of() : unit.equipment().on(unit).stream().map(kind -> new Proof(coach, kind));
+        return unit.draft() ? Stream.of() : unit.equipment().on(unit).stream()
+                        .map(kind -> new Proof(coach, kind));
+    }
+
+    /** Whether only staff may use it, so that renters need no way to it. */
+    boolean outOfBounds() {
+        return coach.unit().outOfBounds().contains(kind.id());
     }
 
     /** Where it stands in the description that the coach has it. */

@@ -131,7 +131,7 @@ public final class MissingRole implements Rule {
     }
 
     private static boolean belongs(String role, Coach coach) {
-        List<String> features = RoleWithoutFeature.belongsTo(role, coach.unit());
+        List<String> features = coach.unit().equipment().belongsTo(role);
         return features.isEmpty() || features.stream().anyMatch(coach.features()::contains);
     }
 

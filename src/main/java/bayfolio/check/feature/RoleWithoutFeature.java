@@ -3,7 +3,6 @@ package bayfolio.check.feature;
 import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
-import bayfolio.model.Equipment;
 import bayfolio.model.Features;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
@@ -31,16 +30,8 @@ public final class RoleWithoutFeature implements Rule {
         return thing.facts().located(thing.identity().roles()).stream().flatMap(roles -> roles.value().stream());
     }
 
-    /** Kinds of equipment that a role belongs to, and to nothing else; any one of them will do. */
-    static List<String> belongsTo(String role, Unit unit) {
-        return unit.equipment().all().stream()
-                .filter(kind -> kind.facts().all(Equipment.ROLES).contains(role))
-                .map(Equipment::id)
-                .toList();
-    }
-
     private static Optional<Finding> check(Located<String> role, Thing thing, Unit unit, Features features) {
-        List<String> any = belongsTo(role.value(), unit);
+        List<String> any = unit.equipment().belongsTo(role.value());
         if (any.isEmpty() || any.stream().anyMatch(features::contains)) {
             return Optional.empty();
         }
