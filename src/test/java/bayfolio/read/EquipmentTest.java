@@ -11,7 +11,6 @@ import bayfolio.model.Features;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Procedure;
 import bayfolio.render.theme.Theme;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -59,12 +58,12 @@ final class EquipmentTest {
     private Path folder;
 
     @BeforeEach
-    void copy() throws IOException {
+    void copy() throws Exception {
         DemoFleet.copyWhole(folder);
     }
 
     @Test
-    void aFleetAddsAKindWithoutAProgrammer() throws IOException {
+    void aFleetAddsAKindWithoutAProgrammer() throws Exception {
         sauna();
         write("units/shared/equipment/sauna.md", SAUNA);
 
@@ -81,7 +80,7 @@ final class EquipmentTest {
 
     /** What is set up must be undone: told at the coach that has it. */
     @Test
-    void aKindWithoutItsWayBackIsTold() throws IOException {
+    void aKindWithoutItsWayBackIsTold() throws Exception {
         sauna();
         write("units/shared/equipment/sauna.md", SAUNA.replace("undone-by: [take-down-sauna]\n", ""));
 
@@ -109,7 +108,7 @@ final class EquipmentTest {
             "## Wind"                        | "## Storm"                          | unknown-situation        | 28
             """)
     void whatIsWrongIsToldAtItsLineAndHarmsNoOtherKind(String right, String wrong, String code, int line)
-            throws IOException {
+            throws Exception {
         Map<String, Features> before = features(check());
         sauna();
         write("units/shared/equipment/sauna.md", SAUNA.replace(right, wrong));
@@ -129,7 +128,7 @@ final class EquipmentTest {
 
     /** A circle of what must come first, over two files. */
     @Test
-    void aCircleIsToldWithBothLines() throws IOException {
+    void aCircleIsToldWithBothLines() throws Exception {
         sauna();
         write("units/shared/equipment/sauna.md", SAUNA);
         write("units/shared/equipment/sauna-stove.md", SAUNA.replace("id: sauna\n", "id: sauna-stove\n")
@@ -147,7 +146,7 @@ final class EquipmentTest {
     }
 
     @Test
-    void twoFilesForOneKindAreTold() throws IOException {
+    void twoFilesForOneKindAreTold() throws Exception {
         write("units/shared/equipment/sauna.md", SAUNA);
         write("units/shared/equipment/steam.md", SAUNA);
 
@@ -159,7 +158,7 @@ final class EquipmentTest {
 
     /** A coach says of itself what its equipment forbids. */
     @Test
-    void anOrderAgainstWhatMustBeIsToldWithBothLines() throws IOException {
+    void anOrderAgainstWhatMustBeIsToldWithBothLines() throws Exception {
         Path unit = folder.resolve("units/redpoll/unit.yaml");
         Files.writeString(unit, Files.readString(unit).replace("order: [step, plug]", "order: [step, chocks]"));
 
@@ -172,7 +171,7 @@ final class EquipmentTest {
                 });
     }
 
-    private void sauna() throws IOException {
+    private void sauna() throws Exception {
         Path unit = folder.resolve("units/redpoll/unit.yaml");
         Files.writeString(
                 unit,
@@ -211,11 +210,11 @@ final class EquipmentTest {
                 """.formatted(id, title);
     }
 
-    private void write(String path, String text) throws IOException {
+    private void write(String path, String text) throws Exception {
         DemoFleet.write(folder.resolve(path), text);
     }
 
-    private Check check() {
+    private Check check() throws Exception {
         FleetReader.Reading reading = FleetReader.read(new Folder(folder));
         Catalogs words = Theme.load(folder, Theme.BUILT_IN).catalogs();
         return Check.of(reading.fleet(), reading.library(), words, reading.findings());
