@@ -295,7 +295,7 @@ final class BuildsTest {
             page.append("## ").append(ending.title()).append('\n');
             ending.text().forEach(block -> page.append(text(block)));
         });
-        return page.toString();
+        return page.toString().replace('\u00a0', ' ').replace('\u202f', ' ');
     }
 
     private static String text(Block block) {
