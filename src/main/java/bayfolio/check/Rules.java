@@ -89,6 +89,7 @@ import bayfolio.check.reference.DuplicateId;
 import bayfolio.check.reference.FolderName;
 import bayfolio.check.reference.FormerIdInUse;
 import bayfolio.check.reference.NamedTwice;
+import bayfolio.check.reference.NothingToReadOut;
 import bayfolio.check.reference.ReservedName;
 import bayfolio.check.reference.ReservedPhone;
 import bayfolio.check.reference.RoleHeldTwice;
@@ -175,6 +176,7 @@ public final class Rules {
             new ShortFormUnexplained());
 
     public static final List<ScriptRule> OF_A_SCRIPT = List.of(
+            new NothingToReadOut(),
             new AnswerWithoutLook(),
             new HardToRead(),
             new HazardWithoutWayOut(),

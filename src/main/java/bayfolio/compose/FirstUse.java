@@ -198,7 +198,8 @@ final class FirstUse {
                                             .map(each -> new Content.Steps.Answer(
                                                     inlines(each.look()), inlines(each.then()), each.where()))
                                             .toList(),
-                                    step.more().stream().map(this::block).toList()))
+                                    step.more().stream().map(this::block).toList(),
+                                    step.readOut()))
                             .toList());
         }
 

@@ -54,14 +54,21 @@ public final class FleetOverview {
      */
     public static Overview of(Fleet fleet, Catalog words, Predicate<Unit> sound) {
         List<Unit> units = fleet.units().stream().filter(sound).toList();
-        List<String> shown = units.stream().map(Unit::id).toList();
         return new Overview(
+                "fleet",
+                words.say("overview.title"),
                 words.language(),
                 Stream.concat(
                                 Stream.of(new FleetOverview(fleet, words).coaches(units)),
                                 ModelDifferences.of(fleet, units, words).stream())
                         .toList(),
-                fleet.coaches().stream().filter(coach -> !shown.contains(coach)).toList());
+                leftOut(fleet, units));
+    }
+
+    /** Ids of the coaches that nothing is said of. */
+    static List<String> leftOut(Fleet fleet, List<Unit> said) {
+        List<String> shown = said.stream().map(Unit::id).toList();
+        return fleet.coaches().stream().filter(coach -> !shown.contains(coach)).toList();
     }
 
     /** A column and what a coach has in it. */

@@ -2,6 +2,7 @@ package bayfolio.compose;
 
 import bayfolio.document.Audience;
 import bayfolio.document.Content;
+import bayfolio.document.From;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
@@ -14,6 +15,7 @@ import bayfolio.model.Thing;
 import bayfolio.model.Wording;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
+import bayfolio.procedure.OnThePhone;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Stage;
 import bayfolio.procedure.Step;
@@ -215,7 +217,7 @@ final class ProcedurePage {
                                     // The page bears the title of its first part.
                                     part.title().filter(title -> number == 0 || part != shown.get(0)),
                                     part.steps().stream()
-                                            .map(step -> step(page.child("step-" + step.id()), step))
+                                            .map(step -> step(page.child("step-" + step.id()), step, procedure.head()))
                                             .toList()))
                             .toList());
         }
@@ -243,7 +245,7 @@ final class ProcedurePage {
         return ending.title().toLowerCase(Locale.ROOT).replace(' ', '-');
     }
 
-    private Content.Steps.Step step(Stamp stamp, Step step) {
+    private Content.Steps.Step step(Stamp stamp, Step step, Head head) {
         Map<Signal, Integer> told = new EnumMap<>(Signal.class);
         ActAndPlaces parts = new ActAndPlaces(stamp, step.text(), view::word);
         return new Content.Steps.Step(
@@ -263,7 +265,32 @@ final class ProcedurePage {
                 parts.where(),
                 parts.known(),
                 parts.answers(),
-                parts.more());
+                parts.more(),
+                readOut(stamp, step, head));
+    }
+
+    /** What staff have to say to a renter at this step. */
+    private List<Content.Steps.ReadOut> readOut(Stamp stamp, Step step, Head head) {
+        return head.facts().all(Head.ON_THE_PHONE).stream()
+                .filter(each -> each.facts().get(OnThePhone.STEP).equals(step.id()))
+                .flatMap(each -> each.said(view.coach()))
+                .map(said -> readOut(stamp, said))
+                .toList();
+    }
+
+    private Content.Steps.ReadOut readOut(Stamp step, OnThePhone.Said said) {
+        Optional<Thing> thing =
+                Optional.of(said.record()).filter(Thing.class::isInstance).map(Thing.class::cast);
+        return new Content.Steps.ReadOut(
+                step.child("read-out-" + said.key().name()
+                                + thing.map(it -> "-" + it.id()).orElse(""))
+                        .from(From.fact(said.record(), said.key()))
+                        .seenBy(Audience.STAFF)
+                        .in(view.language(
+                                said.record().facts().located(said.key()).orElseThrow())),
+                thing.map(it -> view.words().say("step.on-the-phone-of", "thing", it.name()))
+                        .orElseGet(() -> view.word("step.on-the-phone")),
+                new FactRows(view).plain(said.record(), said.key()));
     }
 
     /** Who may do it; alone only where nothing in it takes a second person or a call to us. */

@@ -64,6 +64,8 @@ final class ThingSection {
             "captions",
             "silent",
             "poster",
+            // It orders a sheet, and says nothing of the thing.
+            "counted-with",
             // In watts they say nothing to an American; they are told with the days that the gas lasts.
             "gas-input",
             "gas-hours",

@@ -238,6 +238,7 @@ public sealed interface Content extends Node {
          * @param answers what one may see, and what to do then: of a look in a trouble guide each; otherwise the way back
          *     when it did not work, two at most
          * @param more whatever else belongs to it
+         * @param readOut what staff read out to a renter who is at this step
          */
         public record Step(
                 Stamp stamp,
@@ -248,7 +249,8 @@ public sealed interface Content extends Node {
                 List<Where> where,
                 List<Labeled> known,
                 List<Answer> answers,
-                List<Block> more)
+                List<Block> more,
+                List<ReadOut> readOut)
                 implements Node {
             public Step {
                 notices = List.copyOf(notices);
@@ -258,15 +260,40 @@ public sealed interface Content extends Node {
                 known = List.copyOf(known);
                 answers = List.copyOf(answers);
                 more = List.copyOf(more);
+                readOut = List.copyOf(readOut);
+            }
+
+            /** One to which nothing is read out. */
+            public Step(
+                    Stamp stamp,
+                    List<Notice> notices,
+                    List<Hazard> hazards,
+                    List<Block> act,
+                    boolean any,
+                    List<Where> where,
+                    List<Labeled> known,
+                    List<Answer> answers,
+                    List<Block> more) {
+                this(stamp, notices, hazards, act, any, where, known, answers, more, List.of());
             }
 
             /** The same with what is to be known meanwhile. */
             public Step with(List<Notice> meanwhile) {
-                return new Step(stamp, meanwhile, hazards, act, any, where, known, answers, more);
+                return new Step(stamp, meanwhile, hazards, act, any, where, known, answers, more, readOut);
             }
 
             private Optional<Step> seenBy(Audience reader) {
-                return Optional.of(with(Node.seen(notices, reader, (notice, it) -> Optional.of(notice))));
+                return Optional.of(new Step(
+                        stamp,
+                        Node.seen(notices, reader, (notice, it) -> Optional.of(notice)),
+                        hazards,
+                        act,
+                        any,
+                        where,
+                        known,
+                        answers,
+                        more,
+                        Node.seen(readOut, reader, (words, it) -> Optional.of(words))));
             }
 
             @Override
@@ -277,7 +304,8 @@ public sealed interface Content extends Node {
                                 where,
                                 answers.stream()
                                         .flatMap(each -> each.where().stream())
-                                        .toList())
+                                        .toList(),
+                                readOut)
                         .<Node>flatMap(List::stream)
                         .toList();
             }
@@ -322,6 +350,13 @@ public sealed interface Content extends Node {
                 words = List.copyOf(words);
             }
         }
+
+        /**
+         * A fact that staff have before them, and a renter hears on the phone.
+         *
+         * @param label with the thing that it is of, where the coach has several such things
+         */
+        public record ReadOut(Stamp stamp, String label, String words) implements Node {}
 
         /**
          * A thing that a step is done to.

@@ -4,20 +4,21 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * What staff see of all coaches side by side. It is of the fleet and no part of any handbook, and no renter gets it.
+ * What staff see of all coaches on one page: side by side, or what is due on them. It is of the fleet and no part of any handbook, and no renter gets it.
  *
+ * @param id of its page
  * @param language that its words are in
  * @param tables in the order in which they stand
  * @param leftOut ids of coaches that it says nothing of, since something is wrong with them
  */
-public record Overview(String language, List<Table> tables, List<String> leftOut) {
+public record Overview(String id, String title, String language, List<Table> tables, List<String> leftOut) {
     public Overview {
         tables = List.copyOf(tables);
         leftOut = List.copyOf(leftOut);
     }
 
     /**
-     * A row a coach.
+     * A row a coach, or several of one.
      *
      * @param id its lasting name on the page
      */

@@ -53,6 +53,11 @@ public record FleetFacts(Facts facts) implements Described {
             Type.whole(1, 120),
             "Months after which what is described is looked at again at the coach; 36 where it is left out.",
             Range.of("1", "120").usual("6", "60").because("older than 3 years: ask"));
+    public static final Key<Integer> TIRE_YEARS = DRAFT.optional(
+            "tire-years",
+            Type.whole(1, 15),
+            "Years after the week on its wall by which a tire is changed, by the rule of the fleet.",
+            Range.of("1", "15").usual("5", "10").because("what stands much ages before it wears"));
     public static final Key<List<Located<Switch>>> SITE_SWITCHES = DRAFT.optional(
             "site-switches",
             Type.list(Type.nested(Switch.SHAPE)),

@@ -21,6 +21,14 @@ public record Item(Facts facts) implements Thing {
         EMERGENCY
     }
 
+    /** What is not counted with the other things of its place. */
+    public enum CountedWith {
+        PAPERS,
+        KEYS,
+        /** What is used up, and topped up before each hire. */
+        SUPPLIES
+    }
+
     /** Clean things and dirty things never share a bag. */
     public enum Bag {
         CLEAN,
@@ -67,6 +75,15 @@ public record Item(Facts facts) implements Thing {
     public static final Key<For> FOR = DRAFT.optional("for", Type.choice(For.class), "Who it is for.");
     public static final Key<Bag> BAG =
             DRAFT.optional("bag", Type.choice(Bag.class), "Clean or dirty: which bag it lives in.");
+    public static final Key<CountedWith> COUNTED_WITH = DRAFT.optional(
+            "counted-with",
+            Type.choice(CountedWith.class),
+            "What it is counted with on the inventory sheet, if not with its place; keys, gloves and toilet fluid are known"
+                    + " by their roles.");
+    public static final Key<String> REPLACEMENT_PRICE = DRAFT.forStaff(
+            "replacement-price",
+            new Type.Text("price", "^[0-9]{1,6}([.][0-9]{2})? [A-Z]{3}$", "an amount and a currency, such as `35 USD`"),
+            "What one of them costs if it does not come back.");
     public static final Key<List<Located<String>>> GOES_ON =
             DRAFT.optional("goes-on", Type.list(Type.reference("connection")), "What it is connected to.");
     public static final Key<String> NOTE = DRAFT.optional("note", Type.TEXT, "What a renter must know of it.");

@@ -27,6 +27,7 @@ public final class Own {
             Map.entry(Tires.AGE_CODE, record -> true),
             Map.entry(Gauge.REPLACE_BY, Own::isAlarm),
             Map.entry(Tank.MEASURED_ON, record -> false),
+            Map.entry(Service.DUE, record -> false),
             Map.entry(Service.LAST, record -> record.ifRead(Service.EVERY_DAYS).isPresent()),
             Map.entry(
                     Service.LAST_ODOMETER,

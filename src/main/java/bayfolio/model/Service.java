@@ -10,7 +10,7 @@ import bayfolio.measure.Meters;
 import bayfolio.measure.Seconds;
 import java.time.LocalDate;
 
-/** Work that comes round again: by date, by distance, by hours on a counter, or at whichever comes first. */
+/** Work that comes round again: by date, by distance, by hours on a counter, by a day that is written somewhere, or at whichever comes first. */
 public record Service(Facts facts) implements Described {
     private static final Shape.Draft<Service> DRAFT =
             Shape.draft("service", "Work that comes round again, at whichever of its intervals ends first.");
@@ -47,8 +47,15 @@ public record Service(Facts facts) implements Described {
             Type.measured(Seconds.SCALE),
             "Its hour counter when it was last done.",
             Range.of("0 h", "50000 h").usual("1 h", "10000 h"));
+    public static final Key<LocalDate> DUE = DRAFT.optional(
+            "due",
+            Type.DAY,
+            "The day by which it is to be done, where a sticker, a paper or the part itself says it: an inspection, a gas hose.",
+            Range.of("as-of - 10 years", "as-of + 20 years")
+                    .usual("as-of - 60 days", "as-of + 11 years")
+                    .because("past: told as overdue"));
     public static final Key<String> BY =
             DRAFT.optional("by", Type.TEXT, "Who does it: yard staff, a licensed gas fitter.");
     public static final Shape<Service> SHAPE =
-            DRAFT.ofEachCoach(LAST, LAST_ODOMETER, LAST_HOURS).done(Service::new);
+            DRAFT.ofEachCoach(LAST, LAST_ODOMETER, LAST_HOURS, DUE).done(Service::new);
 }

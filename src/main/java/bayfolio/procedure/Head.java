@@ -80,6 +80,10 @@ public record Head(Facts facts) implements Described {
             DRAFT.optional("language", Type.LANGUAGE, "Language that its text is written in; `en-US` where left out.");
     public static final Key<List<Located<String>>> SOURCES =
             DRAFT.forStaff("sources", Type.list(Type.ID), "What backs it, by the list of sources; shown to staff.");
+    public static final Key<List<Located<OnThePhone>>> ON_THE_PHONE = DRAFT.forStaff(
+            "on-the-phone",
+            Type.list(Type.nested(OnThePhone.SHAPE)),
+            "What staff read out while a renter does a step; it stands there in their copy alone.");
     public static final Shape<Head> SHAPE =
             DRAFT.formerly("works-out", ANSWERS).done(Head::new);
 

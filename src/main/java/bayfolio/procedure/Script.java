@@ -126,6 +126,11 @@ public final class Script {
         return Digest.of(head.title() + "\n" + body.stripTrailing());
     }
 
+    /** The lasting names of its parts and steps, in their order. */
+    public List<String> names() {
+        return SourceBlock.anchors(body);
+    }
+
     /** Whether it warns of what can hurt somebody. */
     boolean warns() {
         return passages.stream()

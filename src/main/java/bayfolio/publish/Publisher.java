@@ -1,8 +1,10 @@
 package bayfolio.publish;
 
+import bayfolio.catalog.Catalog;
 import bayfolio.check.Check;
 import bayfolio.check.CheckedCoach;
 import bayfolio.compose.Composer;
+import bayfolio.compose.FleetDue;
 import bayfolio.compose.FleetOverview;
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
@@ -38,6 +40,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -219,7 +222,7 @@ public final class Publisher {
                 }
             }
             Output.Whole whole = reader == Audience.STAFF
-                    ? new Output.Whole(coaches, Optional.of(overview()))
+                    ? new Output.Whole(coaches, overviews())
                     : Output.Whole.forRenters(coaches);
             for (Output output : outputs) {
                 files.putAll(output.shared(whole));
@@ -228,11 +231,11 @@ public final class Publisher {
         }
 
         /** Of all coaches as they are described now, those that are not made anew, too. */
-        private Overview overview() {
-            return FleetOverview.of(
-                    check.fleet(),
-                    check.catalogs().of(check.fleet().languages()),
-                    unit -> check.findings().stopping(unit.id(), false).isEmpty());
+        private List<Overview> overviews() {
+            Catalog words = check.catalogs().of(check.fleet().languages());
+            Predicate<Unit> sound =
+                    unit -> check.findings().stopping(unit.id(), false).isEmpty();
+            return List.of(FleetOverview.of(check.fleet(), words, sound), FleetDue.of(check.fleet(), words, sound));
         }
 
         private static Optional<byte[]> bytes(Map<String, Path> published, String path) {

@@ -58,15 +58,16 @@ public interface Output {
      * What a reader gets of a fleet as a whole.
      *
      * @param coaches those that have a handbook there
-     * @param overview of all of them, for staff alone
+     * @param overviews pages of all of them, for staff alone
      */
-    record Whole(List<Entry> coaches, Optional<Overview> overview) {
+    record Whole(List<Entry> coaches, List<Overview> overviews) {
         public Whole {
             coaches = List.copyOf(coaches);
+            overviews = List.copyOf(overviews);
         }
 
         public static Whole forRenters(List<Entry> coaches) {
-            return new Whole(coaches, Optional.empty());
+            return new Whole(coaches, List.of());
         }
     }
 

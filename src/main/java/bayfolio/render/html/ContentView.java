@@ -31,6 +31,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What stands in a handbook as names for templates: sections, contents, blocks, inlines. Where things are, an output knows. */
 public final class ContentView {
@@ -720,18 +721,34 @@ public final class ContentView {
                                     .toList())
                     .with("more", new View().with("blocks", blocks(step.more())))
                     .with("placed", !step.where().isEmpty())
-                    .with("told", !step.known().isEmpty())
+                    .with("told", !step.known().isEmpty() || !step.readOut().isEmpty())
                     .with(
                             "known",
-                            step.known().stream()
-                                    .map(each -> new View()
-                                            .with("sort", Type.word(each.sort()))
-                                            .with("fact", each.sort() == StepLabel.FACT)
-                                            .with("label", each.label())
-                                            .with("inlines", inlines(each.words())))
+                            Stream.concat(
+                                            step.known().stream()
+                                                    .map(each -> known(
+                                                            Type.word(each.sort()),
+                                                            each.sort() == StepLabel.FACT,
+                                                            each.label(),
+                                                            each.words())),
+                                            step.readOut().stream()
+                                                    .map(each -> known(
+                                                            "read-out",
+                                                            false,
+                                                            each.label(),
+                                                            List.of(new Inline.Text(each.words())))))
                                     .toList())
                     .with("any", step.any() && step.where().size() > 1)
                     .with("where", step.where().stream().map(this::where).toList());
+        }
+
+        /** @param fact whether the label is the writer's own */
+        private View known(String sort, boolean fact, String label, List<Inline> words) {
+            return new View()
+                    .with("sort", sort)
+                    .with("fact", fact)
+                    .with("label", label)
+                    .with("inlines", inlines(words));
         }
 
         private View where(Content.Steps.Where where) {

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 
-/** All coaches side by side as names for the template. */
+/** A page of all coaches as names for the template. */
 final class OverviewView {
     private OverviewView() {}
 
@@ -22,7 +22,7 @@ final class OverviewView {
      */
     static View of(View view, Overview all, Catalog screen, List<String> linked) {
         return view.with("language", all.language())
-                .with("title", screen.say("overview.title"))
+                .with("title", all.title())
                 .with(
                         "tables",
                         all.tables().stream().map(table -> table(table, linked)).toList())

@@ -44,9 +44,6 @@ public final class WebSite implements Output {
 
     private static final String INDEX = "index.html";
 
-    /** Of the staff's copy, beside the list of coaches. */
-    static final String OVERVIEW = "fleet.html";
-
     static final String PHOTOS = "photos/";
 
     static final String DRAWINGS = "drawings/";
@@ -316,8 +313,8 @@ public final class WebSite implements Output {
                 .with("title", means.fleet().name())
                 .with(
                         "overviews",
-                        all.overview().stream()
-                                .map(it -> new View().with("href", OVERVIEW))
+                        all.overviews().stream()
+                                .map(it -> new View().with("href", file(it)).with("words", it.title()))
                                 .toList())
                 .with(
                         "coaches",
@@ -333,7 +330,7 @@ public final class WebSite implements Output {
                                         .with("shows", coach.shows()))
                                 .toList());
         files.put(INDEX, bytes(fleet.fill(view.names(), complaints::add).text()));
-        all.overview().ifPresent(it -> files.putAll(overview(it, all.coaches())));
+        all.overviews().forEach(it -> files.putAll(overview(it, all.coaches())));
         files.put(
                 Headers.FILE,
                 Headers.of(
@@ -344,7 +341,12 @@ public final class WebSite implements Output {
         return files;
     }
 
-    /** The page on which staff see all coaches side by side, and what only that page needs. */
+    /** Of the staff's copy, beside the list of coaches. */
+    private static String file(Overview all) {
+        return all.id() + ".html";
+    }
+
+    /** A page on which staff see all coaches, and what only such pages need. */
     private Map<String, byte[]> overview(Overview all, List<Entry> coaches) {
         Assets own = Assets.of(theme.staffAssets());
         Map<String, byte[]> files = new TreeMap<>(own.placed());
@@ -354,7 +356,7 @@ public final class WebSite implements Output {
                 all,
                 screen,
                 coaches.stream().map(Entry::unit).toList());
-        files.put(OVERVIEW, bytes(overview.fill(view.names(), complaints::add).text()));
+        files.put(file(all), bytes(overview.fill(view.names(), complaints::add).text()));
         return files;
     }
 

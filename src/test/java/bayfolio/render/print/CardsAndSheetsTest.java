@@ -109,6 +109,24 @@ class CardsAndSheetsTest {
         assertThat(text("whimbrel", new Sheets(DemoBook.means()), "ready")).contains("House battery switch", "Done");
     }
 
+    @Test
+    void theSheetsHaveOnPaperWhatTheYardNeeds() throws Exception {
+        Sheets sheets = new Sheets(DemoBook.means());
+
+        assertThat(text("whimbrel", sheets, "ready"))
+                .contains(
+                        "In the driver\u2019s seat",
+                        "Inside, front to back",
+                        "Outside, once around from the entry door")
+                .contains("110 psi", "Lamps outside", "Empty and rinsed", "2 sets, each key tried", "Who", "When");
+        assertThat(text("whimbrel", sheets, "condition"))
+                .contains("License plate", "Rear right, inner", "Brake lamps", "Registration", "thumbnail")
+                .contains("below the galley window", "Handover: done once by the renter", "Use the extinguisher");
+        assertThat(text("godwit", sheets, "condition")).contains("Known defects", "The awning will not move");
+        assertThat(text("whimbrel", sheets, "inventory")).contains("410 USD", "Used up: top up", "Needed for");
+        assertThat(sheets.complaints()).isEmpty();
+    }
+
     private static String text(String unit, Output output, String name) throws Exception {
         byte[] pdf = Objects.requireNonNull(DemoBook.of(unit).files(output).get(unit + "/print/" + name + ".pdf"));
         try (Read read = new Read(pdf)) {

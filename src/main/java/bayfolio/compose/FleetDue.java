@@ -1,0 +1,194 @@
+package bayfolio.compose;
+
+import bayfolio.catalog.Catalog;
+import bayfolio.document.Overview;
+import bayfolio.document.Overview.Cell;
+import bayfolio.document.Overview.Column;
+import bayfolio.document.Overview.Row;
+import bayfolio.document.Overview.Table;
+import bayfolio.fact.Type;
+import bayfolio.model.Coach;
+import bayfolio.model.Fleet;
+import bayfolio.model.FleetFacts;
+import bayfolio.model.Gauge;
+import bayfolio.model.Notice;
+import bayfolio.model.Service;
+import bayfolio.model.Tires;
+import bayfolio.model.Unit;
+import bayfolio.model.Wording;
+import bayfolio.reckon.NextDue;
+import bayfolio.reckon.TireWeek;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/** What is to be done on the coaches of a fleet, the most urgent first: seen from the day of the fleet, whatever the clock says. */
+public final class FleetDue {
+    private static final int WEEK = 7;
+
+    /** How urgent it is, the most urgent first; a word on the page, and no color. */
+    private enum When {
+        OVERDUE,
+        THIS_WEEK,
+        /** A recall that is not ticked off. */
+        OPEN,
+        /** Nobody can tell, since something is not stated. */
+        NOT_KNOWN,
+        LATER,
+        /** By a counter alone, which this page does not read. */
+        BY_COUNTER
+    }
+
+    /** @param day empty where it goes by no day */
+    private record Due(Unit unit, When when, Optional<LocalDate> day, String what, String due, String by) {}
+
+    private final Fleet fleet;
+    private final Catalog words;
+
+    private FleetDue(Fleet fleet, Catalog words) {
+        this.fleet = fleet;
+        this.words = words;
+    }
+
+    /**
+     * @param words of the language that staff read
+     * @param sound whether nothing is wrong with a coach; of others nothing is said that may be untrue
+     */
+    public static Overview of(Fleet fleet, Catalog words, Predicate<Unit> sound) {
+        List<Unit> units = fleet.units().stream().filter(sound).toList();
+        return new Overview(
+                "due",
+                words.say("due.title"),
+                words.language(),
+                List.of(new FleetDue(fleet, words).table(units)),
+                FleetOverview.leftOut(fleet, units));
+    }
+
+    private Table table(List<Unit> units) {
+        List<Row> rows = units.stream()
+                .flatMap(this::all)
+                .sorted(Comparator.comparing(Due::when)
+                        .thenComparing(due -> due.day.orElse(LocalDate.MAX))
+                        .thenComparing(due -> due.unit.name())
+                        .thenComparing(Due::what))
+                .map(this::row)
+                .toList();
+        return new Table(
+                "due",
+                fleet.asOf()
+                        .map(day -> words.say("due.as-of", "day", words.day(day)))
+                        .orElseGet(() -> words.say("due.title")),
+                List.of(
+                        new Column("coach", words.say("overview.coach"), false),
+                        new Column("when", words.say("due.when"), true),
+                        new Column("what", words.say("overview.what"), false),
+                        new Column("day", words.say("due.day"), false),
+                        new Column("by", words.say("due.by"), false)),
+                rows);
+    }
+
+    private Row row(Due due) {
+        return new Row(
+                due.unit.id(),
+                List.of(
+                        Cell.of(due.unit.name()),
+                        Cell.of(words.say("due." + Type.word(due.when)), due.when.ordinal()),
+                        Cell.of(due.what),
+                        due.day.map(day -> Cell.of(due.due, day.toEpochDay())).orElseGet(() -> Cell.of(due.due)),
+                        due.by.isEmpty() ? Cell.EMPTY : Cell.of(due.by)));
+    }
+
+    private Stream<Due> all(Unit unit) {
+        Wording wording = new Wording(new Coach(fleet, unit), words);
+        return Stream.of(
+                        unit.facts().all(Unit.SERVICES).stream().map(service -> service(unit, service, wording)),
+                        unit.gauges().stream()
+                                .filter(FleetDue::isAlarm)
+                                .map(alarm -> dated(
+                                        unit,
+                                        words.say("due.alarm", "alarm", alarm.name()),
+                                        alarm.facts().find(Gauge.REPLACE_BY),
+                                        words.say("due.no-replace-by"))),
+                        tires(unit).stream(),
+                        recalls(unit))
+                .flatMap(each -> each);
+    }
+
+    private static boolean isAlarm(Gauge gauge) {
+        return gauge.roles().stream().anyMatch(role -> role.endsWith("-alarm"));
+    }
+
+    private Due service(Unit unit, Service service, Wording wording) {
+        NextDue next = NextDue.of(service);
+        return new Due(
+                unit,
+                next.day().map(this::when).orElse(next.known() ? When.BY_COUNTER : When.NOT_KNOWN),
+                next.day(),
+                service.facts().get(Service.WHAT),
+                DueWords.of(next, wording).orElseGet(() -> words.say("sheet.not-known")),
+                service.facts().find(Service.BY).orElse(""));
+    }
+
+    /** The oldest tire, where the fleet says how old one may be. */
+    private Optional<Due> tires(Unit unit) {
+        return fleet.facts()
+                .facts()
+                .find(FleetFacts.TIRE_YEARS)
+                .flatMap(years -> unit.facts().find(Unit.TIRES).map(tires -> {
+                    Optional<String> code = tires.facts().find(Tires.AGE_CODE);
+                    return dated(
+                            unit,
+                            code.map(wall -> words.say("due.tires-of", "code", wall))
+                                    .orElseGet(() -> words.say("due.tires")),
+                            code.flatMap(TireWeek::of).map(made -> made.plusYears(years)),
+                            words.say("due.no-week"));
+                }));
+    }
+
+    private Due dated(Unit unit, String what, Optional<LocalDate> day, String unknown) {
+        return new Due(
+                unit,
+                day.map(this::when).orElse(When.NOT_KNOWN),
+                day,
+                what,
+                day.map(words::day).orElse(unknown),
+                "");
+    }
+
+    /** Also one whose last day is over: what was not done by then still is not. */
+    private Stream<Due> recalls(Unit unit) {
+        return fleet.recalls().stream()
+                .filter(notice -> notice.recall().orElseThrow().open().contains(unit.id()))
+                .map(notice -> {
+                    Optional<LocalDate> until = notice.facts().find(Notice.UNTIL);
+                    return new Due(
+                            unit,
+                            until.map(this::when)
+                                    .filter(when -> when != When.LATER)
+                                    .orElse(When.OPEN),
+                            until,
+                            words.say(
+                                    "due.recall",
+                                    "campaign",
+                                    notice.recall().orElseThrow().campaign()),
+                            until.map(words::day)
+                                    .orElseGet(() -> words.say(
+                                            "notice.since",
+                                            "since",
+                                            words.day(notice.facts().get(Notice.SINCE)))),
+                            "");
+                });
+    }
+
+    /** On its last day it is not overdue yet. */
+    private When when(LocalDate day) {
+        return fleet.asOf()
+                .map(asOf -> day.isBefore(asOf)
+                        ? When.OVERDUE
+                        : day.isAfter(asOf.plusDays(WEEK)) ? When.LATER : When.THIS_WEEK)
+                .orElse(When.LATER);
+    }
+}
