@@ -228,7 +228,7 @@ public final class EquipmentKinds {
                 ? when.getOrDefault(kind.id(), List.of()).stream()
                         .flatMap(condition -> condition.leaves(true))
                         .filter(Presence.OfThings.class::isInstance)
-                        .flatMap(leaf -> ((Presence.OfThings) leaf).role().stream())
+                        .flatMap(leaf -> ((Presence.OfThings) leaf).roles().stream().flatMap(Set::stream))
                         .collect(Collectors.toSet())
                 : Set.copyOf(said);
     }

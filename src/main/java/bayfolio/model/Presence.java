@@ -45,7 +45,8 @@ public sealed interface Presence {
 
         @Override
         public Shape<?> shape() {
-            return record.<Shape<?>>map(key -> ((Type.Nested<?>) key.type()).shape()).orElse(Unit.SHAPE);
+            return record.<Shape<?>>map(key -> ((Type.Nested<?>) key.type()).shape())
+                    .orElse(Unit.SHAPE);
         }
 
         /** It, if the coach has it. */
@@ -59,13 +60,14 @@ public sealed interface Presence {
     /**
      * Things of a kind of which all that holds: {@code supply[source = shore, amps = 50 A]}.
      *
-     * @param role that they must hold one of; empty where they need none
+     * @param roles that they must hold: of each of these sets one; empty where they need none
      * @param count how many there must be
      */
-    record OfThings(String kind, Set<String> role, List<FactTest> tests, Predicate<Long> count) implements Presence {
+    record OfThings(String kind, List<Set<String>> roles, List<FactTest> tests, Predicate<Long> count)
+            implements Presence {
         public OfThings {
             tests = List.copyOf(tests);
-            role = Set.copyOf(role);
+            roles = List.copyOf(roles);
         }
 
         @Override
@@ -80,11 +82,11 @@ public sealed interface Presence {
 
         /** Those of a coach. */
         public Stream<Thing> things(Unit unit) {
-            if (!role.isEmpty() && role.stream().noneMatch(unit::holds)) {
+            if (!roles.stream().allMatch(one -> one.stream().anyMatch(unit::holds))) {
                 return Stream.of();
             }
             // Of which alone the role is asked, one that could not be read otherwise is there, too.
-            Stream<? extends Thing> those = tests.isEmpty() && !role.isEmpty()
+            Stream<? extends Thing> those = tests.isEmpty() && !roles.isEmpty()
                     ? unit.things().filter(thing -> thing.kind().equals(kind))
                     : unit.all(kind).stream();
             return those.<Thing>map(it -> it)
@@ -94,11 +96,11 @@ public sealed interface Presence {
 
         /** Its roles are asked for again, so that whoever watches the facts learns by which it is so. */
         private boolean holds(Thing thing) {
-            return role.isEmpty()
-                    || thing.facts().ifRead(thing.identity().roles()).stream()
-                                    .flatMap(roles -> roles.value().stream())
-                                    .anyMatch(held -> role.contains(held.value()))
-                            && thing.holdsOneOf(role);
+            return roles.stream()
+                    .allMatch(one -> thing.facts().ifRead(thing.identity().roles()).stream()
+                                    .flatMap(held -> held.value().stream())
+                                    .anyMatch(held -> one.contains(held.value()))
+                            && thing.holdsOneOf(one));
         }
     }
 }

@@ -65,8 +65,7 @@ record PresenceWords(FeatureWords features) implements ConditionWords<Presence> 
 
         Optional<Presence> of(String subject, String tests) {
             Optional<Shape<? extends Thing>> kind = Kinds.named(subject);
-            Optional<Key<?>> record =
-                    Unit.SHAPE.key(subject).filter(key -> key.type() instanceof Type.Nested<?>);
+            Optional<Key<?>> record = Unit.SHAPE.key(subject).filter(key -> key.type() instanceof Type.Nested<?>);
             Presence presence = null;
             if (kind.isPresent()) {
                 presence = things(kind.get(), tests);
@@ -84,13 +83,16 @@ record PresenceWords(FeatureWords features) implements ConditionWords<Presence> 
                                 Stream.of(UNIT))
                         .flatMap(it -> it)
                         .toList();
-                broken("unknown-kind", "`" + subject + "` is no kind of thing and no record of a coach", NearNames.to(subject, known));
+                broken(
+                        "unknown-kind",
+                        "`" + subject + "` is no kind of thing and no record of a coach",
+                        NearNames.to(subject, known));
             }
             return broken ? Optional.empty() : Optional.ofNullable(presence);
         }
 
         private Presence things(Shape<?> kind, String written) {
-            Set<String> roles = Set.of();
+            List<Set<String>> roles = new ArrayList<>();
             Predicate<Long> count = number -> number > 0;
             List<FactTest> tests = new ArrayList<>();
             for (String each : split(written)) {
@@ -99,7 +101,7 @@ record PresenceWords(FeatureWords features) implements ConditionWords<Presence> 
                     continue;
                 }
                 if (test.group(2).equals(ROLE) && "=".equals(test.group(3))) {
-                    roles = Set.of(test.group(4).strip().split("\\|"));
+                    roles.add(Set.of(test.group(4).strip().split("\\|")));
                 } else if (test.group(2).equals(COUNT) && test.group(3) != null) {
                     DoublePredicate wanted = figure(test.group(3), number(test.group(4)));
                     count = wanted::test;
@@ -122,7 +124,10 @@ record PresenceWords(FeatureWords features) implements ConditionWords<Presence> 
         }
 
         private static List<String> split(String written) {
-            return Stream.of(written.split(",")).map(String::strip).filter(it -> !it.isEmpty()).toList();
+            return Stream.of(written.split(","))
+                    .map(String::strip)
+                    .filter(it -> !it.isEmpty())
+                    .toList();
         }
 
         private @org.jspecify.annotations.Nullable Matcher test(String written) {
@@ -138,7 +143,10 @@ record PresenceWords(FeatureWords features) implements ConditionWords<Presence> 
             String name = test.group(2);
             Optional<Key<?>> key = shape.key(name);
             if (key.isEmpty()) {
-                broken("unknown-key", "a " + shape.name() + " has no key `" + name + "`", NearNames.to(name, shape.keyNames()));
+                broken(
+                        "unknown-key",
+                        "a " + shape.name() + " has no key `" + name + "`",
+                        NearNames.to(name, shape.keyNames()));
                 return Optional.empty();
             }
             if (test.group(3) == null) {
@@ -151,8 +159,8 @@ record PresenceWords(FeatureWords features) implements ConditionWords<Presence> 
             Type<?> type = key.type() instanceof Type.ListOf<?> list ? list.element() : key.type();
             if (type instanceof Type.Measured<?> measured) {
                 try {
-                    return Optional.of(
-                            new FactTest.Figure(key, figure(sign, measured.scale().parse(value).value())));
+                    return Optional.of(new FactTest.Figure(
+                            key, figure(sign, measured.scale().parse(value).value())));
                 } catch (NotAQuantityException refusal) {
                     broken("wrong-measure", String.valueOf(refusal.getMessage()), List.of());
                     return Optional.empty();
@@ -173,7 +181,9 @@ record PresenceWords(FeatureWords features) implements ConditionWords<Presence> 
                     .filter(word -> !known.isEmpty() && !known.contains(word))
                     .findFirst()
                     .ifPresent(word -> broken(
-                            "wrong-value", "`" + word + "` is not one of: " + String.join(", ", known), NearNames.to(word, known)));
+                            "wrong-value",
+                            "`" + word + "` is not one of: " + String.join(", ", known),
+                            NearNames.to(word, known)));
             return Optional.of(new FactTest.OneOf(key, words, sign.equals("=")));
         }
 

@@ -54,8 +54,8 @@ public record Size(Facts facts) implements Described {
                     .usual("bus-style", "3.2 m", "4.12 m")
                     .usual("cab-over", "2.9 m", "3.75 m")
                     .usual("low-profile", "2.6 m", "3.25 m")
-                    .usual("van", "2.4 m", "3.1 m")
-                    .because("13 ft 6 in to 14 ft 6 in; 4.00 m")
+                    .usual("van", "1.93 m", "3.1 m")
+                    .because("a pop-top roof rides below 2.1 m; 13 ft 6 in to 14 ft 6 in; 4.00 m")
                     .source("state notices on sizes of coaches"));
     public static final Key<Meters> HEIGHT_ANTENNA_UP = DRAFT.optional(
             "height-antenna-up",

@@ -63,7 +63,7 @@ final class BuildsTest {
                         .filter(finding -> finding.severity() != Severity.NOTE)
                         .map(finding -> finding.at() + ": " + finding.message()))
                 .isEmpty();
-        assertThat(check.units()).hasSizeGreaterThanOrEqualTo(6);
+        assertThat(check.units()).hasSizeGreaterThanOrEqualTo(11);
     }
 
     @Test
@@ -240,6 +240,168 @@ final class BuildsTest {
                     .as(unit.id())
                     .contains(country.emergency().get(0).number());
         }
+    }
+
+    @Test
+    void aPopTopVanLivesOnCansAndABucket() {
+        String van = "wren";
+
+        assertThat(ways(van, "set-up-on-site"))
+                .containsExactly(
+                        "level-with-ramps",
+                        "connect-hookup-230v",
+                        "open-gas-supply",
+                        "raise-roof",
+                        "turn-cab-seats",
+                        "fill-water-cans",
+                        "set-gray-bucket");
+        assertThat(ways(van, "break-camp"))
+                .containsSubsequence("put-beds-away", "lower-roof", "empty-gray-bucket", "close-gas-supply")
+                .containsSubsequence("close-gas-supply", "drive-off-ramps", "pick-up-chocks");
+        assertThat(steps(van, "break-camp"))
+                .containsSubsequence("cab-seats-turned", "roof-lower", "turn-off-pump", "water-cans-strapped");
+        assertThat(steps(van, "check-before-driving"))
+                .contains(
+                        "roof-down-latched",
+                        "cab-seats-forward",
+                        "blinds-open",
+                        "water-cans-strapped",
+                        "gray-bucket-stowed");
+        assertThat(page(van, "check-before-driving")).contains("= Left roof latch: shut", "= Right roof latch: shut");
+        assertThat(page(van, "prepare-ferry-or-tunnel"))
+                .contains("Put in first gear")
+                .doesNotContain("and the step");
+        assertThat(page(van, "start-engine-and-move-off")).contains("clutch").doesNotContain("selector");
+        assertThat(page(van, "stop-and-park")).contains("Put it in first gear").doesNotContain("Put it in park");
+        assertThat(page(van, "change-gas-cylinder")).contains("by lifting").doesNotContain("gauge");
+        assertThat(page(van, "run-air-heater")).contains("Read the fuel", "makes no hot water");
+        assertThat(page(van, "no-water")).contains("Look into the can").doesNotContain("gauge is blank");
+        assertThat(page(van, "gauge-wrong")).contains("lift the cylinder").doesNotContain("believe the gauge");
+        assertThat(page(van, "refuel-engine")).doesNotContain("water fill");
+        assertThat(page(van, "winterize-coach")).doesNotContain("strainer", "hot, full heater");
+        assertThat(steps(van, "winterize-coach")).containsSubsequence("water-pump-dry", "pump-submersible-out");
+        assertThat(page(van, "dewinterize-coach")).doesNotContain("each heater");
+        assertThat(page(van, "call-emergency-services")).contains("112", "122", "133", "144");
+        for (String page :
+                List.of("bad-smell", "pump-runs", "water-on-floor", "stop-water-leak", "drain-water-for-frost")) {
+            assertThat(page(van, page)).as(page).doesNotContain("toilet", "eater");
+        }
+        assertThat(has(van, "fill-fresh-tank")).isFalse();
+        assertThat(has(van, "toilet-trouble")).isFalse();
+        assertThat(has(van, "heat-water")).isFalse();
+        assertThat(has(van, "set-up-entry-step")).isFalse();
+    }
+
+    @Test
+    void ofTwoFreshTanksEachIsFilledDrainedAndChosen() {
+        String coach = "sandpiper";
+
+        assertThat(ways(coach, "set-up-on-site"))
+                .containsExactly(
+                        "level-with-ramps",
+                        "connect-shore-30a",
+                        "fill-fresh-tank",
+                        "connect-sewer-at-site",
+                        "raise-roof");
+        assertThat(ways(coach, "break-camp"))
+                .containsSubsequence("put-beds-away", "lower-roof", "disconnect-shore-power", "drive-off-ramps");
+        assertThat(page(coach, "fill-fresh-tank"))
+                .contains("Left fresh tank:", "Right fresh tank:", "Fill each other tank");
+        assertThat(page(coach, "drain-fresh-tank")).contains("= Left tank drain: shut", "= Right tank drain: shut");
+        assertThat(page(coach, "choose-fresh-tank")).contains("Tank chooser");
+        assertThat(page(coach, "no-water")).contains("One tank is empty, the other is not");
+        assertThat(page(coach, "camp-below-freezing"))
+                .contains("Burn nothing to keep warm")
+                .doesNotContain("the heater");
+        assertThat(page(coach, "stay-overnight-no-hookup")).doesNotContain("Heat water", "Set the heat");
+        assertThat(page(coach, "use-toilet-cassette")).doesNotContain("hatch", "water pump", "lamp");
+        assertThat(page(coach, "empty-cassette"))
+                .contains("upper half", "strapped")
+                .doesNotContain("hatch", "wheel it");
+        assertThat(page(coach, "prepare-ferry-or-tunnel")).doesNotContain("gas");
+        assertThat(has(coach, "open-gas-supply")).isFalse();
+        assertThat(has(coach, "no-heat")).isFalse();
+        assertThat(has(coach, "set-up-entry-step")).isFalse();
+    }
+
+    @Test
+    void anExtraAxleIsDownAndTheAirComesBeforeWhatHangsOn() {
+        String coach = "osprey";
+
+        assertThat(ways(coach, "set-up-on-site"))
+                .containsExactly(
+                        "chock-wheels",
+                        "lower-suspension",
+                        "lower-steadies",
+                        "connect-shore-50a",
+                        "connect-city-water",
+                        "connect-sewer-at-site");
+        assertThat(ways(coach, "break-camp"))
+                .containsSubsequence("raise-steadies", "set-ride-height", "pick-up-chocks")
+                .containsSubsequence(
+                        "disconnect-city-water", "dump-tanks-gravity", "disconnect-shore-power", "set-ride-height");
+        assertThat(steps(coach, "check-before-driving"))
+                .contains(
+                        "tag-axle-down",
+                        "air-suspension-even",
+                        "steadies-up",
+                        "toilet-macerating-off",
+                        "washer-latched");
+        assertThat(page(coach, "check-before-driving")).contains("Extra axle: 100");
+        assertThat(page(coach, "tire-trouble")).contains("Extra axle, when cold: 100");
+        assertThat(page(coach, "set-ride-height")).contains("= Tag axle switch: driving");
+        assertThat(steps(coach, "winterize-coach"))
+                .containsSubsequence(
+                        "open-fresh-drain-valve", "toilet-macerating-antifreeze", "toilet-macerating-pump-off");
+        assertThat(page(coach, "no-heat")).contains("outlets are dead").doesNotContain("flame comes", "fuel is shut");
+        assertThat(has(coach, "use-toilet-black-tank")).isFalse();
+    }
+
+    @Test
+    void aCarInTowComesOffBeforeAllElseAndIsHitchedLast() {
+        String coach = "wigeon";
+
+        assertThat(ways(coach, "set-up-on-site"))
+                .startsWith("uncouple-tow-car")
+                .containsSubsequence("level-with-ramps", "connect-hookup-230v", "extend-awning", "set-up-awning-room");
+        assertThat(ways(coach, "break-camp"))
+                .containsSubsequence(
+                        "take-down-awning-room",
+                        "retract-awning",
+                        "drive-off-ramps",
+                        "pick-up-chocks",
+                        "couple-tow-car")
+                .containsSubsequence("couple-tow-car", "drain-gray-at-service-point");
+        assertThat(steps(coach, "check-before-driving"))
+                .contains("tow-car-rolls-free", "bike-rack-lights-plate", "roof-box-shut", "engine-dual-fuel-tunnels");
+        assertThat(ways(coach, "refuel-engine"))
+                .containsSubsequence("stop-air-heater", "close-gas-supply", "switch-to-gasoline");
+        assertThat(page(coach, "prepare-ferry-or-tunnel"))
+                .contains("height with the box", "length with the rack", "Put in first gear");
+        assertThat(page(coach, "secure-for-wind")).doesNotContain("ladder");
+        assertThat(page(coach, "stop-and-park")).doesNotContain("Put it in park");
+        assertThat(has(coach, "run-fridge-parked")).isFalse();
+    }
+
+    @Test
+    void aDieselStoveGoesOffForTheNightAndTheHeaterMayStayOn() {
+        String coach = "pipit";
+
+        assertThat(ways(coach, "stay-overnight-no-hookup"))
+                .contains("stop-diesel-hob")
+                .doesNotContain("stop-air-heater");
+        assertThat(ways(coach, "refuel-engine")).contains("stop-air-heater");
+        assertThat(ways(coach, "break-camp"))
+                .containsSubsequence("put-beds-away", "stow-entry-step", "drive-off-ramps");
+        assertThat(page(coach, "use-diesel-hob")).contains("Open a window").doesNotContain("lid");
+        assertThat(page(coach, "use-vacuum-toilet")).contains("= Toilet pump breaker: on", "= Toilet pedal");
+        assertThat(steps(coach, "check-before-driving"))
+                .contains("toilet-vacuum-off", "hob-diesel-silent", "wheelchair-lift-locked", "bed-made-up-belts-free");
+        assertThat(page(coach, "make-up-beds")).contains("Top bunk at the rear, right. For 1.");
+        assertThat(page(coach, "prepare-ferry-or-tunnel")).contains("no place to park");
+        assertThat(page(coach, "start-engine-and-move-off")).contains("selector in neutral");
+        assertThat(has(coach, "use-toilet-black-tank")).isFalse();
+        assertThat(has(coach, "open-gas-supply")).isFalse();
     }
 
     private static boolean has(String coach, String id) {

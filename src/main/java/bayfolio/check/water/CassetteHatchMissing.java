@@ -7,12 +7,12 @@ import bayfolio.model.Tank;
 import bayfolio.model.Unit;
 import java.util.stream.Stream;
 
-/** Flags a cassette that no hatch and no item on board leads to. */
+/** Flags a cassette that no hatch and no item on board leads to; a portable toilet carries its own. */
 public final class CassetteHatchMissing implements Rule {
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
         Unit unit = coach.unit();
-        return unit.draft() || unit.holds("cassette-hatch") || unit.holds("cassette")
+        return unit.draft() || unit.holds("cassette-hatch") || unit.holds("cassette") || unit.holds("portable-toilet")
                 ? Stream.of()
                 : unit.tanks().stream()
                         .filter(tank -> tank.contents() == Tank.Contents.CASSETTE)
