@@ -9,11 +9,13 @@ import bayfolio.fact.Key;
 import bayfolio.model.Awning;
 import bayfolio.model.Compartment;
 import bayfolio.model.Door;
+import bayfolio.model.Equipment;
 import bayfolio.model.Gauge;
 import bayfolio.model.Item;
 import bayfolio.model.Jacks;
 import bayfolio.model.Slide;
 import bayfolio.model.Spot;
+import bayfolio.model.Standpoint;
 import bayfolio.model.Step;
 import bayfolio.model.Switch;
 import bayfolio.model.Tank;
@@ -21,6 +23,11 @@ import bayfolio.model.Thing;
 import bayfolio.model.Tires;
 import bayfolio.model.Unit;
 import bayfolio.model.Water;
+import bayfolio.procedure.Form;
+import bayfolio.procedure.Head;
+import bayfolio.procedure.Procedure;
+import bayfolio.procedure.Who;
+import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -76,12 +83,7 @@ final class ReadySheet {
     }
 
     Page page() {
-        return page(Stream.of());
-    }
-
-    /** @param more lines that come of something else than the facts of the coach; each stands where its place is */
-    Page page(Stream<Line> more) {
-        List<Line> lines = Stream.concat(lines(), more)
+        List<Line> lines = Stream.concat(lines(), equipment())
                 .sorted(Comparator.comparingInt(Line::turn))
                 .toList();
         List<Stand> stands = Stand.inOrder(lines.stream().map(Line::at), view);
@@ -125,6 +127,38 @@ final class ReadySheet {
                                 "sheet.edition")
                         .map(part -> Sheet.empty(Sheet.cell(view.word(part)), head.size()))
                         .toList());
+    }
+
+    /** What the files of its equipment want done, besides what hangs on one fact. */
+    private Stream<Line> equipment() {
+        return view.procedures(Form.PROCEDURE)
+                .filter(procedure -> procedure.head().facts().find(Head.LEAVES).equals(Optional.of(Head.Left.AT_PICKUP))
+                        && procedure.head().who() == Who.STAFF)
+                .flatMap(Procedure::steps)
+                .flatMap(step -> kind(step).stream()
+                        .flatMap(kind -> step.text().stream()
+                                .limit(1)
+                                .filter(Block.Paragraph.class::isInstance)
+                                .map(block -> new Line(
+                                        stand(kind), 0, ((Block.Paragraph) block).text(), "", ""))));
+    }
+
+    /** That of the file a step was written in. */
+    private Optional<Equipment> kind(bayfolio.procedure.Step step) {
+        String path = step.at().file().path();
+        return Optional.of(path)
+                .filter(it -> it.contains("/" + Form.EQUIPMENT.folder() + "/"))
+                .flatMap(it -> view.unit()
+                        .equipment()
+                        .named(it.substring(it.lastIndexOf('/') + 1).replace(".md", "")));
+    }
+
+    private static Stand stand(Equipment kind) {
+        return switch (kind.facts().find(Equipment.STANDS).orElse(Standpoint.INSIDE)) {
+            case INSIDE -> Stand.INSIDE;
+            case OUTSIDE -> Stand.AROUND;
+            case DRIVER_SEAT -> Stand.SEAT;
+        };
     }
 
     private Stream<Line> lines() {

@@ -20,8 +20,8 @@ public record Adapter(Facts facts) implements Thing {
             "The outlet that it plugs into.",
             Range.of("2 A", "63 A")
                     .usual("north-america", "15 A", "50 A")
-                    .usual("europe", "3 A", "16 A")
-                    .because("of the set 15, 20, 30, 50 or 6, 10, 13, 16")
+                    .usual("europe", "3 A", "32 A")
+                    .because("of the set 15, 20, 30, 50 or 6, 10, 13, 16, 32")
                     .source("NEC article 551"));
     public static final Key<Amps> TO = DRAFT.required(
             "to",
@@ -29,8 +29,8 @@ public record Adapter(Facts facts) implements Thing {
             "The plug of the coach's cord that fits it.",
             Range.of("2 A", "63 A")
                     .usual("north-america", "15 A", "50 A")
-                    .usual("europe", "3 A", "16 A")
-                    .because("of the set 15, 20, 30, 50 or 6, 10, 13, 16")
+                    .usual("europe", "3 A", "32 A")
+                    .because("of the set 15, 20, 30, 50 or 6, 10, 13, 16, 32")
                     .source("NEC article 551"));
     public static final Key<Volts> VOLTS =
             DRAFT.optional("volts", Type.measured(Volts.SCALE), "Voltage of the outlet.", Supply.ONE_LEG);

@@ -77,20 +77,23 @@ public record Appliance(Facts facts) implements Thing {
             Range.of("100 W", "25000 W")
                     .in("furnace", "1500 W", "22000 W")
                     .in("water-heater", "1500 W", "18000 W")
+                    .in("water-heater-tankless", "1500 W", "25000 W")
                     .in("fridge-two-way|fridge-three-way|fridge-residential|fridge-compressor", "100 W", "1200 W")
                     .in("hob-gas", "700 W", "12000 W")
                     .in("oven-gas", "500 W", "6000 W")
                     .in("blown-air-heater", "1000 W", "10000 W")
                     .usual("furnace", "3500 W", "13200 W")
                     .usual("water-heater", "2300 W", "4700 W")
+                    .usual("water-heater-tankless", "8000 W", "20000 W")
                     .usual("fridge-two-way|fridge-three-way|fridge-residential|fridge-compressor", "150 W", "650 W")
                     .usual("hob-gas", "1500 W", "7500 W")
                     .usual("oven-gas", "1000 W", "3300 W")
                     .usual("blown-air-heater", "2000 W", "6200 W")
                     .usual("hydronic-heater", "3000 W", "15000 W")
+                    .usual("air-heater", "1500 W", "6000 W")
                     .usual("150 W", "15000 W")
                     .because(
-                            "furnace 12,000 to 45,000 BTU/h; heater 500 g/h = 6 kW; fridge 35 g/h = 450 W; hob 465 g/h = 6 kW"));
+                            "furnace 12,000 to 45,000 BTU/h; tankless 30,000 to 60,000 BTU/h; heater 500 g/h = 6 kW; fridge 35 g/h = 450 W; hob 465 g/h = 6 kW"));
     public static final Key<Seconds> GAS_HOURS = DRAFT.optional(
             "gas-hours",
             Type.measured(Seconds.SCALE),
@@ -98,17 +101,18 @@ public record Appliance(Facts facts) implements Thing {
             Range.of("0 h", "24 h")
                     .usual("furnace", "0.3 h", "8 h")
                     .usual("water-heater", "0.2 h", "4 h")
+                    .usual("water-heater-tankless", "0.05 h", "2 h")
                     .usual("fridge-two-way|fridge-three-way|fridge-residential|fridge-compressor", "5 h", "24 h")
                     .usual("hob-gas", "0.1 h", "3 h")
                     .usual("oven-gas", "0.1 h", "2 h")
-                    .usual("blown-air-heater", "0.5 h", "8 h")
+                    .usual("blown-air-heater|hydronic-heater|air-heater", "0.5 h", "8 h")
                     .usual("0.1 h", "24 h"));
     public static final Key<Seconds> GAS_HOURS_FROST = DRAFT.optional(
             "gas-hours-frost",
             Type.measured(Seconds.SCALE),
             "The same on a day of frost; as in mild weather where left out.",
             Range.of("0 h", "24 h")
-                    .usual("furnace|blown-air-heater", "4 h", "20 h")
+                    .usual("furnace|blown-air-heater|hydronic-heater|air-heater", "4 h", "20 h")
                     .usual("water-heater", "0.3 h", "5 h")
                     .usual("fridge-two-way|fridge-three-way|fridge-residential|fridge-compressor", "4 h", "24 h")
                     .usual("0.1 h", "24 h"));

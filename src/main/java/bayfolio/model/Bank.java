@@ -44,6 +44,7 @@ public record Bank(Facts facts) implements Thing {
             Range.of("20 Ah", "3000 Ah")
                     .usual("house-bank bus-style", "150 Ah", "1300 Ah")
                     .usual("house-bank", "70 Ah", "500 Ah")
+                    .usual("house-bank lithium", "70 Ah", "800 Ah")
                     .usual("chassis-bank", "50 Ah", "260 Ah")
                     .because("one 12 V battery 50 to 330 Ah"));
     public static final Key<Integer> COUNT = DRAFT.optional(

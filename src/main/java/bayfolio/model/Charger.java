@@ -20,7 +20,7 @@ public record Charger(Facts facts) implements Described {
                     .usual("bus-style", "30 A", "200 A")
                     .usual("cab-over", "15 A", "110 A")
                     .usual("low-profile", "10 A", "60 A")
-                    .usual("van", "10 A", "80 A")
+                    .usual("van", "10 A", "130 A")
                     .because("up to about half of the capacity of the bank")
                     .source("manuals of batteries and inverters"));
     public static final Key<Share> EFFICIENCY = DRAFT.optional(

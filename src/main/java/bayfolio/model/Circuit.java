@@ -20,7 +20,7 @@ public record Circuit(Facts facts) implements Thing {
     /** Volts of a circuit and of what hangs on one. */
     static final Range WIRED = Range.of("10 V", "260 V")
             .usual("ac north-america", "120 V", "240 V")
-            .usual("ac europe", "230 V", "230 V")
+            .usual("ac europe", "230 V", "240 V")
             .usual("dc", "12 V", "28 V");
 
     private static final Shape.Draft<Circuit> DRAFT =

@@ -31,11 +31,10 @@ public record Device(
         boolean dry,
         boolean holdsDrinkingWater,
         boolean coolsRooms,
+        boolean charges,
         Set<DeviceFacts.Warms> warms) {
 
-    /** What a charger, a thing that only makes current, is called; whatever no other word fits. */
-    private static final String CHARGER = "charger";
-
+    /** Whatever no other word fits. */
     private static final String OTHER = "other";
 
     /** One of which nothing is known but its word. */
@@ -46,6 +45,7 @@ public record Device(
                 Set.of(),
                 Set.of(),
                 Optional.empty(),
+                false,
                 false,
                 false,
                 false,
@@ -96,6 +96,7 @@ public record Device(
                 said.stream().allMatch(it -> it.facts().find(DeviceFacts.DRY).orElse(false)),
                 said.stream().anyMatch(it -> it.facts().find(DeviceFacts.HOLDS_DRINKING_WATER).orElse(false)),
                 said.stream().anyMatch(it -> it.facts().find(DeviceFacts.COOLS_ROOMS).orElse(false)),
+                kinds.stream().anyMatch(kind -> kind.facts().all(Equipment.GIVES).contains(Equipment.Gives.DC)),
                 Set.copyOf(warms));
     }
 
@@ -110,10 +111,6 @@ public record Device(
 
     public boolean is(String other) {
         return word.equals(other);
-    }
-
-    public boolean charges() {
-        return word.equals(CHARGER);
     }
 
     /** Of which nobody says what it is. */

@@ -51,6 +51,7 @@ public record Engine(Facts facts) implements Described {
             "What it uses on the road.",
             Range.of("6 L/100 km", "70 L/100 km")
                     .usual("bus-style", "20 L/100 km", "48 L/100 km")
+                    .usual("bus-style europe", "9 L/100 km", "35 L/100 km")
                     .usual("cab-over", "15 L/100 km", "36 L/100 km")
                     .usual("low-profile", "8 L/100 km", "17 L/100 km")
                     .usual("van", "7.5 L/100 km", "18 L/100 km")

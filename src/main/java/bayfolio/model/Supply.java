@@ -22,7 +22,7 @@ public record Supply(Facts facts) implements Thing {
             .in("north-america", "100 V", "130 V")
             .in("europe", "210 V", "250 V")
             .usual("north-america", "120 V", "120 V")
-            .usual("europe", "230 V", "230 V")
+            .usual("europe", "230 V", "240 V")
             .because("of one leg")
             .source("NEC article 551");
 
@@ -48,10 +48,10 @@ public record Supply(Facts facts) implements Thing {
             "What one leg can carry.",
             Range.of("1 A", "110 A")
                     .usual("shore north-america", "15 A", "50 A")
-                    .usual("shore europe", "4 A", "16 A")
+                    .usual("shore europe", "4 A", "32 A")
                     .usual("generator", "8 A", "85 A")
                     .usual("inverter", "1 A", "35 A")
-                    .because("15, 20, 30 and 50 A; 6, 10 and 16 A")
+                    .because("15, 20, 30 and 50 A; 6, 10, 16 and 32 A")
                     .source("NEC article 551"));
     public static final Key<Integer> LEGS =
             DRAFT.required("legs", Type.whole(1, 2), "How many legs it has.", ONE_OR_TWO);

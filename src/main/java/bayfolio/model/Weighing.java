@@ -27,6 +27,7 @@ public record Weighing(Facts facts) implements Described {
             "All axles together.",
             Range.of("1500 kg", "28000 kg")
                     .usual("bus-style", "5500 kg", "24000 kg")
+                    .usual("bus-style europe", "2700 kg", "17000 kg")
                     .usual("cab-over", "2700 kg", "11000 kg")
                     .usual("low-profile", "2400 kg", "5200 kg")
                     .usual("van", "2100 kg", "4800 kg")
@@ -38,6 +39,7 @@ public record Weighing(Facts facts) implements Described {
             "The front axle.",
             Range.of("500 kg", "9100 kg")
                     .usual("bus-style", "2000 kg", "9072 kg")
+                    .usual("bus-style europe", "1200 kg", "7500 kg")
                     .usual("cab-over", "1000 kg", "4200 kg")
                     .usual("low-profile|van", "1000 kg", "2600 kg")
                     .because("28 to 58 % of the total"));
@@ -47,6 +49,7 @@ public record Weighing(Facts facts) implements Described {
             "The rear axle or axles.",
             Range.of("600 kg", "17300 kg")
                     .usual("bus-style", "3500 kg", "15500 kg")
+                    .usual("bus-style europe", "1400 kg", "11500 kg")
                     .usual("cab-over", "1500 kg", "8200 kg")
                     .usual("low-profile", "1200 kg", "4000 kg")
                     .usual("van", "1000 kg", "4000 kg")

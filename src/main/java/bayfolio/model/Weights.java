@@ -42,6 +42,7 @@ public record Weights(Facts facts) implements Described {
             "Limit of the front axle.",
             Range.of("900 kg", "9100 kg")
                     .usual("bus-style", "2700 kg", "9072 kg")
+                    .usual("bus-style europe", "1600 kg", "7500 kg")
                     .usual("cab-over", "1500 kg", "4200 kg")
                     .usual("low-profile", "1400 kg", "2600 kg")
                     .usual("van", "1300 kg", "2600 kg")
@@ -52,6 +53,7 @@ public record Weights(Facts facts) implements Described {
             "Limit of the rear axle or axles.",
             Range.of("1000 kg", "17300 kg")
                     .usual("bus-style", "4500 kg", "15500 kg")
+                    .usual("bus-style europe", "1800 kg", "12000 kg")
                     .usual("cab-over", "2000 kg", "8200 kg")
                     .usual("low-profile", "1600 kg", "4000 kg")
                     .usual("van", "1500 kg", "4000 kg")

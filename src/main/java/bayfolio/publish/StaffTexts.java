@@ -46,10 +46,10 @@ final class StaffTexts {
                 .map(StaffTexts::plain)
                 .filter(text -> text.length() >= SHORTEST)
                 .collect(Collectors.toCollection(HashSet::new));
-        // What a renter's procedure says in the same words is no secret.
+        // What a renter's procedure says in the same words is no secret, nor is a step that only names one.
         String open = coach.procedures().stream()
                 .filter(it -> it.head().who().forRenters())
-                .flatMap(StaffTexts::sentences)
+                .flatMap(it -> Stream.concat(sentences(it), Stream.of(it.head().title() + ".")))
                 .map(StaffTexts::plain)
                 .collect(Collectors.joining("\n"));
         texts.removeIf(open::contains);

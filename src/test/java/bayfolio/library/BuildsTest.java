@@ -63,7 +63,7 @@ final class BuildsTest {
                         .filter(finding -> finding.severity() != Severity.NOTE)
                         .map(finding -> finding.at() + ": " + finding.message()))
                 .isEmpty();
-        assertThat(check.units()).hasSizeGreaterThanOrEqualTo(5);
+        assertThat(check.units()).hasSizeGreaterThanOrEqualTo(11);
     }
 
     @Test
@@ -91,6 +91,155 @@ final class BuildsTest {
             fail("Written, to be read and run again: " + file);
         }
         assertThat(text).isEqualTo(Files.readString(file));
+    }
+
+    @Test
+    void aSouthernVanPlugsInAtItsOwnPostsAndTakesItsHoseOffAgain() {
+        String van = "lapwing";
+
+        assertThat(ways(van, "set-up-on-site"))
+                .containsExactly(
+                        "level-with-ramps",
+                        "lower-steadies",
+                        "connect-hookup-240v",
+                        "set-up-entry-step",
+                        "connect-city-water",
+                        "open-gas-supply",
+                        "connect-gray-hose",
+                        "extend-awning",
+                        "set-up-awning-room",
+                        "run-fridge-parked");
+        assertThat(ways(van, "break-camp"))
+                .containsSubsequence("disconnect-city-water", "empty-cassette", "take-off-waste-hose")
+                .containsSubsequence("take-down-awning-room", "retract-awning", "drive-off-ramps", "pick-up-chocks")
+                .containsSubsequence("take-off-waste-hose", "disconnect-hookup-240v", "drive-off-ramps")
+                .containsSubsequence("raise-steadies", "drive-off-ramps");
+        assertThat(page(van, "connect-hookup-240v")).contains("10 A adapter with breaker").doesNotContain("blue");
+        assertThat(page(van, "change-over-gas")).contains("Changeover lever");
+        assertThat(page(van, "refuel-engine")).contains("Turn off the fridge, if it burns gas");
+        assertThat(page(van, "extend-awning")).contains("strap").doesNotContain("crank");
+        assertThat(page(van, "call-emergency-services")).contains("000");
+        assertThat(has(van, "connect-hookup-230v")).isFalse();
+        assertThat(has(van, "no-ac-on-shore")).isTrue();
+        assertThat(has(van, "dump-tanks-gravity")).isFalse();
+    }
+
+    @Test
+    void anElectricVanIsChargedAndNeverRefueled() {
+        String van = "goldcrest";
+
+        assertThat(ways(van, "set-up-on-site")).contains("connect-hookup-240v").doesNotContain("open-gas-supply");
+        assertThat(steps(van, "check-before-driving"))
+                .contains("electric-base-unplugged", "toilet-separating-shut")
+                .doesNotContain("set-gas-road");
+        assertThat(ways(van, "prepare-return")).contains("charge-electric-base", "empty-separating-toilet");
+        assertThat(page(van, "prepare-ferry-or-tunnel")).contains("it is electric", "Turn off the air heater");
+        assertThat(page(van, "run-air-heater"))
+                .contains("own tank", "Fuel vapor", "makes no hot water")
+                .doesNotContain("Open the gas");
+        assertThat(page(van, "air-conditioner-trips")).contains("house battery").doesNotContain("household outlet");
+        assertThat(page(van, "start-engine-and-move-off")).contains("Turn the drive on").doesNotContain("key?", " park ");
+        assertThat(page(van, "winterize-coach")).doesNotContain("hot, full heater");
+        assertThat(page(van, "store-lithium")).contains("about half", "0 °C");
+        assertThat(has(van, "refuel-engine")).isFalse();
+        assertThat(has(van, "engine-no-start")).isFalse();
+        assertThat(has(van, "heat-water")).isFalse();
+        assertThat(has(van, "fill-lp-at-pump")).isFalse();
+    }
+
+    @Test
+    void aWetHeaterOnGasIsNeverToldToReadTheFuelAndItsDriverFillsTheTank() {
+        String coach = "fieldfare";
+
+        assertThat(page(coach, "run-wet-heater-lp")).contains("radiators", "gas").doesNotContain("fuel", "diesel");
+        assertThat(page(coach, "no-heat")).contains("radiators").doesNotContain("warm-air vents", "Fuel gauge");
+        assertThat(page(coach, "fill-lp-at-pump"))
+                .contains("Gas adapter, dish", "80 percent", "The rule in Germany")
+                .doesNotContain("attendant");
+        assertThat(ways(coach, "prepare-return")).contains("fill-lp-at-pump");
+        assertThat(ways(coach, "refuel-engine")).containsSubsequence("stop-wet-heater", "close-gas-supply");
+        assertThat(steps(coach, "refuel-engine")).containsSubsequence("hydronic-lp", "lp-remote-valve-off", "turn-off-gas");
+        assertThat(ways(coach, "camp-below-freezing")).contains("run-wet-heater-lp");
+        assertThat(page(coach, "open-gas-supply")).contains("Hob gas tap", "Heating gas tap", "Fridge gas tap");
+        assertThat(page(coach, "call-emergency-services")).contains("112");
+        assertThat(has(coach, "refill-lp-tank")).isFalse();
+        assertThat(has(coach, "change-gas-cylinder")).isFalse();
+    }
+
+    @Test
+    void aCamperOnAPickupPlugsInAtAHouseOutletAndHeatsWaterAsItRuns() {
+        String camper = "siskin";
+
+        assertThat(ways(camper, "set-up-on-site"))
+                .containsExactly(
+                        "level-with-ramps",
+                        "connect-house-outlet",
+                        "set-up-entry-step",
+                        "connect-city-water",
+                        "open-gas-supply");
+        assertThat(ways(camper, "break-camp"))
+                .containsSubsequence("disconnect-city-water", "empty-cassette", "disconnect-house-outlet", "drive-off-ramps")
+                .contains("stow-solar-panel");
+        assertThat(page(camper, "change-gas-cylinder"))
+                .contains("Find the empty cylinder by lifting")
+                .doesNotContain("gauge");
+        assertThat(steps(camper, "check-before-driving")).contains("water-heater-tankless-off", "solar-portable-strapped");
+        assertThat(steps(camper, "refuel-engine")).contains("water-heater-tankless-off");
+        assertThat(page(camper, "winterize-coach")).contains("drain plugs").doesNotContain("hot, full heater");
+        assertThat(page(camper, "camp-below-freezing")).doesNotContain("Leave it on with its power");
+        assertThat(page(camper, "run-air-heater")).contains("Open the gas", "makes no hot water").doesNotContain("fuel");
+        assertThat(page(camper, "no-ac-on-shore")).contains("RESET");
+        assertThat(page(camper, "test-site-outlet")).contains("120 V");
+        assertThat(has(camper, "connect-shore-30a")).isFalse();
+        assertThat(has(camper, "connect-smaller-supply")).isFalse();
+    }
+
+    @Test
+    void ofTwoGeneratorsEachGoesOff() {
+        String coach = "shearwater";
+
+        for (String page : List.of("refuel-engine", "prepare-ferry-or-tunnel", "leave-coach-alone", "shut-down-coach")) {
+            assertThat(page(coach, page))
+                    .as(page)
+                    .contains("each generator", "Diesel generator switch", "Gasoline generator switch");
+        }
+        assertThat(page(coach, "start-generator"))
+                .contains("Choose one of the generators", "Diesel generator", "Gasoline generator")
+                .doesNotContain("up to 8,000 W");
+        assertThat(ways(coach, "set-up-on-site"))
+                .containsSubsequence("chock-wheels", "connect-shore-50a", "connect-second-inlet", "level-with-jacks")
+                .containsSubsequence("connect-city-water", "connect-sewer-at-site");
+        assertThat(ways(coach, "break-camp"))
+                .containsSubsequence("disconnect-second-inlet", "retract-jacks", "disconnect-shore-power");
+        assertThat(page(coach, "camp-below-freezing")).contains("ice maker", "washer");
+        assertThat(has(coach, "open-gas-supply")).isFalse();
+        assertThat(has(coach, "respond-gas-alarm")).isFalse();
+    }
+
+    @Test
+    void aPortableGeneratorIsPackedColdAndNeverRunsByItself() {
+        String van = "wagtail";
+
+        assertThat(ways(van, "break-camp")).contains("pack-portable-generator", "disconnect-house-outlet");
+        assertThat(steps(van, "stay-overnight-no-hookup")).contains("generator-portable-off").doesNotContain("set-heat-low-60");
+        assertThat(steps(van, "leave-coach-alone")).contains("generator-portable-off");
+        assertThat(page(van, "prepare-ferry-or-tunnel")).contains("Ask days ahead whether the portable generator");
+        assertThat(page(van, "check-before-driving")).contains("strapped upright", "Cap each canister");
+        assertThat(page(van, "connect-house-outlet")).contains("made for 20 A", "Adapter to 15 A");
+        assertThat(page(van, "use-calorifier")).contains("The engine heats the water");
+        assertThat(has(van, "start-generator")).isFalse();
+        assertThat(has(van, "air-conditioner-trips")).isTrue();
+    }
+
+    @Test
+    void eachCallsForHelpAsItsCountryDoes() {
+        for (Unit unit : check.units()) {
+            Country country = check.fleet().country(unit).orElseThrow();
+
+            assertThat(page(unit.id(), "call-emergency-services"))
+                    .as(unit.id())
+                    .contains(country.emergency().get(0).number());
+        }
     }
 
     @Test
@@ -255,17 +404,6 @@ final class BuildsTest {
         assertThat(has(coach, "open-gas-supply")).isFalse();
     }
 
-    @Test
-    void eachCallsForHelpAsItsCountryDoes() {
-        for (Unit unit : check.units()) {
-            Country country = check.fleet().country(unit).orElseThrow();
-
-            assertThat(page(unit.id(), "call-emergency-services"))
-                    .as(unit.id())
-                    .contains(country.emergency().get(0).number());
-        }
-    }
-
     private static boolean has(String coach, String id) {
         return coach(coach).procedures().stream().anyMatch(it -> it.id().equals(id));
     }
@@ -287,8 +425,7 @@ final class BuildsTest {
 
     /** The procedures that its steps lead to, in their order, without those in which the whole page begins and ends. */
     private static List<String> ways(String coach, String id) {
-        return filled(coach, id)
-                .steps()
+        return filled(coach, id).steps()
                 .flatMap(step -> step.text().stream())
                 .flatMap(Block::links)
                 .map(link -> link.target().written())
@@ -320,7 +457,7 @@ final class BuildsTest {
             page.append("## ").append(ending.title()).append('\n');
             ending.text().forEach(block -> page.append(text(block)));
         });
-        return page.toString();
+        return page.toString().replace('\u00a0', ' ').replace('\u202f', ' ');
     }
 
     private static String text(Block block) {

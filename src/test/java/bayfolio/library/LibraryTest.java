@@ -3,6 +3,8 @@ package bayfolio.library;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.model.Equipment;
+import bayfolio.model.EquipmentKinds;
 import bayfolio.model.PublishedSource;
 import bayfolio.model.Role;
 import bayfolio.model.Switch;
@@ -22,6 +24,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeAll;
@@ -55,12 +58,30 @@ final class LibraryTest {
     }
 
     @Test
-    void everyScriptAppliesToACoachOfTheFleet() {
+    void everyScriptAppliesToACoachOfTheFleetOrOfTheBuilds() {
+        List<Unit> coaches = Stream.concat(reading.fleet().units().stream(), builds().fleet().units().stream())
+                .toList();
+
         assertThat(reading.library().scripts())
-                .allSatisfy(
-                        script -> assertThat(reading.fleet().units().stream().filter(script::appliesTo))
-                                .as(script.id())
-                                .isNotEmpty());
+                .allSatisfy(script -> assertThat(coaches.stream().filter(script::appliesTo))
+                        .as(script.id())
+                        .isNotEmpty());
+    }
+
+    @Test
+    void everyKindOfEquipmentIsOnACoachOfTheFleetOrOfTheBuilds() {
+        EquipmentKinds kinds = reading.fleet().equipment();
+        Set<String> there = Stream.of(reading, builds())
+                .flatMap(each -> each.fleet().units().stream()
+                        .flatMap(unit -> each.fleet().equipment().on(unit).stream()))
+                .map(Equipment::id)
+                .collect(Collectors.toCollection(TreeSet::new));
+
+        assertThat(there).containsAll(kinds.all().stream().map(Equipment::id).toList());
+    }
+
+    private static FleetReader.Reading builds() {
+        return FleetReader.read(new Folder(BuildsTest.BUILDS));
     }
 
     @Test

@@ -14,7 +14,10 @@ import bayfolio.model.Unit;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Flags a supply from the generator that does not agree with the generator. */
+/**
+ * Flags a supply from the generator that does not agree with the generator. Of several sets the description tells the first
+ * one's plate.
+ */
 public final class GeneratorSupply implements Rule {
     /** Plates round. */
     private static final double TOLERANCE = 1.01;
@@ -25,6 +28,7 @@ public final class GeneratorSupply implements Rule {
         Optional<Facts> generator = unit.generator().map(Generator::facts);
         return unit.supplies().stream()
                 .filter(supply -> supply.source() == Supply.Source.GENERATOR)
+                .limit(generator.isPresent() ? 1 : Long.MAX_VALUE)
                 .flatMap(supply -> generator
                         .map(it -> check(supply, it, unit.region()))
                         .orElseGet(() -> Stream.of(missing(supply))));

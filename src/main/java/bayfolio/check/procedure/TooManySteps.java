@@ -6,10 +6,15 @@ import bayfolio.finding.Finding;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Step;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Flags more than seven steps in one go, or more than ten on a page, as they are on this coach. */
+/**
+ * Flags more than seven steps in one go, or more than ten on a page, as they are on this coach. A page that is ticked off has
+ * what the coach has, one kind after the other, so that there the steps of each file count by themselves.
+ */
 public final class TooManySteps implements Rule {
     private static final int MOST_OF_A_PART = 7;
     private static final int MOST_OF_A_PAGE = 10;
@@ -23,11 +28,12 @@ public final class TooManySteps implements Rule {
     private static Stream<Finding> told(Procedure procedure, List<Procedure.Part> page) {
         boolean ticked = procedure.head().facts().find(Head.TICKED).orElse(false);
         Stream<Finding> parts = page.stream()
-                .flatMap(part -> more(
-                        ticked ? MOST_OF_A_PAGE : MOST_OF_A_PART,
-                        part.steps(),
-                        of(part, page) + called(procedure),
-                        "Divide it by `###` headings where the reader can rest."));
+                .flatMap(part -> (ticked ? byFile(part.steps()) : Stream.of(part.steps()))
+                        .flatMap(steps -> more(
+                                ticked ? MOST_OF_A_PAGE : MOST_OF_A_PART,
+                                steps,
+                                of(part, page) + called(procedure),
+                                "Divide it by `###` headings where the reader can rest.")));
         return ticked
                 ? parts
                 : Stream.concat(
@@ -40,6 +46,12 @@ public final class TooManySteps implements Rule {
                                 "a page of " + called(procedure),
                                 "Say where it is safe to stop, with `**Safe to stop:**` and why, and begin the next page with a"
                                         + " `###` heading and its anchor."));
+    }
+
+    private static Stream<List<Step>> byFile(List<Step> steps) {
+        return steps.stream().collect(Collectors.groupingBy(step -> step.at().file(), LinkedHashMap::new, Collectors.toList()))
+                .values()
+                .stream();
     }
 
     private static String of(Procedure.Part part, List<Procedure.Part> page) {

@@ -66,6 +66,9 @@ final class ElectricRelations {
     /** IEC 60364-7-708 and national annexes; the outlets are those of EN 60309-2. */
     private static final Set<Double> EUROPEAN = Set.of(3.0, 4.0, 6.0, 8.0, 10.0, 13.0, 16.0, 32.0);
 
+    /** Of 240 V: the flat pins of AS/NZS 3112, and the round plugs of Europe. */
+    private static final Set<Double> OF_240_VOLTS = Set.of(10.0, 15.0, 16.0, 32.0);
+
     /** Sizes of breakers: NEC 240.6 and IEC 60898, as far as coaches have them. */
     private static final Set<Double> BREAKERS = Set.of(10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 60.0);
 
@@ -195,7 +198,7 @@ final class ElectricRelations {
                     (supply, coach) -> there(supply, coach.unit().region()),
                     "{about} is of a size that no site of this region has",
                     "Read the plug of the coach: 15, 20 or 30 A of 120 V on one leg or 50 A on two in North America, "
-                            + "230 V on one leg in Europe."),
+                            + "230 or 240 V on one leg elsewhere."),
             error(
                     "cord-too-thin",
                     Pairs.onCoach(Cord.SHAPE, Cord.CONDUCTOR),
@@ -242,10 +245,17 @@ final class ElectricRelations {
                     "Rating is amps times volts of the supply. " + READ_BOTH),
             error(
                     "generator-and-its-supply",
-                    Pairs.records(Generator.SHAPE, Generator.POWER, Supply.SHAPE, Supply.AMPS)
-                            .where((generator, supply) -> supply.source() == Supply.Source.GENERATOR),
-                    (generator, supply) -> power(supply.facts())
-                            >= 0.85 * generator.facts().get(Generator.POWER).value(),
+                    Pairs.onCoach(Generator.SHAPE, Generator.POWER),
+                    (generator, coach) -> coach.unit().supplies().stream()
+                            .filter(it -> it.source() == Supply.Source.GENERATOR)
+                            .filter(it -> it.facts().has(Supply.AMPS))
+                            .findFirst()
+                            .map(it -> power(it.facts())
+                                    >= 0.85
+                                            * generator.facts()
+                                                    .get(Generator.POWER)
+                                                    .value())
+                            .orElse(true),
                     "the generator has a power that its supply does not agree with",
                     "Power is amps times volts times legs of the supply. " + READ_BOTH),
             error(
@@ -498,7 +508,9 @@ final class ElectricRelations {
         Facts facts = supply.facts();
         double amps = facts.get(Supply.AMPS).value();
         return region == Region.EUROPE
-                ? facts.get(Supply.VOLTS).value() == 230 && facts.get(Supply.LEGS) == 1 && EUROPEAN.contains(amps)
+                ? facts.get(Supply.LEGS) == 1
+                        && (facts.get(Supply.VOLTS).value() == 230 && EUROPEAN.contains(amps)
+                                || facts.get(Supply.VOLTS).value() == 240 && OF_240_VOLTS.contains(amps))
                 : facts.get(Supply.VOLTS).value() == 120
                         && NORTH_AMERICAN.contains(amps)
                         && facts.get(Supply.LEGS) == (amps == 50 ? 2 : 1);

@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -49,6 +50,9 @@ final class RoadRelations {
 
     /** In kg: the lightest rear axle that vans have with wheels in pairs; common practice, no source. */
     private static final double LIGHTEST_TWINS = 2300;
+
+    /** Countries outside Europe where coaches as Europe builds them are hired; their car licenses go further. Common practice. */
+    private static final Set<String> HEAVIER_CARS = Set.of("au", "nz");
 
     private static final Pattern EXHAUST_BRAKE = Pattern.compile("(?i)exhaust[ -]brake|engine[ -]brake|retarder");
 
@@ -311,6 +315,9 @@ final class RoadRelations {
                     "license-for-the-weight",
                     Pairs.onCoach(Weights.SHAPE, Weights.GROSS)
                             .where((weights, coach) -> coach.unit().region() == Region.EUROPE
+                                    && coach.country()
+                                            .filter(it -> HEAVIER_CARS.contains(it.id()))
+                                            .isEmpty()
                                     && weights.facts().get(Weights.GROSS).value() > 3500),
                     (weights, coach) -> coach.unit().facts().all(Unit.NOTES).stream()
                             .anyMatch(

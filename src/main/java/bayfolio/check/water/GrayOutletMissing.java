@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 
 /** Flags a gray tank that nothing on the coach can empty. */
 public final class GrayOutletMissing implements Rule {
-    private static final List<String> OUTLETS = List.of("sewer-outlet", "macerator-outlet");
+    private static final List<String> OUTLETS = List.of("sewer-outlet", "macerator-outlet", "gray-outlet");
 
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
@@ -25,7 +25,7 @@ public final class GrayOutletMissing implements Rule {
                                         tank.at(),
                                         "nothing empties tank `" + tank.id() + "`: "
                                                 + (unit.holds("gray-dump-valve")
-                                                        ? "there is a gray-dump-valve and no sewer-outlet"
+                                                        ? "there is a gray-dump-valve and no sewer-outlet or gray-outlet"
                                                         : "there is no gray-dump-valve and no gray-drain-tap"))
                                 .mend("Give the role to the valve and to the outlet, or to the tap that drains it."));
     }

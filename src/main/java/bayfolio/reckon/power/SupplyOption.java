@@ -97,9 +97,17 @@ public record SupplyOption(
         return outlets;
     }
 
+    /** A plug of 240 V for one size of outlet and no smaller one, AS/NZS 3112; an adapter for another is told as such. */
+    private static boolean flatPins(Supply cord) {
+        return cord.facts().get(Supply.VOLTS).value() == 240 && (amps(cord) == 10 || amps(cord) == 15);
+    }
+
     /** Smaller outlets that take the plug of the cord, or of an adapter on board, as it is. */
     private static List<SupplyOption> ofTheRegion(
             Unit unit, Supply cord, List<SupplyOption> outlets, Set<Double> seen) {
+        if (flatPins(cord)) {
+            return List.of();
+        }
         if (unit.region() == Region.EUROPE) {
             return EUROPEAN_POSTS.stream()
                     .filter(post -> post.value().value() < amps(cord)
