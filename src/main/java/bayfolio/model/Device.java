@@ -66,7 +66,11 @@ public record Device(
     }
 
     private static String word(Equipment kind) {
-        return kind.facts().get(Equipment.APPLIANCE).facts().find(DeviceFacts.WHAT).orElseGet(kind::id);
+        return kind.facts()
+                .get(Equipment.APPLIANCE)
+                .facts()
+                .find(DeviceFacts.WHAT)
+                .orElseGet(kind::id);
     }
 
     private static Device of(String word, List<Equipment> kinds) {
@@ -91,12 +95,19 @@ public record Device(
                         : Optional.of(Pattern.compile(
                                 called.stream().map(Pattern::quote).collect(Collectors.joining("|")),
                                 Pattern.CASE_INSENSITIVE)),
-                said.stream().allMatch(it -> it.facts().find(DeviceFacts.IN_THE_ROOM).orElse(false)),
-                said.stream().allMatch(it -> it.facts().find(DeviceFacts.ON_THE_ROOF).orElse(false)),
+                said.stream()
+                        .allMatch(it -> it.facts().find(DeviceFacts.IN_THE_ROOM).orElse(false)),
+                said.stream()
+                        .allMatch(it -> it.facts().find(DeviceFacts.ON_THE_ROOF).orElse(false)),
                 said.stream().allMatch(it -> it.facts().find(DeviceFacts.DRY).orElse(false)),
-                said.stream().anyMatch(it -> it.facts().find(DeviceFacts.HOLDS_DRINKING_WATER).orElse(false)),
-                said.stream().anyMatch(it -> it.facts().find(DeviceFacts.COOLS_ROOMS).orElse(false)),
-                kinds.stream().anyMatch(kind -> kind.facts().all(Equipment.GIVES).contains(Equipment.Gives.DC)),
+                said.stream()
+                        .anyMatch(it -> it.facts()
+                                .find(DeviceFacts.HOLDS_DRINKING_WATER)
+                                .orElse(false)),
+                said.stream()
+                        .anyMatch(it -> it.facts().find(DeviceFacts.COOLS_ROOMS).orElse(false)),
+                kinds.stream()
+                        .anyMatch(kind -> kind.facts().all(Equipment.GIVES).contains(Equipment.Gives.DC)),
                 Set.copyOf(warms));
     }
 

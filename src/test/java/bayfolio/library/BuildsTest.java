@@ -114,7 +114,9 @@ final class BuildsTest {
                 .containsSubsequence("take-down-awning-room", "retract-awning", "drive-off-ramps", "pick-up-chocks")
                 .containsSubsequence("take-off-waste-hose", "disconnect-hookup-240v", "drive-off-ramps")
                 .containsSubsequence("raise-steadies", "drive-off-ramps");
-        assertThat(page(van, "connect-hookup-240v")).contains("10 A adapter with breaker").doesNotContain("blue");
+        assertThat(page(van, "connect-hookup-240v"))
+                .contains("10 A adapter with breaker")
+                .doesNotContain("blue");
         assertThat(page(van, "change-over-gas")).contains("Changeover lever");
         assertThat(page(van, "refuel-engine")).contains("Turn off the fridge, if it burns gas");
         assertThat(page(van, "extend-awning")).contains("strap").doesNotContain("crank");
@@ -138,7 +140,9 @@ final class BuildsTest {
                 .contains("own tank", "Fuel vapor", "makes no hot water")
                 .doesNotContain("Open the gas");
         assertThat(page(van, "air-conditioner-trips")).contains("house battery").doesNotContain("household outlet");
-        assertThat(page(van, "start-engine-and-move-off")).contains("Turn the drive on").doesNotContain("key?", " park ");
+        assertThat(page(van, "start-engine-and-move-off"))
+                .contains("Turn the drive on")
+                .doesNotContain("key?", " park ");
         assertThat(page(van, "winterize-coach")).doesNotContain("hot, full heater");
         assertThat(page(van, "store-lithium")).contains("about half", "0 °C");
         assertThat(has(van, "refuel-engine")).isFalse();
@@ -151,14 +155,17 @@ final class BuildsTest {
     void aWetHeaterOnGasIsNeverToldToReadTheFuelAndItsDriverFillsTheTank() {
         String coach = "fieldfare";
 
-        assertThat(page(coach, "run-wet-heater-lp")).contains("radiators", "gas").doesNotContain("fuel", "diesel");
+        assertThat(page(coach, "run-wet-heater-lp"))
+                .contains("radiators", "gas")
+                .doesNotContain("fuel", "diesel");
         assertThat(page(coach, "no-heat")).contains("radiators").doesNotContain("warm-air vents", "Fuel gauge");
         assertThat(page(coach, "fill-lp-at-pump"))
                 .contains("Gas adapter, dish", "80 percent", "The rule in Germany")
                 .doesNotContain("attendant");
         assertThat(ways(coach, "prepare-return")).contains("fill-lp-at-pump");
         assertThat(ways(coach, "refuel-engine")).containsSubsequence("stop-wet-heater", "close-gas-supply");
-        assertThat(steps(coach, "refuel-engine")).containsSubsequence("hydronic-lp", "lp-remote-valve-off", "turn-off-gas");
+        assertThat(steps(coach, "refuel-engine"))
+                .containsSubsequence("hydronic-lp", "lp-remote-valve-off", "turn-off-gas");
         assertThat(ways(coach, "camp-below-freezing")).contains("run-wet-heater-lp");
         assertThat(page(coach, "open-gas-supply")).contains("Hob gas tap", "Heating gas tap", "Fridge gas tap");
         assertThat(page(coach, "call-emergency-services")).contains("112");
@@ -178,16 +185,20 @@ final class BuildsTest {
                         "connect-city-water",
                         "open-gas-supply");
         assertThat(ways(camper, "break-camp"))
-                .containsSubsequence("disconnect-city-water", "empty-cassette", "disconnect-house-outlet", "drive-off-ramps")
+                .containsSubsequence(
+                        "disconnect-city-water", "empty-cassette", "disconnect-house-outlet", "drive-off-ramps")
                 .contains("stow-solar-panel");
         assertThat(page(camper, "change-gas-cylinder"))
                 .contains("Find the empty cylinder by lifting")
                 .doesNotContain("gauge");
-        assertThat(steps(camper, "check-before-driving")).contains("water-heater-tankless-off", "solar-portable-strapped");
+        assertThat(steps(camper, "check-before-driving"))
+                .contains("water-heater-tankless-off", "solar-portable-strapped");
         assertThat(steps(camper, "refuel-engine")).contains("water-heater-tankless-off");
         assertThat(page(camper, "winterize-coach")).contains("drain plugs").doesNotContain("hot, full heater");
         assertThat(page(camper, "camp-below-freezing")).doesNotContain("Leave it on with its power");
-        assertThat(page(camper, "run-air-heater")).contains("Open the gas", "makes no hot water").doesNotContain("fuel");
+        assertThat(page(camper, "run-air-heater"))
+                .contains("Open the gas", "makes no hot water")
+                .doesNotContain("fuel");
         assertThat(page(camper, "no-ac-on-shore")).contains("RESET");
         assertThat(page(camper, "test-site-outlet")).contains("120 V");
         assertThat(has(camper, "connect-shore-30a")).isFalse();
@@ -198,7 +209,8 @@ final class BuildsTest {
     void ofTwoGeneratorsEachGoesOff() {
         String coach = "shearwater";
 
-        for (String page : List.of("refuel-engine", "prepare-ferry-or-tunnel", "leave-coach-alone", "shut-down-coach")) {
+        for (String page :
+                List.of("refuel-engine", "prepare-ferry-or-tunnel", "leave-coach-alone", "shut-down-coach")) {
             assertThat(page(coach, page))
                     .as(page)
                     .contains("each generator", "Diesel generator switch", "Gasoline generator switch");
@@ -221,7 +233,9 @@ final class BuildsTest {
         String van = "wagtail";
 
         assertThat(ways(van, "break-camp")).contains("pack-portable-generator", "disconnect-house-outlet");
-        assertThat(steps(van, "stay-overnight-no-hookup")).contains("generator-portable-off").doesNotContain("set-heat-low-60");
+        assertThat(steps(van, "stay-overnight-no-hookup"))
+                .contains("generator-portable-off")
+                .doesNotContain("set-heat-low-60");
         assertThat(steps(van, "leave-coach-alone")).contains("generator-portable-off");
         assertThat(page(van, "prepare-ferry-or-tunnel")).contains("Ask days ahead whether the portable generator");
         assertThat(page(van, "check-before-driving")).contains("strapped upright", "Cap each canister");
@@ -425,7 +439,8 @@ final class BuildsTest {
 
     /** The procedures that its steps lead to, in their order, without those in which the whole page begins and ends. */
     private static List<String> ways(String coach, String id) {
-        return filled(coach, id).steps()
+        return filled(coach, id)
+                .steps()
                 .flatMap(step -> step.text().stream())
                 .flatMap(Block::links)
                 .map(link -> link.target().written())

@@ -72,8 +72,8 @@ final class LibraryTest {
     void everyKindOfEquipmentIsOnACoachOfTheFleetOrOfTheBuilds() {
         EquipmentKinds kinds = reading.fleet().equipment();
         Set<String> there = Stream.of(reading, builds())
-                .flatMap(each -> each.fleet().units().stream()
-                        .flatMap(unit -> each.fleet().equipment().on(unit).stream()))
+                .flatMap(each ->
+                        each.fleet().units().stream().flatMap(unit -> each.fleet().equipment().on(unit).stream()))
                 .map(Equipment::id)
                 .collect(Collectors.toCollection(TreeSet::new));
 

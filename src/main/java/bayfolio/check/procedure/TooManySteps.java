@@ -49,7 +49,8 @@ public final class TooManySteps implements Rule {
     }
 
     private static Stream<List<Step>> byFile(List<Step> steps) {
-        return steps.stream().collect(Collectors.groupingBy(step -> step.at().file(), LinkedHashMap::new, Collectors.toList()))
+        return steps.stream()
+                .collect(Collectors.groupingBy(step -> step.at().file(), LinkedHashMap::new, Collectors.toList()))
                 .values()
                 .stream();
     }

@@ -252,7 +252,8 @@ final class ElectricRelations {
                             .findFirst()
                             .map(it -> power(it.facts())
                                     >= 0.85
-                                            * generator.facts()
+                                            * generator
+                                                    .facts()
                                                     .get(Generator.POWER)
                                                     .value())
                             .orElse(true),

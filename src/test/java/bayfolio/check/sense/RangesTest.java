@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
+import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
@@ -26,7 +27,9 @@ class RangesTest {
     RangesTest() {
         collect(Unit.SHAPE);
         collect(FleetFacts.SHAPE);
-        FleetReader.read(new Folder(Path.of("."))).fleet().roles().forEach(role -> words.add(role.id()));
+        Fleet fleet = FleetReader.read(new Folder(Path.of("."))).fleet();
+        fleet.roles().forEach(role -> words.add(role.id()));
+        words.addAll(fleet.equipment().devices().keySet());
     }
 
     @Test
