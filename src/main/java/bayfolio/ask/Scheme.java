@@ -10,7 +10,6 @@ import bayfolio.model.Notice;
 import bayfolio.model.Role;
 import bayfolio.model.Unit;
 import bayfolio.model.Whose;
-import bayfolio.model.ConditionWords;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.References;

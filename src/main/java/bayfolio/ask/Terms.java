@@ -4,7 +4,6 @@ import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
 import bayfolio.model.ConditionWords;
 import bayfolio.model.Kinds;
-
 import bayfolio.procedure.Script;
 import bayfolio.procedure.Stated;
 import bayfolio.source.Located;

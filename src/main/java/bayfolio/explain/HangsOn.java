@@ -6,7 +6,6 @@ import bayfolio.fact.Type;
 import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
-import bayfolio.model.Unit;
 import bayfolio.reckon.Question;
 import bayfolio.source.Place;
 import java.util.Comparator;
@@ -55,7 +54,8 @@ public final class HangsOn {
             }
         };
         Coach watched = new Coach(
-                watched(coach.fleet(), watch), coach.unit().with(coach.unit().facts().watched(watch)));
+                watched(coach.fleet(), watch),
+                coach.unit().with(coach.unit().facts().watched(watch)));
         asking.set(true);
         Explanations.of(question, watched, words);
         return facts;

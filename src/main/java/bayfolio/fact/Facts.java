@@ -249,9 +249,7 @@ public final class Facts {
         @Nullable Located<?>[] same = new Located<?>[values.length];
         for (int i = 0; i < values.length; i++) {
             @Nullable Located<?> value = values[i];
-            same[i] = value == null
-                    ? null
-                    : rebuilt(shape.keys().get(i).type(), value, Facts::asRead, record -> true);
+            same[i] = value == null ? null : rebuilt(shape.keys().get(i).type(), value, Facts::asRead, record -> true);
         }
         return new Facts(shape, at, same, new BitSet(), new BitSet());
     }

@@ -22,10 +22,10 @@ public record DeviceFacts(Facts facts) implements Described {
             "what", Type.ID, "The word that descriptions write as `what`; the kind's own id where left out.");
     public static final Key<List<Located<Appliance.Energy>>> ENERGY = DRAFT.optional(
             "energy", Type.list(Type.choice(Appliance.Energy.class)), "All that such a device may run on.");
-    public static final Key<List<Located<Appliance.Energy>>> ALWAYS = DRAFT.optional(
-            "always", Type.list(Type.choice(Appliance.Energy.class)), "What every such device runs on.");
-    public static final Key<List<Located<String>>> CALLED = DRAFT.optional(
-            "called", Type.list(Type.TEXT), "Parts of words, one of which its name or its note holds.");
+    public static final Key<List<Located<Appliance.Energy>>> ALWAYS =
+            DRAFT.optional("always", Type.list(Type.choice(Appliance.Energy.class)), "What every such device runs on.");
+    public static final Key<List<Located<String>>> CALLED =
+            DRAFT.optional("called", Type.list(Type.TEXT), "Parts of words, one of which its name or its note holds.");
     public static final Key<Boolean> IN_THE_ROOM =
             DRAFT.optional("in-the-room", Type.YES_NO, "Whether it stands in the room on any coach.");
     public static final Key<Boolean> ON_THE_ROOF =
@@ -36,7 +36,6 @@ public record DeviceFacts(Facts facts) implements Described {
             DRAFT.optional("cools-rooms", Type.YES_NO, "Whether it cools rooms, and not only food.");
     public static final Key<Boolean> HOLDS_DRINKING_WATER = DRAFT.optional(
             "holds-drinking-water", Type.YES_NO, "Whether what it holds is hot drinking water, to be drawn off.");
-    public static final Key<Boolean> DRY =
-            DRAFT.optional("dry", Type.YES_NO, "Whether no water runs through it.");
+    public static final Key<Boolean> DRY = DRAFT.optional("dry", Type.YES_NO, "Whether no water runs through it.");
     public static final Shape<DeviceFacts> SHAPE = DRAFT.done(DeviceFacts::new);
 }

@@ -79,13 +79,9 @@ public record Equipment(Facts facts) implements Described {
     public static final Key<List<Located<Gives>>> GIVES =
             DRAFT.optional("gives", Type.list(Type.choice(Gives.class)), "What it gives.");
     public static final Key<List<Located<Burns>>> BURNS = DRAFT.optional(
-            "burns",
-            Type.list(Type.choice(Burns.class)),
-            "What it burns; it must have a shut-off and an alarm then.");
+            "burns", Type.list(Type.choice(Burns.class)), "What it burns; it must have a shut-off and an alarm then.");
     public static final Key<String> TURN = DRAFT.optional(
-            "turn",
-            Type.ID,
-            "Its turn when a coach is set up at a site; several kinds may share one, such as `plug`.");
+            "turn", Type.ID, "Its turn when a coach is set up at a site; several kinds may share one, such as `plug`.");
     public static final Key<Standpoint> STANDS = DRAFT.optional(
             "stands", Type.choice(Standpoint.class), "Where one stands for it: inside, outside, at the driver's seat.");
     public static final Key<List<Located<String>>> SET_UP_BY =
@@ -96,18 +92,18 @@ public record Equipment(Facts facts) implements Described {
             "used-by",
             Type.list(Type.ID),
             "Procedures in which it is used and left safe with the last step, so that nothing is left to undo.");
-    public static final Key<Boolean> NEEDS_NO_SETTING_UP = DRAFT.optional(
-            "needs-no-setting-up", Type.YES_NO, "Whether nobody sets it up and nobody takes it down.");
-    public static final Key<List<Located<After>>> SET_UP_AFTER = DRAFT.optional(
-            "set-up-after", Type.list(Type.nested(After.SHAPE)), "What is set up before it.");
+    public static final Key<Boolean> NEEDS_NO_SETTING_UP =
+            DRAFT.optional("needs-no-setting-up", Type.YES_NO, "Whether nobody sets it up and nobody takes it down.");
+    public static final Key<List<Located<After>>> SET_UP_AFTER =
+            DRAFT.optional("set-up-after", Type.list(Type.nested(After.SHAPE)), "What is set up before it.");
     public static final Key<List<Located<After>>> UNDONE_AFTER = DRAFT.optional(
             "undone-after",
             Type.list(Type.nested(After.SHAPE)),
             "What is taken back before it, when camp is broken and in every other situation.");
     public static final Key<List<Located<String>>> CAN_BE = DRAFT.optional(
             "can-be", Type.list(Type.ID), "The states that it can take, the one in which it rests first.");
-    public static final Key<StatesOf> STATES = DRAFT.optional(
-            "states", Type.nested(StatesOf.SHAPE), "How it has to stand in each situation.");
+    public static final Key<StatesOf> STATES =
+            DRAFT.optional("states", Type.nested(StatesOf.SHAPE), "How it has to stand in each situation.");
     public static final Key<List<Located<String>>> TROUBLE =
             DRAFT.optional("trouble", Type.list(Type.ID), "Trouble guides for when it does not do what it should.");
     public static final Key<Boolean> NEEDS_NO_GUIDE = DRAFT.optional(
@@ -158,6 +154,7 @@ public record Equipment(Facts facts) implements Described {
 
     /** Whether one of these is a name for it: its own, or its turn. */
     public boolean isOneOf(List<String> turnsAndKinds) {
-        return turnsAndKinds.contains(id()) || turn().filter(turnsAndKinds::contains).isPresent();
+        return turnsAndKinds.contains(id())
+                || turn().filter(turnsAndKinds::contains).isPresent();
     }
 }

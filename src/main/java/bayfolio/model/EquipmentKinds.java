@@ -43,10 +43,11 @@ public final class EquipmentKinds {
         this.whole = whole;
         this.all.forEach(kind -> byId.putIfAbsent(kind.id(), kind));
         Set<String> known = new LinkedHashSet<>(byId.keySet());
-        byId.values().forEach(kind -> kind.facts().ifRead(Equipment.FEATURES).stream()
-                .flatMap(given -> given.value().stream())
-                .flatMap(given -> given.value().facts().ifRead(GivenFeature.ID).stream())
-                .forEach(id -> known.add(id.value())));
+        byId.values()
+                .forEach(kind -> kind.facts().ifRead(Equipment.FEATURES).stream()
+                        .flatMap(given -> given.value().stream())
+                        .flatMap(given -> given.value().facts().ifRead(GivenFeature.ID).stream())
+                        .forEach(id -> known.add(id.value())));
         this.words = new FeatureWords(known, whole);
         for (Equipment kind : byId.values()) {
             Condition<Presence> its = read(kind.facts().ifRead(Equipment.THERE_WHEN), findings);
@@ -63,13 +64,16 @@ public final class EquipmentKinds {
                                             ? its
                                             : read(given.facts().ifRead(GivenFeature.THERE_WHEN), findings))));
         }
-        byId.values().forEach(kind -> kind.facts().ifRead(Equipment.MUST_TELL).stream()
-                .flatMap(needs -> needs.value().stream())
-                .forEach(need -> told(need.value(), findings)));
+        byId.values()
+                .forEach(kind -> kind.facts().ifRead(Equipment.MUST_TELL).stream()
+                        .flatMap(needs -> needs.value().stream())
+                        .forEach(need -> told(need.value(), findings)));
         this.devices = Device.of(List.copyOf(byId.values()));
-        byId.values().forEach(kind -> kind.facts()
-                .all(Equipment.ROLES)
-                .forEach(role -> byRole.computeIfAbsent(role, it -> new ArrayList<>()).add(kind.id())));
+        byId.values()
+                .forEach(kind -> kind.facts()
+                        .all(Equipment.ROLES)
+                        .forEach(role -> byRole.computeIfAbsent(role, it -> new ArrayList<>())
+                                .add(kind.id())));
         circles(findings);
     }
 
@@ -97,8 +101,7 @@ public final class EquipmentKinds {
 
     private boolean hangsOn(String word, String wanted, Set<String> seen) {
         return when.getOrDefault(word, List.of()).stream()
-                .flatMap(condition ->
-                        java.util.stream.Stream.concat(condition.leaves(true), condition.leaves(false)))
+                .flatMap(condition -> java.util.stream.Stream.concat(condition.leaves(true), condition.leaves(false)))
                 .filter(Presence.OfFeature.class::isInstance)
                 .map(leaf -> ((Presence.OfFeature) leaf).word())
                 .anyMatch(next -> next.equals(wanted) || seen.add(next) && hangsOn(next, wanted, seen));
@@ -228,7 +231,8 @@ public final class EquipmentKinds {
                 ? when.getOrDefault(kind.id(), List.of()).stream()
                         .flatMap(condition -> condition.leaves(true))
                         .filter(Presence.OfThings.class::isInstance)
-                        .flatMap(leaf -> ((Presence.OfThings) leaf).roles().stream().flatMap(Set::stream))
+                        .flatMap(leaf ->
+                                ((Presence.OfThings) leaf).roles().stream().flatMap(Set::stream))
                         .collect(Collectors.toSet())
                 : Set.copyOf(said);
     }
@@ -241,9 +245,9 @@ public final class EquipmentKinds {
         on(unit).forEach(kind -> {
             Set<String> those = out.contains(kind.id()) ? withheld : free;
             those.add(kind.id());
-            kind.facts().all(Equipment.FEATURES).forEach(given -> given.facts()
-                    .find(GivenFeature.ID)
-                    .ifPresent(those::add));
+            kind.facts()
+                    .all(Equipment.FEATURES)
+                    .forEach(given -> given.facts().find(GivenFeature.ID).ifPresent(those::add));
         });
         withheld.removeAll(free);
         return withheld;
@@ -256,9 +260,7 @@ public final class EquipmentKinds {
                 .watched((record, key) -> record.ifRead(key).ifPresent(fact -> asked.add(fact.at()))));
         // What is asked for while a description is put together says nothing of the feature.
         asked.clear();
-        return has(watched, word) && !asked.isEmpty()
-                ? Optional.of(asked.get(asked.size() - 1))
-                : Optional.empty();
+        return has(watched, word) && !asked.isEmpty() ? Optional.of(asked.get(asked.size() - 1)) : Optional.empty();
     }
 
     /** What must tell a fact: things, {@code bank[chemistry = lithium]}, or a record of the coach, {@code generator}. */
@@ -286,12 +288,14 @@ public final class EquipmentKinds {
                 .flatMap(it -> new PresenceWords(words).read(it, findings));
         need.facts()
                 .ifRead(MustTell.FACT)
-                .filter(fact -> of.isPresent() && of.get().shape().key(fact.value()).isEmpty())
+                .filter(fact ->
+                        of.isPresent() && of.get().shape().key(fact.value()).isEmpty())
                 .ifPresent(fact -> findings.accept(Finding.error(
                                 "unknown-key",
                                 fact.at(),
                                 "a " + of.orElseThrow().shape().name() + " has no key `" + fact.value() + "`")
-                        .near(NearNames.to(fact.value(), of.orElseThrow().shape().keyNames()))));
+                        .near(NearNames.to(
+                                fact.value(), of.orElseThrow().shape().keyNames()))));
     }
 
     @Override
@@ -303,5 +307,4 @@ public final class EquipmentKinds {
     public int hashCode() {
         return all.hashCode();
     }
-
 }

@@ -51,9 +51,7 @@ sealed interface FactTest {
         public boolean of(Facts facts) {
             return facts.find(key)
                     .map(value -> wanted.test(
-                            value instanceof Quantity quantity
-                                    ? quantity.value()
-                                    : ((Number) value).doubleValue()))
+                            value instanceof Quantity quantity ? quantity.value() : ((Number) value).doubleValue()))
                     .orElse(false);
         }
     }

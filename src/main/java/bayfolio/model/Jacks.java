@@ -17,9 +17,7 @@ public record Jacks(Facts facts) implements Described {
     public static final Key<List<Located<String>>> CONTROLS =
             DRAFT.optional("controls", Type.list(Type.reference("switch")), "What works them.");
     public static final Key<List<Located<String>>> AFTER = DRAFT.optional(
-            "after",
-            Type.list(Type.ID),
-            "What must be set up before they go down, and stays so until they are up.");
+            "after", Type.list(Type.ID), "What must be set up before they go down, and stays so until they are up.");
     public static final Key<String> TOLERANCE = DRAFT.optional("tolerance", Type.TEXT, "How level is level enough.");
     public static final Key<String> CONDITIONS =
             DRAFT.optional("conditions", Type.TEXT, "How engine, brake and gear must stand.");

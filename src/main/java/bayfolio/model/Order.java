@@ -115,14 +115,14 @@ public final class Order {
         List<Rule> rules = new ArrayList<>();
         for (int i = 0; i < turns.size(); i++) {
             for (int j = i + 1; j < turns.size(); j++) {
-                rules.addAll(pairs(turns.get(i), turns.get(j).value(), kinds, turns.get(j).at(), back));
+                rules.addAll(pairs(
+                        turns.get(i), turns.get(j).value(), kinds, turns.get(j).at(), back));
             }
         }
         return rules;
     }
 
-    private static List<Rule> pairs(
-            Located<String> first, String then, List<Equipment> kinds, Place at, boolean back) {
+    private static List<Rule> pairs(Located<String> first, String then, List<Equipment> kinds, Place at, boolean back) {
         List<Rule> rules = new ArrayList<>();
         for (Equipment one : kinds) {
             for (Equipment two : kinds) {
@@ -227,7 +227,8 @@ public final class Order {
                     }
                 }
             }
-            reached.forEach(then -> before.computeIfAbsent(then, it -> new HashSet<>()).add(kind));
+            reached.forEach(
+                    then -> before.computeIfAbsent(then, it -> new HashSet<>()).add(kind));
         }
         return before;
     }

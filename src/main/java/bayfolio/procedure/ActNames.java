@@ -16,9 +16,9 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.HashSet;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 
@@ -32,18 +32,20 @@ record ActNames(Coach coach, Library library, Catalog words, boolean staff) impl
     private static final List<Standpoint> THERE =
             List.of(Standpoint.OUTSIDE, Standpoint.DRIVER_SEAT, Standpoint.INSIDE);
 
-    private static final List<Standpoint> BACK =
-            List.of(Standpoint.INSIDE, Standpoint.OUTSIDE, Standpoint.DRIVER_SEAT);
+    private static final List<Standpoint> BACK = List.of(Standpoint.INSIDE, Standpoint.OUTSIDE, Standpoint.DRIVER_SEAT);
 
     /** To which one comes by driving, so that what rests on the road rests there, too. */
-    private static final Set<Situation> FROM_THE_ROAD = EnumSet.of(
-            Situation.REFUELING, Situation.FERRY, Situation.RETURN, Situation.STANDING, Situation.PICKUP);
+    private static final Set<Situation> FROM_THE_ROAD =
+            EnumSet.of(Situation.REFUELING, Situation.FERRY, Situation.RETURN, Situation.STANDING, Situation.PICKUP);
 
     private record Act(Equipment kind, Standpoint place, Value.Pieces.Piece piece) {}
 
     @Override
     public Value find(String word) {
-        return Situation.named(word).filter(it -> it.word().equals(word)).<Value>map(this::pieces).orElse(new Value.Unknown());
+        return Situation.named(word)
+                .filter(it -> it.word().equals(word))
+                .<Value>map(this::pieces)
+                .orElse(new Value.Unknown());
     }
 
     @Override
@@ -69,7 +71,8 @@ record ActNames(Coach coach, Library library, Catalog words, boolean staff) impl
         for (Act act : acts) {
             if (several && !here.equals(Optional.of(act.place))) {
                 pieces.add(new Value.Pieces.Written(
-                        "\n### " + words.say("acts.place." + Type.word(act.place)) + "\n\n", act.kind.facts().at()));
+                        "\n### " + words.say("acts.place." + Type.word(act.place)) + "\n\n",
+                        act.kind.facts().at()));
             }
             here = Optional.of(act.place);
             pieces.add(act.piece);
@@ -98,11 +101,12 @@ record ActNames(Coach coach, Library library, Catalog words, boolean staff) impl
                     || !staff && coach.unit().outOfBounds().contains(kind.id())) {
                 continue;
             }
-            List<Acts.Section> sections = Acts.sections(library.translations().in(words.language(), each.script())).stream()
-                    .filter(section -> section.situations().contains(situation))
-                    .toList();
-            sections.forEach(section -> acts.add(new Act(
-                    kind, Order.place(kind, section.place()), new Value.Pieces.Filled(section.steps()))));
+            List<Acts.Section> sections =
+                    Acts.sections(library.translations().in(words.language(), each.script())).stream()
+                            .filter(section -> section.situations().contains(situation))
+                            .toList();
+            sections.forEach(section -> acts.add(
+                    new Act(kind, Order.place(kind, section.place()), new Value.Pieces.Filled(section.steps()))));
             if (sections.isEmpty()) {
                 wayOf(kind, situation)
                         .filter(way -> linked.add(way.value().id()))
@@ -117,7 +121,8 @@ record ActNames(Coach coach, Library library, Catalog words, boolean staff) impl
 
     private String step(Equipment kind, Script way, Situation situation) {
         String link = "[](procedure:" + way.id() + ")";
-        return "1. " + (situation == Situation.DRIVING ? words.say("acts.seen") + " " + link : link) + ". {#" + kind.id() + "}\n";
+        return "1. " + (situation == Situation.DRIVING ? words.say("acts.seen") + " " + link : link) + ". {#"
+                + kind.id() + "}\n";
     }
 
     /** The procedure that a page leads to where the file has no steps of its own for it. */

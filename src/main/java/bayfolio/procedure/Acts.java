@@ -43,8 +43,7 @@ public record Acts(Equipment equipment, Script script, boolean whole) {
     record Section(Set<Situation> situations, Optional<Standpoint> place, Template steps, Place at) {}
 
     /** What is wrong with its headings is told. */
-    public static Acts of(
-            Equipment written, SourceFile file, String body, int firstLine, Consumer<Finding> findings) {
+    public static Acts of(Equipment written, SourceFile file, String body, int firstLine, Consumer<Finding> findings) {
         Equipment equipment = new Equipment(written.facts().asRead());
         Script script = Script.of(
                 Form.EQUIPMENT,
@@ -93,7 +92,8 @@ public record Acts(Equipment equipment, Script script, boolean whole) {
             while (end < lines.length && !lines[end].startsWith("#")) {
                 end++;
             }
-            Place at = Place.of(script.file(), script.firstLine() + i, 1, lines[i].codePointCount(0, lines[i].length()));
+            Place at =
+                    Place.of(script.file(), script.firstLine() + i, 1, lines[i].codePointCount(0, lines[i].length()));
             String body = String.join("\n", List.of(lines).subList(i + 1, end)) + "\n";
             int first = script.firstLine() + i + 1;
             heading(lines[i], at, findings)
@@ -126,9 +126,11 @@ public record Acts(Equipment equipment, Script script, boolean whole) {
             }
             situation.ifPresent(situations::add);
         }
-        Optional<Standpoint> place = Optional.ofNullable(heading.group(2)).flatMap(name -> Stream.of(Standpoint.values())
-                .filter(it -> Type.word(it).equals(name.strip().toLowerCase(Locale.ROOT).replace(' ', '-')))
-                .findFirst());
+        Optional<Standpoint> place = Optional.ofNullable(heading.group(2))
+                .flatMap(name -> Stream.of(Standpoint.values())
+                        .filter(it -> Type.word(it)
+                                .equals(name.strip().toLowerCase(Locale.ROOT).replace(' ', '-')))
+                        .findFirst());
         if (heading.group(2) != null && place.isEmpty()) {
             findings.accept(Finding.error("unknown-situation", at, "nobody stands `" + heading.group(2) + "`")
                     .mend("Places are: inside, outside, driver seat."));

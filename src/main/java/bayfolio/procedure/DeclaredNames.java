@@ -106,7 +106,8 @@ final class DeclaredNames {
     /** What is behind the first word of a name. */
     private Declared root(String word) {
         return switch (word) {
-            case "has" -> fleet.equipment().whole()
+            case "has" ->
+                fleet.equipment().whole()
                         ? Declared.of(fleet.equipment().features(), it -> Declared.NONE)
                         : Declared.OPEN;
             case "unit" -> Declared.of(Unit.SHAPE);

@@ -12,8 +12,7 @@ record FeatureNames(Coach coach, boolean staff) implements Names {
     public Value find(String word) {
         FeatureWords words = coach.unit().equipment().words();
         return words.known().contains(word) || !words.whole()
-                ? new Value.Flag(
-                        (staff ? coach.features() : coach.unit().featuresForRenters()).contains(word))
+                ? new Value.Flag((staff ? coach.features() : coach.unit().featuresForRenters()).contains(word))
                 : new Value.Unknown();
     }
 

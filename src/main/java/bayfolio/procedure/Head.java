@@ -84,8 +84,7 @@ public record Head(Facts facts) implements Described {
             "on-the-phone",
             Type.list(Type.nested(OnThePhone.SHAPE)),
             "What staff read out while a renter does a step; it stands there in their copy alone.");
-    public static final Shape<Head> SHAPE =
-            DRAFT.formerly("works-out", ANSWERS).done(Head::new);
+    public static final Shape<Head> SHAPE = DRAFT.formerly("works-out", ANSWERS).done(Head::new);
 
     public String id() {
         return facts.get(ID);

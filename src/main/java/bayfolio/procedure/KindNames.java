@@ -24,7 +24,8 @@ record KindNames(Wording wording, String kind, boolean staff, boolean own) imple
         if (!staff && named.stream().anyMatch(Thing::forStaff)) {
             return Withheld.thing(kind, idOrRole);
         }
-        if (!named.isEmpty() && (staff || own || !named.stream().allMatch(wording.coach().unit()::worksWhatIsOutOfBounds))) {
+        if (!named.isEmpty()
+                && (staff || own || !named.stream().allMatch(wording.coach().unit()::worksWhatIsOutOfBounds))) {
             return new Value.Many(
                     idOrRole,
                     named.stream()

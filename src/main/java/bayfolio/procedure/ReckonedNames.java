@@ -55,7 +55,8 @@ record ReckonedNames(Wording wording) implements Names {
             return new Value.Absent("this coach has no fresh-water tank", "Guard the text with {{#has.gravity-fill}}.");
         }
         return new Value.Text(tanks.stream()
-                .map(it -> (tanks.size() > 1 ? it.name() + ": " : "") + dose(dose, it.facts().get(Tank.CAPACITY)))
+                .map(it -> (tanks.size() > 1 ? it.name() + ": " : "")
+                        + dose(dose, it.facts().get(Tank.CAPACITY)))
                 .collect(Collectors.joining("; ")));
     }
 

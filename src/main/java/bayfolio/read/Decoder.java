@@ -87,11 +87,7 @@ final class Decoder {
      * @param lists what may be named
      * @param films the fleet folder, beside whose descriptions cues lie; empty where what is read has none
      */
-    Decoder(
-            Function<Node, Place> places,
-            Lists lists,
-            Optional<Folder> films,
-            Consumer<Finding> findings) {
+    Decoder(Function<Node, Place> places, Lists lists, Optional<Folder> films, Consumer<Finding> findings) {
         this(places, lists, films, findings, Optional.empty(), Set.of());
     }
 
@@ -110,12 +106,7 @@ final class Decoder {
         this.told = told;
     }
 
-    Decoder(
-            SourceFile file,
-            int firstLine,
-            Lists lists,
-            Optional<Folder> films,
-            Consumer<Finding> findings) {
+    Decoder(SourceFile file, int firstLine, Lists lists, Optional<Folder> films, Consumer<Finding> findings) {
         this(node -> Yaml.place(file, node, firstLine), lists, films, findings);
     }
 

@@ -5,9 +5,9 @@ import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.finding.Finding;
+import bayfolio.model.Condition;
 import bayfolio.model.ConditionReader;
 import bayfolio.model.Country;
-import bayfolio.model.Condition;
 import bayfolio.model.Difference;
 import bayfolio.model.Equipment;
 import bayfolio.model.EquipmentKinds;
@@ -110,7 +110,8 @@ public final class FleetReader {
 
     /** One coach for itself, over the model that it names; empty where nobody knows what it is. */
     public static Optional<Unit> unit(Folder folder, SourceFile file, Consumer<Finding> findings) {
-        Lists lists = new Lists(Optional.empty(), Optional.of(equipment(folder, findings).kinds()));
+        Lists lists = new Lists(
+                Optional.empty(), Optional.of(equipment(folder, findings).kinds()));
         return Resolved.of(folder, file, lists, findings).flatMap(Resolved::unit);
     }
 
@@ -130,8 +131,7 @@ public final class FleetReader {
                 && sources.filter(it -> it.facts().whole()).isPresent()
                 && countries.stream().allMatch(it -> it.facts().whole());
         Equipped equipped = equipment(folder, findings::add);
-        Lists lists = new Lists(
-                roles.filter(it -> judged).map(FleetReader::byId), Optional.of(equipped.kinds()));
+        Lists lists = new Lists(roles.filter(it -> judged).map(FleetReader::byId), Optional.of(equipped.kinds()));
         Map<String, List<Finding>> ofModels = new TreeMap<>();
         Map<String, Optional<Model>> models = models(lists, ofModels);
         // Coaches are read beside what they share, each folder by itself; what comes of it keeps the order of the
@@ -150,8 +150,8 @@ public final class FleetReader {
         Map<String, Scripts> scriptsOfModels = new TreeMap<>();
         models.keySet().stream()
                 .filter(byModel::containsKey)
-                .forEach(model ->
-                        scriptsOfModels.put(model, scripts(Model.FOLDER + "/" + model, new Whose.OfAModel(model), equipped)));
+                .forEach(model -> scriptsOfModels.put(
+                        model, scripts(Model.FOLDER + "/" + model, new Whose.OfAModel(model), equipped)));
         List<Script> scripts = new ArrayList<>(shared.read);
         scriptsOfModels.values().forEach(it -> scripts.addAll(it.read));
         coaches.forEach(it -> scripts.addAll(it.scripts.read));
@@ -197,7 +197,9 @@ public final class FleetReader {
                 coach.unit.ifPresent(unit -> coach.difference.ifPresent(it -> differences.put(unit.id(), it))));
         Translations translations = new Translations(texts, new Rewording(reworded));
         return new Reading(
-                fleet.equipped(judged ? equipped.kinds() : EquipmentKinds.NONE).marked(marks).layered(differences),
+                fleet.equipped(judged ? equipped.kinds() : EquipmentKinds.NONE)
+                        .marked(marks)
+                        .layered(differences),
                 new Library(judged ? scripts : List.of(), judged ? equipped.acts() : List.of(), unread, translations),
                 names,
                 findings);
@@ -253,8 +255,8 @@ public final class FleetReader {
                 findings::add));
         Optional<Unit> unit =
                 resolved.flatMap(Resolved::unit).filter(it -> it.facts().read(Unit.ID));
-        Scripts scripts =
-                unit.map(it -> scripts(path, new Whose.OfACoach(it.id()), equipped)).orElse(new Scripts(List.of(), List.of()));
+        Scripts scripts = unit.map(it -> scripts(path, new Whose.OfACoach(it.id()), equipped))
+                .orElse(new Scripts(List.of(), List.of()));
         unit.ifPresent(it -> Photos.check(folder, it, findings::add));
         unit.ifPresent(it -> Films.check(folder, it, findings::add));
         // What is wrong in a model is told once, with all of its coaches.
@@ -376,9 +378,9 @@ public final class FleetReader {
             if (!block.text().isBlank()) {
                 List<Finding> ofBlock = new ArrayList<>();
                 Yaml.compose(file, block.text(), block.firstLine(), ofBlock::add)
-                        .ifPresent(node -> new Decoder(
-                                        file, block.firstLine(), Lists.ANY, Optional.empty(), ofBlock::add)
-                                .part(node, shape));
+                        .ifPresent(
+                                node -> new Decoder(file, block.firstLine(), Lists.ANY, Optional.empty(), ofBlock::add)
+                                        .part(node, shape));
                 // A block of comments says nothing, and that is no mistake.
                 ofBlock.removeIf(finding -> finding.code().equals("unreadable-file"));
                 findings.addAll(ofBlock);
@@ -474,8 +476,8 @@ public final class FleetReader {
                         .flatMap(file -> FileCache.read(file, FleetReader::acts, findings)))
                 .toList();
         List<Acts> acts = files.stream().flatMap(Optional::stream).toList();
-        boolean whole = files.stream().allMatch(Optional::isPresent)
-                && acts.stream().allMatch(Acts::whole);
+        boolean whole =
+                files.stream().allMatch(Optional::isPresent) && acts.stream().allMatch(Acts::whole);
         return new Equipped(
                 new EquipmentKinds(acts.stream().map(Acts::equipment).toList(), whole, findings), acts);
     }
@@ -550,17 +552,14 @@ public final class FleetReader {
     }
 
     /** A procedure or trouble guide, as Markdown below its head. */
-    static Optional<Script> script(
-            SourceFile file, Whose whose, FeatureWords words, Consumer<Finding> findings) {
+    static Optional<Script> script(SourceFile file, Whose whose, FeatureWords words, Consumer<Finding> findings) {
         return headed(file, findings).flatMap(text -> script(text, whose, words, findings));
     }
 
-    private static Optional<Script> script(
-            Headed text, Whose whose, FeatureWords words, Consumer<Finding> findings) {
+    private static Optional<Script> script(Headed text, Whose whose, FeatureWords words, Consumer<Finding> findings) {
         SourceFile file = text.file();
         return Yaml.compose(file, text.head(), 2, findings)
-                .flatMap(node ->
-                        new Decoder(file, 2, Lists.ANY, Optional.empty(), findings).record(node, Head.SHAPE))
+                .flatMap(node -> new Decoder(file, 2, Lists.ANY, Optional.empty(), findings).record(node, Head.SHAPE))
                 .filter(it -> it.facts().read(Head.ID))
                 .map(it -> Script.of(
                         form(file),

@@ -18,7 +18,9 @@ record Lists(Optional<Map<String, Role>> roles, Optional<EquipmentKinds> equipme
 
     /** Whatever role is named is let pass; equipment is that of a folder. */
     static Lists of(Folder folder) {
-        return new Lists(Optional.empty(), Optional.of(FleetReader.equipment(folder, told -> {}).kinds()));
+        return new Lists(
+                Optional.empty(),
+                Optional.of(FleetReader.equipment(folder, told -> {}).kinds()));
     }
 
     /** What an appliance may be; empty where it may be anything. */

@@ -13,11 +13,11 @@ import bayfolio.finding.Article;
 import bayfolio.measure.Quantity;
 import bayfolio.measure.Scale;
 import bayfolio.model.Country;
-import bayfolio.model.FactTexts;
 import bayfolio.model.Equipment;
 import bayfolio.model.EquipmentKinds;
-import bayfolio.model.GivenFeature;
+import bayfolio.model.FactTexts;
 import bayfolio.model.FleetFacts;
+import bayfolio.model.GivenFeature;
 import bayfolio.model.HireMarks;
 import bayfolio.model.Kinds;
 import bayfolio.model.Roles;
@@ -475,19 +475,20 @@ public final class ReferencePage {
                 """);
         row("Feature", "The coach has it when");
         row("---", "---");
-        EquipmentKinds kinds = FleetReader.equipment(new Folder(Path.of("no-folder-of-a-fleet")), told -> {}).kinds();
+        EquipmentKinds kinds = FleetReader.equipment(new Folder(Path.of("no-folder-of-a-fleet")), told -> {})
+                .kinds();
         Map<String, List<String>> when = new TreeMap<>();
         for (Equipment kind : kinds.all()) {
             String its = kind.facts().get(Equipment.THERE_WHEN);
             when.computeIfAbsent(kind.id(), it -> new ArrayList<>()).add(its);
             kind.facts()
                     .all(Equipment.FEATURES)
-                    .forEach(given -> when.computeIfAbsent(
-                                    given.facts().get(GivenFeature.ID), it -> new ArrayList<>())
+                    .forEach(given -> when.computeIfAbsent(given.facts().get(GivenFeature.ID), it -> new ArrayList<>())
                             .add(given.facts().find(GivenFeature.THERE_WHEN).orElse(its)));
         }
-        when.forEach((word, conditions) ->
-                row(code(word), conditions.stream().distinct().map(ReferencePage::code).collect(joining(" or "))));
+        when.forEach((word, conditions) -> row(
+                code(word),
+                conditions.stream().distinct().map(ReferencePage::code).collect(joining(" or "))));
     }
 
     private void models() {

@@ -17,8 +17,7 @@ import java.util.function.Consumer;
  */
 record Resolved(Optional<String> model, Optional<Unit> unit, Optional<Difference> difference) {
     /** A coach for itself, over the model that it names, which is read for it. */
-    static Optional<Resolved> of(
-            Folder folder, SourceFile file, Lists lists, Consumer<Finding> findings) {
+    static Optional<Resolved> of(Folder folder, SourceFile file, Lists lists, Consumer<Finding> findings) {
         return of(folder, file, lists, Layered.models(folder, file, findings), findings);
     }
 

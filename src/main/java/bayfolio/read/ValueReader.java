@@ -28,8 +28,7 @@ public final class ValueReader {
         List<Finding> findings = new ArrayList<>();
         String text = key.name() + ": " + Spelling.of(value, false);
         Yaml.compose(new SourceFile("", text), text, 1, findings::add)
-                .ifPresent(node ->
-                        new Decoder(it -> at, Lists.ANY, Optional.empty(), findings::add).part(node, shape));
+                .ifPresent(node -> new Decoder(it -> at, Lists.ANY, Optional.empty(), findings::add).part(node, shape));
         return findings;
     }
 }

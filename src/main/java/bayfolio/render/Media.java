@@ -112,7 +112,7 @@ public record Media(Map<String, Photograph> photographs, Map<String, Footage> fi
                     .forceSize(wide, high)
                     .imageType(BufferedImage.TYPE_INT_RGB)
                     .outputFormat("jpg")
-                    .outputQuality(0.78)
+                    .outputQuality(0.62)
                     .toOutputStream(bytes);
             sizes.put(wide, bytes.toByteArray());
         }

@@ -170,7 +170,8 @@ class AskedTest {
     @Test
     void everyFeatureHasALine() throws Exception {
         int lines = 0;
-        for (String feature : FleetReader.read(new Folder(Path.of(""))).fleet().equipment().features()) {
+        for (String feature :
+                FleetReader.read(new Folder(Path.of(""))).fleet().equipment().features()) {
             for (Answer row : ask("feature:" + feature).rows()) {
                 assertThat(row.at().file().path()).isEqualTo("units/" + row.coach() + "/unit.yaml");
                 assertThat(line(row)).as(row.toString()).containsPattern("^ *(- )?[a-z-]+: *\\S|^ +- ");

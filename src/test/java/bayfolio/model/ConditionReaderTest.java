@@ -27,10 +27,8 @@ class ConditionReaderTest {
     private static final Has<String> JACKS = new Has<>("jacks");
     private static final Has<String> DEF = new Has<>("def");
 
-    private static final FeatureWords WORDS = FleetReader.read(new Folder(Path.of("")))
-            .fleet()
-            .equipment()
-            .words();
+    private static final FeatureWords WORDS =
+            FleetReader.read(new Folder(Path.of(""))).fleet().equipment().words();
 
     private final List<Finding> findings = new ArrayList<>();
 

@@ -321,8 +321,8 @@ class DemoFleetFactsTest {
     @MethodSource("coaches")
     void houseBatteriesNameAllThatChargesThem(Unit coach) {
         Set<String> chargers = coach.appliances().stream()
-                .filter(it -> it.facts().get(Appliance.WHAT).charges()
-                        || it.id().contains("solar"))
+                .filter(it ->
+                        it.facts().get(Appliance.WHAT).charges() || it.id().contains("solar"))
                 .map(Thing::id)
                 .collect(Collectors.toSet());
         List<String> named = coach.banks().stream()

@@ -128,8 +128,7 @@ class FeatureTest {
                   - {id: b, name: B, what: fuel fill, access: free, roles: [fuel-filler]}
                 """);
         FACTS.put(
-                "hitch-ball-and-cable",
-                role("connections", "tow-hitch", "what: a trailer, access: free, side: rear"));
+                "hitch-ball-and-cable", role("connections", "tow-hitch", "what: a trailer, access: free, side: rear"));
         FACTS.put(
                 "hitch-pin-and-chains",
                 role(
@@ -163,8 +162,10 @@ class FeatureTest {
 
     @Test
     void everyWordHereIsGivenByAFile() {
-        assertThat(new TreeSet<>(
-                        FleetReader.read(new Folder(Path.of("."))).fleet().equipment().features()))
+        assertThat(new TreeSet<>(FleetReader.read(new Folder(Path.of(".")))
+                        .fleet()
+                        .equipment()
+                        .features()))
                 .containsAll(WORDS);
     }
 

@@ -6,7 +6,6 @@ import bayfolio.Asking;
 import bayfolio.Canaries;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
-import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
 import bayfolio.model.Condition;
@@ -19,7 +18,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -98,10 +98,8 @@ class GeneratedFilesTest {
         FleetReader.yaml(example("countries/us.yaml", examples.get(5)), Country.SHAPE, findings::add);
         FleetReader.acts(example("equipment/ramps.md", examples.get(6)), findings::add);
         FleetReader.yaml(example("marks.yaml", examples.get(7)), HireMarks.SHAPE, findings::add);
-        FleetReader.script(example("procedure.md", examples.get(8)),
-                Whose.ALL,
-                new FeatureWords(Set.of(), false),
-                findings::add);
+        FleetReader.script(
+                example("procedure.md", examples.get(8)), Whose.ALL, new FeatureWords(Set.of(), false), findings::add);
         FleetReader.yaml(
                 example("translation.md", examples.get(9).replace("---\n", "")), TranslationHead.SHAPE, findings::add);
         assertThat(Cues.chapters(example("walk.vtt", examples.get(11)), Chapter.SHAPE, findings::add))

@@ -30,7 +30,6 @@ import bayfolio.model.Weights;
 import bayfolio.model.Whose;
 import bayfolio.model.Words;
 import bayfolio.procedure.Head;
-import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.Located;

@@ -272,7 +272,12 @@ final class OneFaultTest {
     /** All that is told of the coach alone with one description spoilt. */
     private static List<Finding> told(SourceFile spoilt) {
         List<Finding> findings = new ArrayList<>();
-        List<Unit> units = Resolved.of(new Folder(Path.of(".")), spoilt, new Lists(Optional.of(roles), Optional.of(reading.fleet().equipment())), findings::add)
+        List<Unit> units = Resolved.of(
+                        new Folder(Path.of(".")),
+                        spoilt,
+                        new Lists(
+                                Optional.of(roles), Optional.of(reading.fleet().equipment())),
+                        findings::add)
                 .flatMap(Resolved::unit)
                 .filter(unit -> unit.facts().read(Unit.ID))
                 .stream()

@@ -12,7 +12,6 @@ import bayfolio.model.Fleet;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Head;
-import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.Place;
@@ -21,7 +20,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -85,7 +83,8 @@ final class RenameTest {
                                     finding -> {})
                             .orElseThrow()
                     : it);
-            List<Finding> findings = errors(Check.of(reading.fleet(), reading.library().with(scripts), screen, List.of()));
+            List<Finding> findings =
+                    errors(Check.of(reading.fleet(), reading.library().with(scripts), screen, List.of()));
 
             TreeSet<String> uses = uses(script.id());
             assertThat(places(findings)).as(script.id()).isEqualTo(uses);
@@ -172,7 +171,11 @@ final class RenameTest {
         });
         reading.fleet().equipment().all().stream()
                 .flatMap(kind -> Stream.of(
-                                Equipment.SET_UP_BY, Equipment.UNDONE_BY, Equipment.USED_BY, Equipment.STAFF_WORK, Equipment.TROUBLE)
+                                Equipment.SET_UP_BY,
+                                Equipment.UNDONE_BY,
+                                Equipment.USED_BY,
+                                Equipment.STAFF_WORK,
+                                Equipment.TROUBLE)
                         .flatMap(key -> kind.facts().find(key).stream()))
                 .flatMap(List::stream)
                 .filter(id -> id.value().equals(procedure))

@@ -34,8 +34,10 @@ public final class BurnsUnguarded implements Rule {
                 .toList();
         return missing.isEmpty()
                 ? Stream.of()
-                : Stream.of(proof.error("burns-unguarded", "no alarm watches it: " + named(missing))
-                        .mend("Describe the alarm and give it the role. A coach that burns something without it is not let out."));
+                : Stream.of(
+                        proof.error("burns-unguarded", "no alarm watches it: " + named(missing))
+                                .mend(
+                                        "Describe the alarm and give it the role. A coach that burns something without it is not let out."));
     }
 
     private static String named(List<String> roles) {

@@ -58,7 +58,10 @@ public final class EquipmentAgainstItself implements FleetRule {
                                         + other.facts().at().file().path())
                         .mend("Keep one of them."));
             } else if (!name.equals(kind.id())) {
-                findings.add(Finding.error("equipment-against-itself", at, "`" + kind.id() + "` stands in a file `" + name + ".md`")
+                findings.add(Finding.error(
+                                "equipment-against-itself",
+                                at,
+                                "`" + kind.id() + "` stands in a file `" + name + ".md`")
                         .mend("Call the file `" + kind.id() + ".md`."));
             }
         }
@@ -73,7 +76,8 @@ public final class EquipmentAgainstItself implements FleetRule {
         Stream<Finding> words = kind.facts().ifRead(Equipment.CAN_BE).stream()
                 .flatMap(states -> states.value().stream())
                 .filter(state -> !StatesOf.STATES.contains(state.value()))
-                .map(state -> Finding.error("equipment-against-itself", state.at(), "`" + state.value() + "` is no state")
+                .map(state -> Finding.error(
+                                "equipment-against-itself", state.at(), "`" + state.value() + "` is no state")
                         .near(NearNames.to(state.value(), StatesOf.STATES))
                         .mend("States are: " + String.join(", ", StatesOf.STATES) + "."));
         Stream<Finding> taken = kind.facts().ifRead(Equipment.STATES).stream()
@@ -100,11 +104,14 @@ public final class EquipmentAgainstItself implements FleetRule {
         Stream<Finding> itself = kind.facts().ifRead(Equipment.UNDONE_BY).stream()
                 .flatMap(ids -> ids.value().stream())
                 .filter(id -> there.contains(id.value()))
-                .map(id -> Finding.error(
-                                "equipment-against-itself",
-                                id.at(),
-                                "procedure `" + id.value() + "` sets up `" + kind.id() + "`, and cannot undo itself")
-                        .mend("Name the procedure that takes it back, or name it under `used-by` if its last step does."));
+                .map(
+                        id -> Finding.error(
+                                        "equipment-against-itself",
+                                        id.at(),
+                                        "procedure `" + id.value() + "` sets up `" + kind.id()
+                                                + "`, and cannot undo itself")
+                                .mend(
+                                        "Name the procedure that takes it back, or name it under `used-by` if its last step does."));
         boolean says = Stream.of(Equipment.SET_UP_BY, Equipment.USED_BY, Equipment.NEEDS_NO_SETTING_UP)
                 .anyMatch(kind.facts()::has);
         boolean guided = Stream.of(Equipment.TROUBLE, Equipment.NEEDS_NO_GUIDE).anyMatch(kind.facts()::has);
@@ -174,7 +181,8 @@ public final class EquipmentAgainstItself implements FleetRule {
                                 "`" + conflict.said().first() + "` comes before `"
                                         + conflict.said().then() + "` here, and after it by "
                                         + conflict.against().stream()
-                                                .map(rule -> rule.at().file().path() + ":" + rule.at().line())
+                                                .map(rule -> rule.at().file().path() + ":"
+                                                        + rule.at().line())
                                                 .distinct()
                                                 .collect(Collectors.joining(", ")))
                         .mend("One of them must not be so on every coach: leave out its `must`."));

@@ -11,10 +11,12 @@ import java.util.stream.Stream;
 public final class NoGuideForIt implements Rule {
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
-        return Proof.of(coach).filter(proof -> !proof.outOfBounds())
+        return Proof.of(coach)
+                .filter(proof -> !proof.outOfBounds())
                 .filter(proof -> proof.says(Equipment.TROUBLE))
                 .filter(proof -> proof.applying(Equipment.TROUBLE, Form.TROUBLE).isEmpty())
                 .map(proof -> proof.error("no-guide-for-it", "no trouble guide of its handbook is about it")
-                        .mend("Write one that is for this coach, and name it under `trouble` of " + proof.file() + "."));
+                        .mend("Write one that is for this coach, and name it under `trouble` of " + proof.file()
+                                + "."));
     }
 }

@@ -13,9 +13,12 @@ import java.util.stream.Stream;
 public final class NoWayBack implements Rule {
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
-        return Proof.of(coach).filter(proof -> !proof.outOfBounds()).filter(NoWayBack::lacks).map(proof -> proof.error(
-                        "no-way-back", "no page of its handbook takes it back")
-                .mend("Write a procedure that is for this coach, and name it under `undone-by` of " + proof.file() + "."));
+        return Proof.of(coach)
+                .filter(proof -> !proof.outOfBounds())
+                .filter(NoWayBack::lacks)
+                .map(proof -> proof.error("no-way-back", "no page of its handbook takes it back")
+                        .mend("Write a procedure that is for this coach, and name it under `undone-by` of "
+                                + proof.file() + "."));
     }
 
     /** What renters set up they must be able to take back, wherever it must rest while they have the coach. */

@@ -11,12 +11,13 @@ import java.util.stream.Stream;
 public final class NoWayToSetUp implements Rule {
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
-        return Proof.of(coach).filter(proof -> !proof.outOfBounds())
+        return Proof.of(coach)
+                .filter(proof -> !proof.outOfBounds())
                 .filter(proof -> proof.says(Equipment.SET_UP_BY) || proof.says(Equipment.USED_BY))
                 .filter(proof -> proof.settingUp().isEmpty()
                         && proof.applying(Equipment.USED_BY, Form.PROCEDURE).isEmpty())
                 .map(proof -> proof.error("no-way-to-set-up", "no page of its handbook sets it up")
-                        .mend("Write a procedure that is for this coach, and name it under `set-up-by` of " + proof.file()
-                                + "."));
+                        .mend("Write a procedure that is for this coach, and name it under `set-up-by` of "
+                                + proof.file() + "."));
     }
 }

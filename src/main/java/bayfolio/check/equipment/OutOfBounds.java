@@ -27,7 +27,8 @@ public final class OutOfBounds implements Rule {
                 .toList();
         return proof.coach().library().scripts().stream()
                 .filter(script -> ids.contains(script.id()) && !script.forStaff())
-                .filter(script -> !proof.coach().library().applies(script, proof.coach().unit()))
+                .filter(script ->
+                        !proof.coach().library().applies(script, proof.coach().unit()))
                 .map(Script::id)
                 .toList();
     }
@@ -41,8 +42,10 @@ public final class OutOfBounds implements Rule {
                                         ? ""
                                         : fallen.stream()
                                                 .map(id -> "`" + id + "`")
-                                                .collect(Collectors.joining(", ", ", and these pages fall away: ", ""))))
-                .mend("Is it the renter's after all? Then change the `access` of what works it. Else say under `accept` that it"
-                        + " is so.");
+                                                .collect(
+                                                        Collectors.joining(", ", ", and these pages fall away: ", ""))))
+                .mend(
+                        "Is it the renter's after all? Then change the `access` of what works it. Else say under `accept` that it"
+                                + " is so.");
     }
 }

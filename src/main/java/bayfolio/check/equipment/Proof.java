@@ -17,8 +17,7 @@ record Proof(CheckedCoach coach, Equipment kind) {
     /** Of all kinds that a coach has; nothing is asked of a draft. */
     static Stream<Proof> of(CheckedCoach coach) {
         Unit unit = coach.unit();
-        return unit.draft() ? Stream.of() : unit.equipment().on(unit).stream()
-                        .map(kind -> new Proof(coach, kind));
+        return unit.draft() ? Stream.of() : unit.equipment().on(unit).stream().map(kind -> new Proof(coach, kind));
     }
 
     /** Whether only staff may use it, so that renters need no way to it. */
@@ -28,7 +27,10 @@ record Proof(CheckedCoach coach, Equipment kind) {
 
     /** Where it stands in the description that the coach has it. */
     Place at() {
-        return coach.unit().equipment().at(coach.unit(), kind.id()).orElseGet(() -> coach.unit().facts().at());
+        return coach.unit()
+                .equipment()
+                .at(coach.unit(), kind.id())
+                .orElseGet(() -> coach.unit().facts().at());
     }
 
     /** Those of the scripts named under a key that are for this coach. */

@@ -37,7 +37,8 @@ public final class StateUnsaid implements Rule {
 
     private static boolean stated(CheckedCoach coach, String fact) {
         try {
-            return !Stated.under(fact, coach.coach(), coach.library(), coach.words()).isEmpty();
+            return !Stated.under(fact, coach.coach(), coach.library(), coach.words())
+                    .isEmpty();
         } catch (UnreadException told) {
             return true;
         }

@@ -21,7 +21,9 @@ public final class TwoWays implements Rule {
     private static Stream<Finding> told(Proof proof, List<Script> ways, String what) {
         return Stream.of(true, false)
                 .flatMap(staff -> toldOf(
-                        proof, ways.stream().filter(way -> way.forStaff() == staff).toList(), what));
+                        proof,
+                        ways.stream().filter(way -> way.forStaff() == staff).toList(),
+                        what));
     }
 
     private static Stream<Finding> toldOf(Proof proof, List<Script> ways, String what) {
@@ -33,6 +35,7 @@ public final class TwoWays implements Rule {
                                         + ways.stream()
                                                 .map(script -> "`" + script.id() + "`")
                                                 .collect(Collectors.joining(", ")))
-                        .mend("Let the `when` of each tell the coaches apart, or take one out of " + proof.file() + "."));
+                        .mend("Let the `when` of each tell the coaches apart, or take one out of " + proof.file()
+                                + "."));
     }
 }

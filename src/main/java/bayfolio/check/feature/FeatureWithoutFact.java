@@ -54,7 +54,9 @@ public final class FeatureWithoutFact implements Rule {
     private static List<Facts> telling(Unit unit, Presence meant) {
         return meant instanceof Presence.OfThings things
                 ? things.things(unit).map(Described::facts).toList()
-                : meant instanceof Presence.OfRecord record ? record.records(unit).toList() : List.of();
+                : meant instanceof Presence.OfRecord record
+                        ? record.records(unit).toList()
+                        : List.of();
     }
 
     @Override

@@ -22,8 +22,10 @@ public final class FeatureWithoutRole implements Rule {
                                         unit.equipment()
                                                 .at(unit, kind.id())
                                                 .orElse(unit.facts().at()),
-                                        "this coach has the feature `" + kind.id() + "`, and nothing on it has the role `"
-                                                + String.join("` or `", kind.facts().all(Equipment.WORKED_BY)) + "`")
+                                        "this coach has the feature `" + kind.id()
+                                                + "`, and nothing on it has the role `"
+                                                + String.join(
+                                                        "` or `", kind.facts().all(Equipment.WORKED_BY)) + "`")
                                 .mend("Give the role to what works it, or take out what this coach does not have."));
     }
 

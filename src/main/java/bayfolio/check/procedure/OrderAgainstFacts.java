@@ -62,7 +62,8 @@ public final class OrderAgainstFacts implements Rule {
                         unit.slides().stream().flatMap(it -> all(it.facts(), Slide.AFTER)))
                 .flatMap(it -> it)
                 .filter(turn -> kinds.whole() && !kinds.turns().contains(turn.value()))
-                .map(turn -> Finding.error("unknown-turn", turn.at(), "no equipment has the turn `" + turn.value() + "`")
+                .map(turn -> Finding.error(
+                                "unknown-turn", turn.at(), "no equipment has the turn `" + turn.value() + "`")
                         .near(NearNames.to(turn.value(), kinds.turns()))
                         .mend("Turns are: " + String.join(", ", kinds.turns()) + "."));
     }

@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
 
 /** What appliances run on, by their kind; common practice, no source. */
 final class Energies {
-    private static final Set<Energy> BURNT = EnumSet.of(Energy.GAS, Energy.DIESEL, Energy.GASOLINE, Energy.BUTANE, Energy.SPIRIT);
+    private static final Set<Energy> BURNT =
+            EnumSet.of(Energy.GAS, Energy.DIESEL, Energy.GASOLINE, Energy.BUTANE, Energy.SPIRIT);
 
     /** Chargers that the running engine drives, by their names. */
     private static final Pattern BY_THE_ENGINE =

@@ -1,10 +1,10 @@
 package bayfolio.check.sense;
 
 import bayfolio.model.Appliance;
-import bayfolio.model.Device;
 import bayfolio.model.Awning;
 import bayfolio.model.Compartment;
 import bayfolio.model.Connection;
+import bayfolio.model.Device;
 import bayfolio.model.Door;
 import bayfolio.model.Gauge;
 import bayfolio.model.Item;

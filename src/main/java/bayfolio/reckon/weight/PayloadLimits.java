@@ -154,8 +154,9 @@ public record PayloadLimits(
 
     /** What holds drinking water, by whatever it is heated; the closed loop of a hydronic heater is full on the scale, too. */
     private static Stream<Appliance> heaters(Unit unit) {
-        return unit.appliances().stream().filter(it ->
-                it.facts().get(Appliance.WHAT).holdsDrinkingWater() && it.facts().has(Appliance.CAPACITY));
+        return unit.appliances().stream()
+                .filter(it -> it.facts().get(Appliance.WHAT).holdsDrinkingWater()
+                        && it.facts().has(Appliance.CAPACITY));
     }
 
     /** Names of the water heaters. */

@@ -54,7 +54,7 @@ final class SearchIndex {
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}]{3,}");
 
     /** A word that stands in a larger share of all texts tells none from another. */
-    private static final int MOST = 3;
+    private static final int MOST = 14;
 
     /**
      * One line of the file.
