@@ -276,9 +276,12 @@ class DemoFleetFactsTest {
                 .filter(Gauge.class::isInstance)
                 .flatMap(gauge -> gauge.facts().find(Gauge.REPLACE_BY).stream())
                 .toList();
+        List<LocalDate> due = coach.facts().all(Unit.SERVICES).stream()
+                .flatMap(service -> service.facts().find(Service.DUE).stream())
+                .toList();
         List<LocalDate> done = new ArrayList<>();
         FactVisitor.of(coach.facts(), (type, value) -> {
-            if (value.value() instanceof LocalDate day && !ends.contains(day)) {
+            if (value.value() instanceof LocalDate day && !ends.contains(day) && !due.contains(day)) {
                 done.add(day);
             }
         });
