@@ -80,7 +80,9 @@ public final class Rewording {
                 .filter(byLanguage::containsKey)
                 .findFirst()
                 .map(known -> new Coach(
-                        fleet(known, coach.fleet()), (Unit) reworded(known, whose(coach.unit()), "unit", coach.unit())))
+                        fleet(known, coach.fleet()),
+                        ((Unit) reworded(known, whose(coach.unit()), "unit", coach.unit()))
+                                .equipped(coach.unit().equipment())))
                 .orElse(coach);
     }
 

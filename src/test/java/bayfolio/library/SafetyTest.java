@@ -133,7 +133,7 @@ final class SafetyTest {
     void nothingIsUnhitchedOnASlope() {
         for (Unit unit : units) {
             if (unit.has("towing-allowed")) {
-                assertThat(text(DemoFleet.whole(DemoFleet.web().resolve(unit.id() + "/do/uncouple-trailer.html"))))
+                assertThat(text(DemoFleet.whole(DemoFleet.web().resolve(unit.id() + "/do/uncouple-tow.html"))))
                         .containsSubsequence(
                                 "On a slope, what you unhitch rolls away",
                                 "Stop on level, firm ground",
@@ -159,11 +159,11 @@ final class SafetyTest {
                                 .eachAttr("href"))
                         .containsExactly(
                                 "../do/uncouple-tow-car.html",
-                                "../do/uncouple-trailer.html",
+                                "../do/uncouple-tow.html",
                                 "../do/level-with-jacks.html");
             }
         }
-        assertThat(pages).containsKeys("phalarope/do/uncouple-trailer.html", "phalarope/do/uncouple-tow-car.html");
+        assertThat(pages).containsKeys("phalarope/do/uncouple-tow.html", "phalarope/do/uncouple-tow-car.html");
         assertThat(pages)
                 .allSatisfy((path, page) -> assertThat(text(page))
                         .as(path)
@@ -183,7 +183,7 @@ final class SafetyTest {
         DemoFleet.of(folder).publish(folder.resolve("out"), "phalarope");
         Path pages = folder.resolve("out/web/phalarope/do");
         String on = text(DemoFleet.whole(pages.resolve("couple-trailer.html")));
-        String off = text(DemoFleet.whole(pages.resolve("uncouple-trailer.html")));
+        String off = text(DemoFleet.whole(pages.resolve("uncouple-tow.html")));
 
         assertThat(off)
                 .containsSubsequence("Chock its wheels", "jockey wheel", "off the ball", "breakaway cable, last");
