@@ -15,9 +15,11 @@ import bayfolio.template.Value;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
@@ -67,11 +69,15 @@ record ActNames(Coach coach, Library library, Catalog words, boolean staff) impl
                 : Order.of(coach.unit(), !there).sorted(acts(situation), act -> act.kind.id(), place, walk);
         boolean several = acts.stream().map(Act::place).distinct().count() > 1;
         List<Value.Pieces.Piece> pieces = new ArrayList<>();
+        Map<Standpoint, Integer> visits = new EnumMap<>(Standpoint.class);
         Optional<Standpoint> here = Optional.empty();
         for (Act act : acts) {
             if (several && !here.equals(Optional.of(act.place))) {
+                int visit = visits.merge(act.place, 1, Integer::sum);
+                // Named by where one stands: which kind comes first there may change.
                 pieces.add(new Value.Pieces.Written(
-                        "\n### " + words.say("acts.place." + Type.word(act.place)) + "\n\n",
+                        "\n### " + words.say("acts.place." + Type.word(act.place)) + " {#" + Type.word(act.place)
+                                + (visit > 1 ? "-" + visit : "") + "}\n\n",
                         act.kind.facts().at()));
             }
             here = Optional.of(act.place);
