@@ -240,8 +240,10 @@ public final class Facts {
         return new Facts(shape, at, theirs, theirUnread, toConfirm);
     }
 
-    private static Located<?> forRenters(Type<?> type, Located<?> value) {
-        return rebuilt(type, value, Facts::forRenters, record -> !record.forStaff());
+    private static @Nullable Located<?> forRenters(Type<?> type, Located<?> value) {
+        return value.value() instanceof Described inner && inner.forStaff()
+                ? null
+                : rebuilt(type, value, Facts::forRenters, record -> !record.forStaff());
     }
 
     /** The same, all records in it too, with somebody who is told of each fact that is asked for. */
