@@ -8,6 +8,9 @@ import bayfolio.check.access.OnCallWithoutPhone;
 import bayfolio.check.access.OutOfReach;
 import bayfolio.check.access.StaffPlaceForRenter;
 import bayfolio.check.access.StoredNeverWoken;
+import bayfolio.check.country.CheckedLongAgo;
+import bayfolio.check.country.CountryWithoutNumber;
+import bayfolio.check.country.OverSizeLimit;
 import bayfolio.check.electric.AdapterDoesNotFit;
 import bayfolio.check.electric.AdapterWithoutItem;
 import bayfolio.check.electric.BatteryLimitsDisagree;
@@ -165,6 +168,8 @@ public final class Rules {
             new ImpossibleFigure(),
             new UnknownCountry(),
             new EquipmentAgainstItself(),
+            new CountryWithoutNumber(),
+            new CheckedLongAgo(),
             new ReservedPhone(),
             new LeftOutByAll(),
             new OverriddenAlike(),
@@ -247,6 +252,7 @@ public final class Rules {
             new AxleLimitAboveGross(),
             new SizeDoesNotAddUp(),
             new WidthOverMirrors(),
+            new OverSizeLimit(),
             new PayloadDisagrees(),
             new BedsAgainstSleepers(),
             new CombinationBelowGross(),

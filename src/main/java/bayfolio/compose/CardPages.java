@@ -11,6 +11,7 @@ import bayfolio.document.Stamp;
 import bayfolio.fact.Type;
 import bayfolio.model.Door;
 import bayfolio.model.Thing;
+import bayfolio.procedure.EmergencyNumbers;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
 import bayfolio.procedure.Stage;
@@ -48,11 +49,13 @@ final class CardPages {
 
     private final CoachView view;
     private final List<Page> procedures;
+    private final EmergencyNumbers numbers;
 
     /** @param procedures their pages, as they were composed */
     CardPages(CoachView view, List<Page> procedures) {
         this.view = view;
         this.procedures = procedures;
+        this.numbers = new EmergencyNumbers(view.coach(), view.words());
     }
 
     Stream<Page> pages() {
@@ -123,10 +126,11 @@ final class CardPages {
         return Content.Text.of(text, all.toArray(Inline[]::new));
     }
 
-    private static void add(List<Block> blocks, List<Inline> to) {
+    private void add(List<Block> blocks, List<Inline> to) {
         blocks.forEach(block -> {
             if (block instanceof Block.Paragraph paragraph) {
-                to.addAll(paragraph.text());
+                // Those of other countries stand at the head of the card, once for all.
+                to.addAll(numbers.atHome(paragraph.text()));
                 to.add(new Inline.Text(" "));
             }
         });

@@ -30,6 +30,7 @@ public final class Composer {
                         Stream.of(new HomePage(view).page()),
                         new SituationPages(view).pages(),
                         new ThingPages(view, sketches.keySet()).pages(),
+                        new CountryPages(view).pages(),
                         new WorkedOutPages(view).pages(),
                         new StagePages(view).pages(),
                         new ProcedurePage(view).pages(),

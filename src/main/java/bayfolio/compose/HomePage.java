@@ -57,6 +57,10 @@ final class HomePage {
         }
         emergency().ifPresent(sections::add);
         sections.add(section("trip", "home.trip", this::stages));
+        Stamp abroad = stamp.child("abroad");
+        new CountryPages(view)
+                .ways(abroad.child("list"))
+                .ifPresent(ways -> sections.add(Section.of(abroad, view.word("home.abroad"), List.of(ways))));
         sections.add(section("coach", "home.coach", this::pages));
         Stamp paper = stamp.child("paper");
         sections.add(Section.of(

@@ -5,6 +5,7 @@ import bayfolio.document.Section;
 import bayfolio.document.Stamp;
 import bayfolio.fact.Described;
 import bayfolio.fact.Key;
+import bayfolio.model.Hire;
 import bayfolio.model.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,13 +41,12 @@ final class NumberSections {
                 Unit.SHAPE.keyNames().stream()
                         .filter(name -> !SIMPLE.contains(name))
                         .collect(Collectors.toUnmodifiableSet()));
-        view.coach()
-                .country()
-                .ifPresent(country -> section(sections, "country", view.word("section.country"), country, Set.of()));
+        new CountryPages(view).home(page.child("country")).ifPresent(sections::add);
         for (Key<?> key : Unit.SHAPE.keys()) {
             unit.facts()
                     .find(key.name(), Described.class)
-                    .ifPresent(record -> section(sections, key.name(), rows.label(Unit.SHAPE, key), record, Set.of()));
+                    .ifPresent(record -> section(
+                            sections, key.name(), rows.label(Unit.SHAPE, key), record, Set.of(Hire.ABROAD.name())));
         }
         return sections;
     }

@@ -2,8 +2,9 @@ package bayfolio.compose;
 
 import bayfolio.document.Content;
 import bayfolio.document.Stamp;
-import bayfolio.model.EmergencyNumber;
+import bayfolio.model.Country;
 import bayfolio.model.Phone;
+import bayfolio.procedure.EmergencyNumbers;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
@@ -20,9 +21,12 @@ final class Phones {
 
     Content content(Stamp stamp) {
         List<List<Inline>> numbers = new ArrayList<>();
-        view.coach()
-                .country()
-                .ifPresent(country -> country.emergency().forEach(number -> numbers.add(emergency(number))));
+        view.coach().country().ifPresent(country -> {
+            numbers.addAll(of(country));
+            new EmergencyNumbers(view.coach(), view.words())
+                    .byNumbers(country, view.unit().facts().at())
+                    .forEach((links, countries) -> numbers.add(in(countries, links)));
+        });
         for (Phone phone : view.coach().fleet().phones()) {
             String number = phone.facts().get(Phone.NUMBER);
             List<Inline> line = new ArrayList<>();
@@ -36,10 +40,21 @@ final class Phones {
         return new Content.Text(stamp, List.of(new Block.Bullets(numbers)));
     }
 
-    private List<Inline> emergency(EmergencyNumber number) {
-        String reached = number.reaches().map(whom -> ": " + whom).orElse("");
-        return List.of(
-                view.link(new Target.OfPhone(Phone.EMERGENCY, number.number()), number.number()),
-                new Inline.Text(" " + view.word("call.emergency") + reached));
+    /** The emergency numbers of a country, a line each. */
+    List<List<Inline>> of(Country country) {
+        return country.emergency().stream()
+                .map(number -> List.<Inline>of(
+                        view.link(new Target.OfPhone(Phone.EMERGENCY, number.number()), number.number()),
+                        new Inline.Text(" " + view.word("call.emergency")
+                                + number.reaches().map(whom -> ": " + whom).orElse(""))))
+                .toList();
+    }
+
+    /** Those of other countries in one line. */
+    private List<Inline> in(String countries, List<Inline> links) {
+        List<Inline> line = new ArrayList<>();
+        line.add(new Inline.Text(view.words().say("call.emergency-in", "countries", countries) + " "));
+        line.addAll(links);
+        return line;
     }
 }

@@ -10,9 +10,11 @@ import bayfolio.document.Stamp;
 import bayfolio.explain.Begin;
 import bayfolio.fact.Type;
 import bayfolio.model.Access;
+import bayfolio.model.Phone;
 import bayfolio.model.Reach;
 import bayfolio.model.Thing;
 import bayfolio.model.Wording;
+import bayfolio.procedure.EmergencyNumbers;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.OnThePhone;
@@ -95,7 +97,8 @@ final class ProcedurePage {
                             Optional.of(new Target.OfPart(procedure.id(), id)),
                             view.word(id),
                             2,
-                            List.of(new Content.Text(section.child("text").in(language), ending.text()))));
+                            List.of(new Content.Text(
+                                    section.child("text").in(language), urgent ? shorter(ending) : ending.text()))));
                 }
             } else {
                 sections.add(rest(page.child("safe-to-stop"), number, used.isEmpty()));
@@ -126,6 +129,25 @@ final class ProcedurePage {
             }
             return new Page(
                     page.in(language), kind, target(number), title(number), opening(page, number), sections, urgent);
+        }
+
+        /** In danger nobody scrolls: the steps have said already whom to phone abroad. */
+        private List<Block> shorter(Procedure.Ending ending) {
+            return ending.text().stream()
+                    .map(block -> stepsDial() && block instanceof Block.Paragraph paragraph
+                            ? new Block.Paragraph(
+                                    new EmergencyNumbers(view.coach(), view.words()).atHome(paragraph.text()))
+                            : block)
+                    .toList();
+        }
+
+        private boolean stepsDial() {
+            return procedure
+                    .steps()
+                    .flatMap(step -> step.text().stream())
+                    .flatMap(Block::links)
+                    .anyMatch(link -> link.target() instanceof Target.OfPhone phone
+                            && phone.id().equals(Phone.EMERGENCY));
         }
 
         private List<Content> opening(Stamp page, int number) {

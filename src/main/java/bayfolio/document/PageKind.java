@@ -22,6 +22,7 @@ public enum PageKind {
     FILM("coach", "film", Many.MANY),
     DOORS_AND_SLIDES("coach", "doors-and-slides", "door", "step", "slide", "awning"),
     NUMBERS("coach", "numbers", "supply", "adapter", "circuit", "load", "bank", "tank"),
+    COUNTRY("coach", "country", Many.MANY),
     WORKED_OUT("coach", "worked-out"),
     QUESTION("coach", "worked-out", Many.MANY),
     ON_BOARD("coach", "on-board", "appliance", "item", "photo"),

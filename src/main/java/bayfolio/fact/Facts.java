@@ -240,8 +240,10 @@ public final class Facts {
         return new Facts(shape, at, theirs, theirUnread, toConfirm);
     }
 
-    private static Located<?> forRenters(Type<?> type, Located<?> value) {
-        return rebuilt(type, value, Facts::forRenters, record -> !record.forStaff());
+    private static @Nullable Located<?> forRenters(Type<?> type, Located<?> value) {
+        return value.value() instanceof Described inner && inner.forStaff()
+                ? null
+                : rebuilt(type, value, Facts::forRenters, record -> !record.forStaff());
     }
 
     /** The same as if what could not be read had been left out, in records within it too. */

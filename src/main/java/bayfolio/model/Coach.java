@@ -68,6 +68,11 @@ public final class Coach {
         return fleet.country(unit);
     }
 
+    /** Where else it may be taken. */
+    public List<Country> abroad() {
+        return fleet.abroad(unit);
+    }
+
     public Features features() {
         return features;
     }

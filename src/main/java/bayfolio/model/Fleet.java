@@ -280,6 +280,16 @@ public final class Fleet {
                 .map(countryById::get);
     }
 
+    /** Where else a coach may be taken, as the hire says; those of them that are on the list. */
+    public List<Country> abroad(Unit unit) {
+        Optional<Country> home = country(unit);
+        return unit.facts().find(Unit.HIRE).map(hire -> hire.facts().all(Hire.ABROAD)).orElse(List.of()).stream()
+                .distinct()
+                .flatMap(id -> Optional.ofNullable(countryById.get(id)).stream())
+                .filter(country -> home.filter(country::equals).isEmpty())
+                .toList();
+    }
+
     /** The same in other words. */
     Fleet worded(FleetFacts facts, List<Word> words, List<Country> countries) {
         return new Fleet(

@@ -1,6 +1,5 @@
 package bayfolio.model;
 
-import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
@@ -9,7 +8,7 @@ import bayfolio.measure.Celsius;
 import bayfolio.measure.Seconds;
 
 /** How cold a country's food authority wants food kept, and how long it may be warmer. */
-public record FoodLimit(Facts facts) implements Described {
+public record FoodLimit(Facts facts) implements Backed {
     private static final Shape.Draft<FoodLimit> DRAFT =
             Shape.draft("food-limit", "How cold food is kept, and how long it may be warmer.");
     public static final Key<Celsius> LIMIT =
@@ -20,7 +19,11 @@ public record FoodLimit(Facts facts) implements Described {
             "How long it may be warmer before it must be eaten at once and not put back.");
     public static final Key<Seconds> OUT_AFTER = DRAFT.optional(
             "out-after", Type.measured(Seconds.SCALE), "How long it may be warmer before it is thrown away.");
-    public static final Key<String> AS_REPORTED = DRAFT.optional("as-reported", Type.TEXT, PublicRule.REPORTED);
-    public static final Key<String> SOURCE = DRAFT.forStaff("source", Type.TEXT, PublicRule.READ);
+    private static final Backing BACKING = Backing.declare(DRAFT);
     public static final Shape<FoodLimit> SHAPE = DRAFT.done(FoodLimit::new);
+
+    @Override
+    public Backing backing() {
+        return BACKING;
+    }
 }

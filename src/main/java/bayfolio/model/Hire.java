@@ -7,6 +7,8 @@ import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.measure.Celsius;
+import bayfolio.source.Located;
+import java.util.List;
 
 /** What the hire allows. */
 public record Hire(Facts facts) implements Described {
@@ -16,6 +18,10 @@ public record Hire(Facts facts) implements Described {
     public static final Key<Boolean> TOWING = DRAFT.optional("towing", Type.YES_NO, "Whether towing is allowed.");
     public static final Key<Boolean> WINTER =
             DRAFT.optional("winter", Type.YES_NO, "Whether it is hired out in winter.");
+    public static final Key<List<Located<String>>> ABROAD = DRAFT.optional(
+            "abroad",
+            Type.list(Type.ID),
+            "Other countries that it may be taken to, by the names of their files in `units/shared/countries`: `[de, it]`. The handbook has a page for each.");
     public static final Key<Celsius> LOWEST_NIGHT = DRAFT.optional(
             "lowest-night",
             Type.measured(Celsius.SCALE),

@@ -39,6 +39,9 @@ record RecordNames(Wording wording, Facts facts, String what, boolean staff) imp
 
     private <T> Value value(Key<T> key) {
         Optional<Located<T>> fact = facts.located(key);
+        if (fact.isPresent() && !mayRead(fact.get().value())) {
+            return Withheld.record(facts.shape(), key, fact.get().at());
+        }
         return fact.isPresent()
                 ? value(key.type(), fact.get())
                 : new Value.Absent(

@@ -6,7 +6,6 @@ import bayfolio.finding.Article;
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
 import bayfolio.model.Coach;
-import bayfolio.model.EmergencyNumber;
 import bayfolio.model.Fleet;
 import bayfolio.model.Kinds;
 import bayfolio.model.Phone;
@@ -21,7 +20,6 @@ import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import bayfolio.source.Place;
 import bayfolio.template.Names;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -242,7 +240,7 @@ public final class References {
     private List<Inline> phone(String id, List<Inline> given, Place at, Consumer<Finding> findings) {
         if (id.equals(Phone.EMERGENCY)) {
             return coach.country()
-                    .map(country -> emergency(country.emergency(), given, at))
+                    .map(country -> new EmergencyNumbers(coach, screen).all(country, given, at))
                     // A country that is not on the list is told where it is named.
                     .orElse(given);
         }
@@ -258,27 +256,6 @@ public final class References {
         }
         String number = phone.get().number();
         return link(new Target.OfPhone(id, number), given, number, at);
-    }
-
-    /** {@code 911}; {@code 999 or 112}; {@code 110 (fire), 112 (police) or 113 (ambulance)}. */
-    private List<Inline> emergency(List<EmergencyNumber> numbers, List<Inline> given, Place at) {
-        boolean differ =
-                numbers.stream().map(EmergencyNumber::reaches).distinct().count() > 1;
-        List<String> separators = screen.separators(numbers.size(), true);
-        List<Inline> links = new ArrayList<>();
-        for (int i = 0; i < numbers.size(); i++) {
-            if (i > 0) {
-                links.add(new Inline.Text(separators.get(i)));
-            }
-            EmergencyNumber each = numbers.get(i);
-            Target target = new Target.OfPhone(Phone.EMERGENCY, each.number());
-            // Words given for several cannot tell them apart.
-            links.addAll(link(target, numbers.size() == 1 ? given : List.of(), each.number(), at));
-            if (differ) {
-                each.reaches().ifPresent(whom -> links.add(new Inline.Text(" (" + whom + ")")));
-            }
-        }
-        return links;
     }
 
     private static List<Inline> link(Target target, List<Inline> given, String name, Place at) {

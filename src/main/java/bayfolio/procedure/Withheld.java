@@ -3,6 +3,7 @@ package bayfolio.procedure;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.finding.Article;
+import bayfolio.source.Place;
 import bayfolio.template.Value;
 
 /**
@@ -18,6 +19,13 @@ final class Withheld {
         return new Value.Withheld(
                 "`" + key.name() + "` of " + Article.a(shape.name()) + FOR_STAFF,
                 "Take the name out; renters never read that fact.");
+    }
+
+    /** A record that is for staff as it stands: what a country is said to want, and nobody has read. */
+    static Value.Withheld record(Shape<?> shape, Key<?> key, Place at) {
+        return new Value.Withheld(
+                "`" + key.name() + "` of " + Article.a(shape.name()) + ", as it stands at " + at + "," + FOR_STAFF,
+                "Read it where it is published and name that, or take it out there.");
     }
 
     /** @param name its id, or a role by which it was asked for */

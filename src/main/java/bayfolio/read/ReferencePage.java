@@ -121,9 +121,10 @@ public final class ReferencePage {
                             """),
             new Chapter("Countries: countries/us.yaml", Country.SHAPE, """
                             What the law and the public bodies of a country say, in `units/shared/countries/`, a file for each;
-                            `country` of the fleet, or of a coach, names the file. Only what was read goes in, each value with what
-                            was read; what was read of others and not of the public body itself says so. What is not known is left
-                            out. A file that a fleet does not have is the one that comes with the program.
+                            `country` of the fleet, or of a coach, names the file, and so does `abroad` below `hire` of a coach. Each
+                            value names what was read. What was read of others, and not of the public body itself, says so
+                            (`as-reported`); what nobody has read is `from-memory`, and renters are not told it. What is not known is
+                            left out. A file that a fleet does not have is the one that comes with the program.
                             """, """
                             # yaml-language-server: $schema=../country.schema.json
                             name: the United States

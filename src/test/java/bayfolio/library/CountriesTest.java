@@ -23,11 +23,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
@@ -99,14 +101,19 @@ final class CountriesTest {
         return new SourceFile(path, Files.readString(Path.of(path)));
     }
 
-    /** Nothing about a country is told from memory. */
+    /** Nothing about a country is told from memory: what nobody has read is for staff. */
     @Test
-    void everyValueOfACountryNamesWhatWasRead() {
+    void everyValueOfACountryThatRentersReadNamesWhatWasRead() {
         assertThat(FLEET.countries()).hasSize(15);
         for (Country country : FLEET.countries()) {
             assertThat(country.facts().has(Country.CHECKED_ON)).as(country.id()).isTrue();
+            assertThat(records(country.facts().forRenters()))
+                    .noneMatch(
+                            record -> record.find("from-memory", Boolean.class).orElse(false));
             assertThat(records(country.facts()))
                     .isNotEmpty()
+                    .filteredOn(
+                            record -> !record.find("from-memory", Boolean.class).orElse(false))
                     .allSatisfy(record -> assertThat(record.find("source", String.class))
                             .as("%s at %s", record.shape(), record.at())
                             .isPresent());
@@ -134,10 +141,11 @@ final class CountriesTest {
         Pattern typed = Pattern.compile(
                 "(?i)\\b(?:call|phone|dial)\\b[^.!?]*(?<![\\d.,/-])(?:" + String.join("|", all) + ")(?![\\d/-])");
         for (Unit unit : FLEET.units()) {
-            Set<String> own = new Coach(FLEET, unit)
-                    .country().orElseThrow().emergency().stream()
-                            .map(number -> "tel:" + number.number())
-                            .collect(Collectors.toSet());
+            Coach coach = new Coach(FLEET, unit);
+            Set<String> own = Stream.concat(coach.country().stream(), coach.abroad().stream())
+                    .flatMap(country -> country.emergency().stream())
+                    .map(number -> "tel:" + number.number())
+                    .collect(Collectors.toSet());
             int links = 0;
             for (Map.Entry<String, Document> page : pages(unit.id()).entrySet()) {
                 List<String> dialed = page.getValue().select("a[href^=tel:]").stream()
@@ -171,6 +179,74 @@ final class CountriesTest {
                         .anyMatch(href -> href.length() == "tel:".length() + 3);
             }
         }
+    }
+
+    /** A border is crossed in a day, and in danger nobody looks up another page. */
+    @Test
+    void whereACoachMayBeTakenAbroadEveryNumberIsOnThePagesForDanger() {
+        for (String page : List.of("call-emergency-services", "escape-fire", "respond-crash")) {
+            assertThat(text("redpoll", "web", "do/" + page))
+                    .contains("112 (any help), 122 (fire), 133 (police) or 144 (ambulance); in Italy and France 112");
+            assertThat(text("turnstone", "web", "do/" + page)).doesNotContain("; in ");
+        }
+        assertThat(text("redpoll", "web", "index")).contains("Emergency in Italy and France: 112");
+    }
+
+    /** Once at its head is enough for a card. */
+    @Test
+    void aCardNamesTheNumbersOfOtherCountriesOnce() {
+        assertThat(text("redpoll", "web", "night-card"))
+                .containsOnlyOnce("in Italy")
+                .contains("Phone 112 (any help), 122 (fire), 133 (police) or 144 (ambulance). Never go back in.");
+    }
+
+    @Test
+    void aPageForEachCountryAbroadTellsWhatIsOtherwiseThereItsNumbersFirst() {
+        assertThat(text("redpoll", "web", "country/it"))
+                .contains("Local rules, signs and the people on the spot go first.")
+                .containsSubsequence("Emergency", "112", "What is otherwise here", "Speed limits")
+                .contains("On other roads: 90 km/h")
+                .contains("Not above: 5 °C (41 °F). (as reported)")
+                .as("three and a half tons, and no fixed tank")
+                .doesNotContain("On other roads: 80 km/h")
+                .doesNotContain("Filling the gas tank")
+                .contains("The same as where you picked it up Side of the road");
+        assertThat(text("redpoll", "web", "country/fr"))
+                .contains("114 takes text, app, video and fax, day and night. (as reported, 2024)")
+                .as("three and a half tons, six meters")
+                .contains("Toll class 2")
+                .doesNotContain("Toll class 3")
+                .doesNotContain("leftmost");
+        assertThat(pages("turnstone")).doesNotContainKey("web/turnstone/country/at.html");
+    }
+
+    /** Staff see what is only remembered, and that it is; renters never do. */
+    @Test
+    void whatIsOnlyRememberedIsForStaff() {
+        assertThat(text("redpoll", "staff", "country/it"))
+                .contains("From memory, not for renters: LP gas at a pump is called GPL.")
+                .contains("Source: road code, article 142, as quoted");
+        assertThat(text("redpoll", "web", "country/it")).doesNotContain("GPL").doesNotContain("article 142");
+        List<String> remembered = FLEET.countries().stream()
+                .flatMap(country -> records(country.facts()).stream())
+                .filter(record -> record.find("from-memory", Boolean.class).orElse(false))
+                .map(record -> record.find("rule", String.class).orElseThrow())
+                .toList();
+        assertThat(remembered).hasSizeGreaterThan(20);
+        for (Unit unit : FLEET.units()) {
+            pages(unit.id()).forEach((path, page) -> {
+                if (path.startsWith("web/")) {
+                    assertThat(remembered.stream().filter(page.text()::contains))
+                            .as(path)
+                            .isEmpty();
+                }
+            });
+        }
+    }
+
+    private static String text(String unit, String reader, String page) {
+        return Objects.requireNonNull(pages(unit).get(reader + "/" + unit + "/" + page + ".html"))
+                .text();
     }
 
     private static Map<String, Document> pages(String unit) {

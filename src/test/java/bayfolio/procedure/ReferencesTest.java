@@ -98,7 +98,7 @@ class ReferencesTest {
     @CsvSource({
         "whimbrel, 911",
         "turnstone, '112 (fire, ambulance) or 110 (police)'",
-        "redpoll, '112 (any help), 122 (fire), 133 (police) or 144 (ambulance)'"
+        "redpoll, '112 (any help), 122 (fire), 133 (police) or 144 (ambulance); in Italy and France 112'"
     })
     void emergencyNumbersAreThoseOfTheCountry(String coach, String text) {
         List<Inline> links = Demo.references(Demo.coach(coach), false)
@@ -188,6 +188,29 @@ class ReferencesTest {
                 .hasSize(1);
         assertThat(staff.resolve("item:spare-fuses", Wish.NONE, List.of(), AT, findings::add))
                 .isNotEmpty();
+        assertThat(findings).isEmpty();
+    }
+
+    /** Who dials a wrong one loses time: countries of the same numbers are named together, those of home's are not. */
+    @Test
+    void emergencyNumbersAreThoseOfTheCountriesAbroad(@TempDir Path folder) throws Exception {
+        DemoFleet.write(folder.resolve("units/fleet.yaml"), """
+                name: Test Fleet
+                base-address: https://handbook.test.example
+                country: us
+                languages: [en-US]
+                phones:
+                  - {id: hours, number: +1 555-0100}
+                """);
+        FleetReader.Reading reading = LeastUnit.read(folder, "hire: {abroad: [ca, no, es, us, nl]}\n");
+        Coach coach = new Coach(reading.fleet(), reading.fleet().units().get(0));
+
+        List<Inline> links =
+                Demo.references(coach, false).resolve("phone:emergency", Wish.NONE, List.of(), AT, findings::add);
+
+        assertThat(Inline.plain(links))
+                .isEqualTo(
+                        "911; in Norway 110 (fire), 112 (police) or 113 (ambulance); in Spain and the Netherlands 112");
         assertThat(findings).isEmpty();
     }
 

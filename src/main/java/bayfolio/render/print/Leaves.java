@@ -48,7 +48,7 @@ final class Leaves {
         leaves.chapter(PageKind.SWITCHES, List.of(), false, PageKind.SWITCH, PageKind.GAUGE);
         leaves.chapter(PageKind.CONNECTIONS, List.of(), false, PageKind.CONNECTION);
         leaves.chapter(PageKind.DOORS_AND_SLIDES, List.of(), true);
-        leaves.chapter(PageKind.NUMBERS, List.of(), true);
+        leaves.chapter(PageKind.NUMBERS, List.of(), true, PageKind.COUNTRY);
         leaves.chapter(PageKind.WORKED_OUT, List.of(), true, PageKind.QUESTION);
         leaves.chapter(PageKind.ON_BOARD, List.of(), true);
         leaves.chapter(PageKind.WORDS, List.of(), false);

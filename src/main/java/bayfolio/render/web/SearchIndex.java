@@ -42,7 +42,7 @@ final class SearchIndex {
         static Group of(PageKind kind) {
             return switch (kind) {
                 case HOME, SITUATION, STAGE, PROCEDURE, PROCEDURES -> DO;
-                case QUESTION, WORKED_OUT, NUMBERS -> NUMBER;
+                case QUESTION, WORKED_OUT, NUMBERS, COUNTRY -> NUMBER;
                 case GUIDE, SYMPTOM, TROUBLE_LIST -> TROUBLE;
                 case WORDS -> WORD;
                 default -> WHERE;
