@@ -71,7 +71,7 @@ class RulePagesTest {
     private static final String PROCEDURES = "units/shared/procedures/";
 
     private static final Pattern TOLD = Pattern.compile(
-            "(?:Finding\\s*\\.\\s*(?:error|warning|note)|\\btell|(?m:^ +(?:return )?(?:error|warning|note)))\\(\\s*\"([a-z-]+)\""
+            "(?:(?:Finding|proof)\\s*\\.\\s*(?:error|warning|note)|\\btell|(?m:^ +(?:return )?(?:error|warning|note)))\\(\\s*\"([a-z-]+)\""
                     + "|case [A-Z_]+ -> \"([a-z]+(?:-[a-z]+)+)\"");
 
     @TempDir

@@ -168,7 +168,9 @@ public final class EquipmentAgainstItself implements FleetRule {
     private static Stream<Finding> unknown(Form form, Located<String> id, Library library) {
         return library.knows(form, id.value(), Whose.ALL)
                 ? Stream.of()
-                : Stream.of(References.unknownScript(form, id.value(), id.at(), library));
+                : Stream.of(References.unknownScript(form, id.value(), id.at(), library))
+                        // A link may be changed into one of the other kind; a list of guides holds nothing but guides.
+                        .map(finding -> finding.code().equals("wrong-kind") ? finding.near(List.of()) : finding);
     }
 
     /** What must be so runs in a circle, on whichever coach. */
