@@ -108,8 +108,8 @@ public record Text(
     private static boolean american(Unit unit) {
         return unit.facts()
                 .ifRead(Unit.REGION)
-                .filter(region -> region.value() == Region.EUROPE)
-                .isEmpty();
+                .map(region -> region.value() == Region.NORTH_AMERICA)
+                .orElse(true);
     }
 
     /** A shared script is. */

@@ -43,22 +43,24 @@ final class ClearanceExplanation {
                 Question.CLEARANCE,
                 voice.asked(),
                 answer(),
-                List.of(measures(), signs(), limits()),
+                clearances.limits().isEmpty()
+                        ? List.of(measures(), signs())
+                        : List.of(measures(), signs(), limits()),
                 inputs(),
                 voice.say("formula"),
                 steps(),
                 assumed(),
-                voice.say(
-                        "source",
-                        "limits",
-                        String.join(
-                                "; ",
-                                clearances.limits().stream()
-                                        .map(limit -> voice.source(limit.most()))
-                                        .distinct()
-                                        .toList())),
+                source(),
                 voice.say("error"),
                 Optional.empty());
+    }
+
+    private String source() {
+        List<String> limits = clearances.limits().stream()
+                .map(limit -> voice.source(limit.most()))
+                .distinct()
+                .toList();
+        return limits.isEmpty() ? voice.say("source.margin") : voice.say("source", "limits", String.join("; ", limits));
     }
 
     private String answer() {

@@ -20,6 +20,8 @@ import bayfolio.reckon.cord.Run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** How much voltage is left at the coach, behind its own cord and each extension. */
 final class CordVoltsExplanation {
@@ -57,10 +59,11 @@ final class CordVoltsExplanation {
                         current(most),
                         "lost",
                         Rounding.UP.print(lost),
-                        "nominal",
-                        leaves(posts.get(0), lost),
-                        "weak",
-                        leaves(posts.get(posts.size() - 1), lost)),
+                        "left",
+                        Stream.of(posts.get(0), posts.get(posts.size() - 1))
+                                .distinct()
+                                .map(post -> leaves(post, lost))
+                                .collect(Collectors.joining(" "))),
                 grids,
                 inputs(),
                 voice.say("formula"),

@@ -32,7 +32,7 @@ public record Connection(Facts facts) implements Thing {
             "coupling",
             Type.choice(Coupling.class),
             "How a tow hitch holds: by a pin, with two chains, or by a ball, with a breakaway cable. Where it is not"
-                    + " stated, `pin-and-chains` in `north-america` and `ball-and-cable` in `europe`.");
+                    + " stated, `ball-and-cable` in `europe` and `pin-and-chains` elsewhere.");
     public static final Key<String> CAP =
             DRAFT.optional("cap", Type.TEXT, "Its cap or lid: color, words, how it opens.");
     public static final Key<String> LABEL =

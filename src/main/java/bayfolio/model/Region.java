@@ -5,7 +5,9 @@ import bayfolio.measure.MeasureSystem;
 /** Where a coach is built for: decides supplies, words and which measures come first. */
 public enum Region {
     NORTH_AMERICA(MeasureSystem.US),
-    EUROPE(MeasureSystem.METRIC);
+    EUROPE(MeasureSystem.METRIC),
+    /** Australia and New Zealand. */
+    OCEANIA(MeasureSystem.METRIC);
 
     private final MeasureSystem first;
 

@@ -418,7 +418,7 @@ final class ElectricRelations {
                     "breaker-of-no-such-size",
                     Pairs.onCoach(Circuit.SHAPE, Circuit.BREAKER)
                             .where((circuit, coach) -> circuit.facts().get(Circuit.CURRENT) == Circuit.Current.AC),
-                    (circuit, coach) -> (coach.unit().region() == Region.EUROPE ? EUROPEAN_BREAKERS : BREAKERS)
+                    (circuit, coach) -> (coach.unit().region() == Region.NORTH_AMERICA ? BREAKERS : EUROPEAN_BREAKERS)
                             .contains(circuit.facts().get(Circuit.BREAKER).value()),
                     "{about} has a breaker of a size that is not made",
                     "Read the figure on its handle."),
@@ -508,13 +508,13 @@ final class ElectricRelations {
     private static boolean there(Supply supply, Region region) {
         Facts facts = supply.facts();
         double amps = facts.get(Supply.AMPS).value();
-        return region == Region.EUROPE
-                ? facts.get(Supply.LEGS) == 1
-                        && (facts.get(Supply.VOLTS).value() == 230 && EUROPEAN.contains(amps)
-                                || facts.get(Supply.VOLTS).value() == 240 && OF_240_VOLTS.contains(amps))
-                : facts.get(Supply.VOLTS).value() == 120
+        return region == Region.NORTH_AMERICA
+                ? facts.get(Supply.VOLTS).value() == 120
                         && NORTH_AMERICAN.contains(amps)
-                        && facts.get(Supply.LEGS) == (amps == 50 ? 2 : 1);
+                        && facts.get(Supply.LEGS) == (amps == 50 ? 2 : 1)
+                : facts.get(Supply.LEGS) == 1
+                        && (facts.get(Supply.VOLTS).value() == 230 && EUROPEAN.contains(amps)
+                                || facts.get(Supply.VOLTS).value() == 240 && OF_240_VOLTS.contains(amps));
     }
 
     private static boolean thickEnough(SquareMillimeters conductor, Coach coach) {

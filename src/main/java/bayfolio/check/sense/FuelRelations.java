@@ -240,9 +240,11 @@ final class FuelRelations {
             return true;
         }
         double value = Double.parseDouble(figure.group(1));
-        return figure.group(2).equals("mbar")
-                ? region == Region.EUROPE && List.of(28.0, 30.0, 37.0, 50.0).contains(value)
-                : region == Region.NORTH_AMERICA && between(value, 10, 14);
+        return switch (region) {
+            case NORTH_AMERICA -> !figure.group(2).equals("mbar") && between(value, 10, 14);
+            case EUROPE -> figure.group(2).equals("mbar") && List.of(28.0, 30.0, 37.0, 50.0).contains(value);
+            case OCEANIA -> true; // no table was found
+        };
     }
 
     private static boolean shutForTheRoad(String whileDriving) {

@@ -6,6 +6,7 @@ import bayfolio.fact.Type;
 import bayfolio.model.Coach;
 import bayfolio.model.Device;
 import bayfolio.model.Fleet;
+import bayfolio.model.Region;
 import bayfolio.model.Unit;
 import bayfolio.source.Located;
 import java.time.LocalDate;
@@ -56,6 +57,9 @@ final class Surroundings implements Range.Circumstances {
         Set<String> all = new HashSet<>();
         coach.ifPresent(it -> {
             all.add(Type.word(it.unit().region()));
+            if (it.unit().region() == Region.OCEANIA) {
+                all.add(Type.word(Region.EUROPE)); // coaches there are of the same sizes and volts
+            }
             all.add(Type.word(it.unit().facts().get(Unit.BODY)));
         });
         all.add(facts.shape().name());

@@ -113,6 +113,7 @@ public record CordSet(
                         .filter(row -> atLeast(row.area()))
                         .isPresent();
             case EUROPE -> breaker.value() < EUROPE_AMPS || atLeast(EUROPE_AREA);
+            case OCEANIA -> true;
         };
     }
 

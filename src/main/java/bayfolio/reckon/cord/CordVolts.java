@@ -129,11 +129,17 @@ public record CordVolts(
     private static List<Post> posts(Region region, Given<Volts> nominal) {
         return Stream.concat(
                         Stream.of(new Post(nominal)),
-                        (region == Region.NORTH_AMERICA
-                                        ? Stream.of("post.service-band", "post.equipment")
-                                        : Stream.of("post.europe"))
+                        bands(region)
                                 .map(figure -> weaker(nominal.value(), figure)))
                 .toList();
+    }
+
+    private static Stream<String> bands(Region region) {
+        return switch (region) {
+            case NORTH_AMERICA -> Stream.of("post.service-band", "post.equipment");
+            case EUROPE -> Stream.of("post.europe");
+            case OCEANIA -> Stream.of(); // no band was looked up
+        };
     }
 
     private static Post weaker(Volts nominal, String figure) {

@@ -163,9 +163,9 @@ public record GeneratorHours(Coach coach, Generator generator) {
 
     /** Heights that are told, from sea level on. */
     public List<Meters> heights() {
-        return (coach.unit().region() == Region.EUROPE
-                        ? Stream.of(0.0, 750.0, 1500.0, 2250.0)
-                        : Stream.of(0.0, 2500 * FOOT, 5000 * FOOT, 7500 * FOOT))
+        return (coach.unit().region() == Region.NORTH_AMERICA
+                        ? Stream.of(0.0, 2500 * FOOT, 5000 * FOOT, 7500 * FOOT)
+                        : Stream.of(0.0, 750.0, 1500.0, 2250.0))
                 .map(Meters::new)
                 .toList();
     }

@@ -47,7 +47,7 @@ public record LpGas(WattHours perLiter, WattHours perKilogram) {
     public static LpGas of(Region region) {
         return switch (region) {
             case NORTH_AMERICA -> GROSS;
-            case EUROPE -> NET;
+            case EUROPE, OCEANIA -> NET;
         };
     }
 

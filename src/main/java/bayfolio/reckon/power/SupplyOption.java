@@ -105,7 +105,7 @@ public record SupplyOption(
     /** Smaller outlets that take the plug of the cord, or of an adapter on board, as it is. */
     private static List<SupplyOption> ofTheRegion(
             Unit unit, Supply cord, List<SupplyOption> outlets, Set<Double> seen) {
-        if (flatPins(cord)) {
+        if (flatPins(cord) || unit.region() == Region.OCEANIA) {
             return List.of();
         }
         if (unit.region() == Region.EUROPE) {

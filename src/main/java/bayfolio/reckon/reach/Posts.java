@@ -57,13 +57,13 @@ public record Posts(Optional<String> name, Map<SiteLine.Kind, Post> all) {
                 origin);
     }
 
-    /** In North America beside the rear quarter on the left, in Europe off the right rear corner. */
+    /** In North America beside the rear quarter on the left, elsewhere off the right rear corner. */
     public static Posts usual(Region region, Footprint coach) {
         double half = coach.width().value() / 2;
         double off = figure(region, "off-the-wall").value().value();
         Footprint.Place place = switch (region) {
             case NORTH_AMERICA -> new Footprint.Place(0.75 * coach.length().value(), -half - off);
-            case EUROPE -> new Footprint.Place(coach.length().value(), half + off);
+            case EUROPE, OCEANIA -> new Footprint.Place(coach.length().value(), half + off);
         };
         return new Posts(
                 Optional.empty(),

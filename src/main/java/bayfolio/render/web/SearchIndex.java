@@ -54,13 +54,13 @@ final class SearchIndex {
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}]{3,}");
 
     /** A word that stands in a larger share of all texts tells none from another. */
-    private static final int MOST = 14;
+    private static final int MOST = 20;
 
     /**
      * One line of the file.
      *
      * @param also the other names, a line each
-     * @param text the words of what stands there, each once
+     * @param text the words of what stands there, each once, without those of its names
      */
     private record Entry(String title, String href, String group, String note, String also, String text) {}
 
@@ -96,6 +96,7 @@ final class SearchIndex {
                     also.add(entry.link().plain());
                 }
             }
+            Set<String> naming = words(Stream.of(title, note, String.join("\n", also)));
             Page page = (Page) handbook.find(NodeId.of(home.page())).orElseThrow();
             lines.add(new Entry(
                     title,
@@ -104,6 +105,7 @@ final class SearchIndex {
                     note,
                     String.join("\n", also),
                     texts.getOrDefault(home, Set.of()).stream()
+                            .filter(word -> !naming.contains(word))
                             .filter(word -> common.getOrDefault(word, 0) * MOST <= entries.size())
                             .collect(Collectors.joining(" "))));
         });
