@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.fail;
 import bayfolio.DemoFleet;
 import bayfolio.check.Check;
 import bayfolio.check.CheckedCoach;
+import bayfolio.compose.Composer;
+import bayfolio.document.PageKind;
+import bayfolio.document.PlainText;
 import bayfolio.finding.Severity;
 import bayfolio.model.Country;
 import bayfolio.model.Unit;
@@ -27,6 +30,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Coaches of builds that the demo fleet does not have, on texts and files of equipment that the program brings: none needs a text
@@ -124,6 +128,17 @@ final class BuildsTest {
         assertThat(has(van, "connect-hookup-230v")).isFalse();
         assertThat(has(van, "no-ac-on-shore")).isTrue();
         assertThat(has(van, "dump-tanks-gravity")).isFalse();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"lapwing", "goldcrest"})
+    void ofOtherContinentsASouthernVanSaysNothing(String van) {
+        List<String> texts = Composer.compose(coach(van)).pages().stream()
+                .filter(page -> page.kind() == PageKind.QUESTION)
+                .flatMap(PlainText::of)
+                .toList();
+
+        assertThat(texts).hasSizeGreaterThan(100).noneMatch(text -> text.matches(".*(Europe|DIN VDE|BS 7671|NEC|US high).*"));
     }
 
     @Test
