@@ -288,12 +288,12 @@ public final class Unit implements Described {
 
     /** What it has. */
     public Features features() {
-        return once(EquipmentKinds.class, "", equipment::of);
+        return once(EquipmentKinds.class, "", equipment::of); // of each asker the last is kept, so these three ask as three
     }
 
     /** Kinds of equipment that it has and that only staff may use. */
     public Set<String> outOfBounds() {
-        return once(EquipmentKinds.class, "out-of-bounds", equipment::outOfBounds);
+        return once(Access.class, "", equipment::outOfBounds);
     }
 
     /** Whether a thing works equipment of it that only staff may use. */
@@ -306,7 +306,7 @@ public final class Unit implements Described {
 
     /** What it has for renters: without what is out of bounds. */
     public Features featuresForRenters() {
-        return once(EquipmentKinds.class, "for-renters", unit -> {
+        return once(Features.class, "", unit -> {
             Set<String> had = new HashSet<>(features().had());
             had.removeAll(equipment.withheld(unit));
             return new Features(had, features().unread());
@@ -319,7 +319,8 @@ public final class Unit implements Described {
      * @throws UnreadException when that is not known
      */
     public boolean has(String feature) {
-        return equipment.has(this, feature);
+        Features known = features();
+        return known.had().contains(feature) || known.unread().contains(feature) && equipment.has(this, feature);
     }
 
     /**

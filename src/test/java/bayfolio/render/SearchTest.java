@@ -79,7 +79,7 @@ final class SearchTest {
 
     @ParameterizedTest
     @CsvSource({
-        "stoev, do/use-hob-and-oven",
+        "stoev, do/use-oven",
         "refridgerator, trouble/fridge-warm",
         "awnning, do/extend-awning",
         "L6, compartment/service-bay",

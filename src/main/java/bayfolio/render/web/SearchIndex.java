@@ -53,8 +53,8 @@ final class SearchIndex {
     private static final Gson GSON = new GsonBuilder().disableHtmlEscaping().create();
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}]{3,}");
 
-    /** A word that stands in a larger share of all texts tells none from another. */
-    private static final int MOST = 20;
+    /** A word that stands in a larger share of all texts tells no page from another; of a thing it is kept. */
+    private static final int MOST = 30;
 
     /**
      * One line of the file.
@@ -98,15 +98,17 @@ final class SearchIndex {
             }
             Set<String> naming = words(Stream.of(title, note, String.join("\n", also)));
             Page page = (Page) handbook.find(NodeId.of(home.page())).orElseThrow();
+            Group group = Group.of(page.kind());
             lines.add(new Entry(
                     title,
                     WebSite.file(NodeId.of(home.page())) + (home.within().isEmpty() ? "" : "#" + home.within()),
-                    Type.word(Group.of(page.kind())),
+                    Type.word(group),
                     note,
                     String.join("\n", also),
                     texts.getOrDefault(home, Set.of()).stream()
                             .filter(word -> !naming.contains(word))
-                            .filter(word -> common.getOrDefault(word, 0) * MOST <= entries.size())
+                            .filter(word -> group == Group.WHERE
+                                    || common.getOrDefault(word, 0) * MOST <= entries.size())
                             .collect(Collectors.joining(" "))));
         });
         return GSON.toJson(lines).getBytes(StandardCharsets.UTF_8);

@@ -32,6 +32,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.TreeMap;
 
 /** Handbooks through a theme into files of a web site: a page of HTML for each page. */
@@ -42,6 +43,7 @@ public final class WebSite implements Output {
     /** All texts of the coach in one file, for the script that keeps them. */
     static final String BUNDLE = "kept.json";
 
+    private static final Pattern EMPTY_LINES = Pattern.compile("\\n\\s*\\n");
     private static final String INDEX = "index.html";
 
     static final String PHOTOS = "photos/";
@@ -194,13 +196,13 @@ public final class WebSite implements Output {
         Catalog screen = catalogs.of(handbook.language());
         PageView view = new PageView(handbook, each, screen, looks(words.of(screen)), media, prints);
         View names = view.view().with("spoken", ScriptWords.file(catalogs, handbook.language()));
-        byte[] bytes = bytes(page.fill(names.names(), complaints::add).text());
+        byte[] bytes = markup(page.fill(names.names(), complaints::add).text());
         shown.putAll(view.shown());
         return bytes;
     }
 
     private byte[] drawn(Sketch sketch) {
-        return bytes(drawing.fill(
+        return markup(drawing.fill(
                         DrawingView.of(sketch.drawing(), sketch.title(), "d", symbols, of -> Optional.empty())
                                 .names(),
                         complaints::add)
@@ -358,6 +360,11 @@ public final class WebSite implements Output {
                 coaches.stream().map(Entry::unit).toList());
         files.put(file(all), bytes(overview.fill(view.names(), complaints::add).text()));
         return files;
+    }
+
+    /** Without the lines that parts of a template left empty: a twentieth of what a phone loads. */
+    private static byte[] markup(String text) {
+        return bytes(EMPTY_LINES.matcher(text).replaceAll("\n"));
     }
 
     private static byte[] bytes(String text) {
