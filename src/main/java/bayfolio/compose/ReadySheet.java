@@ -139,7 +139,12 @@ final class ReadySheet {
                         .flatMap(kind -> step.text().stream()
                                 .limit(1)
                                 .filter(Block.Paragraph.class::isInstance)
-                                .map(block -> new Line(stand(kind), 0, ((Block.Paragraph) block).text(), "", view.word("ready.done")))));
+                                .map(block -> new Line(
+                                        stand(kind),
+                                        0,
+                                        ((Block.Paragraph) block).text(),
+                                        "",
+                                        view.word("ready.done")))));
     }
 
     /** That of the file a step was written in. */

@@ -43,9 +43,7 @@ final class ClearanceExplanation {
                 Question.CLEARANCE,
                 voice.asked(),
                 answer(),
-                clearances.limits().isEmpty()
-                        ? List.of(measures(), signs())
-                        : List.of(measures(), signs(), limits()),
+                clearances.limits().isEmpty() ? List.of(measures(), signs()) : List.of(measures(), signs(), limits()),
                 inputs(),
                 voice.say("formula"),
                 steps(),

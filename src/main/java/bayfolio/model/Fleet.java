@@ -34,41 +34,16 @@ public final class Fleet {
     /**
      * @param units in the order of their ids
      */
-    public Fleet(
-            FleetFacts facts,
-            List<Unit> units,
-            List<Role> roles,
-            List<Word> words,
-            List<PublishedSource> sources,
-            List<Country> countries) {
-        this(facts, units, roles, words, sources, countries, List.of());
+    public Fleet(FleetFacts facts, List<Unit> units, Shared shared) {
+        this(facts, units, shared, List.of());
     }
 
     /**
      * @param units those that could be read, in the order of their ids
      * @param unread names of the folders of the others
      */
-    public Fleet(
-            FleetFacts facts,
-            List<Unit> units,
-            List<Role> roles,
-            List<Word> words,
-            List<PublishedSource> sources,
-            List<Country> countries,
-            List<String> unread) {
-        this(
-                facts,
-                units,
-                new Shared(
-                        roles,
-                        words,
-                        sources,
-                        countries,
-                        units.stream().map(Unit::equipment).findFirst().orElse(EquipmentKinds.NONE)),
-                unread,
-                AsOf.of(facts, units, List.of()),
-                Map.of(),
-                Map.of());
+    public Fleet(FleetFacts facts, List<Unit> units, Shared shared, List<String> unread) {
+        this(facts, units, shared, unread, AsOf.of(facts, units, List.of()), Map.of(), Map.of());
     }
 
     private Fleet(
@@ -122,16 +97,9 @@ public final class Fleet {
         return new Fleet(facts, units, shared, unread, asOf, marks, layers);
     }
 
-    /** The same with all kinds of equipment that it knows, whether or not a coach has them. */
-    public Fleet equipped(EquipmentKinds kinds) {
-        return new Fleet(
-                facts,
-                units,
-                new Shared(shared.roles(), shared.words(), shared.sources(), shared.countries(), kinds),
-                unread,
-                asOf,
-                marks,
-                differences);
+    /** What all its coaches share. */
+    public Shared shared() {
+        return shared;
     }
 
     /** All kinds of equipment that it knows. */

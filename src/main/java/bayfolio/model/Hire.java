@@ -15,8 +15,8 @@ public record Hire(Facts facts) implements Described {
     private static final Shape.Draft<Hire> DRAFT = Shape.draft("hire", "What the hire allows.");
     public static final Key<Boolean> AFTER_HOURS_PICKUP =
             DRAFT.optional("after-hours-pickup", Type.YES_NO, "Whether it is handed over with nobody there.");
-    public static final Key<String> HANDOVER_TAKES = DRAFT.optional(
-            "handover-takes", Type.TEXT, "How long the handover with staff takes: `90 minutes`.");
+    public static final Key<String> HANDOVER_TAKES =
+            DRAFT.optional("handover-takes", Type.TEXT, "How long the handover with staff takes: `90 minutes`.");
     public static final Key<Boolean> TOWING = DRAFT.optional("towing", Type.YES_NO, "Whether towing is allowed.");
     public static final Key<Boolean> WINTER =
             DRAFT.optional("winter", Type.YES_NO, "Whether it is hired out in winter.");

@@ -288,7 +288,8 @@ public final class Unit implements Described {
 
     /** What it has. */
     public Features features() {
-        return once(EquipmentKinds.class, "", equipment::of); // of each asker the last is kept, so these three ask as three
+        return once(
+                EquipmentKinds.class, "", equipment::of); // of each asker the last is kept, so these three ask as three
     }
 
     /** Kinds of equipment that it has and that only staff may use. */

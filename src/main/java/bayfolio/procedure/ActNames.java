@@ -76,8 +76,8 @@ record ActNames(Coach coach, Library library, Catalog words, boolean staff) impl
                 int visit = visits.merge(act.place, 1, Integer::sum);
                 // Named by where one stands: which kind comes first there may change.
                 pieces.add(new Value.Pieces.Written(
-                        "\n### " + words.say("acts.place." + Type.word(act.place)) + " {#" + situation.word() + "-" + Type.word(act.place)
-                                + (visit > 1 ? "-" + visit : "") + "}\n\n",
+                        "\n### " + words.say("acts.place." + Type.word(act.place)) + " {#" + situation.word() + "-"
+                                + Type.word(act.place) + (visit > 1 ? "-" + visit : "") + "}\n\n",
                         act.kind.facts().at()));
             }
             here = Optional.of(act.place);

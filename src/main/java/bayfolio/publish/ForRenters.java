@@ -4,6 +4,7 @@ import bayfolio.check.Check;
 import bayfolio.model.Country;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
+import bayfolio.model.Shared;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Script;
 import java.util.List;
@@ -23,12 +24,14 @@ final class ForRenters {
         Fleet theirs = new Fleet(
                 new FleetFacts(fleet.facts().facts().forRenters()),
                 units,
-                fleet.roles(),
-                fleet.words(),
-                List.of(),
-                fleet.countries().stream()
-                        .map(country -> new Country(country.facts().forRenters()))
-                        .toList());
+                new Shared(
+                        fleet.roles(),
+                        fleet.words(),
+                        List.of(),
+                        fleet.countries().stream()
+                                .map(country -> new Country(country.facts().forRenters()))
+                                .toList(),
+                        fleet.equipment()));
         return new Check(
                 // The newest day may be one for staff; what has run out by then has done so for renters, too.
                 fleet.asOf().map(theirs::asOf).orElse(theirs),

@@ -19,6 +19,7 @@ import bayfolio.model.HireMarks;
 import bayfolio.model.Rewording;
 import bayfolio.model.Role;
 import bayfolio.model.Roles;
+import bayfolio.model.Shared;
 import bayfolio.model.Sources;
 import bayfolio.model.Unit;
 import bayfolio.model.Whose;
@@ -173,10 +174,12 @@ public final class FleetReader {
         Fleet fleet = new Fleet(
                 facts,
                 judged ? units : List.of(),
-                all(roles, Roles.ROLES, judged),
-                all(words, Words.WORDS, judged),
-                all(sources, Sources.SOURCES, judged),
-                countries,
+                new Shared(
+                        all(roles, Roles.ROLES, judged),
+                        all(words, Words.WORDS, judged),
+                        all(sources, Sources.SOURCES, judged),
+                        countries,
+                        judged ? equipped.kinds() : EquipmentKinds.NONE),
                 coaches.stream()
                         .filter(it -> it.unit.isEmpty())
                         .map(OfACoach::folder)
@@ -197,9 +200,7 @@ public final class FleetReader {
                 coach.unit.ifPresent(unit -> coach.difference.ifPresent(it -> differences.put(unit.id(), it))));
         Translations translations = new Translations(texts, new Rewording(reworded));
         return new Reading(
-                fleet.equipped(judged ? equipped.kinds() : EquipmentKinds.NONE)
-                        .marked(marks)
-                        .layered(differences),
+                fleet.marked(marks).layered(differences),
                 new Library(judged ? scripts : List.of(), judged ? equipped.acts() : List.of(), unread, translations),
                 names,
                 findings);

@@ -52,7 +52,8 @@ import org.junit.jupiter.api.io.TempDir;
  *   <li>{@code yaml model}: what a model says, over which the coaches of the example are laid;
  *   <li>{@code yaml fleet} over the description of the fleet;
  *   <li>{@code markdown equipment}: one more kind of equipment, {@code flagpole}, or that which {@code =} names;
- *   <li>{@code markdown}: one more procedure, with {@code own} one of the tiny coach, in which ids are names;
+ *   <li>{@code markdown}: one more procedure, with {@code own} one of the tiny coach, in which ids are names, with {@code
+ *       trouble} one more trouble guide;
  *   <li>{@code text path=}: a file as it lies in the fleet folder, read from there;
  *   <li>{@code film path= seconds=}: the head of a film that is so long; with {@code located}, as a phone saves it that
  *       knows where it is, with {@code bytes=}, one of that size;
@@ -378,7 +379,9 @@ class RulePagesTest {
         }
         for (RulePage.Block block : example.blocks()) {
             if (block.language().equals("markdown") && block.option("equipment").isEmpty()) {
-                String folder = block.option("own").isPresent() ? "units/tiny/procedures/" : PROCEDURES;
+                String folder = block.option("own").isPresent()
+                        ? "units/tiny/procedures/"
+                        : block.option("trouble").isPresent() ? "units/shared/trouble/" : PROCEDURES;
                 SourceFile file = block.file(folder + "example-" + (1 + snippets.size()) + ".md");
                 overlay.procedure(file);
                 snippets.add(file);

@@ -138,7 +138,9 @@ final class BuildsTest {
                 .flatMap(PlainText::of)
                 .toList();
 
-        assertThat(texts).hasSizeGreaterThan(100).noneMatch(text -> text.matches(".*(Europe|DIN VDE|BS 7671|NEC|US high).*"));
+        assertThat(texts)
+                .hasSizeGreaterThan(100)
+                .noneMatch(text -> text.matches(".*(Europe|DIN VDE|BS 7671|NEC|US high).*"));
     }
 
     @Test

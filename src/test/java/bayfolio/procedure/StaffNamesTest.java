@@ -35,12 +35,11 @@ final class StaffNamesTest {
     private final Fleet fleet = new Fleet(
             Demo.fleet().facts(),
             units,
-            Demo.fleet().roles(),
-            Demo.fleet().words(),
-            Demo.fleet().sources(),
-            Demo.fleet().countries().stream()
-                    .map(country -> new Country(Canaries.in(country.facts(), PLANTED)))
-                    .toList());
+            Demo.fleet()
+                    .shared()
+                    .with(Demo.fleet().countries().stream()
+                            .map(country -> new Country(Canaries.in(country.facts(), PLANTED)))
+                            .toList()));
     private int told;
 
     @Test

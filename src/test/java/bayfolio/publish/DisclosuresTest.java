@@ -186,12 +186,11 @@ final class DisclosuresTest {
         return new Fleet(
                 Demo.fleet().facts(),
                 List.of(unit),
-                Demo.fleet().roles(),
-                Demo.fleet().words(),
-                Demo.fleet().sources(),
-                Demo.fleet().countries().stream()
-                        .map(country -> new Country(Canaries.in(country.facts(), CODE)))
-                        .toList());
+                Demo.fleet()
+                        .shared()
+                        .with(Demo.fleet().countries().stream()
+                                .map(country -> new Country(Canaries.in(country.facts(), CODE)))
+                                .toList()));
     }
 
     private Map<String, byte[]> rendered(Check check, boolean asStaff) {

@@ -65,10 +65,7 @@ final class DemoCoaches {
                         all.units().stream()
                                 .filter(unit -> unit.model().isEmpty())
                                 .toList(),
-                        all.roles(),
-                        all.words(),
-                        all.sources(),
-                        all.countries())
+                        all.shared())
                 .asOf(all.asOf().orElseThrow());
         return new FleetReader.Reading(whole, reading.library(), DemoFleet.whole(), reading.findings());
     }
@@ -150,13 +147,7 @@ final class DemoCoaches {
     }
 
     private Check check(Unit unit) {
-        Fleet alone = new Fleet(
-                        fleet().facts(),
-                        List.of(unit),
-                        fleet().roles(),
-                        fleet().words(),
-                        fleet().sources(),
-                        fleet().countries())
+        Fleet alone = new Fleet(fleet().facts(), List.of(unit), fleet().shared())
                 .asOf(fleet().asOf().orElseThrow());
         return Check.of(alone, reading.library(), screen, List.of());
     }

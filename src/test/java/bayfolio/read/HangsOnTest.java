@@ -7,7 +7,6 @@ import bayfolio.explain.Explanations;
 import bayfolio.explain.HangsOn;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
-import bayfolio.model.Unit;
 import bayfolio.reckon.Question;
 import bayfolio.reckon.TestCoach;
 import bayfolio.source.SourceFile;
@@ -36,6 +35,9 @@ final class HangsOnTest {
 
     private static final Pattern FACT = Pattern.compile("^( +)(?!- )([a-z-]+): (.+)$");
     private static final Pattern FIGURE = Pattern.compile("^([0-9]+(?:\\.[0-9]+)?)( [A-Za-z%/]+)?$");
+
+    private static final Folder FOLDER = new Folder(Path.of(""));
+    private static final Lists LISTS = Lists.of(FOLDER);
 
     /** What things are called, and where they lead to. */
     private static final Set<String> NAMES = Set.of("id", "name", "formerly");
@@ -101,8 +103,12 @@ final class HangsOnTest {
             changed.set(at, fact.group(1) + fact.group(2) + ": " + value + unit);
         }
         List<Finding> findings = new ArrayList<>();
-        return FleetReader.yaml(
-                        new SourceFile(path.toString(), String.join("\n", changed) + "\n"), Unit.SHAPE, findings::add)
+        return Resolved.of(
+                        FOLDER,
+                        new SourceFile(path.toString(), String.join("\n", changed) + "\n"),
+                        LISTS,
+                        findings::add)
+                .flatMap(Resolved::unit)
                 .filter(unit -> findings.isEmpty())
                 .map(unit -> new Coach(coach.fleet(), unit));
     }

@@ -233,13 +233,8 @@ class LayersTest {
 
     private static String json(Folder folder, Unit unit) throws Exception {
         FleetReader.Reading demo = FleetReader.read(new Folder(Path.of(".")));
-        Fleet fleet = new Fleet(
-                demo.fleet().facts(),
-                List.of(unit),
-                demo.fleet().roles(),
-                demo.fleet().words(),
-                demo.fleet().sources(),
-                demo.fleet().countries());
+        Fleet fleet =
+                new Fleet(demo.fleet().facts(), List.of(unit), demo.fleet().shared());
         Check check = Check.of(
                 fleet, demo.library(), Theme.load(Path.of("."), Theme.BUILT_IN).catalogs(), List.of());
         return DocumentJson.of(Composer.compose(check.of(unit)));

@@ -17,6 +17,7 @@ import bayfolio.measure.Scale;
 import bayfolio.model.Bank;
 import bayfolio.model.Circuit;
 import bayfolio.model.Country;
+import bayfolio.model.Equipment;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Load;
@@ -29,6 +30,7 @@ import bayfolio.model.Weighing;
 import bayfolio.model.Weights;
 import bayfolio.model.Whose;
 import bayfolio.model.Words;
+import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Script;
 import bayfolio.render.theme.Theme;
@@ -404,6 +406,7 @@ final class MutationTest {
         files.add(file("units/shared/words.yaml", Words.SHAPE));
         files.add(file("units/shared/sources.yaml", Sources.SHAPE));
         reading.fleet().countries().forEach(country -> files.add(new File(Country.SHAPE, country.facts())));
+        reading.fleet().equipment().files().forEach(kind -> files.add(new File(Equipment.SHAPE, kind.facts())));
         reading.library()
                 .scripts()
                 .forEach(script -> files.add(new File(Head.SHAPE, script.head().facts())));
@@ -636,7 +639,9 @@ final class MutationTest {
     private static List<Finding> findings(Mutant mutant) {
         List<Finding> findings = new ArrayList<>();
         String path = mutant.after.path();
-        if (path.endsWith(".md")) {
+        if (path.contains("/" + Form.EQUIPMENT.folder() + "/")) {
+            FleetReader.acts(mutant.after, findings::add);
+        } else if (path.endsWith(".md")) {
             Optional<Script> spoilt = FleetReader.script(
                     mutant.after, Whose.ALL, reading.fleet().equipment().words(), findings::add);
             if (findings.isEmpty()) {
@@ -665,13 +670,7 @@ final class MutationTest {
     }
 
     private static List<Finding> check(List<Unit> units, List<Script> scripts) {
-        Fleet fleet = new Fleet(
-                reading.fleet().facts(),
-                units,
-                reading.fleet().roles(),
-                reading.fleet().words(),
-                reading.fleet().sources(),
-                reading.fleet().countries());
+        Fleet fleet = new Fleet(reading.fleet().facts(), units, reading.fleet().shared());
         return Check.of(fleet, reading.library().with(scripts), screen, List.of())
                 .findings()
                 .all();

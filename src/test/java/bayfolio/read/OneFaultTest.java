@@ -285,10 +285,7 @@ final class OneFaultTest {
         Fleet fleet = new Fleet(
                 reading.fleet().facts(),
                 units,
-                reading.fleet().roles(),
-                reading.fleet().words(),
-                reading.fleet().sources(),
-                reading.fleet().countries(),
+                reading.fleet().shared(),
                 units.isEmpty() ? List.of("spoilt") : List.of());
         return Check.of(fleet, reading.library(), screen, findings).findings().all();
     }

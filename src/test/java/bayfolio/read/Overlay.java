@@ -9,6 +9,7 @@ import bayfolio.model.EquipmentKinds;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Roles;
+import bayfolio.model.Shared;
 import bayfolio.model.Situation;
 import bayfolio.model.Sources;
 import bayfolio.model.StatesOf;
@@ -150,11 +151,12 @@ public final class Overlay {
                 new Fleet(
                                 fleet.orElseThrow(),
                                 units,
-                                roles.facts().all(Roles.ROLES),
-                                words.orElseThrow().facts().all(Words.WORDS),
-                                sources.orElseThrow().facts().all(Sources.SOURCES),
-                                FleetReader.countries(folder, findings::add))
-                        .equipped(equipped.kinds())
+                                new Shared(
+                                        roles.facts().all(Roles.ROLES),
+                                        words.orElseThrow().facts().all(Words.WORDS),
+                                        sources.orElseThrow().facts().all(Sources.SOURCES),
+                                        FleetReader.countries(folder, findings::add),
+                                        equipped.kinds()))
                         .layered(differences),
                 new Library(scripts, acts, List.of(), Translations.NONE),
                 List.of(),

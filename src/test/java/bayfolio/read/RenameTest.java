@@ -110,12 +110,7 @@ final class RenameTest {
                 .flatMap(Resolved::unit)
                 .orElseThrow();
         Fleet fleet = new Fleet(
-                reading.fleet().facts(),
-                List.of(renamed),
-                reading.fleet().roles(),
-                reading.fleet().words(),
-                reading.fleet().sources(),
-                reading.fleet().countries());
+                reading.fleet().facts(), List.of(renamed), reading.fleet().shared());
         return errors(Check.of(fleet, reading.library(), screen, List.of()));
     }
 

@@ -9,6 +9,7 @@ import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Role;
 import bayfolio.model.Roles;
+import bayfolio.model.Shared;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Script;
 import bayfolio.procedure.ScriptChecker;
@@ -38,7 +39,7 @@ class RoleRenameTest {
         FleetReader.Reading reading = DemoCoaches.whole(FleetReader.read(new Folder(ROOT)));
         SourceFile list =
                 new Folder(ROOT).text("units/shared/roles.yaml", finding -> {}).orElseThrow();
-        List<Script> shared = reading.library().scripts().stream()
+        List<Script> shared = reading.library().texts().stream()
                 .filter(script -> script.whose().shared())
                 .toList();
         int uses = 0;
@@ -104,10 +105,12 @@ class RoleRenameTest {
         return new Fleet(
                 read(changed(fleet.facts().facts().at().file(), held(role), role + "-two"), FleetFacts.SHAPE),
                 units,
-                roles.facts().all(Roles.ROLES),
-                fleet.words(),
-                fleet.sources(),
-                fleet.countries());
+                new Shared(
+                        roles.facts().all(Roles.ROLES),
+                        fleet.words(),
+                        fleet.sources(),
+                        fleet.countries(),
+                        fleet.equipment()));
     }
 
     /** In lists of roles, and where an id or a reference reads the same nowhere else. */

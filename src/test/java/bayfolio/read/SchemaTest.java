@@ -155,6 +155,8 @@ class SchemaTest {
                                 "photo.jpg",
                                 "3.45 USD/gal",
                                 "1.25",
+                                "35 USD",
+                                "switch.water-pump",
                                 "any")
                         .filter(each ->
                                 Pattern.compile(text.pattern()).matcher(each).find())

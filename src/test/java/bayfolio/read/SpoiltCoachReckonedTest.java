@@ -38,7 +38,9 @@ final class SpoiltCoachReckonedTest {
     private static final Pattern FACT = Pattern.compile("^( +)(?!- )([a-z-]+): (.+)$");
     private static final Pattern FIGURE = Pattern.compile("^([0-9][0-9,]*(?:\\.[0-9]+)?)( [A-Za-z%/]+)$");
 
-    private static final Fleet FLEET = FleetReader.read(new Folder(Path.of(""))).fleet();
+    private static final Folder FOLDER = new Folder(Path.of(""));
+    private static final Lists LISTS = Lists.of(FOLDER);
+    private static final Fleet FLEET = FleetReader.read(FOLDER).fleet();
 
     @ParameterizedTest
     @MethodSource("bayfolio.DemoFleet#whole")
@@ -60,8 +62,12 @@ final class SpoiltCoachReckonedTest {
             List<String> spoilt = new ArrayList<>(lines);
             spoil(spoilt, line, random);
             List<Finding> findings = new ArrayList<>();
-            Optional<Unit> unit = FleetReader.yaml(
-                    new SourceFile(path.toString(), String.join("\n", spoilt) + "\n"), Unit.SHAPE, findings::add);
+            Optional<Unit> unit = Resolved.of(
+                            FOLDER,
+                            new SourceFile(path.toString(), String.join("\n", spoilt) + "\n"),
+                            LISTS,
+                            findings::add)
+                    .flatMap(Resolved::unit);
             if (unit.isPresent() && findings.isEmpty()) {
                 read++;
                 lackingIsToldAlike(new Coach(FLEET, unit.get()));

@@ -5,6 +5,7 @@ import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Equipment;
 import bayfolio.model.Situation;
+import bayfolio.procedure.Form;
 import bayfolio.procedure.Script;
 import java.util.List;
 import java.util.stream.Stream;
@@ -29,6 +30,7 @@ public final class NoWayBack implements Rule {
                         .anyMatch(it -> proof.kind().in(it).equals(proof.kind().resting()));
         return proof.says(Equipment.SET_UP_BY)
                 && !there.isEmpty()
+                && proof.knows(Equipment.UNDONE_BY, Form.PROCEDURE)
                 && proof.undoing().stream().noneMatch(script -> !byRenters || !script.forStaff());
     }
 }

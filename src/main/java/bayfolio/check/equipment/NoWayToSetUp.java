@@ -14,6 +14,8 @@ public final class NoWayToSetUp implements Rule {
         return Proof.of(coach)
                 .filter(proof -> !proof.outOfBounds())
                 .filter(proof -> proof.says(Equipment.SET_UP_BY) || proof.says(Equipment.USED_BY))
+                .filter(proof -> proof.knows(Equipment.SET_UP_BY, Form.PROCEDURE)
+                        && proof.knows(Equipment.USED_BY, Form.PROCEDURE))
                 .filter(proof -> proof.settingUp().isEmpty()
                         && proof.applying(Equipment.USED_BY, Form.PROCEDURE).isEmpty())
                 .map(proof -> proof.error("no-way-to-set-up", "no page of its handbook sets it up")

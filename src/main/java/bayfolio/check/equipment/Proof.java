@@ -5,6 +5,7 @@ import bayfolio.fact.Key;
 import bayfolio.finding.Finding;
 import bayfolio.model.Equipment;
 import bayfolio.model.Unit;
+import bayfolio.model.Whose;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Script;
 import bayfolio.source.Located;
@@ -39,6 +40,11 @@ record Proof(CheckedCoach coach, Equipment kind) {
         return coach.library().all(coach.unit()).stream()
                 .filter(script -> script.form() == form && ids.contains(script.id()))
                 .toList();
+    }
+
+    /** Whether all that is named under a key is there; what is not is told by itself, and may be just what is missed. */
+    boolean knows(Key<List<Located<String>>> key, Form form) {
+        return kind.facts().all(key).stream().allMatch(id -> coach.library().knows(form, id, Whose.ALL));
     }
 
     List<Script> settingUp() {

@@ -242,7 +242,9 @@ final class FuelRelations {
         double value = Double.parseDouble(figure.group(1));
         return switch (region) {
             case NORTH_AMERICA -> !figure.group(2).equals("mbar") && between(value, 10, 14);
-            case EUROPE -> figure.group(2).equals("mbar") && List.of(28.0, 30.0, 37.0, 50.0).contains(value);
+            case EUROPE ->
+                figure.group(2).equals("mbar")
+                        && List.of(28.0, 30.0, 37.0, 50.0).contains(value);
             case OCEANIA -> true; // no table was found
         };
     }

@@ -127,10 +127,7 @@ public record CordVolts(
     }
 
     private static List<Post> posts(Region region, Given<Volts> nominal) {
-        return Stream.concat(
-                        Stream.of(new Post(nominal)),
-                        bands(region)
-                                .map(figure -> weaker(nominal.value(), figure)))
+        return Stream.concat(Stream.of(new Post(nominal)), bands(region).map(figure -> weaker(nominal.value(), figure)))
                 .toList();
     }
 

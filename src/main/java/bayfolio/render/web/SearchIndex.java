@@ -107,8 +107,8 @@ final class SearchIndex {
                     String.join("\n", also),
                     texts.getOrDefault(home, Set.of()).stream()
                             .filter(word -> !naming.contains(word))
-                            .filter(word -> group == Group.WHERE
-                                    || common.getOrDefault(word, 0) * MOST <= entries.size())
+                            .filter(word ->
+                                    group == Group.WHERE || common.getOrDefault(word, 0) * MOST <= entries.size())
                             .collect(Collectors.joining(" "))));
         });
         return GSON.toJson(lines).getBytes(StandardCharsets.UTF_8);

@@ -32,8 +32,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /** Handbooks through a theme into files of a web site: a page of HTML for each page. */
 public final class WebSite implements Output {
