@@ -1,6 +1,7 @@
 package bayfolio;
 
 import bayfolio.check.Check;
+import bayfolio.publish.FleetState;
 import bayfolio.publish.Publisher;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
@@ -109,11 +110,23 @@ public record DemoFleet(Path root, Check check) {
         publish(out, Set.of(Publisher.WEB), units);
     }
 
+    /** Publishes its pages, those too that were published already. */
+    public void publishFresh(Path out) throws Exception {
+        publish(
+                out,
+                new Publisher.Wanted(
+                        check.fleet().coaches(), Set.of(Publisher.WEB), Printing.USUAL, true, coach -> {}));
+    }
+
     /** @param ways some of {@link Publisher#ways} */
     public void publish(Path out, Set<String> ways, String... units) throws Exception {
-        Theme theme = Theme.load(root, Theme.BUILT_IN);
         List<String> chosen = units.length == 0 ? check.fleet().coaches() : List.of(units);
-        Publisher.publish(check, root, theme, new Publisher.Wanted(chosen, ways, Printing.USUAL), out);
+        publish(out, new Publisher.Wanted(chosen, ways, Printing.USUAL));
+    }
+
+    private void publish(Path out, Publisher.Wanted wanted) throws Exception {
+        Theme theme = Theme.load(root, Theme.BUILT_IN);
+        Publisher.publish(check, FleetState.of(root), theme, wanted, out);
     }
 
     /** The public root of the demo fleet of this repository, published once for all tests. */

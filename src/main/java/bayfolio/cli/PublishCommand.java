@@ -3,12 +3,14 @@ package bayfolio.cli;
 import bayfolio.check.Check;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
+import bayfolio.publish.FleetState;
 import bayfolio.publish.Publisher;
 import bayfolio.render.Printing;
 import bayfolio.render.print.Stock;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.Hidden;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
@@ -70,6 +72,19 @@ final class PublishCommand implements Callable<Integer> {
                     "The first label of the first sheet that is still free, row by row; ${DEFAULT-VALUE} where left out.")
     private int start = 1;
 
+    @Option(
+            names = "--fresh",
+            description =
+                    "Makes all files anew, those of coaches too of which nothing has changed since they were published last.")
+    private boolean fresh;
+
+    @Option(
+            names = "--changed-files",
+            paramLabel = "FILE",
+            description =
+                    "Writes into FILE, one a line, the paths below DIR of what is new, other than before or gone, for a program that uploads.")
+    private Optional<Path> changedFiles = Optional.empty();
+
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
     private CommandSpec spec;
@@ -103,6 +118,7 @@ final class PublishCommand implements Callable<Integer> {
                 coaches,
                 only.isEmpty() ? Publisher.ways() : Set.copyOf(only),
                 new Printing(fleet.given(), stock, start),
+                fresh,
                 coach -> {
                     // To somebody who waits, and to no log.
                     if (System.console() != null) {
@@ -116,6 +132,7 @@ final class PublishCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         // What is wrong with the call is told before anything is read.
         wanted(List.of());
+        FleetState state = FleetState.of(fleet.root);
         Theme theme = fleet.theme();
         Check check = fleet.check(theme);
         Findings findings = check.findings();
@@ -132,8 +149,11 @@ final class PublishCommand implements Callable<Integer> {
             return 1;
         }
         Path folder = out.orElse(fleet.root.resolve("site-out"));
-        Set<String> files = Publisher.publish(check, fleet.root, theme, wanted(sound), folder);
-        long pages = files.stream().filter(file -> file.endsWith(".html")).count();
+        Publisher.Published published = Publisher.publish(check, state, theme, wanted(sound), folder);
+        if (changedFiles.isPresent()) {
+            Files.write(changedFiles.get(), published.changed());
+        }
+        int pages = published.pages();
         spec.commandLine()
                 .getOut()
                 .println("Published "

@@ -11,6 +11,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
@@ -50,17 +53,52 @@ public final class Audit {
     private static final Set<String> FOLLOWED = Set.of("tel:", "https:", "mailto:");
 
     /** From a page or a style to something else on the site. */
-    private record Link(String path, String href) {}
+    record Link(String path, String href) {}
+
+    /**
+     * Links to what is not among the files that were looked at, by where they lead to: one each. Several threads may add to
+     * it at once.
+     */
+    record Outside(Map<String, Link> links) {
+        Outside() {
+            this(new ConcurrentHashMap<>());
+        }
+
+        /**
+         * What leads nowhere even when the whole site is there.
+         *
+         * @param site its files by their paths below its root; nothing where there is none
+         */
+        List<String> faults(Function<String, Optional<byte[]>> site) {
+            List<String> faults = new ArrayList<>();
+            new TreeMap<>(links).forEach((to, link) -> {
+                int mark = to.indexOf('#');
+                Optional<byte[]> file = site.apply(mark < 0 ? to : to.substring(0, mark));
+                if (file.isEmpty()) {
+                    faults.add(link.path + ": " + noFile(link.href));
+                } else if (mark >= 0
+                        && Jsoup.parse(new String(file.get(), StandardCharsets.UTF_8))
+                                .select("[id]")
+                                .stream()
+                                .noneMatch(it -> it.id().equals(to.substring(mark + 1)))) {
+                    faults.add(link.path + ": " + noPlace(link.href));
+                }
+            });
+            return faults;
+        }
+    }
 
     private final Map<String, byte[]> files;
     private final Set<String> staffTexts;
     private final Map<String, Set<String>> ids = new HashMap<>();
     private final List<Link> links = new ArrayList<>();
     private final List<String> faults = new ArrayList<>();
+    private final Outside outside;
 
-    private Audit(Map<String, byte[]> files, Set<String> staffTexts) {
+    private Audit(Map<String, byte[]> files, Set<String> staffTexts, Outside outside) {
         this.files = files;
         this.staffTexts = staffTexts;
+        this.outside = outside;
     }
 
     /**
@@ -69,7 +107,19 @@ public final class Audit {
      * @return one sentence for each fault, the path first; empty for a sound site
      */
     public static List<String> of(Map<String, byte[]> files, Set<String> staffTexts) {
-        return new Audit(files, staffTexts).run();
+        Outside outside = new Outside();
+        List<String> faults = new ArrayList<>(of(files, staffTexts, outside));
+        faults.addAll(outside.faults(path -> Optional.empty()));
+        return faults;
+    }
+
+    /**
+     * The same of a part of a site.
+     *
+     * @param outside gets the links that lead out of it
+     */
+    static List<String> of(Map<String, byte[]> files, Set<String> staffTexts, Outside outside) {
+        return new Audit(files, staffTexts, outside).run();
     }
 
     private List<String> run() {
@@ -183,16 +233,23 @@ public final class Audit {
             URI target = new URI("/" + path).resolve(new URI(href));
             String file = target.getPath().replaceFirst("^/", "");
             String found = file.isEmpty() || file.endsWith("/") ? file + "index.html" : file;
+            boolean within = target.getFragment() != null && !BINARY.matcher(found).find();
             if (!files.containsKey(found)) {
-                fault(path, "the link `" + href + "` leads to no file of the site");
-            } else if (target.getFragment() != null
-                    && !BINARY.matcher(found).find()
-                    && !ids.getOrDefault(found, Set.of()).contains(target.getFragment())) {
-                fault(path, "the link `" + href + "` leads to a place that is not on that page");
+                outside.links.putIfAbsent(found + (within ? "#" + target.getFragment() : ""), new Link(path, href));
+            } else if (within && !ids.getOrDefault(found, Set.of()).contains(target.getFragment())) {
+                fault(path, noPlace(href));
             }
         } catch (URISyntaxException e) {
             fault(path, "the link `" + href + "` is no address");
         }
+    }
+
+    private static String noFile(String href) {
+        return "the link `" + href + "` leads to no file of the site";
+    }
+
+    private static String noPlace(String href) {
+        return "the link `" + href + "` leads to a place that is not on that page";
     }
 
     private void style(String path, String css) {

@@ -1,130 +1,123 @@
 package bayfolio.publish;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileVisitResult;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HashSet;
-import java.util.HexFormat;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
- * The whole site as it was published once: its roots, and a list of all files in them with their checksums, in a folder
- * of its own. The list is written before the files: what a run that died has left is known by it, and what it does not
- * name is foreign and stays.
+ * The whole site as it was published once: its roots, and a list of the files of each {@link Part}, in a folder of its
+ * own. A list is written before its files: what a run that died has left is known by it, and what none names is foreign
+ * and stays.
+ *
+ * <pre>
+ * web, staff          the roots
+ * parts/whimbrel.txt  the files of a coach in both
+ * parts/_shared.txt   the others
+ * </pre>
  */
 record Edition(Path folder) {
-    private static final String LIST = "written.txt";
+    private static final String PARTS = "parts";
+    private static final String LIST = ".txt";
 
-    /** @param files by their paths below the folder */
-    void write(Map<String, byte[]> files) throws IOException {
-        Map<String, String> checksums = new TreeMap<>();
-        files.forEach((path, bytes) -> checksums.put(path, checksum(bytes)));
-        writeList(checksums);
-        for (Map.Entry<String, byte[]> file : files.entrySet()) {
-            Path path = folder.resolve(file.getKey());
-            Files.createDirectories(path.getParent());
-            Files.write(path, file.getValue());
-        }
+    /** Where the list of a part is, or will be. */
+    Path list(String part) {
+        return folder.resolve(PARTS).resolve(part + LIST);
     }
 
-    /** The list alone, of files that are there already or will be. */
-    void writeList(Map<String, String> checksums) throws IOException {
-        StringBuilder lines = new StringBuilder();
-        checksums.forEach((path, checksum) ->
-                lines.append(checksum).append("  ").append(path).append('\n'));
-        Files.createDirectory(folder);
-        Files.writeString(folder.resolve(LIST), lines, StandardCharsets.UTF_8);
+    boolean has(String part) {
+        return Files.isRegularFile(list(part), LinkOption.NOFOLLOW_LINKS);
     }
 
-    /** Checksums by paths. */
-    Map<String, String> list() throws IOException {
-        return list(folder.resolve(LIST));
+    /** Nothing where there is no such part. */
+    Optional<Part> part(String name) throws IOException {
+        return has(name) ? Optional.of(Part.read(name, list(name))) : Optional.empty();
     }
 
-    /** What a list says; nothing where there is none. */
-    static Map<String, String> list(Path file) throws IOException {
-        Map<String, String> checksums = new TreeMap<>();
-        if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-            for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
-                int gap = line.indexOf("  ");
-                if (gap > 0) {
-                    checksums.put(line.substring(gap + 2), line.substring(0, gap));
-                }
+    /** The names of its parts, in alphabetical order. */
+    List<String> parts() throws IOException {
+        List<String> names = new ArrayList<>();
+        for (Path file : entries(folder.resolve(PARTS))) {
+            String name = file.getFileName().toString();
+            if (name.endsWith(LIST)) {
+                names.add(name.substring(0, name.length() - LIST.length()));
             }
         }
-        return checksums;
+        Collections.sort(names);
+        return names;
     }
 
-    static String checksum(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
+    /**
+     * The part that a path belongs to: a coach has a folder in each root, and one for short addresses in its capital
+     * letters.
+     */
+    String owner(String path) {
+        String[] names = path.split("/", 4);
+        if (names.length > 1 && has(names[1])) {
+            return names[1];
         }
-    }
-
-    /** The folders that paths lead through, those above them included. */
-    static Set<String> folders(Set<String> paths) {
-        Set<String> folders = new HashSet<>();
-        for (String path : paths) {
-            for (int end = path.lastIndexOf('/'); end > 0; end = path.lastIndexOf('/', end - 1)) {
-                folders.add(path.substring(0, end));
-            }
-        }
-        return folders;
+        return names.length > 2 && has(names[2].toLowerCase(Locale.ROOT))
+                ? names[2].toLowerCase(Locale.ROOT)
+                : Part.SHARED;
     }
 
     /** Takes away what was written here; what was not stays, with the folders that hold it. */
     void delete() throws IOException {
-        Set<String> files = list().keySet();
-        Set<String> folders = folders(files);
-        Files.walkFileTree(folder, new SimpleFileVisitor<>() {
-            @Override
-            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-                if (files.contains(path(file)) && attributes.isRegularFile()) {
-                    Files.delete(file);
-                }
-                return FileVisitResult.CONTINUE;
+        for (String name : parts()) {
+            Part part = Part.read(name, list(name));
+            for (String path : part.files().keySet()) {
+                deleteFile(folder.resolve(path));
             }
+            List<String> folders = new ArrayList<>(part.folders());
+            folders.sort(Comparator.comparing(String::length).reversed());
+            for (String each : folders) {
+                deleteIfEmpty(folder.resolve(each));
+            }
+            // Last, since without it nobody would know what the rest is.
+            Files.deleteIfExists(list(name));
+        }
+        for (Path left : entries(folder.resolve(PARTS))) {
+            if (left.getFileName().toString().endsWith(LIST + ".next")) {
+                Files.delete(left);
+            }
+        }
+        deleteIfEmpty(folder.resolve(PARTS));
+        deleteIfEmpty(folder);
+    }
 
-            @Override
-            public FileVisitResult postVisitDirectory(Path each, IOException failure) throws IOException {
-                if (folders.contains(path(each)) && isEmpty(each)) {
-                    Files.delete(each);
-                }
-                return FileVisitResult.CONTINUE;
-            }
-        });
-        // Last, since without it nobody would know what the rest is.
-        Path list = folder.resolve(LIST);
-        if (holdsNothingBut(list)) {
-            Files.deleteIfExists(list);
+    private static void deleteFile(Path file) throws IOException {
+        if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+            Files.delete(file);
+        }
+    }
+
+    private static void deleteIfEmpty(Path folder) throws IOException {
+        if (Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS) && isEmpty(folder)) {
             Files.delete(folder);
         }
     }
 
-    private String path(Path below) {
-        return folder.relativize(below).toString().replace('\\', '/');
-    }
-
     static boolean isEmpty(Path folder) throws IOException {
-        try (var entries = Files.list(folder)) {
-            return entries.findAny().isEmpty();
+        try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder)) {
+            return !entries.iterator().hasNext();
         }
     }
 
-    private boolean holdsNothingBut(Path list) throws IOException {
-        try (var entries = Files.list(folder)) {
-            return entries.allMatch(list::equals);
+    private static List<Path> entries(Path folder) throws IOException {
+        List<Path> all = new ArrayList<>();
+        try (DirectoryStream<Path> entries = Files.newDirectoryStream(folder)) {
+            entries.forEach(all::add);
+        } catch (NoSuchFileException none) {
+            return List.of();
         }
+        return all;
     }
 }

@@ -1,5 +1,6 @@
 package bayfolio.publish;
 
+import bayfolio.document.Audience;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -9,7 +10,6 @@ import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -22,7 +22,7 @@ import java.util.stream.Stream;
  * web               a link to .editions/current/web
  * staff             a link to .editions/current/staff
  * .editions/current a link to the edition that readers see
- * .editions/7       an {@link Edition}: web, staff and the list of their files
+ * .editions/7       an {@link Edition}: web, staff and the lists of their files
  * .editions/lock    held while somebody publishes
  * </pre>
  *
@@ -31,12 +31,16 @@ import java.util.stream.Stream;
  *
  * <p>Where a system has no links, or cannot replace one in a single step, {@code current} is a file that names the
  * edition, and the roots themselves are moved out of it; what a run that was killed has left undone the next one does.
- * So were roots published before there were editions, with a list of files beside each; they are taken over.
  *
  * <p>Files that were not written here are never touched.
  */
 final class OutputFolder implements AutoCloseable {
     static final List<String> ROOTS = List.of("web", "staff");
+
+    /** The root of what a reader gets, with a slash at the end. */
+    static String root(Audience reader) {
+        return reader == Audience.STAFF ? "staff/" : "web/";
+    }
 
     /** How long another publisher may take to end. */
     private static final Duration PATIENCE = Duration.ofSeconds(20);
@@ -123,14 +127,12 @@ final class OutputFolder implements AutoCloseable {
     }
 
     /**
-     * The files published last, by their paths below both roots: {@code web/index.html}.
+     * Refuses what is foreign below both roots.
      *
      * @throws PublishException when a file is there that was not written here, or was changed since
      */
-    Map<String, Path> published() throws IOException, PublishException {
-        Map<String, String> list = list();
-        Set<String> folders = Edition.folders(list.keySet());
-        Map<String, Path> files = new TreeMap<>();
+    void verify() throws IOException, PublishException {
+        Optional<Edition> named = current();
         for (String root : ROOTS) {
             Path there = folder.resolve(root);
             if (!there(there)) {
@@ -140,34 +142,81 @@ final class OutputFolder implements AutoCloseable {
             if (!linked && !Files.isDirectory(there, LinkOption.NOFOLLOW_LINKS)) {
                 throw noFolder(there);
             }
-            Path inside =
-                    linked ? current().map(it -> it.folder().resolve(root)).orElse(there) : there;
+            Path inside = inside(root, named);
             if (!Files.isDirectory(inside)) {
                 continue;
             }
             // A folder in the place of the link, while the edition has its own.
-            if (!linked
-                    && current().filter(it -> there(it.folder().resolve(root))).isPresent()) {
+            if (!linked && named.filter(it -> there(it.folder().resolve(root))).isPresent()) {
                 throw foreign(there);
             }
+            Known known = new Known(named);
             try (Stream<Path> paths = Files.walk(inside)) {
-                for (Path path : paths.toList()) {
+                for (Path path : (Iterable<Path>) paths::iterator) {
                     String name = name(root, inside.relativize(path));
-                    boolean known = Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)
-                            ? folders.contains(name) || !Edition.isEmpty(path)
-                            : Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)
-                                    && Edition.checksum(Files.readAllBytes(path))
-                                            .equals(list.get(name));
-                    if (!known) {
+                    boolean ours = Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)
+                            ? known.holdsFolder(name) || !Edition.isEmpty(path)
+                            : known.holdsFile(name, path);
+                    if (!ours) {
                         throw foreign(there.resolve(inside.relativize(path)));
-                    }
-                    if (!Files.isDirectory(path)) {
-                        files.put(name, path);
                     }
                 }
             }
         }
-        return files;
+    }
+
+    /** What the lists of an edition say, of which one part at a time is kept in mind. */
+    private static final class Known {
+        private final Optional<Edition> edition;
+        private Part part = new Part("", "", new TreeMap<>());
+        private Set<String> folders = Set.of();
+
+        Known(Optional<Edition> edition) {
+            this.edition = edition;
+        }
+
+        boolean holdsFile(String name, Path path) throws IOException {
+            look(name);
+            Part.File file = part.files().get(name);
+            return file != null && file.is(path);
+        }
+
+        boolean holdsFolder(String name) throws IOException {
+            look(name);
+            return folders.contains(name);
+        }
+
+        private void look(String name) throws IOException {
+            int root = name.indexOf('/') + 1;
+            if (root > 0 && name.startsWith(part.name() + "/", root)) {
+                return;
+            }
+            String owner = edition.map(it -> it.owner(name)).orElse(Part.SHARED);
+            if (!part.name().equals(owner)) {
+                part = edition.isPresent()
+                        ? edition.get().part(owner).orElseGet(() -> new Part(owner, "", new TreeMap<>()))
+                        : new Part(owner, "", new TreeMap<>());
+                folders = part.folders();
+            }
+        }
+    }
+
+    /** Where the files of a root lie that readers see. */
+    private Path inside(String root, Optional<Edition> named) throws IOException {
+        Path there = folder.resolve(root);
+        return isLink(root)
+                ? named.map(it -> it.folder().resolve(root)).orElse(there)
+                : there;
+    }
+
+    /** An edition to be written; {@link #swapIn} makes readers see it. */
+    NextEdition next() throws IOException, PublishException {
+        Optional<Edition> named = current();
+        return new NextEdition(
+                new Edition(editions.resolve(Integer.toString(1 + highest()))),
+                named,
+                folder::resolve,
+                System.currentTimeMillis());
     }
 
     private static String name(String root, Path below) {
@@ -176,36 +225,23 @@ final class OutputFolder implements AutoCloseable {
     }
 
     /**
-     * Writes a whole site beside the last one, then swaps it in.
+     * Makes readers see an edition that is wholly written.
      *
-     * @param files by their paths below both roots
-     * @throws PublishException as {@link #published}
+     * @throws PublishException as {@link #verify}
      */
-    void swapIn(Map<String, byte[]> files) throws IOException, PublishException {
+    void swapIn(NextEdition written) throws IOException, PublishException {
         // Once more, since nobody knows what was put there meanwhile.
-        published();
-        Edition next = new Edition(editions.resolve(Integer.toString(1 + highest())));
-        try {
-            next.write(files);
-        } catch (IOException full) {
-            // What was written so far would keep a full disk full.
-            next.delete();
-            throw full;
-        }
+        verify();
         boolean links = Files.isSymbolicLink(current) || disk.links(editions);
         takeOver(links);
-        name(next, links);
+        name(written.edition(), links);
+        written.stays();
         finish();
         clean();
     }
 
     /** Brings what is there into the form that one step can replace. */
     private void takeOver(boolean links) throws IOException, PublishException {
-        if (current().isEmpty() && !list().isEmpty()) {
-            Edition before = new Edition(editions.resolve(Integer.toString(1 + highest())));
-            before.writeList(list());
-            name(before, false);
-        }
         if (!links) {
             return;
         }
@@ -291,11 +327,6 @@ final class OutputFolder implements AutoCloseable {
         for (String left : List.of("current-next", "link", "link-next")) {
             Files.deleteIfExists(editions.resolve(left));
         }
-        if (named.isPresent()) {
-            for (String root : ROOTS) {
-                Files.deleteIfExists(listBeside(root));
-            }
-        }
     }
 
     /** The edition that readers see. */
@@ -325,23 +356,6 @@ final class OutputFolder implements AutoCloseable {
         return Stream.of(names.split(" ", -1))
                 .map(name -> new Edition(editions.resolve(name)))
                 .toList();
-    }
-
-    private Map<String, String> list() throws IOException, PublishException {
-        Optional<Edition> named = current();
-        if (named.isPresent()) {
-            return named.get().list();
-        }
-        Map<String, String> list = new TreeMap<>();
-        for (String root : ROOTS) {
-            Edition.list(listBeside(root)).forEach((path, checksum) -> list.put(root + "/" + path, checksum));
-        }
-        return list;
-    }
-
-    /** Where the list of a root was before there were editions. */
-    private Path listBeside(String root) {
-        return folder.resolve(root + "-written.txt");
     }
 
     private List<Edition> editions() throws IOException {

@@ -2,17 +2,12 @@ package bayfolio.publish;
 
 import bayfolio.catalog.Catalog;
 import bayfolio.check.Check;
-import bayfolio.check.CheckedCoach;
-import bayfolio.compose.Composer;
 import bayfolio.compose.FleetDue;
 import bayfolio.compose.FleetOverview;
 import bayfolio.document.Audience;
-import bayfolio.document.Handbook;
 import bayfolio.document.Overview;
 import bayfolio.model.Unit;
-import bayfolio.model.Wording;
 import bayfolio.render.Means;
-import bayfolio.render.Media;
 import bayfolio.render.Output;
 import bayfolio.render.Printing;
 import bayfolio.render.print.Book;
@@ -23,29 +18,30 @@ import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
 import bayfolio.template.TemplateProblem;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
-import java.util.HashSet;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * Composes, renders, audits, and only then swaps in. Whatever fails before leaves the last site as
- * it was.
+ * Composes, renders and audits a coach at a time in each thread, and only then swaps in. Whatever fails before leaves the
+ * last site as it was; no more of the fleet is in mind than what threads have in hand, and what is wrong.
  */
 public final class Publisher {
     /** In what ways handbooks are given out, in the order in which they are made: the site offers what is printed. */
@@ -77,12 +73,14 @@ public final class Publisher {
      * @param units ids of the coaches to publish anew, in whose descriptions and procedures nothing is wrong; others that
      *     were published before stay as they are
      * @param ways some of {@link #ways}; of these coaches nothing else is there afterwards
+     * @param fresh whether those are made anew, too, of which nothing is otherwise than when they were published last
      * @param begun is told each coach when its files are made, since that may take long
      */
-    public record Wanted(List<String> units, Set<String> ways, Printing printing, Consumer<String> begun) {
+    public record Wanted(
+            List<String> units, Set<String> ways, Printing printing, boolean fresh, Consumer<String> begun) {
         /** By somebody who does not look on. */
         public Wanted(List<String> units, Set<String> ways, Printing printing) {
-            this(units, ways, printing, coach -> {});
+            this(units, ways, printing, false, coach -> {});
         }
 
         public Wanted {
@@ -92,142 +90,159 @@ public final class Publisher {
     }
 
     /**
-     * @param root the fleet folder, for its photos
-     * @return the paths of the renters' site
+     * @param fleet as it was before it was read
      * @throws PublishException in one sentence, when something is wrong; nothing was changed then
      */
-    public static Set<String> publish(Check check, Path root, Theme theme, Wanted wanted, Path out)
+    public static Published publish(Check check, FleetState fleet, Theme theme, Wanted wanted, Path out)
             throws IOException, PublishException {
-        FleetFolder.refuse(root, out);
+        FleetFolder.refuse(fleet.root(), out);
         try (OutputFolder output = OutputFolder.open(out)) {
-            Map<String, Path> before = output.published();
-            Map<String, CheckedCoach> chosen = check.units().stream()
-                    .filter(unit -> wanted.units().contains(unit.id()))
-                    .collect(Collectors.toMap(Unit::id, check::of));
-            refuseWithout(wanted, before.keySet(), out);
+            output.verify();
             Means means = new Means(theme, check.catalogs(), check.fleet(), wanted.printing());
-            List<Output> outputs = OUTPUTS.entrySet().stream()
-                    .filter(way -> wanted.ways().contains(way.getKey()))
-                    .map(way -> way.getValue().apply(means))
-                    .toList();
-            refuseComplaints(outputs);
-            Map<String, Handbook> handbooks = new TreeMap<>();
-            chosen.forEach((unit, coach) -> handbooks.put(unit, Composer.compose(coach)));
-            Map<String, Handbook> rentersHandbooks = seenBy(Audience.RENTERS, handbooks);
-            refuse(
-                    "The renters' copy tells what is for staff",
-                    rentersHandbooks.values().stream()
-                            .flatMap(handbook -> Marks.of(handbook).stream())
-                            .toList());
-            Map<String, Media> media = new TreeMap<>();
-            for (Map.Entry<String, CheckedCoach> coach : chosen.entrySet()) {
-                media.put(coach.getKey(), Media.of(coach.getValue().unit(), root));
+            List<Output> outputs = outputs(means, wanted);
+            refuseComplaints(outputs.stream());
+            try (NextEdition next = output.next()) {
+                refuseWithout(wanted, next, out);
+                Site site = new Site(check, fleet.root(), means, wanted, next);
+                site.coaches();
+                site.shared(outputs);
+                refuseComplaints(Stream.concat(outputs.stream(), site.used()));
+                site.refuseFaults();
+                fleet.refuseChanges();
+                output.swapIn(next);
+                return new Published(site.pages(), next.changed());
             }
-            Copies copies = new Copies(check, chosen, media, outputs, wanted.begun());
-            Map<String, byte[]> forRenters = copies.of(Audience.RENTERS, rentersHandbooks, below("web/", before));
-            Map<String, byte[]> forStaff =
-                    copies.of(Audience.STAFF, seenBy(Audience.STAFF, handbooks), below("staff/", before));
-            refuseComplaints(outputs);
-            Set<String> secret = new HashSet<>();
-            chosen.values().forEach(coach -> secret.addAll(StaffTexts.of(coach)));
-            Map<String, Map<String, byte[]>> sources = copies.sources(rentersHandbooks);
-            refuse("The rendered site is wrong", Audit.of(read(forRenters, sources.values()), secret));
-            refuse("The renters' copy tells what is for staff", copies.disclosures(sources, new TreeMap<>(forRenters)));
-            refuse("The rendered staff copy is wrong", Audit.of(forStaff, Set.of()));
-            Map<String, byte[]> both = new TreeMap<>();
-            forRenters.forEach((path, bytes) -> both.put("web/" + path, bytes));
-            forStaff.forEach((path, bytes) -> both.put("staff/" + path, bytes));
-            output.swapIn(both);
-            return forRenters.keySet();
         }
-    }
-
-    /** With what a file is made of in its place, where that is sooner read than the file. */
-    private static Map<String, byte[]> read(Map<String, byte[]> files, Collection<Map<String, byte[]>> sources) {
-        Map<String, byte[]> read = new TreeMap<>(files);
-        sources.forEach(read::putAll);
-        return read;
-    }
-
-    private static Map<String, Handbook> seenBy(Audience reader, Map<String, Handbook> handbooks) {
-        Map<String, Handbook> seen = new TreeMap<>();
-        handbooks.forEach((unit, handbook) -> seen.put(unit, handbook.seenBy(reader)));
-        return seen;
-    }
-
-    /** The files of a root by their paths in it. */
-    private static Map<String, Path> below(String root, Map<String, Path> files) {
-        Map<String, Path> below = new TreeMap<>();
-        files.forEach((path, file) -> {
-            if (path.startsWith(root)) {
-                below.put(path.substring(root.length()), file);
-            }
-        });
-        return below;
     }
 
     /**
-     * The files of either copy.
+     * What was published.
      *
-     * @param check of the whole fleet
-     * @param chosen the coaches to be made anew, by their ids
-     * @param media all of theirs
+     * @param pages how many the renters' site has
+     * @param changed paths of files that are new, other than before, or gone, below the folder that was published into
      */
-    private record Copies(
-            Check check,
-            Map<String, CheckedCoach> chosen,
-            Map<String, Media> media,
-            List<Output> outputs,
-            Consumer<String> begun) {
-        private Media media(String unit) {
-            return Objects.requireNonNull(media.get(unit), unit);
+    public record Published(int pages, Set<String> changed) {}
+
+    private static List<Output> outputs(Means means, Wanted wanted) {
+        return OUTPUTS.entrySet().stream()
+                .filter(way -> wanted.ways().contains(way.getKey()))
+                .map(way -> way.getValue().apply(means))
+                .toList();
+    }
+
+    /** A site while it is made, a coach at a time in each thread. */
+    private static final class Site {
+        private final Check check;
+        private final Path root;
+        private final Means means;
+        private final Wanted wanted;
+        private final NextEdition next;
+        private final ForRenters forRenters;
+        private final Inputs inputs;
+        private final Map<Audience, Audit.Outside> outside =
+                Map.of(Audience.RENTERS, new Audit.Outside(), Audience.STAFF, new Audit.Outside());
+        private final Map<String, Map<CoachJob.Fault, List<String>>> faults = new ConcurrentSkipListMap<>();
+        private final Map<Audience, Map<String, Output.Entry>> entries =
+                Map.of(Audience.RENTERS, new ConcurrentSkipListMap<>(), Audience.STAFF, new ConcurrentSkipListMap<>());
+        private final Set<String> needed = ConcurrentHashMap.newKeySet();
+        private final AtomicInteger pages = new AtomicInteger();
+        /** Of each thread, since no way of giving out is made for two. */
+        private final Queue<List<Output>> idle = new ConcurrentLinkedQueue<>();
+
+        private final Queue<List<Output>> all = new ConcurrentLinkedQueue<>();
+
+        Site(Check check, Path root, Means means, Wanted wanted, NextEdition next)
+                throws IOException {
+            this.check = check;
+            this.root = root;
+            this.means = means;
+            this.wanted = wanted;
+            this.next = next;
+            this.forRenters = new ForRenters(check);
+            this.inputs = new Inputs(check, root, wanted);
         }
 
-        /**
-         * @param handbooks as the reader sees them
-         * @param before what was published last; of it stays what is not made anew
-         */
-        Map<String, byte[]> of(Audience reader, Map<String, Handbook> handbooks, Map<String, Path> before)
-                throws IOException {
-            Map<String, byte[]> files = new TreeMap<>();
-            List<Output.Entry> coaches = new ArrayList<>();
-            for (String unit : check.fleet().coaches()) {
-                Handbook handbook = handbooks.get(unit);
-                CheckedCoach coach = chosen.get(unit);
-                if (handbook != null && coach != null) {
-                    Media seen = media(unit).seenBy(coach.unit(), reader);
-                    if (reader == Audience.RENTERS) {
-                        begun.accept(unit);
-                    }
-                    Map<String, byte[]> own = new TreeMap<>();
-                    Output.Around around = new Output.Around(own, path -> bytes(before, path));
-                    for (Output output : outputs) {
-                        if (output.of(reader)) {
-                            own.putAll(output.files(handbook, seen, around));
-                        }
-                    }
-                    files.putAll(own);
-                    coaches.add(WebSite.entry(handbook));
-                } else {
-                    Map<String, byte[]> own = read(before, unit + "/");
-                    files.putAll(own);
-                    files.putAll(read(before, WebSite.shortAddresses(unit)));
-                    for (Output output : outputs) {
-                        Optional<Output.Kept> kept = output.kept(unit, own);
-                        if (kept.isPresent()) {
-                            files.putAll(read(before, kept.get().needed()));
-                            coaches.add(kept.get().entry());
-                        }
-                    }
+        /** Those that are wanted are made, if they are not as they were; of others stays what was published before. */
+        void coaches() throws IOException {
+            Map<String, Unit> units = check.units().stream()
+                    .filter(unit -> wanted.units().contains(unit.id()))
+                    .collect(Collectors.toMap(Unit::id, unit -> unit));
+            Workers.each(check.fleet().coaches(), coach -> {
+                Unit unit = units.get(coach);
+                if (unit != null) {
+                    make(unit);
+                } else if (next.last(coach).isPresent()) {
+                    keep(coach);
                 }
+            });
+        }
+
+        private void make(Unit unit) throws IOException {
+            String key = inputs.of(unit);
+            Optional<Part> last = next.last(unit.id());
+            if (!wanted.fresh()
+                    && last.filter(part -> part.made().equals(key) && next.isWhole(part))
+                            .isPresent()) {
+                keep(unit.id());
+                return;
             }
-            Output.Whole whole = reader == Audience.STAFF
-                    ? new Output.Whole(coaches, overviews())
-                    : Output.Whole.forRenters(coaches);
-            for (Output output : outputs) {
-                files.putAll(output.shared(whole));
+            wanted.begun().accept(unit.id());
+            List<Output> mine = idle.poll();
+            if (mine == null) {
+                mine = outputs(means, wanted);
+                all.add(mine);
             }
-            return files;
+            CoachJob.Made made = new CoachJob(check, forRenters, root, mine, next::readLast).run(unit, outside);
+            idle.add(mine);
+            faults.put(unit.id(), made.faults());
+            if (made.faults().values().stream().allMatch(List::isEmpty)) {
+                next.write(unit.id(), key, made.files());
+                listed(unit.id(), mine, path -> Optional.ofNullable(made.files().get(path)));
+                pages.addAndGet(renters(made.files().keySet()));
+            }
+        }
+
+        private void keep(String coach) throws IOException {
+            next.keep(coach);
+            listed(coach, outputs(means, wanted), next::read);
+            pages.addAndGet(renters(next.edition().part(coach).orElseThrow().files().keySet()));
+        }
+
+        /** A coach in the lists of all, by what its own files say. */
+        private void listed(String coach, List<Output> outputs, Function<String, Optional<byte[]>> files) {
+            entries.forEach((reader, those) -> outputs.forEach(each -> each.kept(
+                            coach, path -> files.apply(OutputFolder.root(reader) + path))
+                    .ifPresent(kept -> {
+                        those.put(coach, kept.entry());
+                        needed.add(OutputFolder.root(reader) + kept.needed());
+                    })));
+        }
+
+        /** Before the last part: all coaches must be there. */
+        void shared(List<Output> outputs) throws IOException {
+            Map<String, byte[]> shared = new TreeMap<>();
+            for (Map.Entry<Audience, Map<String, Output.Entry>> those : entries.entrySet()) {
+                Audience reader = those.getKey();
+                List<Output.Entry> coaches = List.copyOf(those.getValue().values());
+                Output.Whole whole = reader == Audience.STAFF
+                        ? new Output.Whole(coaches, overviews())
+                        : Output.Whole.forRenters(coaches);
+                Map<String, byte[]> files = new TreeMap<>();
+                outputs.forEach(each -> files.putAll(each.shared(whole)));
+                List<String> wrong = Audit.of(files, Set.of(), Objects.requireNonNull(outside.get(reader)));
+                faults.computeIfAbsent(Part.SHARED, it -> new EnumMap<>(CoachJob.Fault.class))
+                        .put(reader == Audience.STAFF ? CoachJob.Fault.WRONG_FOR_STAFF : CoachJob.Fault.WRONG, wrong);
+                files.forEach((path, bytes) -> shared.put(OutputFolder.root(reader) + path, bytes));
+                pages.addAndGet(reader == Audience.STAFF ? 0 : pages(files.keySet()));
+            }
+            needed.removeIf(folder -> shared.keySet().stream().anyMatch(path -> path.startsWith(folder)));
+            next.writeShared(shared, needed);
+            outside.forEach((reader, links) -> faults.computeIfAbsent(
+                            Part.SHARED, it -> new EnumMap<>(CoachJob.Fault.class))
+                    .merge(
+                            reader == Audience.STAFF ? CoachJob.Fault.WRONG_FOR_STAFF : CoachJob.Fault.WRONG,
+                            links.faults(path -> next.read(OutputFolder.root(reader) + path)),
+                            (some, others) -> Stream.concat(some.stream(), others.stream()).toList()));
         }
 
         /** Of all coaches as they are described now, those that are not made anew, too. */
@@ -238,89 +253,40 @@ public final class Publisher {
             return List.of(FleetOverview.of(check.fleet(), words, sound), FleetDue.of(check.fleet(), words, sound));
         }
 
-        private static Optional<byte[]> bytes(Map<String, Path> published, String path) {
-            try {
-                Path file = published.get(path);
-                return file == null ? Optional.empty() : Optional.of(Files.readAllBytes(file));
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
+        void refuseFaults() throws PublishException {
+            for (CoachJob.Fault fault : CoachJob.Fault.values()) {
+                refuse(
+                        fault.sentence(),
+                        faults.values().stream()
+                                .flatMap(those -> those.getOrDefault(fault, List.of()).stream())
+                                .toList());
             }
         }
 
-        /** What of it is in a folder. */
-        private static Map<String, byte[]> read(Map<String, Path> published, String folder) throws IOException {
-            Map<String, byte[]> read = new TreeMap<>();
-            for (Map.Entry<String, Path> file : published.entrySet()) {
-                if (file.getKey().startsWith(folder)) {
-                    read.put(file.getKey(), Files.readAllBytes(file.getValue()));
-                }
-            }
-            return read;
+        /** All ways of giving out that threads have made. */
+        Stream<Output> used() {
+            return all.stream().flatMap(List::stream);
         }
 
-        /**
-         * What files of the renters' copy are made of, by coach and path.
-         *
-         * @param handbooks as renters see them
-         */
-        Map<String, Map<String, byte[]>> sources(Map<String, Handbook> handbooks) {
-            Map<String, Map<String, byte[]>> sources = new TreeMap<>();
-            handbooks.forEach((unit, handbook) -> sources.put(
-                    unit,
-                    sources(
-                            handbook,
-                            media(unit)
-                                    .seenBy(
-                                            Objects.requireNonNull(chosen.get(unit), unit)
-                                                    .unit(),
-                                            Audience.RENTERS))));
-            return sources;
+        int pages() {
+            return pages.get();
         }
 
-        private Map<String, byte[]> sources(Handbook handbook, Media seen) {
-            Map<String, byte[]> sources = new TreeMap<>();
-            outputs.stream()
-                    .filter(output -> output.of(Audience.RENTERS))
-                    .forEach(output -> output.sources(handbook, seen).ifPresent(sources::putAll));
-            return sources;
+        private static int renters(Set<String> paths) {
+            return pages(paths.stream()
+                    .filter(path -> path.startsWith(OutputFolder.root(Audience.RENTERS)))
+                    .collect(Collectors.toSet()));
         }
 
-        /**
-         * @param sources see {@link #sources(Map)}
-         * @param published the renters' copy
-         */
-        List<String> disclosures(Map<String, Map<String, byte[]>> sources, SortedMap<String, byte[]> published) {
-            Check theirs = ForRenters.of(check, chosen.keySet());
-            List<String> disclosures = new ArrayList<>();
-            for (Unit unit : theirs.units()) {
-                CheckedCoach coach = chosen.get(unit.id());
-                if (coach != null) {
-                    Handbook handbook = Composer.compose(theirs.of(unit)).seenBy(Audience.RENTERS);
-                    Media seen = media(unit.id()).seenBy(unit, Audience.RENTERS);
-                    // All paths of its folder: a zero is the letter after the slash.
-                    Map<String, byte[]> files = new TreeMap<>(published.subMap(unit.id() + "/", unit.id() + "0"));
-                    String led = WebSite.shortAddresses(unit.id());
-                    files.putAll(published.subMap(led, led + Character.MAX_VALUE));
-                    files.putAll(Objects.requireNonNull(sources.get(unit.id())));
-                    Map<String, byte[]> without = new TreeMap<>();
-                    // The site offers what is printed by its size, which is looked up, not made once more.
-                    Output.Around around = new Output.Around(published, path -> Optional.empty());
-                    for (Output output : outputs) {
-                        if (output.of(Audience.RENTERS)) {
-                            without.putAll(output.sources(handbook, seen)
-                                    .orElseGet(() -> output.files(handbook, seen, around)));
-                        }
-                    }
-                    disclosures.addAll(Disclosures.of(new Wording(coach.coach(), coach.words()), files, without));
-                }
-            }
-            return disclosures;
+        private static int pages(Set<String> paths) {
+            return (int) paths.stream().filter(path -> path.endsWith(".html")).count();
         }
     }
 
     /** Pages that somebody was sent to are not taken away by leaving out a word of the call. */
-    private static void refuseWithout(Wanted wanted, Set<String> before, Path out) throws PublishException {
-        if (!wanted.ways().contains(WEB) && before.stream().anyMatch(path -> path.endsWith("/index.html"))) {
+    private static void refuseWithout(Wanted wanted, NextEdition next, Path out) throws PublishException {
+        if (!wanted.ways().contains(WEB)
+                && next.readLast(OutputFolder.root(Audience.RENTERS) + "index.html").isPresent()) {
             throw new PublishException("`--only` leaves out `" + WEB + "`, and the pages in `" + out
                     + "` would be gone; name it, too, or choose another folder with --out.");
         }
@@ -330,12 +296,12 @@ public final class Publisher {
         return complaint.at() + ": " + complaint.message();
     }
 
-    private static void refuseComplaints(List<Output> outputs) throws PublishException {
+    private static void refuseComplaints(Stream<Output> outputs) throws PublishException {
         refuse(
                 "The theme is wrong",
-                outputs.stream()
-                        .flatMap(each -> each.complaints().stream())
+                outputs.flatMap(each -> each.complaints().stream())
                         .map(Publisher::sentence)
+                        .distinct()
                         .toList());
     }
 

@@ -75,9 +75,9 @@ public interface Output {
      * What stays of a coach that is not made anew, beside the files in its folder; nothing where it was not given out in
      * this way.
      *
-     * @param own its files, by path below the root
+     * @param own each of its files, by path below the root
      */
-    default Optional<Kept> kept(String unit, Map<String, byte[]> own) {
+    default Optional<Kept> kept(String unit, Function<String, Optional<byte[]>> own) {
         return Optional.empty();
     }
 

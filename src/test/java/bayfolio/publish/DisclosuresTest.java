@@ -179,7 +179,7 @@ final class DisclosuresTest {
         return Disclosures.of(
                 new Wording(new Coach(fleet, unit), screen.of("en-US")),
                 rendered(check, asStaff),
-                rendered(ForRenters.of(check, Set.of(unit.id())), asStaff));
+                rendered(new ForRenters(check).of(unit), asStaff));
     }
 
     private static Fleet fleet(Unit unit) {

@@ -278,7 +278,7 @@ final class NoticesTest {
         Check checked = Check.of(later, reading.library(), theme.catalogs(), reading.findings());
         Publisher.publish(
                 checked,
-                temp.resolve("noticed"),
+                FleetState.of(temp.resolve("noticed")),
                 theme,
                 new Publisher.Wanted(List.of("plover"), Set.of(Publisher.WEB), Printing.USUAL),
                 temp.resolve("later"));

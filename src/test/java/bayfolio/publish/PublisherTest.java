@@ -87,7 +87,7 @@ class PublisherTest {
         Map<String, String> first = DemoFleet.bytes(out.resolve("web"));
         Map<String, String> firstStaff = DemoFleet.bytes(out.resolve("staff"));
 
-        demo.publish(out);
+        demo.publishFresh(out);
 
         assertThat(DemoFleet.bytes(out.resolve("web"))).isEqualTo(first);
         assertThat(DemoFleet.bytes(out.resolve("staff"))).isEqualTo(firstStaff);

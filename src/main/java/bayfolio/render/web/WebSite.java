@@ -33,6 +33,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /** Handbooks through a theme into files of a web site: a page of HTML for each page. */
@@ -293,12 +294,10 @@ public final class WebSite implements Output {
     }
 
     @Override
-    public Optional<Kept> kept(String unit, Map<String, byte[]> own) {
-        byte[] home = own.get(unit + "/index.html");
-        byte[] written = own.get(unit + "/" + MANIFEST);
-        return home == null || written == null
-                ? Optional.empty()
-                : Optional.of(new Kept(Manifest.read(unit, written), Assets.folder(home)));
+    public Optional<Kept> kept(String unit, Function<String, Optional<byte[]>> own) {
+        return own.apply(unit + "/index.html")
+                .flatMap(home -> own.apply(unit + "/" + MANIFEST)
+                        .map(written -> new Kept(Manifest.read(unit, written), Assets.folder(home))));
     }
 
     private PageView.Looks looks(View words) {

@@ -1,0 +1,203 @@
+package bayfolio.publish;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+
+/**
+ * An edition that is being written beside the last one, part by part; nobody sees it yet. A file that holds what it held
+ * last is not written once more: both editions have the one file. Several threads may write parts of it at once.
+ */
+final class NextEdition implements AutoCloseable {
+    /** Where what was published last lies, by its path below both roots. */
+    private final Function<String, Path> last;
+
+    private final Optional<Edition> before;
+    private final Edition edition;
+    private final long now;
+    private final Set<String> folders = ConcurrentHashMap.newKeySet();
+    private final Set<String> changed = ConcurrentHashMap.newKeySet();
+    private boolean seen;
+
+    NextEdition(Edition edition, Optional<Edition> before, Function<String, Path> last, long now) throws IOException {
+        this.edition = edition;
+        this.before = before;
+        this.last = last;
+        this.now = now;
+        Files.createDirectories(edition.list(Part.SHARED).getParent());
+    }
+
+    Edition edition() {
+        return edition;
+    }
+
+    /** Readers see it: it stays. */
+    void stays() {
+        seen = true;
+    }
+
+    /**
+     * @param made the digest of what the part was made of
+     * @param files all of the part, by their paths below both roots
+     */
+    void write(String part, String made, Map<String, byte[]> files) throws IOException {
+        write(part, made, files, Map.of());
+    }
+
+    /** @param kept files of what was published last that stay, too */
+    private void write(String name, String made, Map<String, byte[]> files, Map<String, Part.File> kept)
+            throws IOException {
+        SortedMap<String, Part.File> was = last(name).map(Part::files).orElseGet(TreeMap::new);
+        Part part = Part.of(name, made, files, now);
+        SortedMap<String, Part.File> all = new TreeMap<>(kept);
+        part.files().forEach((path, file) -> {
+            Part.File old = was.get(path);
+            all.put(path, old != null && old.holds(file) ? old : file);
+        });
+        new Part(name, made, all).write(edition.list(name));
+        for (Map.Entry<String, Part.File> file : all.entrySet()) {
+            String path = file.getKey();
+            byte[] bytes = files.get(path);
+            boolean same = bytes == null || file.getValue().equals(was.get(path));
+            if (!(same && link(path, file.getValue())) && bytes != null) {
+                changed.add(path);
+                write(path, bytes, file.getValue());
+            }
+        }
+        was.keySet().stream().filter(path -> !all.containsKey(path)).forEach(changed::add);
+    }
+
+    /**
+     * What all coaches share.
+     *
+     * @param needed folders of what was published last that pages need which are not made anew, below both roots
+     */
+    void writeShared(Map<String, byte[]> files, Set<String> needed) throws IOException {
+        Map<String, Part.File> kept = new TreeMap<>();
+        last(Part.SHARED).ifPresent(part -> part.files().forEach((path, file) -> {
+            if (needed.stream().anyMatch(path::startsWith)) {
+                kept.put(path, file);
+            }
+        }));
+        write(Part.SHARED, "", files, kept);
+    }
+
+    /** A part as it was published last. */
+    void keep(String name) throws IOException {
+        Part part = last(name).orElseThrow();
+        part.write(edition.list(name));
+        for (Map.Entry<String, Part.File> file : part.files().entrySet()) {
+            link(file.getKey(), file.getValue());
+        }
+    }
+
+    /** Whether nobody took away a file of a part since it was published last. */
+    boolean isWhole(Part part) {
+        return part.files().keySet().stream()
+                .allMatch(path -> Files.exists(last.apply(path), LinkOption.NOFOLLOW_LINKS));
+    }
+
+    Optional<Part> last(String name) throws IOException {
+        return before.isPresent() ? before.get().part(name) : Optional.empty();
+    }
+
+    /** Whether it will be there, by its path below both roots. */
+    boolean has(String path) {
+        return Files.exists(edition.folder().resolve(path), LinkOption.NOFOLLOW_LINKS);
+    }
+
+    /** What was published last, by its path below both roots; nothing where it is gone. */
+    Optional<byte[]> readLast(String path) {
+        try {
+            if (before.isEmpty()
+                    || last(before.get().owner(path))
+                            .filter(part -> part.files().containsKey(path))
+                            .isEmpty()) {
+                return Optional.empty();
+            }
+            Path file = last.apply(path);
+            return Files.isRegularFile(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** What was written already, by its path below both roots. */
+    Optional<byte[]> read(String path) {
+        try {
+            return has(path) ? Optional.of(Files.readAllBytes(edition.folder().resolve(path))) : Optional.empty();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Paths of what is other than it was last, is new or is gone, below both roots. */
+    Set<String> changed() throws IOException {
+        Set<String> all = new TreeSet<>(changed);
+        if (before.isPresent()) {
+            for (String name : before.get().parts()) {
+                if (!edition.has(name)) {
+                    all.addAll(before.get().part(name).orElseThrow().files().keySet());
+                }
+            }
+        }
+        return all;
+    }
+
+    private void write(String path, byte[] bytes, Part.File file) throws IOException {
+        Path to = place(path);
+        // Never into a file that the last edition has, too.
+        Files.write(to, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        Files.setLastModifiedTime(to, FileTime.fromMillis(file.modified()));
+    }
+
+    /** Whether it was there: what somebody took away is made anew. */
+    private boolean link(String path, Part.File file) throws IOException {
+        Path from = last.apply(path);
+        if (!Files.exists(from, LinkOption.NOFOLLOW_LINKS)) {
+            return false;
+        }
+        Path to = place(path);
+        try {
+            Files.createLink(to, from);
+        } catch (FileAlreadyExistsException twice) {
+            throw twice;
+        } catch (IOException | UnsupportedOperationException noLinks) {
+            Files.copy(from, to, StandardCopyOption.COPY_ATTRIBUTES);
+            Files.setLastModifiedTime(to, FileTime.fromMillis(file.modified()));
+        }
+        return true;
+    }
+
+    private Path place(String path) throws IOException {
+        Path to = edition.folder().resolve(path);
+        String above = path.substring(0, path.lastIndexOf('/'));
+        if (!folders.contains(above)) {
+            Files.createDirectories(to.getParent());
+            folders.add(above);
+        }
+        return to;
+    }
+
+    /** Unless it was swapped in, nothing of it stays: what was written so far would keep a full disk full. */
+    @Override
+    public void close() throws IOException {
+        if (!seen) {
+            edition.delete();
+        }
+    }
+}

@@ -1,0 +1,122 @@
+package bayfolio.publish;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What of an edition belongs together: the files of one coach in both roots, or what all coaches share.
+ *
+ * @param name the id of the coach, or {@link #SHARED}
+ * @param made the digest of what it was made of; empty where it is always made anew
+ * @param files by their paths below both roots: {@code web/whimbrel/index.html}
+ */
+record Part(String name, String made, SortedMap<String, File> files) {
+    /** No id of a coach. */
+    static final String SHARED = "_shared";
+
+    private static final Pattern LINE = Pattern.compile("([0-9a-f]{64}) ([0-9]{1,19}) ([0-9]{1,19}) (.+)");
+
+    /**
+     * @param size in bytes
+     * @param modified the time of its last change, in milliseconds: who finds it unchanged need not read the file
+     */
+    record File(String checksum, long size, long modified) {
+        static File of(byte[] bytes, long modified) {
+            return new File(sha256(bytes), bytes.length, modified);
+        }
+
+        boolean holds(File other) {
+            return size == other.size && checksum.equals(other.checksum);
+        }
+
+        /** Whether a file is still the one that was written. */
+        boolean is(Path file) throws IOException {
+            BasicFileAttributes now =
+                    Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+            return now.isRegularFile()
+                    && now.size() == size
+                    && (now.lastModifiedTime().toMillis() == modified
+                            || sha256(Files.readAllBytes(file)).equals(checksum));
+        }
+    }
+
+    Part {
+        files = Collections.unmodifiableSortedMap(new TreeMap<>(files));
+    }
+
+    static Part of(String name, String made, Map<String, byte[]> files, long modified) {
+        SortedMap<String, File> all = new TreeMap<>();
+        files.forEach((path, bytes) -> all.put(path, File.of(bytes, modified)));
+        return new Part(name, made, all);
+    }
+
+    /** In one step, so that it says all or nothing. */
+    void write(Path file) throws IOException {
+        StringBuilder lines = new StringBuilder("made ").append(made).append('\n');
+        files.forEach((path, it) -> lines.append(it.checksum)
+                .append(' ')
+                .append(it.size)
+                .append(' ')
+                .append(it.modified)
+                .append(' ')
+                .append(path)
+                .append('\n'));
+        Path next = file.resolveSibling(file.getFileName() + ".next");
+        Files.writeString(next, lines, StandardCharsets.UTF_8);
+        Files.move(next, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    /** What a file says of it; a line that says nothing is as if it were not there. */
+    static Part read(String name, Path file) throws IOException {
+        String made = "";
+        SortedMap<String, File> files = new TreeMap<>();
+        for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
+            Matcher it = LINE.matcher(line);
+            if (it.matches()) {
+                files.put(
+                        it.group(4),
+                        new File(it.group(1), Long.parseLong(it.group(2)), Long.parseLong(it.group(3))));
+            } else if (line.startsWith("made ")) {
+                made = line.substring(5);
+            }
+        }
+        return new Part(name, made, files);
+    }
+
+    /** The folders that its paths lead through. */
+    Set<String> folders() {
+        Set<String> folders = new HashSet<>();
+        for (String path : files.keySet()) {
+            for (int end = path.lastIndexOf('/'); end > 0; end = path.lastIndexOf('/', end - 1)) {
+                if (!folders.add(path.substring(0, end))) {
+                    break;
+                }
+            }
+        }
+        return folders;
+    }
+
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+}
