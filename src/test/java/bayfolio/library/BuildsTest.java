@@ -104,6 +104,7 @@ final class BuildsTest {
         assertThat(ways(van, "set-up-on-site"))
                 .containsExactly(
                         "level-with-ramps",
+                        "chock-wheels",
                         "lower-steadies",
                         "connect-hookup-240v",
                         "set-up-entry-step",
@@ -197,6 +198,7 @@ final class BuildsTest {
         assertThat(ways(camper, "set-up-on-site"))
                 .containsExactly(
                         "level-with-ramps",
+                        "chock-wheels",
                         "connect-house-outlet",
                         "set-up-entry-step",
                         "connect-city-water",
@@ -206,7 +208,7 @@ final class BuildsTest {
                         "disconnect-city-water", "empty-cassette", "disconnect-house-outlet", "drive-off-ramps")
                 .contains("stow-solar-panel");
         assertThat(page(camper, "change-gas-cylinder"))
-                .contains("Find the empty cylinder by lifting")
+                .contains("Make sure by lifting that the cylinder is empty")
                 .doesNotContain("gauge");
         assertThat(steps(camper, "check-before-driving"))
                 .contains("water-heater-tankless-off", "solar-portable-strapped");
@@ -280,6 +282,7 @@ final class BuildsTest {
         assertThat(ways(van, "set-up-on-site"))
                 .containsExactly(
                         "level-with-ramps",
+                        "chock-wheels",
                         "connect-hookup-230v",
                         "open-gas-supply",
                         "raise-roof",
@@ -303,7 +306,7 @@ final class BuildsTest {
                 .contains("Put in first gear")
                 .doesNotContain("and the step");
         assertThat(page(van, "start-engine-and-move-off")).contains("clutch").doesNotContain("selector");
-        assertThat(page(van, "stop-and-park")).contains("Put it in first gear").doesNotContain("Put it in park");
+        assertThat(page(van, "stop-and-park")).contains("put it in first gear").doesNotContain("Put it in park");
         assertThat(page(van, "change-gas-cylinder")).contains("by lifting").doesNotContain("gauge");
         assertThat(page(van, "run-air-heater")).contains("Read the fuel", "makes no hot water");
         assertThat(page(van, "no-water")).contains("Look into the can").doesNotContain("gauge is blank");
@@ -330,6 +333,7 @@ final class BuildsTest {
         assertThat(ways(coach, "set-up-on-site"))
                 .containsExactly(
                         "level-with-ramps",
+                        "chock-wheels",
                         "connect-shore-30a",
                         "fill-fresh-tank",
                         "connect-sewer-at-site",
@@ -342,7 +346,7 @@ final class BuildsTest {
         assertThat(page(coach, "choose-fresh-tank")).contains("Tank chooser");
         assertThat(page(coach, "no-water")).contains("One tank is empty, the other is not");
         assertThat(page(coach, "camp-below-freezing"))
-                .contains("Burn nothing to keep warm")
+                .contains("Never warm the room with an open flame")
                 .doesNotContain("the heater");
         assertThat(page(coach, "stay-overnight-no-hookup")).doesNotContain("Heat water", "Set the heat");
         assertThat(page(coach, "use-toilet-cassette")).doesNotContain("hatch", "water pump", "lamp");
@@ -394,7 +398,12 @@ final class BuildsTest {
 
         assertThat(ways(coach, "set-up-on-site"))
                 .startsWith("uncouple-tow-car")
-                .containsSubsequence("level-with-ramps", "connect-hookup-230v", "extend-awning", "set-up-awning-room");
+                .containsSubsequence(
+                        "level-with-ramps",
+                        "chock-wheels",
+                        "connect-hookup-230v",
+                        "extend-awning",
+                        "set-up-awning-room");
         assertThat(ways(coach, "break-camp"))
                 .containsSubsequence(
                         "take-down-awning-room",
