@@ -115,7 +115,7 @@ public record DemoFleet(Path root, Check check) {
         publish(
                 out,
                 new Publisher.Wanted(
-                        check.fleet().coaches(), Set.of(Publisher.WEB), Printing.USUAL, true, coach -> {}));
+                        check.fleet().coaches(), List.of(), Set.of(Publisher.WEB), Printing.USUAL, true, coach -> {}));
     }
 
     /** @param ways some of {@link Publisher#ways} */

@@ -17,7 +17,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -39,6 +42,8 @@ import picocli.CommandLine.Spec;
         },
         footer = {"", "Example: bayfolio publish whimbrel --out /srv/handbooks"})
 final class PublishCommand implements Callable<Integer> {
+    private static final Pattern SHARD = Pattern.compile("([1-9][0-9]{0,3})/([1-9][0-9]{0,3})");
+
     @Mixin
     private FleetOptions fleet = new FleetOptions();
 
@@ -73,6 +78,13 @@ final class PublishCommand implements Callable<Integer> {
     private int start = 1;
 
     @Option(
+            names = "--shard",
+            paramLabel = "K/N",
+            description =
+                    "Makes every N-th coach, from the K-th: the folders of N machines laid over each other are the whole site.")
+    private Optional<String> shard = Optional.empty();
+
+    @Option(
             names = "--fresh",
             description =
                     "Makes all files anew, those of coaches too of which nothing has changed since they were published last.")
@@ -97,7 +109,32 @@ final class PublishCommand implements Callable<Integer> {
         }
     }
 
-    private Publisher.Wanted wanted(List<String> coaches) {
+    /** What of all is in the shard. */
+    private List<String> sharded(List<String> coaches) {
+        if (shard.isEmpty()) {
+            return coaches;
+        }
+        Matcher numbers = SHARD.matcher(shard.get());
+        if (!numbers.matches()
+                || Integer.parseInt(numbers.group(1)) > Integer.parseInt(numbers.group(2))
+                || !fleet.units.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "`--shard " + Hidden.visible(shard.get())
+                            + "`: write the number of the shard and how many there are, such as `2/4`, and name no coach.");
+        }
+        int first = Integer.parseInt(numbers.group(1)) - 1;
+        int step = Integer.parseInt(numbers.group(2));
+        return IntStream.range(0, coaches.size())
+                .filter(i -> i % step == first)
+                .mapToObj(coaches::get)
+                .toList();
+    }
+
+    private Publisher.Wanted wanted(List<String> sound) {
+        List<String> coaches = sharded(sound);
+        List<String> elsewhere =
+                sound.stream().filter(coach -> !coaches.contains(coach)).toList();
         for (String way : only) {
             if (!Publisher.ways().contains(way)) {
                 throw new ParameterException(
@@ -116,6 +153,7 @@ final class PublishCommand implements Callable<Integer> {
         }
         return new Publisher.Wanted(
                 coaches,
+                elsewhere,
                 only.isEmpty() ? Publisher.ways() : Set.copyOf(only),
                 new Printing(fleet.given(), stock, start),
                 fresh,

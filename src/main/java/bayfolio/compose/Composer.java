@@ -1,5 +1,6 @@
 package bayfolio.compose;
 
+import bayfolio.catalog.Catalog;
 import bayfolio.check.CheckedCoach;
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
@@ -42,21 +43,20 @@ public final class Composer {
         pages.addAll(new IndexPage(view, List.copyOf(pages)).pages().toList());
         return new Handbook(
                 coach.unit().id(),
-                cover(view),
+                cover(coach.unit(), coach.words()),
                 coach.words().language(),
                 parts(new Notices(view).on(noticed(explained(pages, coach), view))),
                 sketches);
     }
 
-    /** Where no picture was chosen, the first that everybody may see stands for the coach. */
-    private static Handbook.Cover cover(CoachView view) {
-        Unit unit = view.unit();
+    /** What tells a coach from others; where no picture was chosen, the first that everybody may see stands for it. */
+    public static Handbook.Cover cover(Unit unit, Catalog words) {
         return new Handbook.Cover(
                 unit.name(),
                 unit.facts().find(Unit.NUMBER).orElse(""),
                 unit.facts()
                         .find(Unit.BODY)
-                        .map(body -> view.word(Wording.key(body)))
+                        .map(body -> words.say(Wording.key(body)))
                         .orElse(""),
                 unit.photos().stream()
                         .filter(photo -> !photo.forStaff())

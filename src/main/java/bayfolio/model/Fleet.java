@@ -274,6 +274,15 @@ public final class Fleet {
         return Optional.ofNullable(wordById.get(id));
     }
 
+    /** The path of the folder at the host that the handbooks are published in: {@code /}, or {@code /handbooks/}. */
+    public String basePath() {
+        String path = facts.facts()
+                .find(FleetFacts.BASE_ADDRESS)
+                .map(address -> address.replaceFirst("^https://[^/]*", ""))
+                .orElse("");
+        return path.replaceAll("/*$", "/");
+    }
+
     /** Whether search engines may list the handbooks. */
     public boolean findable() {
         return facts.facts().find(FleetFacts.FINDABLE).orElse(false);

@@ -59,9 +59,10 @@ public final class Audit {
      * Links to what is not among the files that were looked at, by where they lead to: one each. Several threads may add to
      * it at once.
      */
-    record Outside(Map<String, Link> links) {
-        Outside() {
-            this(new ConcurrentHashMap<>());
+    record Outside(String base, Map<String, Link> links) {
+        /** @param base the path at the host that the site is published in, with a slash at both ends */
+        Outside(String base) {
+            this(base, new ConcurrentHashMap<>());
         }
 
         /**
@@ -107,7 +108,7 @@ public final class Audit {
      * @return one sentence for each fault, the path first; empty for a sound site
      */
     public static List<String> of(Map<String, byte[]> files, Set<String> staffTexts) {
-        Outside outside = new Outside();
+        Outside outside = new Outside("/");
         List<String> faults = new ArrayList<>(of(files, staffTexts, outside));
         faults.addAll(outside.faults(path -> Optional.empty()));
         return faults;
@@ -230,8 +231,10 @@ public final class Audit {
 
     private void resolves(String path, String href) {
         try {
-            URI target = new URI("/" + path).resolve(new URI(href));
-            String file = target.getPath().replaceFirst("^/", "");
+            URI target = new URI(outside.base + path).resolve(new URI(href));
+            String file = target.getPath().startsWith(outside.base)
+                    ? target.getPath().substring(outside.base.length())
+                    : target.getPath();
             String found = file.isEmpty() || file.endsWith("/") ? file + "index.html" : file;
             boolean within = target.getFragment() != null && !BINARY.matcher(found).find();
             if (!files.containsKey(found)) {

@@ -2,10 +2,12 @@ package bayfolio.publish;
 
 import bayfolio.catalog.Catalog;
 import bayfolio.check.Check;
+import bayfolio.compose.Composer;
 import bayfolio.compose.FleetDue;
 import bayfolio.compose.FleetOverview;
 import bayfolio.document.Audience;
 import bayfolio.document.Overview;
+import bayfolio.model.Coach;
 import bayfolio.model.Unit;
 import bayfolio.render.Means;
 import bayfolio.render.Output;
@@ -72,19 +74,26 @@ public final class Publisher {
      *
      * @param units ids of the coaches to publish anew, in whose descriptions and procedures nothing is wrong; others that
      *     were published before stay as they are
+     * @param elsewhere ids of coaches that are published by somebody else, to be laid beside these: they are listed with them
      * @param ways some of {@link #ways}; of these coaches nothing else is there afterwards
      * @param fresh whether those are made anew, too, of which nothing is otherwise than when they were published last
      * @param begun is told each coach when its files are made, since that may take long
      */
     public record Wanted(
-            List<String> units, Set<String> ways, Printing printing, boolean fresh, Consumer<String> begun) {
+            List<String> units,
+            List<String> elsewhere,
+            Set<String> ways,
+            Printing printing,
+            boolean fresh,
+            Consumer<String> begun) {
         /** By somebody who does not look on. */
         public Wanted(List<String> units, Set<String> ways, Printing printing) {
-            this(units, ways, printing, false, coach -> {});
+            this(units, List.of(), ways, printing, false, coach -> {});
         }
 
         public Wanted {
             units = List.copyOf(units);
+            elsewhere = List.copyOf(elsewhere);
             ways = Set.copyOf(ways);
         }
     }
@@ -139,8 +148,7 @@ public final class Publisher {
         private final NextEdition next;
         private final ForRenters forRenters;
         private final Inputs inputs;
-        private final Map<Audience, Audit.Outside> outside =
-                Map.of(Audience.RENTERS, new Audit.Outside(), Audience.STAFF, new Audit.Outside());
+        private final Map<Audience, Audit.Outside> outside;
         private final Map<String, Map<CoachJob.Fault, List<String>>> faults = new ConcurrentSkipListMap<>();
         private final Map<Audience, Map<String, Output.Entry>> entries =
                 Map.of(Audience.RENTERS, new ConcurrentSkipListMap<>(), Audience.STAFF, new ConcurrentSkipListMap<>());
@@ -159,6 +167,9 @@ public final class Publisher {
             this.wanted = wanted;
             this.next = next;
             this.forRenters = new ForRenters(check);
+            String base = check.fleet().basePath();
+            this.outside = Map.of(
+                    Audience.RENTERS, new Audit.Outside(base), Audience.STAFF, new Audit.Outside(base));
             this.inputs = new Inputs(check, root, wanted);
         }
 
@@ -220,6 +231,17 @@ public final class Publisher {
 
         /** Before the last part: all coaches must be there. */
         void shared(List<Output> outputs) throws IOException {
+            if (wanted.ways().contains(WEB)) {
+                check.units().stream()
+                        .filter(unit -> wanted.elsewhere().contains(unit.id()))
+                        .forEach(unit -> entries.values().forEach(those -> those.put(
+                                unit.id(),
+                                WebSite.entry(
+                                        unit.id(),
+                                        Composer.cover(
+                                                unit,
+                                                check.catalogs().of(new Coach(check.fleet(), unit).languages()))))));
+            }
             Map<String, byte[]> shared = new TreeMap<>();
             for (Map.Entry<Audience, Map<String, Output.Entry>> those : entries.entrySet()) {
                 Audience reader = those.getKey();
@@ -241,7 +263,9 @@ public final class Publisher {
                             Part.SHARED, it -> new EnumMap<>(CoachJob.Fault.class))
                     .merge(
                             reader == Audience.STAFF ? CoachJob.Fault.WRONG_FOR_STAFF : CoachJob.Fault.WRONG,
-                            links.faults(path -> next.read(OutputFolder.root(reader) + path)),
+                            links.faults(path -> wanted.elsewhere().contains(path.replaceFirst("/.*", ""))
+                                    ? Optional.of(new byte[0])
+                                    : next.read(OutputFolder.root(reader) + path)),
                             (some, others) -> Stream.concat(some.stream(), others.stream()).toList()));
         }
 

@@ -12,7 +12,6 @@ import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
@@ -110,23 +109,7 @@ class IncrementalTest {
     }
 
     private Path fleet() throws Exception {
-        Path fleet = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
-        for (String coach : COACHES) {
-            if (!coach.equals("plover")) {
-                for (Map.Entry<String, byte[]> file :
-                        DemoFleet.files(fleet.resolve("units/plover")).entrySet()) {
-                    DemoFleet.write(fleet.resolve("units/" + coach).resolve(file.getKey()), file.getValue());
-                }
-                Path unit = fleet.resolve("units/" + coach + "/unit.yaml");
-                String name = coach.substring(0, 1).toUpperCase(Locale.ROOT) + coach.substring(1);
-                Files.writeString(
-                        unit,
-                        Files.readString(unit)
-                                .replace("id: plover\n", "id: " + coach + "\n")
-                                .replace("name: Plover\n", "name: " + name + "\n"));
-            }
-        }
-        return fleet;
+        return SmallFleet.write(folder.resolve("fleet"), COACHES);
     }
 
     /** A word of a text becomes another one, or a line goes, so that the check finds no error; nothing if that cannot be. */
@@ -173,7 +156,7 @@ class IncrementalTest {
                 check(fleet),
                 state,
                 theme,
-                new Publisher.Wanted(COACHES, Set.of(Publisher.WEB), Printing.USUAL, fresh, made::add),
+                new Publisher.Wanted(COACHES, List.of(), Set.of(Publisher.WEB), Printing.USUAL, fresh, made::add),
                 out);
         return made.stream().sorted().toList();
     }

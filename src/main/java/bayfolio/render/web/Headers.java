@@ -22,20 +22,24 @@ final class Headers {
     private Headers() {}
 
     /**
+     * @param base the path at the host that the site is published in, with a slash at both ends
      * @param pages paths of those that belong to no coach
      * @param coaches the folders of coaches
      */
-    static byte[] of(List<String> pages, List<String> coaches) {
-        List<String> paths = new ArrayList<>(List.of("/"));
-        pages.forEach(page -> paths.add("/" + page));
-        paths.add("/" + Content.Label.SHORT + "/*");
-        coaches.forEach(coach -> paths.add("/" + coach + "/*"));
+    static byte[] of(String base, List<String> pages, List<String> coaches) {
+        List<String> paths = new ArrayList<>(List.of(base));
+        pages.forEach(page -> paths.add(base + page));
+        paths.add(base + Content.Label.SHORT + "/*");
+        coaches.forEach(coach -> paths.add(base + coach + "/*"));
         StringBuilder file = new StringBuilder();
         for (String rule : rules().split("\n\n", -1)) {
             // No header is said by two rules for one file: hosts join what they say.
             for (String path : rule.startsWith(PATH) ? paths : List.of("")) {
                 file.append(file.isEmpty() ? "" : "\n")
-                        .append(rule.replace(PATH, path).strip())
+                        .append((rule.startsWith(PATH)
+                                        ? rule.replace(PATH, path)
+                                        : base + rule.substring(1))
+                                .strip())
                         .append('\n');
             }
         }

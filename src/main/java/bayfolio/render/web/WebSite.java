@@ -47,6 +47,9 @@ public final class WebSite implements Output {
     private static final Pattern EMPTY_LINES = Pattern.compile("\\n\\s*\\n");
     private static final String INDEX = "index.html";
 
+    /** Hosts of static sites show it in place of a page that is not there. */
+    static final String NOT_FOUND = "404.html";
+
     static final String PHOTOS = "photos/";
 
     static final String DRAWINGS = "drawings/";
@@ -75,6 +78,7 @@ public final class WebSite implements Output {
     private final Template drawing;
     private final Template led;
     private final Template overview;
+    private final Template notFound;
 
     public WebSite(Means means) {
         this.means = means;
@@ -91,6 +95,7 @@ public final class WebSite implements Output {
         this.drawing = template("drawing");
         this.led = template("led");
         this.overview = template("overview");
+        this.notFound = template("not-found");
     }
 
     private Template template(String name) {
@@ -271,14 +276,17 @@ public final class WebSite implements Output {
 
     /** A coach in the list of the fleet, as its handbook has it. */
     public static Entry entry(Handbook handbook) {
-        Handbook.Cover cover = handbook.cover();
+        return entry(handbook.unit(), handbook.cover());
+    }
+
+    public static Entry entry(String unit, Handbook.Cover cover) {
         return new Entry(
-                handbook.unit(),
+                unit,
                 cover.name(),
                 cover.number(),
                 cover.kind(),
                 cover.photo()
-                        .map(photo -> handbook.unit() + "/" + photo(photo.id()))
+                        .map(photo -> unit + "/" + photo(photo.id()))
                         .orElse(""),
                 cover.photo().map(Photo::alt).orElse(""));
     }
@@ -332,14 +340,29 @@ public final class WebSite implements Output {
                                 .toList());
         files.put(INDEX, bytes(fleet.fill(view.names(), complaints::add).text()));
         all.overviews().forEach(it -> files.putAll(overview(it, all.coaches())));
+        if (all.overviews().isEmpty()) {
+            files.put(NOT_FOUND, notFound(screen));
+        }
         files.put(
                 Headers.FILE,
                 Headers.of(
+                        means.fleet().basePath(),
                         files.keySet().stream()
                                 .filter(path -> path.endsWith(".html"))
                                 .toList(),
                         all.coaches().stream().map(Entry::unit).toList()));
         return files;
+    }
+
+    /** It stands at any address, so that its links begin at that of the host. */
+    private byte[] notFound(Catalog screen) {
+        String base = means.fleet().basePath();
+        View view = looks(words.of(screen))
+                .on(base)
+                .with("language", screen.language())
+                .with("title", means.fleet().name())
+                .with("home", base + INDEX);
+        return bytes(notFound.fill(view.names(), complaints::add).text());
     }
 
     /** Of the staff's copy, beside the list of coaches. */
