@@ -32,10 +32,10 @@ final class WayBackTest {
 
     @ParameterizedTest
     @CsvSource({
-        "whimbrel, retract-awning disconnect-city-water dump-tanks-gravity close-gas-supply stow-entry-step"
-                + " retract-slide-out disconnect-shore-power retract-jacks",
-        "phalarope, retract-awning disconnect-city-water dump-tanks-macerator stow-entry-step retract-slide-out"
-                + " retract-jacks disconnect-shore-power",
+        "whimbrel, retract-awning disconnect-city-water dump-tanks-gravity close-gas-supply retract-slide-out"
+                + " disconnect-shore-power stow-entry-step retract-jacks",
+        "phalarope, retract-awning disconnect-city-water dump-tanks-macerator retract-slide-out retract-jacks"
+                + " disconnect-shore-power stow-entry-step",
         "dunlin, retract-awning disconnect-city-water dump-tanks-gravity close-gas-supply disconnect-shore-power"
                 + " stow-entry-step drive-off-ramps",
         "turnstone, retract-awning close-gas-supply disconnect-hookup-230v stow-entry-step drive-off-ramps",
