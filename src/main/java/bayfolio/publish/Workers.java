@@ -3,6 +3,7 @@ package bayfolio.publish;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -37,7 +38,7 @@ final class Workers {
             Thread.currentThread().interrupt();
             throw new IOException("it was stopped", stopped);
         } catch (ExecutionException failed) {
-            throw thrown(failed.getCause());
+            throw thrown(Objects.requireNonNull(failed.getCause()));
         } finally {
             end(threads);
         }
