@@ -280,7 +280,7 @@ public final class Fleet {
                 .find(FleetFacts.BASE_ADDRESS)
                 .map(address -> address.replaceFirst("^https://[^/]*", ""))
                 .orElse("");
-        return path.replaceAll("/*$", "/");
+        return path.replaceFirst("/*$", "/");
     }
 
     /** Whether search engines may list the handbooks. */

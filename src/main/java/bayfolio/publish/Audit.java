@@ -78,9 +78,7 @@ public final class Audit {
                 if (file.isEmpty()) {
                     faults.add(link.path + ": " + noFile(link.href));
                 } else if (mark >= 0
-                        && Jsoup.parse(new String(file.get(), StandardCharsets.UTF_8))
-                                .select("[id]")
-                                .stream()
+                        && Jsoup.parse(new String(file.get(), StandardCharsets.UTF_8)).select("[id]").stream()
                                 .noneMatch(it -> it.id().equals(to.substring(mark + 1)))) {
                     faults.add(link.path + ": " + noPlace(link.href));
                 }
@@ -236,7 +234,8 @@ public final class Audit {
                     ? target.getPath().substring(outside.base.length())
                     : target.getPath();
             String found = file.isEmpty() || file.endsWith("/") ? file + "index.html" : file;
-            boolean within = target.getFragment() != null && !BINARY.matcher(found).find();
+            boolean within =
+                    target.getFragment() != null && !BINARY.matcher(found).find();
             if (!files.containsKey(found)) {
                 outside.links.putIfAbsent(found + (within ? "#" + target.getFragment() : ""), new Link(path, href));
             } else if (within && !ids.getOrDefault(found, Set.of()).contains(target.getFragment())) {

@@ -118,8 +118,7 @@ record CoachJob(
         Output.Around around = new Output.Around(renters, path -> Optional.empty());
         for (Output output : outputs) {
             if (output.of(Audience.RENTERS)) {
-                without.putAll(
-                        output.sources(handbook, media).orElseGet(() -> output.files(handbook, media, around)));
+                without.putAll(output.sources(handbook, media).orElseGet(() -> output.files(handbook, media, around)));
             }
         }
         return without;

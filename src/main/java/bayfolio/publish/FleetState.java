@@ -54,7 +54,8 @@ public record FleetState(Path root, Map<String, String> folders) {
         }
         Map<String, String> folders = new TreeMap<>();
         files.forEach((folder, names) -> folders.put(
-                folder, Digest.of(String.join("\n", names.toString().lines().sorted().toList()))));
+                folder,
+                Digest.of(String.join("\n", names.toString().lines().sorted().toList()))));
         return new FleetState(root, folders);
     }
 

@@ -43,7 +43,8 @@ final class ForRenters {
     Check of(Unit unit) {
         List<Unit> theirs = List.of(unit.with(unit.facts().forRenters()));
         Fleet fleet = new Fleet(facts, theirs, shared);
-        // The newest day may be one for staff, or of another coach; what has run out by then has done so for renters, too.
+        // The newest day may be one for staff, or of another coach; what has run out by then has done so for renters,
+        // too.
         return new Check(
                 check.fleet().asOf().map(fleet::asOf).orElse(fleet),
                 library,

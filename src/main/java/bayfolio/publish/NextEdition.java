@@ -88,11 +88,12 @@ final class NextEdition implements AutoCloseable {
      */
     void writeShared(Map<String, byte[]> files, Set<String> needed) throws IOException {
         Map<String, Part.File> kept = new TreeMap<>();
-        last(Part.SHARED).ifPresent(part -> part.files().forEach((path, file) -> {
-            if (needed.stream().anyMatch(path::startsWith)) {
-                kept.put(path, file);
-            }
-        }));
+        last(Part.SHARED)
+                .ifPresent(part -> part.files().forEach((path, file) -> {
+                    if (needed.stream().anyMatch(path::startsWith)) {
+                        kept.put(path, file);
+                    }
+                }));
         write(Part.SHARED, "", files, kept);
     }
 

@@ -204,9 +204,7 @@ final class OutputFolder implements AutoCloseable {
     /** Where the files of a root lie that readers see. */
     private Path inside(String root, Optional<Edition> named) throws IOException {
         Path there = folder.resolve(root);
-        return isLink(root)
-                ? named.map(it -> it.folder().resolve(root)).orElse(there)
-                : there;
+        return isLink(root) ? named.map(it -> it.folder().resolve(root)).orElse(there) : there;
     }
 
     /** An edition to be written; {@link #swapIn} makes readers see it. */

@@ -47,8 +47,7 @@ record Part(String name, String made, SortedMap<String, File> files) {
 
         /** Whether a file is still the one that was written. */
         boolean is(Path file) throws IOException {
-            BasicFileAttributes now =
-                    Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+            BasicFileAttributes now = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
             return now.isRegularFile()
                     && now.size() == size
                     && (now.lastModifiedTime().toMillis() == modified
@@ -89,9 +88,7 @@ record Part(String name, String made, SortedMap<String, File> files) {
         for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
             Matcher it = LINE.matcher(line);
             if (it.matches()) {
-                files.put(
-                        it.group(4),
-                        new File(it.group(1), Long.parseLong(it.group(2)), Long.parseLong(it.group(3))));
+                files.put(it.group(4), new File(it.group(1), Long.parseLong(it.group(2)), Long.parseLong(it.group(3))));
             } else if (line.startsWith("made ")) {
                 made = line.substring(5);
             }

@@ -117,9 +117,10 @@ public final class Publisher {
                 site.shared(outputs);
                 refuseComplaints(Stream.concat(outputs.stream(), site.used()));
                 site.refuseFaults();
+                Published published = new Published(site.pages(), next.changed());
                 fleet.refuseChanges();
                 output.swapIn(next);
-                return new Published(site.pages(), next.changed());
+                return published;
             }
         }
     }
@@ -159,8 +160,7 @@ public final class Publisher {
 
         private final Queue<List<Output>> all = new ConcurrentLinkedQueue<>();
 
-        Site(Check check, Path root, Means means, Wanted wanted, NextEdition next)
-                throws IOException {
+        Site(Check check, Path root, Means means, Wanted wanted, NextEdition next) throws IOException {
             this.check = check;
             this.root = root;
             this.means = means;
@@ -168,8 +168,7 @@ public final class Publisher {
             this.next = next;
             this.forRenters = new ForRenters(check);
             String base = check.fleet().basePath();
-            this.outside = Map.of(
-                    Audience.RENTERS, new Audit.Outside(base), Audience.STAFF, new Audit.Outside(base));
+            this.outside = Map.of(Audience.RENTERS, new Audit.Outside(base), Audience.STAFF, new Audit.Outside(base));
             this.inputs = new Inputs(check, root, wanted);
         }
 
@@ -216,17 +215,18 @@ public final class Publisher {
         private void keep(String coach) throws IOException {
             next.keep(coach);
             listed(coach, outputs(means, wanted), next::read);
-            pages.addAndGet(renters(next.edition().part(coach).orElseThrow().files().keySet()));
+            pages.addAndGet(
+                    renters(next.edition().part(coach).orElseThrow().files().keySet()));
         }
 
         /** A coach in the lists of all, by what its own files say. */
         private void listed(String coach, List<Output> outputs, Function<String, Optional<byte[]>> files) {
-            entries.forEach((reader, those) -> outputs.forEach(each -> each.kept(
-                            coach, path -> files.apply(OutputFolder.root(reader) + path))
-                    .ifPresent(kept -> {
-                        those.put(coach, kept.entry());
-                        needed.add(OutputFolder.root(reader) + kept.needed());
-                    })));
+            entries.forEach((reader, those) ->
+                    outputs.forEach(each -> each.kept(coach, path -> files.apply(OutputFolder.root(reader) + path))
+                            .ifPresent(kept -> {
+                                those.put(coach, kept.entry());
+                                needed.add(OutputFolder.root(reader) + kept.needed());
+                            })));
         }
 
         /** Before the last part: all coaches must be there. */
@@ -234,13 +234,15 @@ public final class Publisher {
             if (wanted.ways().contains(WEB)) {
                 check.units().stream()
                         .filter(unit -> wanted.elsewhere().contains(unit.id()))
-                        .forEach(unit -> entries.values().forEach(those -> those.put(
-                                unit.id(),
-                                WebSite.entry(
+                        .forEach(unit -> entries.values()
+                                .forEach(those -> those.put(
                                         unit.id(),
-                                        Composer.cover(
-                                                unit,
-                                                check.catalogs().of(new Coach(check.fleet(), unit).languages()))))));
+                                        WebSite.entry(
+                                                unit.id(),
+                                                Composer.cover(
+                                                        unit,
+                                                        check.catalogs()
+                                                                .of(new Coach(check.fleet(), unit).languages()))))));
             }
             Map<String, byte[]> shared = new TreeMap<>();
             for (Map.Entry<Audience, Map<String, Output.Entry>> those : entries.entrySet()) {
@@ -266,7 +268,8 @@ public final class Publisher {
                             links.faults(path -> wanted.elsewhere().contains(path.replaceFirst("/.*", ""))
                                     ? Optional.of(new byte[0])
                                     : next.read(OutputFolder.root(reader) + path)),
-                            (some, others) -> Stream.concat(some.stream(), others.stream()).toList()));
+                            (some, others) -> Stream.concat(some.stream(), others.stream())
+                                    .toList()));
         }
 
         /** Of all coaches as they are described now, those that are not made anew, too. */
@@ -310,7 +313,8 @@ public final class Publisher {
     /** Pages that somebody was sent to are not taken away by leaving out a word of the call. */
     private static void refuseWithout(Wanted wanted, NextEdition next, Path out) throws PublishException {
         if (!wanted.ways().contains(WEB)
-                && next.readLast(OutputFolder.root(Audience.RENTERS) + "index.html").isPresent()) {
+                && next.readLast(OutputFolder.root(Audience.RENTERS) + "index.html")
+                        .isPresent()) {
             throw new PublishException("`--only` leaves out `" + WEB + "`, and the pages in `" + out
                     + "` would be gone; name it, too, or choose another folder with --out.");
         }

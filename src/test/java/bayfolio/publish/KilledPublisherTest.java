@@ -43,7 +43,8 @@ class KilledPublisherTest {
             assertThat(seen(out)).isEqualTo(whole.get(next));
             assertThat(editions(out)).isEqualTo(1);
         }
-        System.out.println("KilledPublisherTest: " + KILLS + " kills, " + left + " of them while an edition was written");
+        System.out.println(
+                "KilledPublisherTest: " + KILLS + " kills, " + left + " of them while an edition was written");
         assertThat(left).isPositive();
     }
 

@@ -62,6 +62,7 @@ class PublisherTest {
                         .map(path -> path.replaceFirst("/.*", ""))
                         .distinct())
                 .containsExactlyInAnyOrder(
+                        "404.html",
                         "L",
                         "_headers",
                         "index.html",

@@ -44,7 +44,8 @@ class ShardsTest {
 
         for (String root : OutputFolder.ROOTS) {
             assertThat(DemoFleet.bytes(merged.resolve(root)))
-                    .isEqualTo(DemoFleet.bytes(folder.resolve("whole").resolve(root).toRealPath()));
+                    .isEqualTo(DemoFleet.bytes(
+                            folder.resolve("whole").resolve(root).toRealPath()));
         }
     }
 
@@ -54,9 +55,21 @@ class ShardsTest {
         Path fleet = SmallFleet.write(folder.resolve("fleet"), COACHES);
         String[] words = shard.split(" ");
 
-        assertThat(words.length == 1
-                        ? run(fleet, "--shard", words[0], "--out", folder.resolve("out").toString())
-                        : run(fleet, "--shard", words[0], words[1], "--out", folder.resolve("out").toString()))
+        assertThat(
+                        words.length == 1
+                                ? run(
+                                        fleet,
+                                        "--shard",
+                                        words[0],
+                                        "--out",
+                                        folder.resolve("out").toString())
+                                : run(
+                                        fleet,
+                                        "--shard",
+                                        words[0],
+                                        words[1],
+                                        "--out",
+                                        folder.resolve("out").toString()))
                 .isEqualTo(2);
         assertThat(folder.resolve("out")).doesNotExist();
     }

@@ -36,10 +36,7 @@ final class Headers {
             // No header is said by two rules for one file: hosts join what they say.
             for (String path : rule.startsWith(PATH) ? paths : List.of("")) {
                 file.append(file.isEmpty() ? "" : "\n")
-                        .append((rule.startsWith(PATH)
-                                        ? rule.replace(PATH, path)
-                                        : base + rule.substring(1))
-                                .strip())
+                        .append((rule.startsWith(PATH) ? rule.replace(PATH, path) : base + rule.substring(1)).strip())
                         .append('\n');
             }
         }

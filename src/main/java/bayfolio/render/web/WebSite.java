@@ -285,9 +285,7 @@ public final class WebSite implements Output {
                 cover.name(),
                 cover.number(),
                 cover.kind(),
-                cover.photo()
-                        .map(photo -> unit + "/" + photo(photo.id()))
-                        .orElse(""),
+                cover.photo().map(photo -> unit + "/" + photo(photo.id())).orElse(""),
                 cover.photo().map(Photo::alt).orElse(""));
     }
 
