@@ -30,6 +30,20 @@ public final class Jvm {
         return new ProcessBuilder(command).redirectErrorStream(true).start();
     }
 
+    /**
+     * The same below a limit that a shell sets.
+     *
+     * @param limit such as {@code ulimit -n 20}
+     */
+    public static Process limited(String limit, Class<?> program, String... words) throws IOException {
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        List<String> command = new ArrayList<>(
+                List.of("sh", "-c", limit + " && exec \"$@\"", "sh", java, "-XX:TieredStopAtLevel=1", "-cp"));
+        command.addAll(List.of(classPath(), program.getName()));
+        command.addAll(List.of(words));
+        return new ProcessBuilder(command).redirectErrorStream(true).start();
+    }
+
     /** Some runners of tests load the classes themselves. */
     private static String classPath() {
         return Jvm.class.getClassLoader() instanceof URLClassLoader loader

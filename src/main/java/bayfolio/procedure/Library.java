@@ -5,6 +5,7 @@ import bayfolio.model.Features;
 import bayfolio.model.Unit;
 import bayfolio.model.Whose;
 import bayfolio.source.SourceFile;
+import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -40,10 +41,8 @@ public final class Library {
     private final List<Script> scripts;
     private final List<Acts> acts;
     private final Map<Form, Set<String>> ids;
-    // Asked for with every reference; conditions and features would be worked out anew each time.
-    private final Map<Unit, Applying> applying = new ConcurrentHashMap<>();
     // Coaches of one model fill most scripts with the same words. Compared, not looked up: that takes a hash over each.
-    private final Map<SourceFile, List<Parsed>> parsed = new ConcurrentHashMap<>();
+    private final Map<SourceFile, List<SoftReference<Parsed>>> parsed = new ConcurrentHashMap<>();
     private final Map<Integer, List<Typed>> holding = new ConcurrentHashMap<>();
     private final Supplier<BitSet> runs;
 
@@ -108,15 +107,20 @@ public final class Library {
 
     /** What a filled-in script is in Markdown; the tree is for reading only, as others read it too. */
     Node parsed(Script script, String text, Function<String, Node> parser) {
-        List<Parsed> known = parsed.computeIfAbsent(script.file(), file -> new CopyOnWriteArrayList<>());
-        for (Parsed each : known) {
-            if (each.text.equals(text)) {
-                return each.node;
+        List<SoftReference<Parsed>> known =
+                parsed.computeIfAbsent(script.file(), file -> new CopyOnWriteArrayList<>());
+        for (SoftReference<Parsed> each : known) {
+            Parsed kept = each.get();
+            if (kept != null && kept.text.equals(text)) {
+                return kept.node;
             }
         }
         Node node = parser.apply(text);
+        if (known.size() >= MOST_KEPT) {
+            known.removeIf(each -> each.get() == null);
+        }
         if (known.size() < MOST_KEPT) {
-            known.add(new Parsed(text, node));
+            known.add(new SoftReference<>(new Parsed(text, node)));
         }
         return node;
     }
@@ -224,16 +228,17 @@ public final class Library {
 
     /** Those that are known to apply, for those who know already what the coach has. */
     public List<Script> of(Unit unit, Features features) {
-        return List.copyOf(applying(unit, features).byId.values());
+        return List.copyOf(applying(unit, () -> features).byId.values());
     }
 
     private Applying applying(Unit unit) {
-        Applying known = applying.get(unit);
-        return known != null ? known : applying(unit, unit.features());
+        return applying(unit, unit::features);
     }
 
-    private Applying applying(Unit unit, Features features) {
-        return applying.computeIfAbsent(unit, it -> {
+    /** Asked for with every reference; conditions and features would be worked out anew each time. */
+    private Applying applying(Unit unit, Supplier<Features> had) {
+        return unit.once(Library.class, this, it -> {
+            Features features = had.get();
             List<Script> those = new ArrayList<>();
             Set<String> unread = new HashSet<>();
             for (Script script : scripts) {

@@ -1,0 +1,58 @@
+package bayfolio.publish;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import bayfolio.DemoFleet;
+import bayfolio.Jvm;
+import bayfolio.Main;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A system that gives no more: files may not grow, or no more of them may be open. */
+class DiskTest {
+    /** In half kilobytes, and in files: the pages of a coach are fewer and smaller, what a phone keeps of it is not. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ulimit -f 100", "ulimit -n 12"})
+    void whatTheSystemRefusesIsOneSentenceAndTheOldSiteStays(String limit, @TempDir Path folder) throws Exception {
+        Path fleet = SmallFleet.write(folder.resolve("fleet"), List.of("knot", "plover"));
+        Path out = folder.resolve("out");
+        DemoFleet.of(fleet).publish(out);
+        Map<String, String> before = site(out);
+        Path unit = fleet.resolve("units/knot/unit.yaml");
+        Files.writeString(unit, Files.readString(unit).replace("name: Knot", "name: Red Knot"));
+
+        Process publisher = Jvm.limited(
+                limit,
+                Main.class,
+                "publish",
+                "--only=web",
+                "--fleet=" + fleet,
+                "--out=" + out);
+        List<String> said = publisher.inputReader().lines().toList();
+
+        assertThat(publisher.waitFor()).as(said.toString()).isEqualTo(1);
+        assertThat(said).hasSize(1);
+        assertThat(site(out)).isEqualTo(before);
+        DemoFleet.of(fleet).publish(out);
+        assertThat(site(out).get("web/index.html")).contains("Red Knot");
+        try (Stream<Path> editions = Files.list(out.resolve(".editions"))) {
+            assertThat(editions.filter(Files::isDirectory).filter(it -> !Files.isSymbolicLink(it)))
+                    .hasSize(1);
+        }
+    }
+
+    private static Map<String, String> site(Path out) {
+        Map<String, String> site = new TreeMap<>();
+        for (String root : OutputFolder.ROOTS) {
+            DemoFleet.bytes(out.resolve(root)).forEach((path, text) -> site.put(root + "/" + path, text));
+        }
+        return site;
+    }
+}
