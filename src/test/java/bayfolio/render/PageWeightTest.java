@@ -36,7 +36,7 @@ final class PageWeightTest {
                 int weight = packed(bytes);
                 Document page = Jsoup.parse(new String(bytes, StandardCharsets.UTF_8));
                 for (String style : page.select("link[rel=stylesheet]").eachAttr("href")) {
-                    weight += packed(Objects.requireNonNull(files.get(style.replace("../", ""))));
+                    weight += packed(Objects.requireNonNull(files.get(style.replaceAll("^/|[.][.]/", ""))));
                 }
                 if (weight >= FIRST_FLIGHT) {
                     heavy.put(path, weight);
