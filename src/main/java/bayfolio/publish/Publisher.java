@@ -306,7 +306,9 @@ public final class Publisher {
         }
 
         private static int pages(Set<String> paths) {
-            return (int) paths.stream().filter(path -> path.endsWith(".html")).count();
+            return (int) paths.stream()
+                    .filter(path -> path.endsWith(".html") && !path.equals(WebSite.NOT_FOUND))
+                    .count();
         }
     }
 

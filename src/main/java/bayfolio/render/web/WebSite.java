@@ -48,7 +48,7 @@ public final class WebSite implements Output {
     private static final String INDEX = "index.html";
 
     /** Hosts of static sites show it in place of a page that is not there. */
-    static final String NOT_FOUND = "404.html";
+    public static final String NOT_FOUND = "404.html";
 
     static final String PHOTOS = "photos/";
 
