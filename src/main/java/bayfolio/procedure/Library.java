@@ -107,8 +107,7 @@ public final class Library {
 
     /** What a filled-in script is in Markdown; the tree is for reading only, as others read it too. */
     Node parsed(Script script, String text, Function<String, Node> parser) {
-        List<SoftReference<Parsed>> known =
-                parsed.computeIfAbsent(script.file(), file -> new CopyOnWriteArrayList<>());
+        List<SoftReference<Parsed>> known = parsed.computeIfAbsent(script.file(), file -> new CopyOnWriteArrayList<>());
         for (SoftReference<Parsed> each : known) {
             Parsed kept = each.get();
             if (kept != null && kept.text.equals(text)) {

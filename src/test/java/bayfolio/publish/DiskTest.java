@@ -15,11 +15,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A system that gives no more: files may not grow, or no more of them may be open. */
+/** A disk that takes no more: a file may not grow beyond a limit. */
 class DiskTest {
-    /** In half kilobytes, and in files: the pages of a coach are fewer and smaller, what a phone keeps of it is not. */
+    /** In half kilobytes: pages of a coach are smaller than the first, what a phone keeps of it is not. */
     @ParameterizedTest
-    @ValueSource(strings = {"ulimit -f 100", "ulimit -n 12"})
+    @ValueSource(strings = {"ulimit -f 100", "ulimit -f 20"})
     void whatTheSystemRefusesIsOneSentenceAndTheOldSiteStays(String limit, @TempDir Path folder) throws Exception {
         Path fleet = SmallFleet.write(folder.resolve("fleet"), List.of("knot", "plover"));
         Path out = folder.resolve("out");
@@ -28,13 +28,7 @@ class DiskTest {
         Path unit = fleet.resolve("units/knot/unit.yaml");
         Files.writeString(unit, Files.readString(unit).replace("name: Knot", "name: Red Knot"));
 
-        Process publisher = Jvm.limited(
-                limit,
-                Main.class,
-                "publish",
-                "--only=web",
-                "--fleet=" + fleet,
-                "--out=" + out);
+        Process publisher = Jvm.limited(limit, Main.class, "publish", "--only=web", "--fleet=" + fleet, "--out=" + out);
         List<String> said = publisher.inputReader().lines().toList();
 
         assertThat(publisher.waitFor()).as(said.toString()).isEqualTo(1);
