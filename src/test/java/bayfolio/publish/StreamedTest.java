@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A fleet is published in less memory than its site has bytes: {@code -Dfleet=1000 -Dheap=256} for a large one. */
 class StreamedTest {
-    private static final int COACHES = Integer.getInteger("fleet", 32);
+    private static final int COACHES = Integer.getInteger("fleet", 28);
     private static final int HEAP = Integer.getInteger("heap", 96);
 
     @Test
