@@ -288,13 +288,12 @@ public final class Unit implements Described {
 
     /** What it has. */
     public Features features() {
-        return once(
-                EquipmentKinds.class, "", equipment::of); // of each asker the last is kept, so these three ask as three
+        return once(EquipmentKinds.class, "", equipment::of);
     }
 
     /** Kinds of equipment that it has and that only staff may use. */
     public Set<String> outOfBounds() {
-        return once(Access.class, "", equipment::outOfBounds);
+        return once(EquipmentKinds.class, "out-of-bounds", equipment::outOfBounds);
     }
 
     /** Whether a thing works equipment of it that only staff may use. */
@@ -307,7 +306,7 @@ public final class Unit implements Described {
 
     /** What it has for renters: without what is out of bounds. */
     public Features featuresForRenters() {
-        return once(Features.class, "", unit -> {
+        return once(EquipmentKinds.class, "for-renters", unit -> {
             Set<String> had = new HashSet<>(features().had());
             had.removeAll(equipment.withheld(unit));
             return new Features(had, features().unread());
