@@ -87,21 +87,19 @@ public final class Audit {
     }
 
     private final Map<String, byte[]> files;
-    private final Set<String> staffTexts;
+    private final Phrases staffTexts;
     private final Map<String, Set<String>> ids = new HashMap<>();
     private final List<Link> links = new ArrayList<>();
     private final List<String> faults = new ArrayList<>();
     private final Outside outside;
-    private final Phrases phrases;
 
     /** Where links lead to, by the folder they stand in and what they say. */
     private final Map<String, URI> resolved = new HashMap<>();
 
-    private Audit(Map<String, byte[]> files, Set<String> staffTexts, Outside outside) {
+    private Audit(Map<String, byte[]> files, Phrases staffTexts, Outside outside) {
         this.files = files;
         this.staffTexts = staffTexts;
         this.outside = outside;
-        this.phrases = new Phrases(staffTexts);
     }
 
     /**
@@ -111,7 +109,7 @@ public final class Audit {
      */
     public static List<String> of(Map<String, byte[]> files, Set<String> staffTexts) {
         Outside outside = new Outside("/");
-        List<String> faults = new ArrayList<>(of(files, staffTexts, outside));
+        List<String> faults = new ArrayList<>(of(files, new Phrases(staffTexts), outside));
         faults.addAll(outside.faults(path -> Optional.empty()));
         return faults;
     }
@@ -121,7 +119,7 @@ public final class Audit {
      *
      * @param outside gets the links that lead out of it
      */
-    static List<String> of(Map<String, byte[]> files, Set<String> staffTexts, Outside outside) {
+    static List<String> of(Map<String, byte[]> files, Phrases staffTexts, Outside outside) {
         return new Audit(files, staffTexts, outside).run();
     }
 
@@ -286,7 +284,7 @@ public final class Audit {
     }
 
     private void staff(String path, String text) {
-        for (String staff : phrases.in(path + "\n" + text)) {
+        for (String staff : staffTexts.in(path + "\n" + text)) {
             fault(path, "a text for staff stands on it: `" + staff + "`");
         }
     }

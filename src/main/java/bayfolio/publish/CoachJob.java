@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 
@@ -25,10 +24,16 @@ import java.util.function.Function;
  * with them.
  *
  * @param outputs of one thread
+ * @param staffTexts that stand in no file of renters
  * @param last what was published last, by its path below both roots
  */
 record CoachJob(
-        Check check, ForRenters forRenters, Path root, List<Output> outputs, Function<String, Optional<byte[]>> last) {
+        Check check,
+        ForRenters forRenters,
+        Path root,
+        List<Output> outputs,
+        Phrases staffTexts,
+        Function<String, Optional<byte[]>> last) {
 
     /**
      * @param files by their paths below both roots
@@ -52,6 +57,11 @@ record CoachJob(
         String sentence() {
             return sentence;
         }
+
+        /** That something of a reader's copy is wrong. */
+        static Fault wrong(Audience reader) {
+            return reader == Audience.STAFF ? WRONG_FOR_STAFF : WRONG;
+        }
     }
 
     /** @param outside gets the links that lead out of the files of a coach, of either copy */
@@ -72,11 +82,11 @@ record CoachJob(
         Map<String, byte[]> sources = sources(theirs, seen);
         Map<String, byte[]> read = new TreeMap<>(renters);
         read.putAll(sources); // what a file is made of is sooner read than the file
-        faults.put(Fault.WRONG, Audit.of(read, StaffTexts.of(coach), outside(outside, Audience.RENTERS)));
+        faults.put(Fault.WRONG, Audit.of(read, staffTexts, outside(outside, Audience.RENTERS)));
         faults.put(
                 Fault.DISCLOSED,
                 Disclosures.of(new Wording(coach.coach(), coach.words()), read, without(unit, media, renters)));
-        faults.put(Fault.WRONG_FOR_STAFF, Audit.of(staff, Set.of(), outside(outside, Audience.STAFF)));
+        faults.put(Fault.WRONG_FOR_STAFF, Audit.of(staff, Phrases.NONE, outside(outside, Audience.STAFF)));
         Map<String, byte[]> both = new TreeMap<>();
         renters.forEach((path, bytes) -> both.put(OutputFolder.root(Audience.RENTERS) + path, bytes));
         staff.forEach((path, bytes) -> both.put(OutputFolder.root(Audience.STAFF) + path, bytes));

@@ -98,9 +98,8 @@ final class NextEdition implements AutoCloseable {
     }
 
     /** A part as it was published last. */
-    void keep(String name) throws IOException {
-        Part part = last(name).orElseThrow();
-        part.write(edition.list(name));
+    void keep(Part part) throws IOException {
+        part.write(edition.list(part.name()));
         for (Map.Entry<String, Part.File> file : part.files().entrySet()) {
             link(file.getKey(), file.getValue());
         }

@@ -12,6 +12,8 @@ import java.util.Map;
  * By hand, since a search for each of them by itself took a seventh of the time of publishing.
  */
 final class Phrases {
+    static final Phrases NONE = new Phrases(List.of());
+
     private static final int BASE = 31;
 
     /** As many as hardly any two beginnings of texts share one. */
@@ -37,10 +39,14 @@ final class Phrases {
         }
     }
 
+    boolean isEmpty() {
+        return byBeginning.isEmpty();
+    }
+
     /** Those that stand in a text, each once, in the order of where they stand. */
     List<String> in(String text) {
         List<String> found = new ArrayList<>();
-        if (byBeginning.isEmpty() || text.length() < length) {
+        if (isEmpty() || text.length() < length) {
             return found;
         }
         int hash = hash(text, 0);

@@ -11,6 +11,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -162,6 +163,25 @@ class PublisherTest {
     @Test
     void aTextForStaffThatARenterReadsIsStopped(@TempDir Path folder) throws Exception {
         Path fleet = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
+        replace(
+                fleet.resolve("units/plover/unit.yaml"),
+                "The tap is shut by turning it left.",
+                "The lock of L1 was changed after the spring fair.");
+
+        assertRefused(
+                DemoFleet.of(fleet),
+                folder.resolve("out"),
+                "  plover/switch/pump.html: a text for staff stands on it: `The lock of L1 was changed after the spring fair.`");
+    }
+
+    /** What somebody typed for the wrong coach. */
+    @Test
+    void aTextForStaffOfOneCoachIsStoppedOnThePagesOfAnother(@TempDir Path folder) throws Exception {
+        Path fleet = SmallFleet.write(folder.resolve("fleet"), List.of("knot", "plover"));
+        replace(
+                fleet.resolve("units/plover/unit.yaml"),
+                "The lock of L1 was changed after the spring fair.",
+                "The safe of this one is behind the seat.");
         replace(
                 fleet.resolve("units/plover/unit.yaml"),
                 "The tap is shut by turning it left.",

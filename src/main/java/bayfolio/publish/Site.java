@@ -1,0 +1,222 @@
+package bayfolio.publish;
+
+import bayfolio.catalog.Catalog;
+import bayfolio.check.Check;
+import bayfolio.compose.Composer;
+import bayfolio.compose.FleetDue;
+import bayfolio.compose.FleetOverview;
+import bayfolio.document.Audience;
+import bayfolio.document.Overview;
+import bayfolio.model.Coach;
+import bayfolio.model.Unit;
+import bayfolio.render.Means;
+import bayfolio.render.Output;
+import bayfolio.render.web.WebSite;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** A site while it is made, a coach at a time in each thread. */
+final class Site {
+    private final Check check;
+    private final Path root;
+    private final Means means;
+    private final Publisher.Wanted wanted;
+    private final NextEdition next;
+    private final Map<Audience, Audit.Outside> outside;
+    private final Map<CoachJob.Fault, SortedMap<String, List<String>>> faults = new ConcurrentHashMap<>();
+    private final Map<Audience, SortedMap<String, Output.Entry>> entries =
+            Map.of(Audience.RENTERS, new ConcurrentSkipListMap<>(), Audience.STAFF, new ConcurrentSkipListMap<>());
+    private final Set<String> needed = ConcurrentHashMap.newKeySet();
+    private final AtomicInteger pages = new AtomicInteger();
+
+    /** That no thread uses now, since none is made for two. */
+    private final Queue<List<Output>> idle = new ConcurrentLinkedQueue<>();
+
+    /** Of all coaches that are wanted, when one of them is made: what is for staff of one may be typed for another, too. */
+    private Phrases staffTexts = Phrases.NONE;
+
+    Site(Check check, Path root, Means means, Publisher.Wanted wanted, NextEdition next) {
+        this.check = check;
+        this.root = root;
+        this.means = means;
+        this.wanted = wanted;
+        this.next = next;
+        String base = check.fleet().basePath();
+        this.outside = Map.of(Audience.RENTERS, new Audit.Outside(base), Audience.STAFF, new Audit.Outside(base));
+    }
+
+    /** Those that are wanted are made, if they are not as they were; of others stays what was published before. */
+    void coaches() throws IOException {
+        Map<String, Unit> units = check.units().stream()
+                .filter(unit -> wanted.units().contains(unit.id()))
+                .collect(Collectors.toMap(Unit::id, unit -> unit));
+        Inputs inputs = new Inputs(check, root, wanted);
+        Map<Unit, String> changed = new ConcurrentHashMap<>();
+        Workers.each(check.fleet().coaches(), coach -> {
+            Unit unit = units.get(coach);
+            Optional<String> key = unit == null ? Optional.empty() : Optional.of(inputs.of(unit));
+            Optional<Part> last = next.last(coach);
+            Optional<Part> stays = last.filter(part -> key.isEmpty() || isAsItWas(part, key.get()));
+            if (stays.isPresent()) {
+                keep(stays.get());
+            } else if (unit != null) {
+                changed.put(unit, key.orElseThrow());
+            }
+        });
+        if (changed.isEmpty()) {
+            return;
+        }
+        staffTexts = staffTexts(units.values());
+        ForRenters forRenters = new ForRenters(check);
+        Workers.each(
+                units.values().stream().filter(changed::containsKey).toList(),
+                unit -> make(unit, Objects.requireNonNull(changed.get(unit)), forRenters));
+    }
+
+    private boolean isAsItWas(Part last, String key) {
+        return !wanted.fresh() && last.made().equals(key) && next.isWhole(last);
+    }
+
+    private Phrases staffTexts(Collection<Unit> units) throws IOException {
+        Set<String> texts = ConcurrentHashMap.newKeySet();
+        Workers.each(List.copyOf(units), unit -> texts.addAll(StaffTexts.of(check.of(unit))));
+        return new Phrases(texts);
+    }
+
+    private void make(Unit unit, String key, ForRenters forRenters) throws IOException {
+        wanted.begun().accept(unit.id());
+        List<Output> outputs = taken();
+        CoachJob.Made made =
+                new CoachJob(check, forRenters, root, outputs, staffTexts, next::readLast).run(unit, outside);
+        made.faults().forEach((fault, sentences) -> tell(fault, unit.id(), sentences));
+        if (made.faults().values().stream().allMatch(List::isEmpty)) {
+            next.write(unit.id(), key, made.files());
+            listed(unit.id(), outputs, path -> Optional.ofNullable(made.files().get(path)));
+            count(made.files().keySet());
+        }
+        idle.add(outputs);
+    }
+
+    private void keep(Part part) throws IOException {
+        next.keep(part);
+        List<Output> outputs = taken();
+        listed(part.name(), outputs, next::read);
+        idle.add(outputs);
+        count(part.files().keySet());
+    }
+
+    private List<Output> taken() {
+        List<Output> mine = idle.poll();
+        return mine == null ? Publisher.outputs(means, wanted) : mine;
+    }
+
+    /** A coach in the lists of all, by what its own files say. */
+    private void listed(String coach, List<Output> outputs, Function<String, Optional<byte[]>> files) {
+        entries.forEach((reader, those) ->
+                outputs.forEach(each -> each.kept(coach, path -> files.apply(OutputFolder.root(reader) + path))
+                        .ifPresent(kept -> {
+                            those.put(coach, kept.entry());
+                            needed.add(OutputFolder.root(reader) + kept.needed());
+                        })));
+    }
+
+    /** Before the last part: all coaches must be there. */
+    void shared(List<Output> outputs) throws IOException {
+        if (wanted.ways().contains(Publisher.WEB)) {
+            check.units().stream()
+                    .filter(unit -> wanted.elsewhere().contains(unit.id()))
+                    .map(this::elsewhere)
+                    .forEach(entry -> entries.values().forEach(those -> those.put(entry.unit(), entry)));
+        }
+        Map<String, byte[]> shared = new TreeMap<>();
+        entries.forEach((reader, those) -> {
+            List<Output.Entry> coaches = List.copyOf(those.values());
+            Output.Whole whole = reader == Audience.STAFF
+                    ? new Output.Whole(coaches, overviews())
+                    : Output.Whole.forRenters(coaches);
+            Map<String, byte[]> files = new TreeMap<>();
+            outputs.forEach(each -> files.putAll(each.shared(whole)));
+            Phrases secret = reader == Audience.STAFF ? Phrases.NONE : staffTexts;
+            tell(CoachJob.Fault.wrong(reader), Part.SHARED, Audit.of(files, secret, outside(reader)));
+            files.forEach((path, bytes) -> shared.put(OutputFolder.root(reader) + path, bytes));
+        });
+        needed.removeIf(folder -> shared.keySet().stream().anyMatch(path -> path.startsWith(folder)));
+        next.writeShared(shared, needed);
+        count(shared.keySet());
+        outside.forEach((reader, links) -> tell(
+                CoachJob.Fault.wrong(reader),
+                Part.SHARED,
+                links.faults(path -> wanted.elsewhere().contains(path.replaceFirst("/.*", ""))
+                        ? Optional.of(new byte[0])
+                        : next.read(OutputFolder.root(reader) + path))));
+    }
+
+    private Audit.Outside outside(Audience reader) {
+        return Objects.requireNonNull(outside.get(reader));
+    }
+
+    /** A coach that somebody else publishes. */
+    private Output.Entry elsewhere(Unit unit) {
+        Catalog words = check.catalogs().of(new Coach(check.fleet(), unit).languages());
+        return WebSite.entry(unit.id(), Composer.cover(unit, words));
+    }
+
+    /** Of all coaches as they are described now, those that are not made anew, too. */
+    private List<Overview> overviews() {
+        Catalog words = check.catalogs().of(check.fleet().languages());
+        Predicate<Unit> sound =
+                unit -> check.findings().stopping(unit.id(), false).isEmpty();
+        return List.of(FleetOverview.of(check.fleet(), words, sound), FleetDue.of(check.fleet(), words, sound));
+    }
+
+    private void tell(CoachJob.Fault fault, String part, List<String> sentences) {
+        faults.computeIfAbsent(fault, it -> new ConcurrentSkipListMap<>())
+                .merge(
+                        part,
+                        sentences,
+                        (some, others) ->
+                                Stream.concat(some.stream(), others.stream()).toList());
+    }
+
+    /** One sentence each, in the order of the parts. */
+    List<String> faults(CoachJob.Fault fault) {
+        return faults.getOrDefault(fault, new TreeMap<>()).values().stream()
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    /** What threads have made to give out with; none of them makes any more. */
+    Stream<Output> used() {
+        return idle.stream().flatMap(List::stream);
+    }
+
+    private void count(Set<String> paths) {
+        String renters = OutputFolder.root(Audience.RENTERS);
+        pages.addAndGet((int) paths.stream()
+                .filter(path -> path.startsWith(renters) && path.endsWith(".html"))
+                .filter(path -> !path.equals(renters + WebSite.NOT_FOUND))
+                .count());
+    }
+
+    /** How many the renters' site has. */
+    int pages() {
+        return pages.get();
+    }
+}
