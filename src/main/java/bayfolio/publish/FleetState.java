@@ -10,7 +10,9 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * How the files of a fleet were when they were begun to be read, by their sizes and times, so that nothing is published of
@@ -62,17 +64,13 @@ public record FleetState(Path root, Map<String, String> folders) {
     /** @throws PublishException when a file is otherwise than it was */
     void refuseChanges() throws IOException, PublishException {
         Map<String, String> now = of(root).folders;
-        for (String folder : union(now)) {
+        Set<String> all = new TreeSet<>(folders.keySet());
+        all.addAll(now.keySet());
+        for (String folder : all) {
             if (!Objects.equals(now.get(folder), folders.get(folder))) {
                 throw new PublishException("Something in `" + folder
                         + "` was changed while it was published; nothing was published. Run it again.");
             }
         }
-    }
-
-    private Iterable<String> union(Map<String, String> now) {
-        Map<String, String> all = new TreeMap<>(folders);
-        all.putAll(now);
-        return all.keySet();
     }
 }

@@ -4,6 +4,7 @@ import bayfolio.check.Check;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Script;
+import bayfolio.source.Digest;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
@@ -12,11 +13,11 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.security.CodeSource;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -37,10 +38,13 @@ final class Inputs {
     private final Path root;
     private final byte[] shared;
 
+    /** Most are for many coaches. */
+    private final Map<Script, String> scripts = new ConcurrentHashMap<>();
+
     Inputs(Check check, Path root, Publisher.Wanted wanted) throws IOException {
         this.check = check;
         this.root = root;
-        MessageDigest digest = digest();
+        MessageDigest digest = Digest.sha256();
         add(digest, program());
         add(digest, wanted.printing().toString());
         add(digest, new TreeSet<>(wanted.ways()).toString());
@@ -52,7 +56,7 @@ final class Inputs {
     }
 
     String of(Unit unit) throws IOException {
-        MessageDigest digest = digest();
+        MessageDigest digest = Digest.sha256();
         digest.update(shared);
         files(digest, "units/" + unit.id(), path -> true);
         Optional<String> model = unit.model();
@@ -60,10 +64,16 @@ final class Inputs {
             files(digest, "units/models/" + model.get(), path -> true);
         }
         for (Script script : check.library().of(unit)) {
-            add(digest, script.file().path());
-            add(digest, script.file().text());
+            add(digest, scripts.computeIfAbsent(script, Inputs::of));
         }
-        return HexFormat.of().formatHex(digest.digest());
+        return Digest.whole(digest);
+    }
+
+    private static String of(Script script) {
+        MessageDigest digest = Digest.sha256();
+        add(digest, script.file().path());
+        add(digest, script.file().text());
+        return Digest.whole(digest);
     }
 
     /** All files in a folder, or the one, by their paths in the fleet folder. */
@@ -107,13 +117,5 @@ final class Inputs {
     private static void add(MessageDigest digest, String text) {
         digest.update(text.getBytes(StandardCharsets.UTF_8));
         digest.update((byte) 0);
-    }
-
-    private static MessageDigest digest() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
     }
 }

@@ -18,12 +18,22 @@ public final class Digest {
 
     /** Of files, one after the other. */
     public static String of(Iterable<byte[]> files) {
+        MessageDigest digest = sha256();
+        files.forEach(digest::update);
+        return whole(digest).substring(0, LETTERS);
+    }
+
+    /** To be fed with more than lies in memory at once. */
+    public static MessageDigest sha256() {
         try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            files.forEach(digest::update);
-            return HexFormat.of().formatHex(digest.digest()).substring(0, LETTERS);
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
+            throw new IllegalStateException("every Java has SHA-256", e);
         }
+    }
+
+    /** All letters of it. */
+    public static String whole(MessageDigest digest) {
+        return HexFormat.of().formatHex(digest.digest());
     }
 }
