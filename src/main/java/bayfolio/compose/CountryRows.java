@@ -10,7 +10,6 @@ import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.Type;
 import bayfolio.model.Backed;
-import bayfolio.model.Backing;
 import bayfolio.model.Country;
 import bayfolio.model.EmergencyNumber;
 import bayfolio.model.ForCoaches;
@@ -115,17 +114,10 @@ final class CountryRows {
     }
 
     private static Set<Key<?>> elsewhere(Backed value) {
-        Backing backing = value.backing();
-        Stream<Key<?>> keys = Stream.of(
-                backing.asReported(), backing.disputed(), backing.fromMemory(), backing.checkedOn(), backing.source());
-        Stream<Key<?>> more = value instanceof ForSomeCoaches some
-                ? Stream.of(
-                        some.forCoaches().above(),
-                        some.forCoaches().upTo(),
-                        some.forCoaches().empty(),
-                        some.forCoaches().longerThan())
-                : Stream.of();
-        return Stream.concat(keys, more).collect(Collectors.toSet());
+        return Stream.concat(
+                        value.backing().all(),
+                        value instanceof ForSomeCoaches some ? some.forCoaches().all() : Stream.<Key<?>>of())
+                .collect(Collectors.toSet());
     }
 
     /** Where nobody knows whether it holds, for which coaches it does. */

@@ -14,7 +14,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 
 /** What is stuck on each door and beside each switch, with the short address of its page. */
 final class ThingLabels {
@@ -102,10 +101,8 @@ final class ThingLabels {
      */
     private String address(String of) {
         URI base = URI.create(view.coach().fleet().facts().facts().get(FleetFacts.BASE_ADDRESS));
-        String path = Optional.ofNullable(base.getRawPath()).orElse("").replaceAll("/+$", "");
         return (base.getScheme() + "://" + base.getRawAuthority()).toUpperCase(Locale.ROOT)
-                + path
-                + "/"
+                + view.coach().fleet().basePath()
                 + Content.Label.SHORT
                 + "/"
                 + view.unit().id().toUpperCase(Locale.ROOT)

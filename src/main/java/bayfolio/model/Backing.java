@@ -4,6 +4,7 @@ import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import java.time.LocalDate;
+import java.util.stream.Stream;
 
 /**
  * The keys that every value of a country has: who says so, and how far that can be trusted.
@@ -16,6 +17,10 @@ public record Backing(
         Key<Boolean> fromMemory,
         Key<LocalDate> checkedOn,
         Key<String> source) {
+
+    public Stream<Key<?>> all() {
+        return Stream.of(asReported, disputed, fromMemory, checkedOn, source);
+    }
 
     static Backing declare(Shape.Draft<?> draft) {
         return new Backing(

@@ -258,6 +258,11 @@ public final class Fleet {
                 .toList();
     }
 
+    /** Where a coach is hired out, and where else it may be taken. */
+    public Stream<Country> driven(Unit unit) {
+        return Stream.concat(country(unit).stream(), abroad(unit).stream());
+    }
+
     /** The same in other words. */
     Fleet worded(FleetFacts facts, List<Word> words, List<Country> countries) {
         return new Fleet(

@@ -12,6 +12,10 @@ import java.util.stream.Stream;
 /** The keys by which a rule holds for some coaches only: for heavy ones, light ones, long ones. */
 public record ForCoaches(Key<Kilograms> above, Key<Kilograms> upTo, Key<Boolean> empty, Key<Meters> longerThan) {
 
+    public Stream<Key<?>> all() {
+        return Stream.of(above, upTo, empty, longerThan);
+    }
+
     static ForCoaches declare(Shape.Draft<?> draft) {
         return new ForCoaches(
                 draft.optional(

@@ -66,6 +66,10 @@ public interface Output {
             overviews = List.copyOf(overviews);
         }
 
+        public boolean isForStaff() {
+            return !overviews.isEmpty();
+        }
+
         public static Whole forRenters(List<Entry> coaches) {
             return new Whole(coaches, List.of());
         }

@@ -25,9 +25,7 @@ public final class CheckedLongAgo implements FleetRule {
     }
 
     private static Stream<Country> driven(Fleet fleet) {
-        return fleet.units().stream()
-                .flatMap(unit -> Stream.concat(fleet.country(unit).stream(), fleet.abroad(unit).stream()))
-                .distinct();
+        return fleet.units().stream().flatMap(fleet::driven).distinct();
     }
 
     private static Stream<Finding> check(Country country, LocalDate asOf) {

@@ -20,8 +20,7 @@ public final class OverSizeLimit implements Rule {
     @Override
     public Stream<Finding> check(CheckedCoach checked) {
         Coach coach = checked.coach();
-        return Stream.concat(coach.country().stream(), coach.abroad().stream())
-                .flatMap(country -> check(coach.unit(), country));
+        return coach.fleet().driven(coach.unit()).flatMap(country -> check(coach.unit(), country));
     }
 
     private static Stream<Finding> check(Unit unit, Country country) {

@@ -17,6 +17,7 @@ final class Headers {
     static final String FILE = "_headers";
 
     private static final String RULES = "/bayfolio/headers.txt";
+    private static final String BASE = "@base@";
     private static final String PATH = "@path@";
 
     private Headers() {}
@@ -36,7 +37,7 @@ final class Headers {
             // No header is said by two rules for one file: hosts join what they say.
             for (String path : rule.startsWith(PATH) ? paths : List.of("")) {
                 file.append(file.isEmpty() ? "" : "\n")
-                        .append((rule.startsWith(PATH) ? rule.replace(PATH, path) : base + rule.substring(1)).strip())
+                        .append(rule.replace(BASE, base).replace(PATH, path).strip())
                         .append('\n');
             }
         }

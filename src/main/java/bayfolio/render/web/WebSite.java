@@ -338,7 +338,7 @@ public final class WebSite implements Output {
                                 .toList());
         files.put(INDEX, bytes(fleet.fill(view.names(), complaints::add).text()));
         all.overviews().forEach(it -> files.putAll(overview(it, all.coaches())));
-        if (all.overviews().isEmpty()) {
+        if (!all.isForStaff()) {
             files.put(NOT_FOUND, notFound(screen));
         }
         files.put(
