@@ -94,6 +94,11 @@ public record DemoFleet(Path root, Check check) {
                 .toList();
     }
 
+    /** Those of a test that takes very long for each: no sister either. All with {@code -Dcoaches=all}. */
+    public static List<String> fewest() {
+        return System.getProperty("coaches", "").equals("all") ? coaches() : whole();
+    }
+
     /** The files of the renters' copy of the demo fleet by their paths, without the coaches that are not looked at. */
     public static Map<String, byte[]> pages() {
         List<String> skipped = coaches().stream()

@@ -20,26 +20,26 @@ public final class Jvm {
      * @return output and errors in one stream
      */
     public static Process start(List<String> options, Class<?> program, String... words) throws IOException {
-        List<String> command = new ArrayList<>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        // It starts sooner so.
-        command.add("-XX:TieredStopAtLevel=1");
-        command.addAll(options);
-        command.addAll(List.of("-cp", classPath(), program.getName()));
-        command.addAll(List.of(words));
-        return new ProcessBuilder(command).redirectErrorStream(true).start();
+        return started(List.of(), options, program, words);
     }
 
     /**
      * The same below a limit that a shell sets.
      *
-     * @param limit such as {@code ulimit -n 20}
+     * @param limit such as {@code ulimit -f 20}
      */
     public static Process limited(String limit, Class<?> program, String... words) throws IOException {
-        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-        List<String> command = new ArrayList<>(
-                List.of("sh", "-c", limit + " && exec \"$@\"", "sh", java, "-XX:TieredStopAtLevel=1", "-cp"));
-        command.addAll(List.of(classPath(), program.getName()));
+        return started(List.of("sh", "-c", limit + " && exec \"$@\"", "sh"), List.of(), program, words);
+    }
+
+    private static Process started(List<String> before, List<String> options, Class<?> program, String... words)
+            throws IOException {
+        List<String> command = new ArrayList<>(before);
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        // It starts sooner so.
+        command.add("-XX:TieredStopAtLevel=1");
+        command.addAll(options);
+        command.addAll(List.of("-cp", classPath(), program.getName()));
         command.addAll(List.of(words));
         return new ProcessBuilder(command).redirectErrorStream(true).start();
     }

@@ -194,14 +194,7 @@ class ReferencesTest {
     /** Who dials a wrong one loses time: countries of the same numbers are named together, those of home's are not. */
     @Test
     void emergencyNumbersAreThoseOfTheCountriesAbroad(@TempDir Path folder) throws Exception {
-        DemoFleet.write(folder.resolve("units/fleet.yaml"), """
-                name: Test Fleet
-                base-address: https://handbook.test.example
-                country: us
-                languages: [en-US]
-                phones:
-                  - {id: hours, number: +1 555-0100}
-                """);
+        inCountry(folder, "us");
         FleetReader.Reading reading = LeastUnit.read(folder, "hire: {abroad: [ca, no, es, us, nl]}\n");
         Coach coach = new Coach(reading.fleet(), reading.fleet().units().get(0));
 
@@ -216,14 +209,7 @@ class ReferencesTest {
 
     @Test
     void aFormerIdOfAThingLeadsToTheNewOne(@TempDir Path folder) throws Exception {
-        DemoFleet.write(folder.resolve("units/fleet.yaml"), """
-                name: Test Fleet
-                base-address: https://handbook.test.example
-                country: de
-                languages: [en-US]
-                phones:
-                  - {id: hours, number: +1 555-0100}
-                """);
+        inCountry(folder, "de");
         FleetReader.Reading reading = LeastUnit.read(folder, """
                 switches:
                   - {id: waste-lever, name: Lever, make: lever, access: free, formerly: [gray-pull, old-pull]}
@@ -276,5 +262,16 @@ class ReferencesTest {
 
     private static Target target(Inline inline) {
         return ((Inline.Link) inline).target();
+    }
+
+    private static void inCountry(Path folder, String country) throws Exception {
+        DemoFleet.write(folder.resolve("units/fleet.yaml"), """
+                name: Test Fleet
+                base-address: https://handbook.test.example
+                country: %s
+                languages: [en-US]
+                phones:
+                  - {id: hours, number: +1 555-0100}
+                """.formatted(country));
     }
 }

@@ -5,14 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bayfolio.DemoFleet;
 import bayfolio.check.Check;
-import bayfolio.cli.Bayfolio;
 import bayfolio.render.Printing;
 import bayfolio.render.theme.Theme;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.jsoup.Jsoup;
@@ -115,10 +111,6 @@ class AtAHostTest {
     }
 
     private int publish(String... words) {
-        List<String> all = new ArrayList<>(
-                List.of("publish", "--fleet", fleet.toString(), "--out", out.toString(), "--only", "web"));
-        all.addAll(List.of(words));
-        PrintWriter said = new PrintWriter(new StringWriter());
-        return Bayfolio.run(said, said, all.toArray(String[]::new));
+        return SmallFleet.publish(fleet, out, words);
     }
 }

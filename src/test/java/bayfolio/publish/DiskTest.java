@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,7 +23,7 @@ class DiskTest {
         Path fleet = SmallFleet.write(folder.resolve("fleet"), List.of("knot", "plover"));
         Path out = folder.resolve("out");
         DemoFleet.of(fleet).publish(out);
-        Map<String, String> before = site(out);
+        Map<String, String> before = BothRoots.of(out);
         Path unit = fleet.resolve("units/knot/unit.yaml");
         Files.writeString(unit, Files.readString(unit).replace("name: Knot", "name: Red Knot"));
 
@@ -33,20 +32,12 @@ class DiskTest {
 
         assertThat(publisher.waitFor()).as(said.toString()).isEqualTo(1);
         assertThat(said).hasSize(1);
-        assertThat(site(out)).isEqualTo(before);
+        assertThat(BothRoots.of(out)).isEqualTo(before);
         DemoFleet.of(fleet).publish(out);
-        assertThat(site(out).get("web/index.html")).contains("Red Knot");
+        assertThat(BothRoots.of(out).get("web/index.html")).contains("Red Knot");
         try (Stream<Path> editions = Files.list(out.resolve(".editions"))) {
             assertThat(editions.filter(Files::isDirectory).filter(it -> !Files.isSymbolicLink(it)))
                     .hasSize(1);
         }
-    }
-
-    private static Map<String, String> site(Path out) {
-        Map<String, String> site = new TreeMap<>();
-        for (String root : OutputFolder.ROOTS) {
-            DemoFleet.bytes(out.resolve(root)).forEach((path, text) -> site.put(root + "/" + path, text));
-        }
-        return site;
     }
 }

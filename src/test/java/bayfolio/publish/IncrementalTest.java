@@ -48,7 +48,7 @@ class IncrementalTest {
             List<String> made = publish(fleet, kept, false);
             publish(fleet, fresh, true);
 
-            assertThat(site(kept)).as("after an edit of " + file).isEqualTo(site(fresh));
+            assertThat(BothRoots.of(kept)).as("after an edit of " + file).isEqualTo(BothRoots.of(fresh));
             edited++;
             saved += COACHES.size() - made.size();
         }
@@ -86,11 +86,11 @@ class IncrementalTest {
         Path fleet = fleet();
         Path out = folder.resolve("out");
         publish(fleet, out, false);
-        Map<String, String> site = site(out);
+        Map<String, String> site = BothRoots.of(out);
         Files.delete(out.resolve("web/knot/index.html"));
 
         assertThat(publish(fleet, out, false)).containsExactly("knot");
-        assertThat(site(out)).isEqualTo(site);
+        assertThat(BothRoots.of(out)).isEqualTo(site);
     }
 
     /** A time that was set back, with the same length: its bytes are looked at. */
@@ -159,14 +159,6 @@ class IncrementalTest {
                 new Publisher.Wanted(COACHES, List.of(), Set.of(Publisher.WEB), Printing.USUAL, fresh, made::add),
                 out);
         return made.stream().sorted().toList();
-    }
-
-    private static Map<String, String> site(Path out) {
-        Map<String, String> site = new TreeMap<>();
-        for (String root : OutputFolder.ROOTS) {
-            DemoFleet.bytes(out.resolve(root)).forEach((path, text) -> site.put(root + "/" + path, text));
-        }
-        return site;
     }
 
     private static Map<String, FileTime> times(Path out) throws Exception {

@@ -2,14 +2,12 @@ package bayfolio.publish;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bayfolio.DemoFleet;
 import bayfolio.Jvm;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -36,11 +34,11 @@ class KilledPublisherTest {
             Thread.sleep(random.nextInt(250));
             publisher.destroyForcibly().waitFor(1, TimeUnit.MINUTES);
 
-            assertThat(seen(out)).as("after kill %d", kill).isIn(whole.values());
+            assertThat(BothRoots.of(out)).as("after kill %d", kill).isIn(whole.values());
             left += editions(out) > 1 ? 1 : 0;
             String next = kill % 2 == 0 ? "new" : "old";
             Swapping.publish(out, next);
-            assertThat(seen(out)).isEqualTo(whole.get(next));
+            assertThat(BothRoots.of(out)).isEqualTo(whole.get(next));
             assertThat(editions(out)).isEqualTo(1);
         }
         System.out.println(
@@ -51,15 +49,7 @@ class KilledPublisherTest {
     private static Map<String, String> site(Path folder, String said) throws Exception {
         Path out = folder.resolve(said);
         Swapping.publish(out, said);
-        return seen(out);
-    }
-
-    private static Map<String, String> seen(Path out) {
-        Map<String, String> seen = new TreeMap<>();
-        for (String root : OutputFolder.ROOTS) {
-            DemoFleet.bytes(out.resolve(root)).forEach((path, text) -> seen.put(root + "/" + path, text));
-        }
-        return seen;
+        return BothRoots.of(out);
     }
 
     private static long editions(Path out) throws Exception {

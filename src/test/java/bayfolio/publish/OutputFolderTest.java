@@ -88,7 +88,7 @@ class OutputFolderTest {
             swapIn(output, NEW);
         }
 
-        assertThat(seen(deep)).isEqualTo(NEW);
+        assertThat(BothRoots.of(deep)).isEqualTo(NEW);
     }
 
     @ParameterizedTest
@@ -177,7 +177,7 @@ class OutputFolderTest {
 
         assertThat(published(system)).doesNotContainKey("web/index.html").containsKey("web/plover/index.html");
         publish(system, NEW);
-        assertThat(seen(folder)).isEqualTo(NEW);
+        assertThat(BothRoots.of(folder)).isEqualTo(NEW);
     }
 
     @ParameterizedTest
@@ -237,14 +237,14 @@ class OutputFolderTest {
 
             boolean killed = isKilled(System.LINKS, renames);
 
-            assertThat(seen(folder)).as("after %d renames", renames).isIn(OLD, NEW);
+            assertThat(BothRoots.of(folder)).as("after %d renames", renames).isIn(OLD, NEW);
             assertThat(published(System.LINKS)).isIn(OLD, NEW);
             assertTidy();
             if (!killed) {
-                assertThat(seen(folder)).isEqualTo(NEW);
+                assertThat(BothRoots.of(folder)).isEqualTo(NEW);
                 break;
             }
-            seenOld += seen(folder).equals(OLD) ? 1 : 0;
+            seenOld += BothRoots.of(folder).equals(OLD) ? 1 : 0;
         }
         assertThat(seenOld).as("renames before which a run was killed").isEqualTo(1);
     }
@@ -259,11 +259,11 @@ class OutputFolderTest {
             boolean killed = isKilled(system, renames);
 
             if (system == System.LINKS) {
-                assertThat(seen(folder)).as("after %d renames", renames).isIn(Map.of(), NEW);
+                assertThat(BothRoots.of(folder)).as("after %d renames", renames).isIn(Map.of(), NEW);
             }
             assertThat(published(system)).isIn(Map.of(), NEW);
             publish(system, NEW);
-            assertThat(seen(folder)).isEqualTo(NEW);
+            assertThat(BothRoots.of(folder)).isEqualTo(NEW);
             assertTidy();
             if (!killed) {
                 assertThat(renames).isGreaterThan(2);
@@ -282,7 +282,7 @@ class OutputFolderTest {
             assertThat(published(System.NO_LINKS))
                     .as("after %d renames", renames)
                     .isEqualTo(renames == 0 ? OLD : NEW);
-            assertThat(seen(folder)).isIn(OLD, NEW);
+            assertThat(BothRoots.of(folder)).isIn(OLD, NEW);
             assertTidy();
             if (!killed) {
                 assertThat(renames).isEqualTo(5);
@@ -299,7 +299,7 @@ class OutputFolderTest {
         publish(System.LINKS, NEW);
 
         assertThat(folder.resolve("web")).isSymbolicLink();
-        assertThat(seen(folder)).isEqualTo(NEW);
+        assertThat(BothRoots.of(folder)).isEqualTo(NEW);
         assertTidy();
     }
 
@@ -317,7 +317,7 @@ class OutputFolderTest {
 
         publish(system, NEW);
 
-        assertThat(seen(folder)).isEqualTo(NEW);
+        assertThat(BothRoots.of(folder)).isEqualTo(NEW);
         assertThat(folder.resolve(".editions/7")).doesNotExist();
         assertThat(folder.resolve(".editions/3")).doesNotExist();
         assertThat(folder.resolve(".editions/8/web")).isDirectoryContaining("glob:**/holiday.jpg");
@@ -336,7 +336,7 @@ class OutputFolderTest {
 
         assertThatThrownBy(() -> publish(System.LINKS, tooMuch)).isInstanceOf(IOException.class);
 
-        assertThat(seen(folder)).isEqualTo(OLD);
+        assertThat(BothRoots.of(folder)).isEqualTo(OLD);
         assertTidy();
     }
 
@@ -368,7 +368,7 @@ class OutputFolderTest {
 
         try (OutputFolder second = OutputFolder.open(folder, Duration.ofMinutes(1), System.LINKS)) {
             second.verify();
-            assertThat(seen(folder)).isEqualTo(OLD);
+            assertThat(BothRoots.of(folder)).isEqualTo(OLD);
         }
         ends.join();
     }
@@ -388,7 +388,7 @@ class OutputFolderTest {
 
         assertThat(folder.resolve(".editions/lock")).exists();
         publish(System.LINKS, NEW);
-        assertThat(seen(folder)).isEqualTo(NEW);
+        assertThat(BothRoots.of(folder)).isEqualTo(NEW);
     }
 
     @SuppressWarnings("MustBeClosedChecker") // nothing is taken away by who is killed
@@ -455,24 +455,13 @@ class OutputFolderTest {
         try (OutputFolder output = open(system)) {
             output.verify();
         }
-        return seen(folder);
+        return BothRoots.of(folder);
     }
 
     private void publish(OutputFolder.Disk disk, Map<String, String> files) throws IOException, PublishException {
         try (OutputFolder output = open(disk)) {
             swapIn(output, files);
         }
-    }
-
-    /** What a reader finds below both roots. */
-    private static Map<String, String> seen(Path folder) {
-        Map<String, String> seen = new TreeMap<>();
-        for (String root : OutputFolder.ROOTS) {
-            Optional.of(folder.resolve(root))
-                    .filter(Files::isDirectory)
-                    .ifPresent(it -> DemoFleet.bytes(it).forEach((path, text) -> seen.put(root + "/" + path, text)));
-        }
-        return seen;
     }
 
     private static List<String> names(Path folder) throws IOException {

@@ -3,11 +3,7 @@ package bayfolio.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
-import bayfolio.cli.Bayfolio;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -25,13 +21,12 @@ class ShardsTest {
     @Test
     void fourShardsLaidOverEachOtherAreTheWholeSite() throws Exception {
         Path fleet = SmallFleet.write(folder.resolve("fleet"), COACHES);
-        assertThat(run(fleet, "--out", folder.resolve("whole").toString())).isZero();
+        assertThat(SmallFleet.publish(fleet, folder.resolve("whole"))).isZero();
 
         Path merged = folder.resolve("merged");
         for (int shard = 1; shard <= 4; shard++) {
             Path out = folder.resolve("shard-" + shard);
-            assertThat(run(fleet, "--shard", shard + "/4", "--out", out.toString()))
-                    .isZero();
+            assertThat(SmallFleet.publish(fleet, out, "--shard", shard + "/4")).isZero();
             for (String root : OutputFolder.ROOTS) {
                 Map<String, byte[]> files = DemoFleet.files(out.resolve(root).toRealPath());
                 assertThat(files.keySet().stream().filter(path -> path.matches("[a-z]+/index.html")))
@@ -53,31 +48,9 @@ class ShardsTest {
     @ValueSource(strings = {"0/4", "5/4", "1", "1/0", "a/b", "2/4 knot"})
     void aShardThatIsNoneIsRefused(String shard) throws Exception {
         Path fleet = SmallFleet.write(folder.resolve("fleet"), COACHES);
-        String[] words = shard.split(" ");
+        String[] words = ("--shard " + shard).split(" ");
 
-        assertThat(
-                        words.length == 1
-                                ? run(
-                                        fleet,
-                                        "--shard",
-                                        words[0],
-                                        "--out",
-                                        folder.resolve("out").toString())
-                                : run(
-                                        fleet,
-                                        "--shard",
-                                        words[0],
-                                        words[1],
-                                        "--out",
-                                        folder.resolve("out").toString()))
-                .isEqualTo(2);
+        assertThat(SmallFleet.publish(fleet, folder.resolve("out"), words)).isEqualTo(2);
         assertThat(folder.resolve("out")).doesNotExist();
-    }
-
-    private static int run(Path fleet, String... words) {
-        List<String> all = new ArrayList<>(List.of("publish", "--fleet", fleet.toString(), "--only", "web"));
-        all.addAll(List.of(words));
-        PrintWriter said = new PrintWriter(new StringWriter());
-        return Bayfolio.run(said, said, all.toArray(String[]::new));
     }
 }

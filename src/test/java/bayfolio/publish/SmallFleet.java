@@ -1,9 +1,13 @@
 package bayfolio.publish;
 
 import bayfolio.DemoFleet;
+import bayfolio.cli.Bayfolio;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -27,6 +31,19 @@ public final class SmallFleet {
             }
         }
         return fleet;
+    }
+
+    /**
+     * Publishes its pages as somebody would who types it.
+     *
+     * @return the exit code
+     */
+    static int publish(Path fleet, Path out, String... words) {
+        List<String> all = new ArrayList<>(
+                List.of("publish", "--fleet", fleet.toString(), "--out", out.toString(), "--only", "web"));
+        all.addAll(List.of(words));
+        PrintWriter said = new PrintWriter(new StringWriter());
+        return Bayfolio.run(said, said, all.toArray(String[]::new));
     }
 
     private static byte[] named(byte[] file, String coach) {

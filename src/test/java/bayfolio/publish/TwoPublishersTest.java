@@ -33,7 +33,7 @@ class TwoPublishersTest {
         for (Path fleet : fleets) {
             Path alone = fleet.resolve("alone");
             DemoFleet.of(fleet).publish(alone);
-            sites.add(site(alone));
+            sites.add(BothRoots.of(alone));
         }
         assertThat(sites).doesNotHaveDuplicates();
         Path out = folder.resolve("out");
@@ -65,7 +65,7 @@ class TwoPublishersTest {
                         .containsPattern(
                                 exit == 0 ? "^Published [0-9]+ pages into " : " is being published into by process ");
             }
-            assertThat(sites).as("round %d", round).contains(site(out));
+            assertThat(sites).as("round %d", round).contains(BothRoots.of(out));
         }
     }
 
@@ -74,11 +74,5 @@ class TwoPublishersTest {
         Path unit = fleet.resolve("units/plover/unit.yaml");
         Files.writeString(unit, Files.readString(unit).replace("name: Plover\n", "name: " + name + "\n"));
         return fleet;
-    }
-
-    private static Map<String, String> site(Path out) {
-        Map<String, String> site = DemoFleet.bytes(out.resolve("web"));
-        DemoFleet.bytes(out.resolve("staff")).forEach((path, text) -> site.put("staff/" + path, text));
-        return site;
     }
 }

@@ -45,7 +45,7 @@ class BookTest {
     private static final double SLIGHT = 0.2;
 
     @ParameterizedTest
-    @MethodSource("bayfolio.DemoFleet#whole")
+    @MethodSource("bayfolio.DemoFleet#fewest")
     void aReaderFindsHisWayOnPaper(String unit) throws Exception {
         DemoBook demo = DemoBook.of(unit);
         try (Read book = new Read(demo.book(Paper.A4, Printed.CLEAR))) {
@@ -107,7 +107,7 @@ class BookTest {
     }
 
     @ParameterizedTest
-    @MethodSource("bayfolio.DemoFleet#whole")
+    @MethodSource("bayfolio.DemoFleet#fewest")
     void nothingThatBelongsTogetherIsTornApart(String unit) throws Exception {
         try (Read book = new Read(DemoBook.of(unit).book(Paper.A4, Printed.CLEAR))) {
             List<String> torn = new ArrayList<>();

@@ -40,7 +40,7 @@ class PdfValidityTest {
     }
 
     @ParameterizedTest
-    @MethodSource("bayfolio.DemoFleet#whole")
+    @MethodSource("bayfolio.DemoFleet#fewest")
     void allThatIsPrintedKeepsBothStandards(String unit) throws Exception {
         DemoBook demo = DemoBook.of(unit);
         Map<String, byte[]> files = new LinkedHashMap<>();
