@@ -4,7 +4,6 @@ import bayfolio.check.Check;
 import bayfolio.publish.FleetState;
 import bayfolio.publish.Publisher;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.render.Printing;
 import bayfolio.render.theme.Theme;
 import java.io.IOException;
@@ -47,7 +46,7 @@ public record DemoFleet(Path root, Check check) {
     }
 
     public static DemoFleet of(Path root) throws Exception {
-        FleetReader.Reading reading = FleetReader.read(new Folder(root));
+        FleetReader.Reading reading = FleetReader.read(Folders.at(root));
         return new DemoFleet(
                 root,
                 Check.of(

@@ -1,7 +1,6 @@
 package bayfolio;
 
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.io.IOException;
 import java.nio.file.Path;
 
@@ -19,6 +18,6 @@ public final class LeastUnit {
                 drive-side: left
                 size: {length: 7 m, width: 2 m, height: 3 m}
                 """ + facts);
-        return FleetReader.read(new Folder(folder));
+        return FleetReader.read(Folders.at(folder));
     }
 }

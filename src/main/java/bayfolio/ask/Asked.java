@@ -1,7 +1,6 @@
 package bayfolio.ask;
 
 import bayfolio.catalog.Catalogs;
-import bayfolio.document.Handbook;
 import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
 import bayfolio.model.Coach;
@@ -9,6 +8,7 @@ import bayfolio.model.Condition;
 import bayfolio.model.ConditionReader;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
+import bayfolio.source.Lazy;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
@@ -22,8 +22,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A question to a fleet: {@code feature:generator and not feature:solar}. It has the words of conditions of procedures; what
@@ -118,7 +116,7 @@ public final class Asked {
         One(Unit unit) {
             Coach asked = new Coach(reading.fleet(), unit);
             this.coach = new AskedCoach(
-                    asked, reading.library(), catalogs.of(asked.languages()), new Once(() -> handbooks.of(unit)));
+                    asked, reading.library(), catalogs.of(asked.languages()), new Lazy<>(() -> handbooks.of(unit)));
         }
 
         private List<Answer> of(Term term) {
@@ -158,26 +156,6 @@ public final class Asked {
                     "",
                     unit.facts().find(Unit.NAME).orElse(""),
                     unit.facts().at());
-        }
-    }
-
-    /** Composed when first asked for. */
-    private static final class Once implements Supplier<Handbook> {
-        private final Supplier<Handbook> compose;
-        private @Nullable Handbook handbook;
-
-        Once(Supplier<Handbook> compose) {
-            this.compose = compose;
-        }
-
-        @Override
-        public Handbook get() {
-            Handbook known = handbook;
-            if (known == null) {
-                known = compose.get();
-                handbook = known;
-            }
-            return known;
         }
     }
 }

@@ -108,13 +108,9 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
         List<TextRule> ofTexts =
                 Rules.OF_A_TEXT.stream().map(rule -> rule.of(fleet)).toList();
         findings.addAll(Text.each(
-                fleet,
-                library,
-                TextRule.class,
-                ofTexts,
-                text -> ofTexts.stream().flatMap(rule -> rule.check(text))));
+                fleet, library, ofTexts, (text, rules) -> rules.stream().flatMap(rule -> rule.check(text))));
         library.texts().parallelStream()
-                .map(script -> script.once(ScriptRule.class, Rules.OF_A_SCRIPT, Check::ofAScript))
+                .map(script -> script.once(Rules.OF_A_SCRIPT, Check::ofAScript))
                 .forEachOrdered(findings::addAll);
         ScriptChecker.check(fleet, library, findings::add);
         findings.addAll(library.translations().check(library));
@@ -129,8 +125,8 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
         return findings;
     }
 
-    private static List<Finding> ofAScript(Script script) {
-        return Rules.OF_A_SCRIPT.stream()
+    private static List<Finding> ofAScript(Script script, List<ScriptRule> rules) {
+        return rules.stream()
                 .flatMap(rule -> judged(() -> rule.check(script)).stream())
                 .toList();
     }

@@ -15,11 +15,12 @@ import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
 import bayfolio.procedure.SourceBlock;
 import bayfolio.source.Located;
+import bayfolio.source.Once;
 import bayfolio.source.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.regex.MatchResult;
 import java.util.stream.Stream;
 
@@ -38,25 +39,33 @@ public record Text(
     /**
      * All texts of a fleet: its own, those of its coaches, its procedures and its glossary.
      *
-     * @param asker what it finds in a script or a coach is kept there, see {@link Script#once}
-     * @param given all that it depends on besides the text
+     * @param given all that is looked for
+     * @param of what it finds in a script or a coach is kept there, see {@link Once}
      * @return something of each text, in their order; many are looked at at once
      */
-    public static <T> List<T> each(
-            Fleet fleet, Library library, Class<?> asker, Object given, Function<Text, Stream<T>> of) {
+    public static <G, T> List<T> each(Fleet fleet, Library library, G given, BiFunction<Text, G, Stream<T>> of) {
+        Sought<G, T> sought = new Sought<>(of, given, true);
         return Stream.of(
-                        shared(fleet).flatMap(of).toList(),
+                        shared(fleet).flatMap(sought::in).toList(),
                         fleet.units().parallelStream()
-                                .flatMap(unit -> unit
-                                        .once(
-                                                asker,
-                                                given,
-                                                it -> of(it).flatMap(of).toList())
-                                        .stream())
+                                .flatMap(unit ->
+                                        unit
+                                                .once(
+                                                        sought,
+                                                        (it, those) -> of(it).flatMap(those::in)
+                                                                .toList())
+                                                .stream())
                                 .toList(),
-                        ofScripts(fleet, library, asker, given, of))
+                        ofScripts(fleet, library, given, of))
                 .flatMap(List::stream)
                 .toList();
+    }
+
+    /** @param american whether it is looked for in texts that are not of a European coach */
+    private record Sought<G, T>(BiFunction<Text, G, Stream<T>> of, G given, boolean american) {
+        Stream<T> in(Text text) {
+            return of.apply(text, given);
+        }
     }
 
     /** The fleet's own texts, its glossary and those of its coaches, one coach after the other as they are asked for. */
@@ -75,18 +84,15 @@ public record Text(
     }
 
     /** As {@link #each}, of the texts in procedures, trouble guides and stage pages. */
-    public static <T> List<T> ofScripts(
-            Fleet fleet, Library library, Class<?> asker, Object given, Function<Text, Stream<T>> of) {
+    public static <G, T> List<T> ofScripts(Fleet fleet, Library library, G given, BiFunction<Text, G, Stream<T>> of) {
         return library.texts().parallelStream()
-                .flatMap(script -> {
-                    boolean american = american(script, fleet);
-                    return script
-                            .once(
-                                    asker,
-                                    List.of(given, american),
-                                    it -> script(it, american).flatMap(of).toList())
-                            .stream();
-                })
+                .flatMap(script -> script
+                        .once(
+                                new Sought<>(of, given, american(script, fleet)),
+                                (it, those) -> script(it, those.american)
+                                        .flatMap(those::in)
+                                        .toList())
+                        .stream())
                 .toList();
     }
 

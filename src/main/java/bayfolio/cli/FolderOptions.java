@@ -5,6 +5,7 @@ import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.theme.UnknownThemeException;
+import bayfolio.source.Lazy;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -37,6 +38,9 @@ class FolderOptions extends FleetRoot {
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
     private CommandSpec spec;
 
+    /** What is read of it is kept for the next reading of the same command. */
+    private final Lazy<Folder> folder = new Lazy<>(() -> new Folder(root));
+
     Theme theme() throws IOException, UnknownThemeException {
         return Theme.load(root, theme);
     }
@@ -47,7 +51,7 @@ class FolderOptions extends FleetRoot {
      * @param units ids of coaches that the call names; each must be one of the fleet
      */
     FleetReader.Reading read(List<String> units) throws IOException {
-        FleetReader.Reading reading = FleetReader.read(new Folder(root));
+        FleetReader.Reading reading = FleetReader.read(folder.get());
         // A coach is known by its folder, even while its description is broken.
         Set<String> known = new TreeSet<>(reading.folders());
         reading.fleet().units().forEach(unit -> known.add(unit.id()));

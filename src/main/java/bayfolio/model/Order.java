@@ -97,7 +97,7 @@ public final class Order {
 
     /** The order in which a coach is set up, or that in which all is taken back. */
     public static Order of(Unit unit, boolean back) {
-        return unit.once(Order.class, back, it -> new Order(it, back));
+        return unit.once(back, Order::new);
     }
 
     private void said(Facts facts, Key<List<Located<String>>> key, String turn, List<Equipment> kinds, boolean back) {

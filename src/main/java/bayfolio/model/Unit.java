@@ -14,7 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -208,7 +208,7 @@ public final class Unit implements Described {
 
     private final Facts facts;
     private final EquipmentKinds equipment;
-    private final Once once = new Once();
+    private final Once<Unit> once = new Once<>();
     // Asked for again and again.
     private final List<Thing> things;
     private final Set<String> roles;
@@ -288,12 +288,12 @@ public final class Unit implements Described {
 
     /** What it has. */
     public Features features() {
-        return once(EquipmentKinds.class, "", equipment::of);
+        return once(equipment, (unit, kinds) -> kinds.of(unit));
     }
 
     /** Kinds of equipment that it has and that only staff may use. */
     public Set<String> outOfBounds() {
-        return once(EquipmentKinds.class, "out-of-bounds", equipment::outOfBounds);
+        return once(equipment, (unit, kinds) -> kinds.outOfBounds(unit));
     }
 
     /** Whether a thing works equipment of it that only staff may use. */
@@ -306,10 +306,10 @@ public final class Unit implements Described {
 
     /** What it has for renters: without what is out of bounds. */
     public Features featuresForRenters() {
-        return once(EquipmentKinds.class, "for-renters", unit -> {
-            Set<String> had = new HashSet<>(features().had());
-            had.removeAll(equipment.withheld(unit));
-            return new Features(had, features().unread());
+        return once(equipment, (unit, kinds) -> {
+            Set<String> had = new HashSet<>(unit.features().had());
+            had.removeAll(kinds.withheld(unit));
+            return new Features(had, unit.features().unread());
         });
     }
 
@@ -328,8 +328,8 @@ public final class Unit implements Described {
      *
      * @param given all that the result depends on besides the description
      */
-    public <T> T once(Class<?> asker, Object given, Function<Unit, T> find) {
-        return once.find(asker, given, () -> find.apply(this));
+    public <G, T> T once(G given, BiFunction<? super Unit, ? super G, T> find) {
+        return once.find(this, given, find);
     }
 
     public String id() {

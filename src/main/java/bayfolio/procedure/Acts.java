@@ -78,7 +78,7 @@ public record Acts(Equipment equipment, Script script, boolean whole) {
 
     /** The sections of its text, or of a translation of that. */
     static List<Section> sections(Script script) {
-        return script.once(Acts.class, "", it -> sections(it, finding -> {}));
+        return script.once("", (it, nothing) -> sections(it, finding -> {}));
     }
 
     private static List<Section> sections(Script script, Consumer<Finding> findings) {

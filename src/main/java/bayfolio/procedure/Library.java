@@ -4,8 +4,7 @@ import bayfolio.fact.UnreadException;
 import bayfolio.model.Features;
 import bayfolio.model.Unit;
 import bayfolio.model.Whose;
-import bayfolio.source.SourceFile;
-import java.lang.ref.SoftReference;
+import bayfolio.source.Lazy;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -17,14 +16,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.commonmark.node.Node;
-import org.jspecify.annotations.Nullable;
 
 /** All scripts of a fleet, procedures and trouble guides: shared ones and those of single coaches. */
 public final class Library {
@@ -32,17 +27,12 @@ public final class Library {
                     (Script script) -> script.head().stage())
             .thenComparing(script -> script.head().title());
 
-    /** Of texts that are kept in mind of each script: as many as a fleet has models. */
-    private static final int MOST_KEPT = 16;
-
     /** So many bits that few of the runs of a library share one. */
     private static final int RUNS = 1 << 20;
 
     private final List<Script> scripts;
     private final List<Acts> acts;
     private final Map<Form, Set<String>> ids;
-    // Coaches of one model fill most scripts with the same words. Compared, not looked up: that takes a hash over each.
-    private final Map<SourceFile, List<SoftReference<Parsed>>> parsed = new ConcurrentHashMap<>();
     private final Map<Integer, List<Typed>> holding = new ConcurrentHashMap<>();
     private final Supplier<BitSet> runs;
 
@@ -65,7 +55,7 @@ public final class Library {
         this.scripts = List.copyOf(scripts);
         this.ids = scripts.stream()
                 .collect(Collectors.groupingBy(Script::form, Collectors.mapping(Script::id, Collectors.toSet())));
-        this.runs = new Once<>(() -> {
+        this.runs = new Lazy<>(() -> {
             BitSet runs = new BitSet(RUNS);
             for (Script script : this.scripts) {
                 for (int run : runs(script)) {
@@ -105,27 +95,6 @@ public final class Library {
         return Character.isLetterOrDigit(letter) || letter == '-' || letter == '\'' || letter == '\u2019';
     }
 
-    /** What a filled-in script is in Markdown; the tree is for reading only, as others read it too. */
-    Node parsed(Script script, String text, Function<String, Node> parser) {
-        List<SoftReference<Parsed>> known = parsed.computeIfAbsent(script.file(), file -> new CopyOnWriteArrayList<>());
-        for (SoftReference<Parsed> each : known) {
-            Parsed kept = each.get();
-            if (kept != null && kept.text.equals(text)) {
-                return kept.node;
-            }
-        }
-        Node node = parser.apply(text);
-        if (known.size() >= MOST_KEPT) {
-            known.removeIf(each -> each.get() == null);
-        }
-        if (known.size() < MOST_KEPT) {
-            known.add(new SoftReference<>(new Parsed(text, node)));
-        }
-        return node;
-    }
-
-    private record Parsed(String text, Node node) {}
-
     /** A passage of a script. */
     public record Typed(Script script, SourceBlock passage) {}
 
@@ -147,9 +116,8 @@ public final class Library {
     /** Sorted. */
     private static int[] runs(Script script) {
         return script.once(
-                Library.class,
                 "",
-                it -> it.passages().stream()
+                (it, nothing) -> it.passages().stream()
                         .flatMapToInt(passage -> runs(passage.own()))
                         .distinct()
                         .sorted()
@@ -227,35 +195,33 @@ public final class Library {
 
     /** Those that are known to apply, for those who know already what the coach has. */
     public List<Script> of(Unit unit, Features features) {
-        return List.copyOf(applying(unit, () -> features).byId.values());
-    }
-
-    private Applying applying(Unit unit) {
-        return applying(unit, unit::features);
+        return List.copyOf(applying(unit).byId.values());
     }
 
     /** Asked for with every reference; conditions and features would be worked out anew each time. */
-    private Applying applying(Unit unit, Supplier<Features> had) {
-        return unit.once(Library.class, this, it -> {
-            Features features = had.get();
-            List<Script> those = new ArrayList<>();
-            Set<String> unread = new HashSet<>();
-            for (Script script : scripts) {
-                try {
-                    if (script.appliesTo(it, features)) {
-                        those.add(script);
-                    }
-                } catch (UnreadException nobodyKnows) {
-                    unread.add(script.id());
+    private Applying applying(Unit unit) {
+        return unit.once(this, (it, library) -> library.scriptsOf(it));
+    }
+
+    private Applying scriptsOf(Unit unit) {
+        Features features = unit.features();
+        List<Script> those = new ArrayList<>();
+        Set<String> unread = new HashSet<>();
+        for (Script script : scripts) {
+            try {
+                if (script.appliesTo(unit, features)) {
+                    those.add(script);
                 }
+            } catch (UnreadException nobodyKnows) {
+                unread.add(script.id());
             }
-            return new Applying(
-                    those.stream()
-                            .sorted(TRIP)
-                            .collect(Collectors.toMap(
-                                    Script::id, script -> script, (first, second) -> first, LinkedHashMap::new)),
-                    unread);
-        });
+        }
+        return new Applying(
+                those.stream()
+                        .sorted(TRIP)
+                        .collect(Collectors.toMap(
+                                Script::id, script -> script, (first, second) -> first, LinkedHashMap::new)),
+                unread);
     }
 
     /** Of all there are, those too that apply to no coach. */
@@ -290,25 +256,5 @@ public final class Library {
             throw new UnreadException("it could not be read whether " + id + " is for this coach");
         }
         return Optional.ofNullable(script);
-    }
-
-    /** Worked out when first asked for. */
-    private static final class Once<T> implements Supplier<T> {
-        private final Supplier<T> work;
-        private @Nullable T result;
-
-        Once(Supplier<T> work) {
-            this.work = work;
-        }
-
-        @Override
-        public synchronized T get() {
-            T known = result;
-            if (known == null) {
-                known = work.get();
-                result = known;
-            }
-            return known;
-        }
     }
 }

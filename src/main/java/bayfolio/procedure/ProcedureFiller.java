@@ -89,7 +89,8 @@ public final class ProcedureFiller {
         }
         ProcedureFiller filling = new ProcedureFiller(script, output, references, findings);
         if (!output.isEmpty()) {
-            filling.read(references.library().parsed(script, output.text(), PARSER::parse));
+            // Coaches of one model fill most scripts with the same words; the tree is for reading only.
+            filling.read(script.once(output.text(), (it, text) -> PARSER.parse(text)));
         }
         return filling.done();
     }
@@ -205,7 +206,7 @@ public final class ProcedureFiller {
         Place at = place(item).orElse(Place.whole(script.file()));
         Optional<String> name = named(text);
         return new Step(
-                name.orElseGet(() -> script.once(ProcedureFiller.class, "", StepNames::ofLines)[at.line() - 1]),
+                name.orElseGet(() -> script.once("", (it, nothing) -> StepNames.ofLines(it))[at.line() - 1]),
                 name.isPresent(),
                 guards,
                 text,

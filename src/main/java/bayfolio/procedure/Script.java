@@ -13,8 +13,8 @@ import bayfolio.source.Once;
 import bayfolio.source.SourceFile;
 import bayfolio.template.Template;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /** A procedure or trouble guide as written, before it is filled in for a coach. */
@@ -30,7 +30,7 @@ public final class Script {
     private final Template template;
     private final List<SourceBlock> passages;
     private final Whose whose;
-    private final Once once = new Once();
+    private final Once<Script> once = new Once<>();
 
     private Script(
             Form form,
@@ -113,8 +113,8 @@ public final class Script {
      *
      * @param given all that the result depends on besides the script
      */
-    public <T> T once(Class<?> asker, Object given, Function<Script, T> find) {
-        return once.find(asker, given, () -> find.apply(this));
+    public <G, T> T once(G given, BiFunction<? super Script, ? super G, T> find) {
+        return once.find(this, given, find);
     }
 
     public String id() {

@@ -66,7 +66,7 @@ public final class ScriptChecker {
     }
 
     private void script(Script script) {
-        Typed typed = script.once(ScriptChecker.class, "", Typed::in);
+        Typed typed = script.once("", (it, nothing) -> Typed.in(it));
         typed.references.forEach(reference -> UnreadException.upTo(() -> reference(reference, script)));
         typed.names.forEach(asked -> UnreadException.upTo(() -> name(asked, script)));
     }

@@ -14,11 +14,8 @@ import bayfolio.source.SourceFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Consumer;
 
 /**
@@ -50,18 +47,6 @@ record Films(Folder folder, String path) {
                 : Optional.empty();
     }
 
-    /** All that is written in the folder, by the names of the files; a file that is no text stands there by its name alone. */
-    Map<String, String> cues() {
-        Map<String, String> cues = new TreeMap<>();
-        for (String file : folder.files(path, "")) {
-            boolean film = file.matches(".*\\.(mp4|webm)");
-            List<Finding> told = new ArrayList<>();
-            Optional<SourceFile> text = film ? Optional.empty() : folder.text(path + "/" + file, told::add);
-            cues.put(file, text.map(SourceFile::text).orElseGet(told::toString));
-        }
-        return cues;
-    }
-
     /** Each film lies beside the description that names it, the coach's own or its model's. */
     static void check(Folder folder, Unit unit, Consumer<Finding> findings) {
         unit.facts().ifRead(Unit.FILMS).stream()
@@ -88,13 +73,12 @@ record Films(Folder folder, String path) {
 
     /** @param cues whether it holds cues, and no film */
     private boolean there(Located<String> file, boolean cues, Consumer<Finding> findings) {
-        Path there = folder.root().resolve(path).resolve(file.value());
-        if (Files.isRegularFile(there)) {
+        List<String> all = folder.files(path, "");
+        if (all.contains(file.value())) {
             return true;
         }
-        List<String> alike = folder.files(path, "").stream()
-                .filter(name -> name.endsWith(".vtt") == cues)
-                .toList();
+        List<String> alike =
+                all.stream().filter(name -> name.endsWith(".vtt") == cues).toList();
         findings.accept(Finding.error("missing-film", file.at(), "there is no file `" + path + "/" + file.value() + "`")
                 .near(NearNames.to(file.value(), alike))
                 .mend("Put it there, or take the film out."));

@@ -40,7 +40,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -81,6 +83,75 @@ public final class FleetReader {
 
     static final String COUNTRIES = "countries";
 
+    private static final Keeper.Reader<Optional<Roles>> ROLES = shared(Roles.SHAPE);
+    private static final Keeper.Reader<Optional<Words>> WORDS = shared(Words.SHAPE);
+    private static final Keeper.Reader<Optional<Sources>> SOURCES = shared(Sources.SHAPE);
+    private static final Keeper.Reader<Optional<Country>> COUNTRY = shared(Country.SHAPE);
+    private static final Keeper.Reader<Optional<HireMarks>> HIRE_MARKS = (folder, path, findings) ->
+            folder.text(path, findings).flatMap(file -> yaml(file, HireMarks.SHAPE, findings));
+    private static final Keeper.Reader<Optional<Acts>> ACTS =
+            (folder, path, findings) -> folder.text(path, findings).flatMap(file -> acts(file, findings));
+
+    /** What is wrong with one kind leaves the others as they are. */
+    private static final Keeper.Reader<Equipped> EQUIPMENT = (folder, path, findings) -> {
+        List<Optional<Acts>> files = equipmentFiles(folder).stream()
+                .map(file -> folder.read(ACTS, file, findings))
+                .toList();
+        List<Acts> acts = files.stream().flatMap(Optional::stream).toList();
+        boolean whole =
+                files.stream().allMatch(Optional::isPresent) && acts.stream().allMatch(Acts::whole);
+        return new Equipped(
+                new EquipmentKinds(acts.stream().map(Acts::equipment).toList(), whole, findings), acts);
+    };
+
+    /** Most edits of a kind leave them as they are, and with them the procedures. */
+    private static final Keeper.Reader<FeatureWords> FEATURES =
+            (folder, path, findings) -> equipment(folder, told -> {}).kinds().words();
+
+    private static final Keeper.Reader<Lists> LISTS = (folder, path, findings) -> {
+        Optional<Roles> roles = folder.read(ROLES, "roles.yaml", told -> {});
+        boolean judged = judged(
+                roles,
+                folder.read(WORDS, "words.yaml", told -> {}),
+                folder.read(SOURCES, "sources.yaml", told -> {}),
+                countries(folder, told -> {}));
+        return new Lists(
+                roles.filter(it -> judged).map(FleetReader::byId),
+                Optional.of(equipment(folder, told -> {}).kinds()));
+    };
+
+    private static final Keeper.Reader<Optional<FleetFacts>> FACTS_OF_ALL =
+            (folder, path, findings) -> folder.text(path, findings)
+                    .flatMap(file -> yaml(file, FleetFacts.SHAPE, folder.read(LISTS, SHARED, told -> {}), findings));
+
+    static final Keeper.Reader<Optional<Model>> MODEL = (folder, name, findings) -> {
+        // Coaches take over records of it as they are: as what it may name says.
+        folder.read(LISTS, SHARED, told -> {});
+        return folder.text(Model.FOLDER + "/" + name + "/model.yaml", findings)
+                .flatMap(file -> Model.of(file, findings));
+    };
+
+    private static final Keeper.Reader<Optional<Resolved>> COACH =
+            (folder, name, findings) -> folder.text("units/" + name + "/unit.yaml", findings)
+                    .flatMap(file -> Resolved.of(
+                            folder,
+                            file,
+                            folder.read(LISTS, SHARED, told -> {}),
+                            Layered.models(folder, file, told -> {}),
+                            findings));
+
+    /** Procedures of a coach stay while its id does. */
+    private static final Keeper.Reader<Optional<String>> ID =
+            (folder, name, findings) -> folder.read(COACH, name, told -> {})
+                    .flatMap(Resolved::unit)
+                    .filter(it -> it.facts().read(Unit.ID))
+                    .map(Unit::id);
+
+    private static final Keeper.Reader<Optional<Script>> SCRIPT = (folder, path, findings) -> folder.text(
+                    path, findings)
+            .flatMap(file -> whose(folder, path)
+                    .flatMap(whose -> script(file, whose, folder.read(FEATURES, SHARED, told -> {}), findings)));
+
     private final Folder folder;
     private final List<Finding> findings = new ArrayList<>();
 
@@ -117,49 +188,47 @@ public final class FleetReader {
     }
 
     public static Reading read(Folder folder) {
-        return new FleetReader(folder).read();
+        Folder now = folder.now();
+        Reading reading = new FleetReader(now).read();
+        now.forgetTheRest();
+        return reading;
     }
 
     private Reading read() {
         List<String> names = folder.coaches();
-        Optional<Roles> roles = shared("roles.yaml", Roles.SHAPE);
-        Optional<Words> words = shared("words.yaml", Words.SHAPE);
-        Optional<Sources> sources = shared("sources.yaml", Sources.SHAPE);
+        Optional<Roles> roles = folder.read(ROLES, "roles.yaml", findings::add);
+        Optional<Words> words = folder.read(WORDS, "words.yaml", findings::add);
+        Optional<Sources> sources = folder.read(SOURCES, "sources.yaml", findings::add);
         List<Country> countries = countries(folder, findings::add);
-        // Without what they name, coaches and procedures would seem wrong everywhere.
-        boolean judged = roles.filter(it -> it.facts().whole()).isPresent()
-                && words.filter(it -> it.facts().whole()).isPresent()
-                && sources.filter(it -> it.facts().whole()).isPresent()
-                && countries.stream().allMatch(it -> it.facts().whole());
+        boolean judged = judged(roles, words, sources, countries);
+        equipmentFiles(folder).parallelStream().forEach(file -> folder.read(ACTS, file, told -> {}));
         Equipped equipped = equipment(folder, findings::add);
-        Lists lists = new Lists(roles.filter(it -> judged).map(FleetReader::byId), Optional.of(equipped.kinds()));
         Map<String, List<Finding>> ofModels = new TreeMap<>();
-        Map<String, Optional<Model>> models = models(lists, ofModels);
+        Set<String> models = models(ofModels);
         // Coaches are read beside what they share, each folder by itself; what comes of it keeps the order of the
         // names.
         CompletableFuture<List<OfACoach>> beside = CompletableFuture.supplyAsync(() -> names.parallelStream()
-                .map(name -> new FleetReader(folder).coach(name, lists, models, equipped))
+                .map(name -> new FleetReader(folder).coach(name))
                 .toList());
-        FleetFacts facts = fleetFile()
-                .flatMap(file -> yaml(file, FleetFacts.SHAPE, lists, findings::add))
+        FleetFacts facts = fleetFacts()
                 .orElseGet(
                         () -> new FleetFacts(Facts.unread(FleetFacts.SHAPE, Place.whole(new SourceFile(FLEET, "")))));
-        Scripts shared = scripts(SHARED, Whose.ALL, equipped);
+        Scripts shared = scripts(SHARED, Whose.ALL);
         List<OfACoach> coaches = beside.join();
         Map<String, List<String>> byModel = byModel(coaches);
         ofModels.forEach((model, found) -> findings.addAll(told(model, found, byModel.getOrDefault(model, List.of()))));
         Map<String, Scripts> scriptsOfModels = new TreeMap<>();
-        models.keySet().stream()
+        models.stream()
                 .filter(byModel::containsKey)
-                .forEach(model -> scriptsOfModels.put(
-                        model, scripts(Model.FOLDER + "/" + model, new Whose.OfAModel(model), equipped)));
+                .forEach(model ->
+                        scriptsOfModels.put(model, scripts(Model.FOLDER + "/" + model, new Whose.OfAModel(model))));
         List<Script> scripts = new ArrayList<>(shared.read);
         scriptsOfModels.values().forEach(it -> scripts.addAll(it.read));
         coaches.forEach(it -> scripts.addAll(it.scripts.read));
         coaches.forEach(it -> findings.addAll(it.findings));
         coaches.stream()
                 .flatMap(coach -> coach.unit.stream())
-                .filter(unit -> models.containsKey(unit.id()))
+                .filter(unit -> models.contains(unit.id()))
                 .forEach(unit -> findings.add(Finding.error(
                                 "duplicate-id",
                                 unit.facts().at(Unit.ID),
@@ -206,9 +275,34 @@ public final class FleetReader {
                 findings);
     }
 
-    private Optional<SourceFile> fleetFile() {
+    private static <T extends Described> Keeper.Reader<Optional<T>> shared(Shape<T> shape) {
+        return (folder, name, findings) ->
+                folder.text(SHARED + "/" + name, findings).flatMap(file -> yaml(file, shape, findings));
+    }
+
+    /** Without what they name, coaches and procedures would seem wrong everywhere. */
+    private static boolean judged(
+            Optional<Roles> roles, Optional<Words> words, Optional<Sources> sources, List<Country> countries) {
+        return roles.filter(it -> it.facts().whole()).isPresent()
+                && words.filter(it -> it.facts().whole()).isPresent()
+                && sources.filter(it -> it.facts().whole()).isPresent()
+                && countries.stream().allMatch(it -> it.facts().whole());
+    }
+
+    /** Empty where nobody knows which coach a procedure is for. */
+    private static Optional<Whose> whose(Folder folder, String path) {
+        return path.startsWith(SHARED + "/")
+                ? Optional.of(Whose.ALL)
+                : UnitsPath.model(path)
+                        .<Whose>map(Whose.OfAModel::new)
+                        .or(() -> UnitsPath.coach(path)
+                                .flatMap(name -> folder.read(ID, name, told -> {}))
+                                .map(Whose.OfACoach::new));
+    }
+
+    private Optional<FleetFacts> fleetFacts() {
         if (folder.has(FLEET)) {
-            return folder.text(FLEET, findings::add);
+            return folder.read(FACTS_OF_ALL, FLEET, findings::add);
         }
         findings.add(Finding.error("unreadable-file", Place.whole(new SourceFile(FLEET, "")), "the file is missing")
                 .mend("Write it with your own name, address and numbers. This is the least it takes:\n"
@@ -239,25 +333,14 @@ public final class FleetReader {
             Scripts scripts,
             List<Finding> findings) {}
 
-    private OfACoach coach(String name, Lists lists, Map<String, Optional<Model>> models, Equipped equipped) {
+    private OfACoach coach(String name) {
         String path = "units/" + name;
         HiddenCharacters.told(path, Place.whole(new SourceFile(path, "")), findings::add);
-        Optional<SourceFile> description = folder.text(path + "/unit.yaml", findings::add);
-        Optional<Resolved> resolved = description.flatMap(file -> FileCache.read(
-                file,
-                List.of(
-                        lists,
-                        Films.beside(folder, file).cues(),
-                        Layered.model(file)
-                                .map(models::get)
-                                .<Object>map(it -> it)
-                                .orElse(models)),
-                (it, told) -> Resolved.of(folder, it, lists, models, told),
-                findings::add));
+        Optional<Resolved> resolved = folder.read(COACH, name, findings::add);
         Optional<Unit> unit =
                 resolved.flatMap(Resolved::unit).filter(it -> it.facts().read(Unit.ID));
-        Scripts scripts = unit.map(it -> scripts(path, new Whose.OfACoach(it.id()), equipped))
-                .orElse(new Scripts(List.of(), List.of()));
+        Scripts scripts =
+                unit.map(it -> scripts(path, new Whose.OfACoach(it.id()))).orElse(new Scripts(List.of(), List.of()));
         unit.ifPresent(it -> Photos.check(folder, it, findings::add));
         unit.ifPresent(it -> Films.check(folder, it, findings::add));
         // What is wrong in a model is told once, with all of its coaches.
@@ -267,7 +350,9 @@ public final class FleetReader {
                         : finding);
         return new OfACoach(
                 name,
-                resolved.map(Resolved::model).orElseGet(() -> description.flatMap(Layered::model)),
+                resolved.map(Resolved::model)
+                        .orElseGet(() ->
+                                folder.text(path + "/unit.yaml", told -> {}).flatMap(Layered::model)),
                 unit,
                 resolved.flatMap(Resolved::difference),
                 marks(path + "/marks.yaml"),
@@ -276,24 +361,17 @@ public final class FleetReader {
     }
 
     /**
-     * Each that there is by its name; empty where it could not be read.
+     * The names of all.
      *
      * @param found gets what is wrong with each
      */
-    private Map<String, Optional<Model>> models(Lists lists, Map<String, List<Finding>> found) {
-        Map<String, Optional<Model>> models = new TreeMap<>();
-        for (String name : folder.models()) {
+    private Set<String> models(Map<String, List<Finding>> found) {
+        Set<String> models = new TreeSet<>(folder.models());
+        for (String name : models) {
             String path = Model.FOLDER + "/" + name;
             List<Finding> its = new ArrayList<>();
             HiddenCharacters.told(path, Place.whole(new SourceFile(path, "")), its::add);
-            models.put(
-                    name,
-                    folder.text(path + "/model.yaml", its::add)
-                            .flatMap(file -> FileCache.read(
-                                    file,
-                                    List.of(lists, Films.beside(folder, file).cues()),
-                                    Model::of,
-                                    its::add)));
+            folder.read(MODEL, name, its::add);
             found.put(name, its);
         }
         return models;
@@ -321,27 +399,15 @@ public final class FleetReader {
 
     private Optional<HireMarks> marks(String path) {
         return folder.has(path)
-                ? folder.text(path, findings::add)
-                        .flatMap(file ->
-                                FileCache.read(file, (it, told) -> yaml(it, HireMarks.SHAPE, told), findings::add))
+                ? folder.read(HIRE_MARKS, path, findings::add)
                         .filter(it -> it.facts().read(HireMarks.MARKS))
                 : Optional.empty();
-    }
-
-    private <T extends Described> Optional<T> shared(String name, Shape<T> shape) {
-        return shared(folder, name, shape, findings::add);
-    }
-
-    private static <T extends Described> Optional<T> shared(
-            Folder folder, String name, Shape<T> shape, Consumer<Finding> findings) {
-        return folder.text(SHARED + "/" + name, findings)
-                .flatMap(file -> FileCache.read(file, (it, told) -> yaml(it, shape, told), findings));
     }
 
     /** One file a country, each named after it. */
     static List<Country> countries(Folder folder, Consumer<Finding> findings) {
         return folder.files(SHARED + "/" + COUNTRIES, ".yaml").stream()
-                .flatMap(name -> shared(folder, COUNTRIES + "/" + name, Country.SHAPE, findings).stream())
+                .flatMap(name -> folder.read(COUNTRY, COUNTRIES + "/" + name, findings).stream())
                 .toList();
     }
 
@@ -397,14 +463,14 @@ public final class FleetReader {
      */
     private record Scripts(List<Script> read, List<Whose> unread) {}
 
-    private Scripts scripts(String path, Whose whose, Equipped equipped) {
+    private Scripts scripts(String path, Whose whose) {
         List<OfAFile> files = Stream.of(Form.values())
                 .filter(form -> form != Form.EQUIPMENT)
                 .flatMap(form -> folder.files(path + "/" + form.folder(), ".md").stream()
                         .map(name -> path + "/" + form.folder() + "/" + name))
                 .toList()
                 .parallelStream()
-                .map(file -> script(file, whose, equipped.kinds().words()))
+                .map(this::script)
                 .toList();
         files.forEach(it -> findings.addAll(it.findings));
         return new Scripts(
@@ -453,13 +519,10 @@ public final class FleetReader {
     /** What one procedure file says. */
     private record OfAFile(Optional<Script> script, List<Finding> findings) {}
 
-    private OfAFile script(String path, Whose whose, FeatureWords words) {
+    private OfAFile script(String path) {
         List<Finding> found = new ArrayList<>();
         HiddenCharacters.told(path.substring(path.lastIndexOf('/')), Place.whole(new SourceFile(path, "")), found::add);
-        Optional<Script> script = folder.text(path, found::add)
-                .flatMap(file -> FileCache.read(
-                        file, List.of(whose, words), (it, told) -> script(it, whose, words, told), found::add));
-        return new OfAFile(script, found);
+        return new OfAFile(folder.read(SCRIPT, path, found::add), found);
     }
 
     /**
@@ -469,18 +532,14 @@ public final class FleetReader {
      */
     record Equipped(EquipmentKinds kinds, List<Acts> acts) {}
 
-    /** One file a kind, each named after it; what is wrong with one leaves the others as they are. */
     static Equipped equipment(Folder folder, Consumer<Finding> findings) {
+        return folder.read(EQUIPMENT, SHARED, findings);
+    }
+
+    /** One file a kind, each named after it. */
+    private static List<String> equipmentFiles(Folder folder) {
         String path = SHARED + "/" + Form.EQUIPMENT.folder();
-        List<Optional<Acts>> files = folder.files(path, ".md").stream()
-                .map(name -> folder.text(path + "/" + name, findings)
-                        .flatMap(file -> FileCache.read(file, FleetReader::acts, findings)))
-                .toList();
-        List<Acts> acts = files.stream().flatMap(Optional::stream).toList();
-        boolean whole =
-                files.stream().allMatch(Optional::isPresent) && acts.stream().allMatch(Acts::whole);
-        return new Equipped(
-                new EquipmentKinds(acts.stream().map(Acts::equipment).toList(), whole, findings), acts);
+        return folder.files(path, ".md").stream().map(name -> path + "/" + name).toList();
     }
 
     static Optional<Acts> acts(SourceFile file, Consumer<Finding> findings) {

@@ -1,21 +1,27 @@
 package bayfolio.read;
 
 import bayfolio.finding.Finding;
+import bayfolio.source.Lazy;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import bayfolio.source.UnitsPath;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -39,21 +45,114 @@ public final class Folder {
     private static final String LIBRARY = "/bayfolio/library/";
 
     private final Path root;
+    private final Keeper keeper;
 
+    /** What was asked at this moment, with the answers; empty where it is looked up each time. */
+    private final Optional<Map<Keeper.Question<?>, Lazy<Object>>> moment;
+
+    /** Where it is written down what somebody asks, with the answers. */
+    private final Optional<Map<Keeper.Question<?>, Object>> asked;
+
+    /** As it is whenever it is asked; what is read of it at one moment is kept for the next. */
     public Folder(Path root) {
+        this(root, new Keeper(), Optional.empty(), Optional.empty());
+    }
+
+    private Folder(
+            Path root,
+            Keeper keeper,
+            Optional<Map<Keeper.Question<?>, Lazy<Object>>> moment,
+            Optional<Map<Keeper.Question<?>, Object>> asked) {
         this.root = root;
+        this.keeper = keeper;
+        this.moment = moment;
+        this.asked = asked;
     }
 
     public Path root() {
         return root;
     }
 
+    /** Another one, of which what it has in common with this one need not be read anew. */
+    public Folder at(Path other) {
+        return new Folder(other, keeper, Optional.empty(), Optional.empty());
+    }
+
+    /** As it is now: whatever is asked twice has one answer. */
+    Folder now() {
+        return moment.isPresent()
+                ? this
+                : new Folder(root, keeper, Optional.of(new ConcurrentHashMap<>()), Optional.empty());
+    }
+
+    /** The same, which writes down what it is asked. */
+    Folder written(Map<Keeper.Question<?>, Object> questions) {
+        return new Folder(root, keeper, moment, Optional.of(questions));
+    }
+
+    /** Of what was not asked for since {@link #now} nothing is kept any more. */
+    void forgetTheRest() {
+        moment.ifPresent(questions -> keeper.forgetAllBut(questions.keySet()));
+    }
+
+    @SuppressWarnings("unchecked") // a question always has answers of one type
+    <A> A ask(Keeper.Question<A> question) {
+        Folder plain = asked.isPresent() ? new Folder(root, keeper, moment, Optional.empty()) : this;
+        A answer = moment.isPresent()
+                ? (A) moment.get()
+                        .computeIfAbsent(question, it -> new Lazy<>(() -> it.answer(plain)))
+                        .get()
+                : question.answer(plain);
+        asked.ifPresent(questions -> questions.put(question, answer));
+        return answer;
+    }
+
+    /** What a reader makes of something, worked out anew only where something it asked for is not as it was. */
+    <T> T read(Keeper.Reader<T> reader, String name, Consumer<Finding> findings) {
+        Folder at = now();
+        Keeper.Kept<T> kept = at.ask(keeper.wanted(reader, name));
+        kept.findings().forEach(findings);
+        return kept.result();
+    }
+
     public boolean has(String path) {
-        return Files.exists(root.resolve(path)) || builtIn(path).isPresent();
+        return ask(new There(path));
+    }
+
+    private record There(String path) implements Keeper.Question<Boolean> {
+        @Override
+        public Boolean answer(Folder folder) {
+            return Files.exists(folder.root.resolve(path)) || builtIn(path).isPresent();
+        }
     }
 
     /** A text file; one that cannot be read is told and left out. */
-    Optional<SourceFile> text(String path, Consumer<Finding> findings) {
+    public Optional<SourceFile> text(String path, Consumer<Finding> findings) {
+        Texted text = ask(new Text(path));
+        text.findings.forEach(findings);
+        return text.file;
+    }
+
+    /** What a file says, with what is wrong with it. */
+    record Texted(Optional<SourceFile> file, List<Finding> findings) {
+        boolean says(Texted other) {
+            // One of the program has another path than the same one in the folder.
+            return findings.equals(other.findings)
+                    && file.map(SourceFile::path).equals(other.file.map(SourceFile::path))
+                    && file.map(SourceFile::text).equals(other.file.map(SourceFile::text));
+        }
+    }
+
+    record Text(String path) implements Keeper.Question<Texted> {
+        @Override
+        public Texted answer(Folder folder) {
+            List<Finding> findings = new ArrayList<>();
+            Optional<SourceFile> file = folder.fresh(path, findings::add);
+            return folder.keeper.same(path, new Texted(file, List.copyOf(findings)));
+        }
+    }
+
+    private Optional<SourceFile> fresh(String path, Consumer<Finding> findings) {
         Path file = root.resolve(path);
         SourceFile empty = new SourceFile(path, "");
         try {
@@ -175,11 +274,29 @@ public final class Folder {
 
     /** Names of the folders in a folder, sorted; hidden ones are left out. */
     List<String> folders(String path) {
-        return list(path, Files::isDirectory);
+        return ask(new Folders(path));
+    }
+
+    private record Folders(String path) implements Keeper.Question<List<String>> {
+        @Override
+        public List<String> answer(Folder folder) {
+            return folder.list(path, Files::isDirectory);
+        }
     }
 
     /** Names of the files with an ending, sorted, those of the built-in library among them. */
     public List<String> files(String path, String ending) {
+        return ask(new Names(path, ending));
+    }
+
+    private record Names(String path, String ending) implements Keeper.Question<List<String>> {
+        @Override
+        public List<String> answer(Folder folder) {
+            return folder.names(path, ending);
+        }
+    }
+
+    private List<String> names(String path, String ending) {
         TreeSet<String> names = new TreeSet<>(list(path, Files::isRegularFile));
         if ((path + "/").startsWith(SHARED)) {
             String inside = (path + "/").substring(SHARED.length());
@@ -191,7 +308,7 @@ public final class Folder {
         return names.stream().filter(name -> name.endsWith(ending)).toList();
     }
 
-    private List<String> list(String path, java.util.function.Predicate<Path> kind) {
+    private List<String> list(String path, Predicate<Path> kind) {
         Path folder = root.resolve(path);
         if (!Files.isDirectory(folder)) {
             return List.of();
@@ -203,7 +320,7 @@ public final class Folder {
                     .sorted()
                     .toList();
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException("cannot list " + folder, e);
+            throw new UncheckedIOException("cannot list " + folder, e);
         }
     }
 
@@ -214,7 +331,7 @@ public final class Folder {
         try (InputStream in = Folder.class.getResourceAsStream(LIBRARY + path.substring(SHARED.length()))) {
             return in == null ? Optional.empty() : Optional.of(in.readAllBytes());
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException("cannot read the built-in library", e);
+            throw new UncheckedIOException("cannot read the built-in library", e);
         }
     }
 
@@ -226,7 +343,7 @@ public final class Folder {
                     .filter(line -> !line.isBlank())
                     .toList();
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException("cannot read the built-in library", e);
+            throw new UncheckedIOException("cannot read the built-in library", e);
         }
     }
 }

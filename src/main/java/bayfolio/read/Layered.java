@@ -50,10 +50,7 @@ record Layered(
         folder.models().forEach(name -> models.put(name, Optional.empty()));
         model(coach)
                 .filter(models::containsKey)
-                .ifPresent(name -> models.put(
-                        name,
-                        folder.text(Model.FOLDER + "/" + name + "/model.yaml", findings)
-                                .flatMap(it -> Model.of(it, findings))));
+                .ifPresent(name -> models.put(name, folder.read(FleetReader.MODEL, name, findings)));
         return models;
     }
 

@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
 import bayfolio.model.Role;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
@@ -39,7 +39,7 @@ import org.junit.jupiter.params.shadow.com.univocity.parsers.csv.CsvParserSettin
 
 /** Questions to the demo fleet. What the answers must be is counted in its files as plain text, by no reader of ours. */
 class AskedTest {
-    private static final FleetReader.Reading DEMO = FleetReader.read(new Folder(DemoFleet.wholeFleet()));
+    private static final FleetReader.Reading DEMO = FleetReader.read(Folders.at(DemoFleet.wholeFleet()));
     private static final Map<String, List<String>> FILES = files();
 
     /** {@code roles: [a, b]}, as all files of the demo fleet write it. */
@@ -171,7 +171,7 @@ class AskedTest {
     void everyFeatureHasALine() throws Exception {
         int lines = 0;
         for (String feature :
-                FleetReader.read(new Folder(Path.of(""))).fleet().equipment().features()) {
+                FleetReader.read(Folders.at(Path.of(""))).fleet().equipment().features()) {
             for (Answer row : ask("feature:" + feature).rows()) {
                 assertThat(row.at().file().path()).isEqualTo("units/" + row.coach() + "/unit.yaml");
                 assertThat(line(row)).as(row.toString()).containsPattern("^ *(- )?[a-z-]+: *\\S|^ +- ");
@@ -334,7 +334,7 @@ class AskedTest {
         String text = Files.readString(file);
         assertThat(text).contains(from);
         Files.writeString(file, text.replaceFirst(Pattern.quote(from), Matcher.quoteReplacement(to)));
-        return FleetReader.read(new Folder(folder));
+        return FleetReader.read(Folders.at(folder));
     }
 
     @Test
@@ -369,7 +369,7 @@ class AskedTest {
     void whereNothingIsKnownOfAnyCoachThatIsSaid() throws Exception {
         DemoFleet.copyWhole(folder);
         Files.writeString(folder.resolve("units/shared/roles.yaml"), "roles: [");
-        FleetReader.Reading fleet = FleetReader.read(new Folder(folder));
+        FleetReader.Reading fleet = FleetReader.read(Folders.at(folder));
 
         Answers answers = ask(fleet, "role:black-dump-valve");
         assertThat(answers.rows()).isEmpty();
@@ -464,7 +464,7 @@ class AskedTest {
     /** The three sisters are asked like all others, and each line is that of the file that says it. */
     @Test
     void sistersAnswerFromTheFileThatSaysIt() throws Exception {
-        FleetReader.Reading demo = FleetReader.read(new Folder(Path.of("")));
+        FleetReader.Reading demo = FleetReader.read(Folders.at(Path.of("")));
 
         assertThat(ask(demo, "model:bay-24").coaches()).containsExactly("avocet", "curlew", "godwit");
         assertThat(ask(demo, "recall:valve-seals").coaches()).containsExactly("curlew");

@@ -1,9 +1,9 @@
 package bayfolio.check;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
@@ -84,7 +84,7 @@ final class CheckBenchmark {
     private static long time(Path fleet) throws Exception {
         Catalogs screen = Theme.load(fleet, Theme.BUILT_IN).catalogs();
         long start = System.nanoTime();
-        FleetReader.Reading reading = FleetReader.read(new Folder(fleet));
+        FleetReader.Reading reading = FleetReader.read(Folders.at(fleet));
         Check check = Check.of(reading.fleet(), reading.library(), screen, reading.findings());
         long time = System.nanoTime() - start;
         if (check.findings().hasErrors()) {

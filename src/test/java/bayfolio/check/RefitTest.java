@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
@@ -12,7 +13,6 @@ import bayfolio.finding.Finding;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
@@ -170,7 +170,7 @@ class RefitTest {
     }
 
     private static Reading findings(Path root) throws Exception {
-        FleetReader.Reading read = FleetReader.read(new Folder(root));
+        FleetReader.Reading read = FleetReader.read(Folders.at(root));
         Catalogs screen = Theme.load(Path.of("."), Theme.BUILT_IN).catalogs();
         Check check = Check.of(read.fleet(), read.library(), screen, read.findings());
         return new Reading(read.fleet().units(), check.findings().all());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.fail;
 import static org.junit.jupiter.api.DynamicContainer.dynamicContainer;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import bayfolio.Folders;
 import bayfolio.TinyFilm;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.sense.Relations;
@@ -12,7 +13,6 @@ import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.read.Overlay;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.Place;
@@ -352,14 +352,14 @@ class RulePagesTest {
                 .flatMap(block -> block.option("path").stream())
                 .collect(Collectors.toSet());
         // The tiny coach has next to nothing of what the procedures of the program speak of.
-        return findings(FleetReader.read(new Folder(root)), root)
+        return findings(FleetReader.read(Folders.at(root)), root)
                 .filter(finding -> paths.contains(finding.at().file().path()))
                 .map(finding -> new Told(finding, true))
                 .toList();
     }
 
     private static List<Told> toldOfSnippets(RulePage.Example example, Path root) throws Exception {
-        Overlay overlay = new Overlay(new Folder(root));
+        Overlay overlay = new Overlay(Folders.at(root));
         overlay.procedure(tiny("procedure.md", PROCEDURES + "ask-us.md"));
         Set<SourceFile> snippets = new HashSet<>();
         Optional<SourceFile> fleet = Optional.empty();

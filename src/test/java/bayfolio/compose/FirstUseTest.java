@@ -3,9 +3,9 @@ package bayfolio.compose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.model.Word;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashSet;
@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 /** The first use of a word of the glossary on a page leads to what it means, and no second one does. */
 final class FirstUseTest {
     private final List<Word> glossary =
-            FleetReader.read(new Folder(Path.of(""))).fleet().words();
+            FleetReader.read(Folders.at(Path.of(""))).fleet().words();
 
     @Test
     void aPageExplainsAWordOnce() {

@@ -2,6 +2,7 @@ package bayfolio.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.document.Audience;
@@ -11,7 +12,6 @@ import bayfolio.document.Node;
 import bayfolio.document.NodeId;
 import bayfolio.document.PageKind;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -114,7 +114,7 @@ final class LastingNamesTest {
 
     private Handbook handbook(String coach) throws Exception {
         Catalogs screen = Theme.load(folder, Theme.BUILT_IN).catalogs();
-        FleetReader.Reading reading = FleetReader.read(new Folder(folder));
+        FleetReader.Reading reading = FleetReader.read(Folders.at(folder));
         Check check = Check.of(reading.fleet(), reading.library(), screen, reading.findings());
         return Composer.compose(check.of(check.units().stream()
                 .filter(unit -> unit.id().equals(coach))

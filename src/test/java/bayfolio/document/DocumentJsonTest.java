@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 import static org.junit.jupiter.api.Assertions.assertAll;
 
+import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.compose.Composer;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
@@ -138,7 +138,7 @@ final class DocumentJsonTest {
 
     private static Map<String, Handbook> handbooks(Path fleet) throws Exception {
         Catalogs screen = Theme.load(fleet, Theme.BUILT_IN).catalogs();
-        FleetReader.Reading reading = FleetReader.read(new Folder(fleet));
+        FleetReader.Reading reading = FleetReader.read(Folders.at(fleet));
         Check check = Check.of(reading.fleet(), reading.library(), screen, reading.findings());
         Map<String, Handbook> handbooks = new TreeMap<>();
         for (Unit unit : check.units()) {

@@ -3,6 +3,7 @@ package bayfolio.library;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.model.Access;
 import bayfolio.model.Coach;
 import bayfolio.model.Reach;
@@ -11,7 +12,6 @@ import bayfolio.procedure.Head;
 import bayfolio.procedure.Who;
 import bayfolio.prose.Target;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,7 +30,7 @@ final class AloneTest {
             "\\b(?:helpers?|second person|two people|another person|(?:with|while) (?:us|we|staff) (?:are )?on the phone)\\b",
             Pattern.CASE_INSENSITIVE);
 
-    private final FleetReader.Reading reading = FleetReader.read(new Folder(Path.of("")));
+    private final FleetReader.Reading reading = FleetReader.read(Folders.at(Path.of("")));
     private final Map<String, byte[]> files = DemoFleet.files(DemoFleet.web());
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.model.Coach;
@@ -12,7 +13,6 @@ import bayfolio.model.EmergencyNumber;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.read.Overlay;
 import bayfolio.source.Located;
 import bayfolio.source.SourceFile;
@@ -38,7 +38,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the law and public bodies of countries say, as renters are told it. */
 final class CountriesTest {
-    private static final Fleet FLEET = FleetReader.read(new Folder(Path.of(""))).fleet();
+    private static final Fleet FLEET = FleetReader.read(Folders.at(Path.of(""))).fleet();
 
     /** Each seen on a page of the public body that answers the call, or of the one that rules it. */
     @ParameterizedTest
@@ -83,7 +83,7 @@ final class CountriesTest {
     @ParameterizedTest
     @CsvSource({"dunlin, nz, 111", "dunlin, no, 110 112 113", "turnstone, us, 911"})
     void whereACoachIsHiredOutDecidesAndNotItsPlug(String unit, String country, String numbers) throws Exception {
-        Overlay overlay = new Overlay(new Folder(Path.of("")));
+        Overlay overlay = new Overlay(Folders.at(Path.of("")));
         overlay.fleet(file("units/fleet.yaml"), Optional.empty());
         overlay.coach(file("units/" + unit + "/unit.yaml"), Optional.of(new SourceFile("test", "country: " + country)));
         FleetReader.Reading reading = overlay.read();

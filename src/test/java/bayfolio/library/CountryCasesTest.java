@@ -2,6 +2,7 @@ package bayfolio.library;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.measure.Kilograms;
@@ -15,7 +16,6 @@ import bayfolio.model.Unit;
 import bayfolio.model.Weighing;
 import bayfolio.model.Weights;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.source.Located;
 import java.nio.file.Path;
 import java.util.List;
@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
  * read at the public body itself.
  */
 final class CountryCasesTest {
-    private static final Fleet FLEET = FleetReader.read(new Folder(Path.of(""))).fleet();
+    private static final Fleet FLEET = FleetReader.read(Folders.at(Path.of(""))).fleet();
 
     private static final Set<String> APART =
             Set.of("as-reported", "disputed", "source", "checked-on", "above", "up-to", "empty", "longer-than");

@@ -3,6 +3,7 @@ package bayfolio.library;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
 import bayfolio.measure.Kilograms;
@@ -11,7 +12,6 @@ import bayfolio.measure.Quantity;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.source.Located;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -31,7 +31,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What the renters' pages of the demo fleet do with figures. */
 final class FiguresOnPagesTest {
-    private static final Fleet FLEET = FleetReader.read(new Folder(Path.of(""))).fleet();
+    private static final Fleet FLEET = FleetReader.read(Folders.at(Path.of(""))).fleet();
 
     /** The readable text of each page, by its path. */
     private static final Map<String, String> PAGES = pages();

@@ -3,6 +3,7 @@ package bayfolio.library;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.model.Equipment;
 import bayfolio.model.EquipmentKinds;
 import bayfolio.model.PublishedSource;
@@ -14,7 +15,6 @@ import bayfolio.procedure.Head;
 import bayfolio.procedure.Script;
 import bayfolio.procedure.Stage;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -41,7 +41,7 @@ final class LibraryTest {
 
     @BeforeAll
     static void read() {
-        reading = FleetReader.read(new Folder(Path.of("")));
+        reading = FleetReader.read(Folders.at(Path.of("")));
     }
 
     @Test
@@ -81,7 +81,7 @@ final class LibraryTest {
     }
 
     private static FleetReader.Reading builds() {
-        return FleetReader.read(new Folder(BuildsTest.BUILDS));
+        return FleetReader.read(Folders.at(BuildsTest.BUILDS));
     }
 
     @Test

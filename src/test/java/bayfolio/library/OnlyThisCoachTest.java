@@ -3,12 +3,12 @@ package bayfolio.library;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.fact.FactVisitor;
 import bayfolio.model.Appliance;
 import bayfolio.model.Engine;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -107,7 +107,7 @@ final class OnlyThisCoachTest {
 
     private static final Pattern DENIED_AFTER = Pattern.compile("^ no\\b");
 
-    private final FleetReader.Reading reading = FleetReader.read(new Folder(Path.of("")));
+    private final FleetReader.Reading reading = FleetReader.read(Folders.at(Path.of("")));
     private final Map<String, byte[]> files = DemoFleet.files(DemoFleet.web());
 
     @Test

@@ -3,11 +3,11 @@ package bayfolio.library;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.measure.Liters;
 import bayfolio.model.Tank;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -36,7 +36,7 @@ final class PublishedFactsTest {
      */
     @Test
     void doseOfBleachIsThatOfTheAuthority() throws Exception {
-        for (Unit unit : FleetReader.read(new Folder(Path.of(""))).fleet().units()) {
+        for (Unit unit : FleetReader.read(Folders.at(Path.of(""))).fleet().units()) {
             double tank = unit.tanks().stream()
                     .filter(it -> it.contents() == Tank.Contents.FRESH)
                     .mapToDouble(it -> it.facts().get(Tank.CAPACITY).value())

@@ -3,6 +3,7 @@ package bayfolio.library;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.measure.Celsius;
 import bayfolio.model.Fleet;
 import bayfolio.model.Hire;
@@ -10,7 +11,6 @@ import bayfolio.model.Unit;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Script;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What could hurt a renter is not said on any page, and what keeps them safe is. */
 final class SafeWordsTest {
-    private static final FleetReader.Reading READING = FleetReader.read(new Folder(Path.of("")));
+    private static final FleetReader.Reading READING = FleetReader.read(Folders.at(Path.of("")));
     private static final Fleet FLEET = READING.fleet();
 
     /** A coach of the demo fleet as others are: hired out in another country, with another way to flush, good in frost. */

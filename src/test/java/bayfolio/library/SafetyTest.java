@@ -3,6 +3,7 @@ package bayfolio.library;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.fact.Key;
 import bayfolio.measure.Kilopascals;
 import bayfolio.model.Coach;
@@ -10,7 +11,6 @@ import bayfolio.model.Fleet;
 import bayfolio.model.Tires;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.reckon.clearance.Clearances;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -41,7 +41,7 @@ final class SafetyTest {
     private static final Pattern LIMITS =
             Pattern.compile("\\b(?:signs?|bridges?|height limits?)\\b", Pattern.CASE_INSENSITIVE);
 
-    private final Fleet fleet = FleetReader.read(new Folder(Path.of(""))).fleet();
+    private final Fleet fleet = FleetReader.read(Folders.at(Path.of(""))).fleet();
     private final List<Unit> units = fleet.units();
     private final Map<String, Document> pages = pages();
 

@@ -2,9 +2,9 @@ package bayfolio.library;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.model.PublishedSource;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -35,7 +35,7 @@ final class SourcesTest {
     @Test
     void eachSourceSaysHowFarItCarries() {
         List<PublishedSource> sources =
-                FleetReader.read(new Folder(Path.of(""))).fleet().sources();
+                FleetReader.read(Folders.at(Path.of(""))).fleet().sources();
 
         assertThat(sources)
                 .filteredOn(source -> source.status().isEmpty())

@@ -2,8 +2,8 @@ package bayfolio.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -59,6 +59,6 @@ class AsOfTest {
                 gauges:
                   - {id: alarm, name: Alarm, shows: smoke, replace-by: 2033-01-01}
                 """ + (days.isEmpty() ? "" : "compartments:\n" + bays));
-        return FleetReader.read(new Folder(root)).fleet();
+        return FleetReader.read(Folders.at(root)).fleet();
     }
 }

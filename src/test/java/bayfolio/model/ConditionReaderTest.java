@@ -2,6 +2,7 @@ package bayfolio.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.finding.Finding;
 import bayfolio.model.Condition.And;
 import bayfolio.model.Condition.Has;
@@ -9,7 +10,6 @@ import bayfolio.model.Condition.Not;
 import bayfolio.model.Condition.Or;
 import bayfolio.procedure.Demo;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.Position;
@@ -28,7 +28,7 @@ class ConditionReaderTest {
     private static final Has<String> DEF = new Has<>("def");
 
     private static final FeatureWords WORDS =
-            FleetReader.read(new Folder(Path.of(""))).fleet().equipment().words();
+            FleetReader.read(Folders.at(Path.of(""))).fleet().equipment().words();
 
     private final List<Finding> findings = new ArrayList<>();
 

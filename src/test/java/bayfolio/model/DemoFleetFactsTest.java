@@ -3,13 +3,13 @@ package bayfolio.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import bayfolio.Folders;
 import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Key;
 import bayfolio.measure.Kilograms;
 import bayfolio.measure.Kilopascals;
 import bayfolio.measure.Meters;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -65,7 +65,7 @@ class DemoFleetFactsTest {
             "redpoll", List.of(2, 0));
 
     static Stream<Named<Unit>> coaches() throws Exception {
-        return FleetReader.read(new Folder(Path.of(""))).fleet().units().stream()
+        return FleetReader.read(Folders.at(Path.of(""))).fleet().units().stream()
                 .map(unit -> Named.of(unit.id(), unit));
     }
 

@@ -2,9 +2,9 @@ package bayfolio.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.LeastUnit;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -152,7 +152,7 @@ class FeatureTest {
 
     @Test
     void demoCoachesHaveWhatTheirDescriptionsSay() {
-        for (Unit unit : FleetReader.read(new Folder(Path.of("."))).fleet().units()) {
+        for (Unit unit : FleetReader.read(Folders.at(Path.of("."))).fleet().units()) {
             assertThat(words(unit))
                     .as(unit.id())
                     .isEqualTo(new TreeSet<>(
@@ -162,7 +162,7 @@ class FeatureTest {
 
     @Test
     void everyWordHereIsGivenByAFile() {
-        assertThat(new TreeSet<>(FleetReader.read(new Folder(Path.of(".")))
+        assertThat(new TreeSet<>(FleetReader.read(Folders.at(Path.of(".")))
                         .fleet()
                         .equipment()
                         .features()))

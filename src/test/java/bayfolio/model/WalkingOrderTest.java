@@ -2,9 +2,9 @@ package bayfolio.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.LeastUnit;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -145,7 +145,7 @@ class WalkingOrderTest {
 
     @Test
     void theWayIsTheSameHoweverTheThingsWereGiven() {
-        for (Unit unit : FleetReader.read(new Folder(Path.of("."))).fleet().units()) {
+        for (Unit unit : FleetReader.read(Folders.at(Path.of("."))).fleet().units()) {
             WalkingOrder walk = new WalkingOrder(unit);
             List<Compartment> shuffled = new ArrayList<>(unit.compartments());
             Collections.shuffle(shuffled, new Random(3));
@@ -157,7 +157,7 @@ class WalkingOrderTest {
     /** The door is on the right, 12 ft from the front: behind R2 and ahead of R3. */
     @Test
     void dunlinIsWalkedFromItsWaterHeaterRoundToItsBatteryBox() {
-        Unit dunlin = FleetReader.read(new Folder(Path.of("."))).fleet().units().stream()
+        Unit dunlin = FleetReader.read(Folders.at(Path.of("."))).fleet().units().stream()
                 .filter(it -> it.id().equals("dunlin"))
                 .findFirst()
                 .orElseThrow();

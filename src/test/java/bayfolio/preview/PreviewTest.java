@@ -3,8 +3,8 @@ package bayfolio.preview;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.theme.UnknownThemeException;
 import com.google.gson.JsonObject;
@@ -49,7 +49,7 @@ final class PreviewTest {
 
                     @Override
                     public FleetReader.Reading fleet() {
-                        return FleetReader.read(new Folder(root));
+                        return FleetReader.read(Folders.at(root));
                     }
                 },
                 line -> {});

@@ -1,5 +1,6 @@
 package bayfolio.procedure;
 
+import bayfolio.Folders;
 import bayfolio.catalog.Catalog;
 import bayfolio.document.PageKind;
 import bayfolio.fact.Facts;
@@ -9,7 +10,6 @@ import bayfolio.model.Condition;
 import bayfolio.model.Fleet;
 import bayfolio.model.Whose;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.reckon.TestCoach;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
@@ -23,7 +23,7 @@ import java.util.stream.Stream;
 
 /** The demo fleet, and scripts for it that a test writes. */
 public final class Demo {
-    private static final FleetReader.Reading READING = FleetReader.read(new Folder(Path.of(".")));
+    private static final FleetReader.Reading READING = FleetReader.read(Folders.at(Path.of(".")));
     /** The words of the program, with titles of pages and stages that nothing else says. */
     public static final Catalog SCREEN = screen();
 

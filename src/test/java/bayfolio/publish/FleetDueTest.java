@@ -3,12 +3,12 @@ package bayfolio.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.catalog.Catalog;
 import bayfolio.compose.FleetDue;
 import bayfolio.document.Overview;
 import bayfolio.model.Fleet;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -28,7 +28,7 @@ final class FleetDueTest {
     private Path folder;
 
     private static List<String> rows(Path root, LocalDate day) throws Exception {
-        Fleet fleet = FleetReader.read(new Folder(root)).fleet();
+        Fleet fleet = FleetReader.read(Folders.at(root)).fleet();
         Catalog words = Theme.load(Path.of(""), Theme.BUILT_IN).catalogs().of(fleet.languages());
         Overview due = FleetDue.of(fleet.asOf(day), words, unit -> true);
         return due.tables().get(0).rows().stream()

@@ -3,12 +3,12 @@ package bayfolio.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.catalog.Catalog;
 import bayfolio.compose.FleetOverview;
 import bayfolio.document.Overview;
 import bayfolio.model.Fleet;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -149,7 +149,7 @@ final class FleetOverviewTest {
     }
 
     private static Overview on(LocalDate day) throws Exception {
-        Fleet fleet = FleetReader.read(new Folder(DemoFleet.wholeFleet())).fleet();
+        Fleet fleet = FleetReader.read(Folders.at(DemoFleet.wholeFleet())).fleet();
         Catalog words = Theme.load(Path.of(""), Theme.BUILT_IN).catalogs().of(fleet.languages());
         return FleetOverview.of(fleet.asOf(day), words, unit -> true);
     }

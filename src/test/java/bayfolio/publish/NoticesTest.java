@@ -3,6 +3,7 @@ package bayfolio.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.check.Check;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
@@ -11,7 +12,6 @@ import bayfolio.model.Recall;
 import bayfolio.model.Recalled;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.render.Printing;
 import bayfolio.render.theme.Theme;
 import java.nio.charset.StandardCharsets;
@@ -268,7 +268,7 @@ final class NoticesTest {
 
     @Test
     void aDayLaterItIsGone() throws Exception {
-        FleetReader.Reading reading = FleetReader.read(new Folder(temp.resolve("noticed")));
+        FleetReader.Reading reading = FleetReader.read(Folders.at(temp.resolve("noticed")));
         Unit unit = unit(reading.fleet(), "plover");
 
         assertThat(ids(reading.fleet().asOf(LocalDate.of(2026, 6, 30)), unit)).contains("pump-slow");

@@ -3,6 +3,7 @@ package bayfolio.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.model.Item;
 import bayfolio.model.Service;
 import bayfolio.model.Thing;
@@ -10,7 +11,6 @@ import bayfolio.model.Unit;
 import bayfolio.procedure.Script;
 import bayfolio.procedure.Who;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -28,7 +28,7 @@ final class StaffCopyTest {
     private static final List<String> SHEETS =
             List.of("condition.html", "inventory.html", "ready.html", "service.html");
 
-    private final FleetReader.Reading reading = FleetReader.read(new Folder(Path.of("")));
+    private final FleetReader.Reading reading = FleetReader.read(Folders.at(Path.of("")));
     private final Path web = DemoFleet.web();
     private final Path staff = web.resolveSibling("staff");
 

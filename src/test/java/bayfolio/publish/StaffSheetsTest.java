@@ -3,6 +3,7 @@ package bayfolio.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.model.Awning;
 import bayfolio.model.Coach;
 import bayfolio.model.Compartment;
@@ -14,7 +15,6 @@ import bayfolio.model.Unit;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.OnThePhone;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Test;
 
 /** What a yard works with: the sheets of a hire, and what is read out on the phone. */
 final class StaffSheetsTest {
-    private final FleetReader.Reading reading = FleetReader.read(new Folder(Path.of("")));
+    private final FleetReader.Reading reading = FleetReader.read(Folders.at(Path.of("")));
     private final Path web = DemoFleet.web();
     private final Path staff = web.resolveSibling("staff");
 

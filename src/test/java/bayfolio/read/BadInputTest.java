@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.check.HostileInput;
@@ -500,7 +501,7 @@ class BadInputTest {
 
     /** Findings as {@code file:line:column: message [code]}. */
     private List<String> findings() throws Exception {
-        FleetReader.Reading reading = FleetReader.read(new Folder(root));
+        FleetReader.Reading reading = FleetReader.read(Folders.at(root));
         Catalogs screen = Theme.load(Path.of("."), Theme.BUILT_IN).catalogs();
         return Check.of(reading.fleet(), reading.library(), screen, reading.findings()).findings().all().stream()
                 .map(BadInputTest::told)

@@ -1,6 +1,7 @@
 package bayfolio.read;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.compose.Composer;
@@ -31,6 +32,8 @@ import java.util.function.Consumer;
  * by which dates are judged stays that of the whole fleet.
  */
 final class DemoCoaches {
+    private static final Lists LISTS = Lists.of(Folders.at(Path.of(".")));
+
     private final FleetReader.Reading reading;
     private final Catalogs screen;
     private final WebSite site;
@@ -46,7 +49,7 @@ final class DemoCoaches {
     static DemoCoaches read() {
         try {
             return new DemoCoaches(
-                    FleetReader.read(new Folder(Path.of("."))), Theme.load(Path.of("."), Theme.BUILT_IN));
+                    FleetReader.read(Folders.at(Path.of("."))), Theme.load(Path.of("."), Theme.BUILT_IN));
         } catch (Exception e) {
             throw new IllegalStateException("the demo fleet cannot be read", e);
         }
@@ -99,8 +102,7 @@ final class DemoCoaches {
     }
 
     private static Optional<Unit> read(SourceFile changed, Consumer<Finding> findings) {
-        return Resolved.of(new Folder(Path.of(".")), changed, Lists.of(new Folder(Path.of("."))), findings)
-                .flatMap(Resolved::unit);
+        return Resolved.of(Folders.at(Path.of(".")), changed, LISTS, findings).flatMap(Resolved::unit);
     }
 
     /** Whether a changed description makes a page of the staff's copy read differently. */

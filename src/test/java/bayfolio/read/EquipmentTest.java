@@ -3,6 +3,7 @@ package bayfolio.read;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.check.CheckedCoach;
@@ -221,7 +222,7 @@ final class EquipmentTest {
     }
 
     private Check check() throws Exception {
-        FleetReader.Reading reading = FleetReader.read(new Folder(folder));
+        FleetReader.Reading reading = FleetReader.read(Folders.at(folder));
         Catalogs words = Theme.load(folder, Theme.BUILT_IN).catalogs();
         return Check.of(reading.fleet(), reading.library(), words, reading.findings());
     }

@@ -3,6 +3,7 @@ package bayfolio.read;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
+import bayfolio.Folders;
 import bayfolio.finding.Finding;
 import bayfolio.model.Chapter;
 import bayfolio.model.Country;
@@ -72,7 +73,7 @@ class GeneratedFilesTest {
 
     /** Those of the demo fleet. */
     static List<Model> models() {
-        Folder folder = new Folder(Path.of(""));
+        Folder folder = Folders.at(Path.of(""));
         List<Finding> findings = new ArrayList<>();
         List<Model> models = folder.folders(Model.FOLDER).stream()
                 .map(name -> Model.FOLDER + "/" + name + "/model.yaml")

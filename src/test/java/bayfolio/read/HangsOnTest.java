@@ -2,6 +2,7 @@ package bayfolio.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.explain.Explained;
 import bayfolio.explain.Explanations;
 import bayfolio.explain.HangsOn;
@@ -36,7 +37,7 @@ final class HangsOnTest {
     private static final Pattern FACT = Pattern.compile("^( +)(?!- )([a-z-]+): (.+)$");
     private static final Pattern FIGURE = Pattern.compile("^([0-9]+(?:\\.[0-9]+)?)( [A-Za-z%/]+)?$");
 
-    private static final Folder FOLDER = new Folder(Path.of(""));
+    private static final Folder FOLDER = Folders.at(Path.of(""));
     private static final Lists LISTS = Lists.of(FOLDER);
 
     /** What things are called, and where they lead to. */

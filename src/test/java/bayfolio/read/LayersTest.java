@@ -2,6 +2,7 @@ package bayfolio.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.check.Check;
 import bayfolio.compose.Composer;
 import bayfolio.document.DocumentJson;
@@ -42,7 +43,7 @@ class LayersTest {
     void howeverItIsCutTheCoachIsTheSame(String coach) throws Exception {
         SourceFile whole = file(Path.of("units", coach, "unit.yaml"));
         Value.Entries full = (Value.Entries) value(whole);
-        Unit expected = unit(new Folder(Path.of(".")), whole);
+        Unit expected = unit(Folders.at(Path.of(".")), whole);
         Random chance = new Random(coach.hashCode());
         long overridden = 0;
         for (int i = 0; i < SPLITS; i++) {
@@ -50,7 +51,7 @@ class LayersTest {
             Path root = temp.resolve(coach + "-" + i);
             write(root, coach, cut.model(full), cut.difference(full));
             media(coach, root);
-            Folder folder = new Folder(root);
+            Folder folder = Folders.at(root);
             SourceFile half = file(root, "units/" + coach + "/unit.yaml");
 
             Unit laid = unit(folder, half);
@@ -61,8 +62,8 @@ class LayersTest {
             overridden += shown.difference().orElseThrow().overrides().size();
             assertThat(findings).isEmpty();
             if (i == 0) {
-                assertThat(json(folder, laid)).isEqualTo(json(new Folder(Path.of(".")), expected));
-                assertThat(Facets.of(unit(new Folder(root), shownWhole(shown, coach))))
+                assertThat(json(folder, laid)).isEqualTo(json(Folders.at(Path.of(".")), expected));
+                assertThat(Facets.of(unit(Folders.at(root), shownWhole(shown, coach))))
                         .isEqualTo(Facets.of(expected));
             }
         }
@@ -101,7 +102,7 @@ class LayersTest {
                     capacity: 30 gal
                 """);
 
-        Unit knot = unit(new Folder(temp), file(temp, "units/knot/unit.yaml"));
+        Unit knot = unit(Folders.at(temp), file(temp, "units/knot/unit.yaml"));
 
         assertThat(knot.tanks())
                 .extracting(tank -> tank.id() + " " + tank.at())
@@ -118,7 +119,7 @@ class LayersTest {
         write(temp, "ruff", MODEL, "id: ruff\nmodel: twin\nname: Ruff\n");
         Files.writeString(temp.resolve("units/fleet.yaml"), FleetReader.LEAST_FLEET);
 
-        List<Unit> units = FleetReader.read(new Folder(temp)).fleet().units();
+        List<Unit> units = FleetReader.read(Folders.at(temp)).fleet().units();
 
         assertThat(units).hasSize(2);
         assertThat(units.get(0).tanks().get(0)).isSameAs(units.get(1).tanks().get(0));
@@ -221,7 +222,7 @@ class LayersTest {
     }
 
     private List<Finding> told() throws Exception {
-        FleetReader.Reading reading = FleetReader.read(new Folder(temp));
+        FleetReader.Reading reading = FleetReader.read(Folders.at(temp));
         return Check.of(
                         reading.fleet(),
                         reading.library(),
@@ -232,7 +233,7 @@ class LayersTest {
     }
 
     private static String json(Folder folder, Unit unit) throws Exception {
-        FleetReader.Reading demo = FleetReader.read(new Folder(Path.of(".")));
+        FleetReader.Reading demo = FleetReader.read(Folders.at(Path.of(".")));
         Fleet fleet =
                 new Fleet(demo.fleet().facts(), List.of(unit), demo.fleet().shared());
         Check check = Check.of(

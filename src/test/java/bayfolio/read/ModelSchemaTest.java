@@ -3,6 +3,7 @@ package bayfolio.read;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.fact.Aside;
 import bayfolio.fact.FactVisitor;
 import bayfolio.fact.Type;
@@ -39,7 +40,7 @@ class ModelSchemaTest {
     private static final Schema OF_COACH = REGISTRY.getSchema(JSON.readTree(MODEL.schema()));
     private static final List<SourceFile> SISTERS = DemoFleet.coaches().stream()
             .filter(coach -> !DemoFleet.whole().contains(coach))
-            .map(coach -> new Folder(Path.of(""))
+            .map(coach -> Folders.at(Path.of(""))
                     .text("units/" + coach + "/unit.yaml", finding -> {})
                     .orElseThrow())
             .toList();
@@ -63,9 +64,9 @@ class ModelSchemaTest {
 
     private static Optional<Unit> read(SourceFile coach, Model model, Consumer<Finding> findings) {
         return Resolved.of(
-                        new Folder(Path.of("")),
+                        Folders.at(Path.of("")),
                         coach,
-                        Lists.of(new Folder(Path.of(""))),
+                        Lists.of(Folders.at(Path.of(""))),
                         Map.of(model.id(), Optional.of(model)),
                         findings)
                 .flatMap(Resolved::unit);

@@ -2,6 +2,7 @@ package bayfolio.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.check.Rules;
@@ -84,7 +85,7 @@ final class MutationTest {
 
     @BeforeAll
     static void readDemoFleet() throws Exception {
-        reading = DemoCoaches.whole(FleetReader.read(new Folder(ROOT)));
+        reading = DemoCoaches.whole(FleetReader.read(Folders.at(ROOT)));
         lists = new Lists(
                 Optional.of(reading.fleet().roles().stream().collect(Collectors.toMap(Role::id, role -> role))),
                 Optional.of(reading.fleet().equipment()));
@@ -650,7 +651,7 @@ final class MutationTest {
                 findings.addAll(check(reading.fleet().units(), scripts));
             }
         } else if (path.endsWith("/unit.yaml")) {
-            Optional<Unit> spoilt = Resolved.of(new Folder(ROOT), mutant.after, lists, findings::add)
+            Optional<Unit> spoilt = Resolved.of(Folders.at(ROOT), mutant.after, lists, findings::add)
                     .flatMap(Resolved::unit);
             if (findings.isEmpty()) {
                 findings.addAll(

@@ -3,6 +3,7 @@ package bayfolio.read;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.fact.FactVisitor;
@@ -54,7 +55,7 @@ final class OneFaultTest {
 
     @BeforeAll
     static void readDemoFleet() throws Exception {
-        reading = DemoCoaches.whole(FleetReader.read(new Folder(ROOT)));
+        reading = DemoCoaches.whole(FleetReader.read(Folders.at(ROOT)));
         screen = Theme.load(ROOT, Theme.BUILT_IN).catalogs();
         roles = reading.fleet().roles().stream().collect(Collectors.toMap(Role::id, role -> role));
         alone = reading.fleet().units().stream()
@@ -273,7 +274,7 @@ final class OneFaultTest {
     private static List<Finding> told(SourceFile spoilt) {
         List<Finding> findings = new ArrayList<>();
         List<Unit> units = Resolved.of(
-                        new Folder(Path.of(".")),
+                        Folders.at(Path.of(".")),
                         spoilt,
                         new Lists(
                                 Optional.of(roles), Optional.of(reading.fleet().equipment())),

@@ -2,6 +2,7 @@ package bayfolio.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.fact.FactVisitor;
@@ -40,7 +41,7 @@ final class RenameTest {
 
     @BeforeAll
     static void readDemoFleet() throws Exception {
-        reading = DemoCoaches.whole(FleetReader.read(new Folder(Path.of("."))));
+        reading = DemoCoaches.whole(FleetReader.read(Folders.at(Path.of("."))));
         screen = Theme.load(Path.of("."), Theme.BUILT_IN).catalogs();
         assertThat(reading.findings()).isEmpty();
     }
@@ -104,7 +105,7 @@ final class RenameTest {
     }
 
     private static List<Finding> check(SourceFile file) {
-        Unit renamed = Resolved.of(new Folder(Path.of(".")), file, Lists.of(new Folder(Path.of("."))), finding -> {
+        Unit renamed = Resolved.of(Folders.at(Path.of(".")), file, Lists.of(Folders.at(Path.of("."))), finding -> {
                     throw new AssertionError(finding);
                 })
                 .flatMap(Resolved::unit)

@@ -2,6 +2,7 @@ package bayfolio.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.fact.Described;
 import bayfolio.fact.Shape;
 import bayfolio.finding.Finding;
@@ -36,9 +37,9 @@ class RoleRenameTest {
 
     @Test
     void everyUseOfARenamedRoleInASharedTextIsTold() throws Exception {
-        FleetReader.Reading reading = DemoCoaches.whole(FleetReader.read(new Folder(ROOT)));
+        FleetReader.Reading reading = DemoCoaches.whole(FleetReader.read(Folders.at(ROOT)));
         SourceFile list =
-                new Folder(ROOT).text("units/shared/roles.yaml", finding -> {}).orElseThrow();
+                Folders.at(ROOT).text("units/shared/roles.yaml", finding -> {}).orElseThrow();
         List<Script> shared = reading.library().texts().stream()
                 .filter(script -> script.whose().shared())
                 .toList();

@@ -1,6 +1,7 @@
 package bayfolio.read;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
@@ -160,12 +161,12 @@ public final class SisterFleet {
     private static void confirm(Path root, String id) throws Exception {
         Path file = root.resolve("units/" + id + "/unit.yaml");
         SourceFile text = new SourceFile("units/" + id + "/unit.yaml", Files.readString(file));
-        Shown shown = Shown.of(new Folder(root), text, SisterFleet::fail).orElseThrow();
+        Shown shown = Shown.of(Folders.at(root), text, SisterFleet::fail).orElseThrow();
         Files.writeString(file, Confirmation.of(text, shown, List.of()).text());
     }
 
     private static String inFull(Path root, String id) {
-        return Shown.of(new Folder(root), id, SisterFleet::fail).orElseThrow().lines().stream()
+        return Shown.of(Folders.at(root), id, SisterFleet::fail).orElseThrow().lines().stream()
                 .map(Shown.Line::text)
                 .filter(line -> !line.startsWith("model:"))
                 .collect(Collectors.joining("\n", "", "\n"));

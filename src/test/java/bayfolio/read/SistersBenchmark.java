@@ -1,6 +1,7 @@
 package bayfolio.read;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.check.Check;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -74,7 +75,7 @@ final class SistersBenchmark {
     private static void memory(String what, Path root) throws Exception {
         System.gc();
         long before = used();
-        FleetReader.Reading reading = FleetReader.read(new Folder(root));
+        FleetReader.Reading reading = FleetReader.read(Folders.at(root));
         System.gc();
         System.out.printf(
                 Locale.ROOT,

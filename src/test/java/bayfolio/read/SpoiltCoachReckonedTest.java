@@ -2,6 +2,7 @@ package bayfolio.read;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.explain.Calculator;
 import bayfolio.explain.Explained;
 import bayfolio.explain.Explanations;
@@ -38,7 +39,7 @@ final class SpoiltCoachReckonedTest {
     private static final Pattern FACT = Pattern.compile("^( +)(?!- )([a-z-]+): (.+)$");
     private static final Pattern FIGURE = Pattern.compile("^([0-9][0-9,]*(?:\\.[0-9]+)?)( [A-Za-z%/]+)$");
 
-    private static final Folder FOLDER = new Folder(Path.of(""));
+    private static final Folder FOLDER = Folders.at(Path.of(""));
     private static final Lists LISTS = Lists.of(FOLDER);
     private static final Fleet FLEET = FleetReader.read(FOLDER).fleet();
 

@@ -2,6 +2,7 @@ package bayfolio.reckon;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.catalog.Catalog;
 import bayfolio.explain.Calculator;
 import bayfolio.explain.Explained;
@@ -9,7 +10,6 @@ import bayfolio.explain.Explanations;
 import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.read.Overlay;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.theme.UnknownThemeException;
@@ -46,7 +46,7 @@ public final class TestCoach {
 
     /** One of the demo fleet. */
     public static Coach demo(String id) {
-        Fleet fleet = FleetReader.read(new Folder(Path.of(""))).fleet();
+        Fleet fleet = FleetReader.read(Folders.at(Path.of(""))).fleet();
         return fleet.units().stream()
                 .filter(unit -> unit.id().equals(id))
                 .map(unit -> new Coach(fleet, unit))
@@ -59,7 +59,7 @@ public final class TestCoach {
     }
 
     private static Coach read(SourceFile whole, Optional<SourceFile> snippet) {
-        Overlay overlay = new Overlay(new Folder(Path.of("")));
+        Overlay overlay = new Overlay(Folders.at(Path.of("")));
         overlay.fleet(file("units/fleet.yaml", TINY.resolve("fleet.yaml")), Optional.empty());
         overlay.coach(whole, snippet);
         FleetReader.Reading reading = overlay.read();

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.cli.Bayfolio;
 import bayfolio.finding.Finding;
-import bayfolio.read.Folder;
 import bayfolio.read.SisterFleet;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -33,7 +33,7 @@ class NewCoachTest {
         Path root = temp.resolve("fleet");
         new SisterFleet(List.of("whimbrel"), 1).write(temp.resolve("layered"), root);
 
-        NewCoach.like(new Folder(root), named("stint"), "whimbrel-1").write(new Folder(root));
+        NewCoach.like(Folders.at(root), named("stint"), "whimbrel-1").write(Folders.at(root));
 
         String text = Files.readString(root.resolve("units/stint/unit.yaml"));
         assertThat(text)
@@ -51,8 +51,8 @@ class NewCoachTest {
         Path root = temp.resolve("fleet");
         new SisterFleet(List.of("dunlin"), 1).write(root, temp.resolve("full"));
 
-        NewCoach.ofModel(new Folder(root), new NewCoach.Named("stint", "Stint", Optional.of("D9")), "dunlin-kind")
-                .write(new Folder(root));
+        NewCoach.ofModel(Folders.at(root), new NewCoach.Named("stint", "Stint", Optional.of("D9")), "dunlin-kind")
+                .write(Folders.at(root));
 
         assertThat(Files.readString(root.resolve("units/stint/unit.yaml")))
                 .startsWith("# yaml-language-server: $schema=../models/dunlin-kind/unit.schema.json\n"
@@ -72,7 +72,7 @@ class NewCoachTest {
         "stint, whimbrl, Did you mean `whimbrel`?"
     })
     void whatCannotBeIsToldAndNothingIsWritten(String id, String other, String told) {
-        assertThatThrownBy(() -> NewCoach.like(new Folder(Path.of(".")), named(id), other))
+        assertThatThrownBy(() -> NewCoach.like(Folders.at(Path.of(".")), named(id), other))
                 .isInstanceOf(StartException.class)
                 .hasMessageContaining(told);
     }

@@ -3,11 +3,11 @@ package bayfolio.survey;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.check.Check;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.render.Means;
 import bayfolio.render.Printing;
 import bayfolio.render.theme.Theme;
@@ -54,7 +54,7 @@ final class SurveyTest {
     }
 
     private Check check(String day) throws Exception {
-        FleetReader.Reading reading = FleetReader.read(new Folder(folder));
+        FleetReader.Reading reading = FleetReader.read(Folders.at(folder));
         return Check.of(
                 day.isEmpty() ? reading.fleet() : reading.fleet().asOf(LocalDate.parse(day)),
                 reading.library(),

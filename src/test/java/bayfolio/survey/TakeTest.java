@@ -3,9 +3,9 @@ package bayfolio.survey;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import bayfolio.Folders;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.read.Swap;
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
@@ -106,7 +106,7 @@ final class TakeTest {
     }
 
     private Unit unit() {
-        return FleetReader.read(new Folder(folder)).fleet().units().stream()
+        return FleetReader.read(Folders.at(folder)).fleet().units().stream()
                 .filter(it -> it.id().equals(SpoiltFleet.COACH))
                 .findFirst()
                 .orElseThrow();
@@ -301,7 +301,7 @@ final class TakeTest {
     void aFileThatWasSavedMeanwhileIsNotOverwritten() throws Exception {
         fact("people / sleeping-places", "6", "5");
         Take take = Take.of(
-                file(SpoiltFleet.COACH), FleetReader.read(new Folder(folder)).fleet(), folder, false);
+                file(SpoiltFleet.COACH), FleetReader.read(Folders.at(folder)).fleet(), folder, false);
         String saved = fleet.text() + "# saved meanwhile\n";
         Files.writeString(fleet.description(), saved);
         TreeSet<String> before = files();

@@ -140,7 +140,7 @@ public final class MissingRole implements Rule {
         Map<String, String> fallen = new TreeMap<>();
         for (Script script : coach.library().of(coach.unit(), coach.coach().features())) {
             if (script.whose().shared()) {
-                script.once(MissingRole.class, "", GuardedSteps::in).stream()
+                script.once("", (it, nothing) -> GuardedSteps.in(it)).stream()
                         .filter(guarded -> guarded.around().stream().allMatch(it -> it.takenOn(coach.coach())))
                         .filter(guarded -> !guarded.guard().takenOn(coach.coach()))
                         .flatMap(guarded -> guarded.guard().role().stream())

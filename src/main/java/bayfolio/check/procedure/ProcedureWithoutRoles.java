@@ -63,7 +63,7 @@ public final class ProcedureWithoutRoles implements Rule {
 
     private static Set<String> roles(Script script, Fleet fleet) {
         Set<String> roles = new TreeSet<>();
-        for (Named named : script.once(ProcedureWithoutRoles.class, "", ProcedureWithoutRoles::named)) {
+        for (Named named : script.once("", (it, nothing) -> named(it))) {
             if (fleet.role(named.name)
                     .filter(role -> role.kind().equals(named.kind))
                     .isPresent()) {

@@ -42,12 +42,11 @@ public final class ShortFormUnexplained implements FleetRule {
         List<Short> unexplained = Text.each(
                 fleet,
                 library,
-                Short.class,
                 explained,
-                text -> text.forRenters() && !text.plate() && mayHoldOne(text.own())
+                (text, known) -> text.forRenters() && !text.plate() && mayHoldOne(text.own())
                         ? SHORT.matcher(own(text))
                                 .results()
-                                .filter(part -> !explained.contains(part.group()))
+                                .filter(part -> !known.contains(part.group()))
                                 .map(part -> new Short(text, part))
                         : Stream.empty());
         if (unexplained.isEmpty()) {
@@ -57,8 +56,7 @@ public final class ShortFormUnexplained implements FleetRule {
         // first coaches nearly all others.
         Set<String> asked = unexplained.stream().map(it -> it.part.group()).collect(Collectors.toUnmodifiableSet());
         Set<String> unknown = new HashSet<>(asked);
-        unknown.removeAll(Set.copyOf(
-                Text.ofScripts(fleet, library, ShortFormUnexplained.class, asked, text -> words(text, asked))));
+        unknown.removeAll(Set.copyOf(Text.ofScripts(fleet, library, asked, ShortFormUnexplained::words)));
         Iterator<Text> facts = Text.ofFacts(fleet).iterator();
         while (!unknown.isEmpty() && facts.hasNext()) {
             words(facts.next(), Set.copyOf(unknown)).forEach(unknown::remove);

@@ -2,6 +2,7 @@ package bayfolio.check.sense;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
@@ -9,7 +10,6 @@ import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
@@ -27,7 +27,7 @@ class RangesTest {
     RangesTest() {
         collect(Unit.SHAPE);
         collect(FleetFacts.SHAPE);
-        Fleet fleet = FleetReader.read(new Folder(Path.of("."))).fleet();
+        Fleet fleet = FleetReader.read(Folders.at(Path.of("."))).fleet();
         fleet.roles().forEach(role -> words.add(role.id()));
         words.addAll(fleet.equipment().devices().keySet());
     }

@@ -2,9 +2,9 @@ package bayfolio.check.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,7 +46,7 @@ final class BuiltInMessagesTest {
     }
 
     /** What a file of equipment makes an appliance be. */
-    private static final Set<String> DEVICES = FleetReader.read(new Folder(Path.of("")))
+    private static final Set<String> DEVICES = FleetReader.read(Folders.at(Path.of("")))
             .fleet()
             .equipment()
             .devices()

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.explain.Calculator;
 import bayfolio.explain.Explained;
 import bayfolio.explain.Explained.Lacking;
@@ -16,7 +17,6 @@ import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.reckon.Given;
 import bayfolio.reckon.Origin;
 import bayfolio.reckon.Question;
@@ -429,7 +429,7 @@ final class BatteriesTest {
     }
 
     private static Coach coach(Path root, String id) throws Exception {
-        Fleet fleet = FleetReader.read(new Folder(root)).fleet();
+        Fleet fleet = FleetReader.read(Folders.at(root)).fleet();
         Unit unit = fleet.units().stream()
                 .filter(it -> it.id().equals(id))
                 .findFirst()

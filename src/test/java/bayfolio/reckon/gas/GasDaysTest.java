@@ -3,6 +3,7 @@ package bayfolio.reckon.gas;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import bayfolio.Folders;
 import bayfolio.explain.Explained;
 import bayfolio.measure.Kilograms;
 import bayfolio.measure.Liters;
@@ -14,7 +15,6 @@ import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
 import bayfolio.model.Region;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.reckon.Endurance;
 import bayfolio.reckon.Question;
 import bayfolio.reckon.TestCoach;
@@ -234,7 +234,7 @@ class GasDaysTest {
     }
 
     static Coach demo(String id) {
-        Fleet fleet = FleetReader.read(new Folder(Path.of(""))).fleet();
+        Fleet fleet = FleetReader.read(Folders.at(Path.of(""))).fleet();
         return fleet.units().stream()
                 .filter(unit -> unit.id().equals(id))
                 .map(unit -> new Coach(fleet, unit))

@@ -3,6 +3,7 @@ package bayfolio.reckon.water;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import bayfolio.Folders;
 import bayfolio.explain.Calculator;
 import bayfolio.explain.Explained;
 import bayfolio.explain.Grid;
@@ -11,7 +12,6 @@ import bayfolio.measure.Liters;
 import bayfolio.measure.Seconds;
 import bayfolio.model.Coach;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.reckon.Published;
 import bayfolio.reckon.Question;
 import bayfolio.reckon.TestCoach;
@@ -62,7 +62,7 @@ final class WaterDaysTest {
     }
 
     static Stream<Coach> demos() {
-        FleetReader.Reading reading = FleetReader.read(new Folder(Path.of("")));
+        FleetReader.Reading reading = FleetReader.read(Folders.at(Path.of("")));
         return reading.fleet().units().stream().map(unit -> new Coach(reading.fleet(), unit));
     }
 

@@ -3,6 +3,7 @@ package bayfolio.reckon.weight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import bayfolio.Folders;
 import bayfolio.explain.Calculator;
 import bayfolio.explain.Explained;
 import bayfolio.measure.Kilograms;
@@ -11,7 +12,6 @@ import bayfolio.measure.Meters;
 import bayfolio.model.Coach;
 import bayfolio.model.Region;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.reckon.Question;
 import bayfolio.reckon.TestCoach;
 import bayfolio.reckon.water.WaterTanks;
@@ -60,7 +60,7 @@ final class LoadingTest {
     }
 
     static Stream<Coach> demos() {
-        FleetReader.Reading reading = FleetReader.read(new Folder(Path.of("")));
+        FleetReader.Reading reading = FleetReader.read(Folders.at(Path.of("")));
         return reading.fleet().units().stream().map(unit -> new Coach(reading.fleet(), unit));
     }
 

@@ -9,6 +9,7 @@ import bayfolio.finding.Findings;
 import bayfolio.finding.JsonReport;
 import bayfolio.render.theme.Theme;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,7 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What is kept from one check to the next is what would be found anew. */
-class FileCacheTest {
+class KeeperTest {
     private static final int EDITS = 60;
 
     @TempDir
@@ -69,22 +70,53 @@ class FileCacheTest {
             edits.add(edit(root.resolve("units/dunlin/films/walk-round.vtt"), random));
         }
 
-        List<String> kept = new ArrayList<>();
-        for (Edit edit : edits) {
-            kept.add(JsonReport.of(findings(edit)));
-        }
+        Folder kept = new Folder(root);
         Set<String> codes = new HashSet<>();
-        for (int i = 0; i < edits.size(); i++) {
-            for (Path file : files("units", "")) {
-                // Another text from one edit to the next, and no other words.
-                Files.writeString(file, Files.readString(file).stripTrailing() + "\n".repeat(2 + i % 2));
-            }
-            Findings anew = findings(edits.get(i));
+        for (Edit edit : edits) {
+            Findings anew = findings(edit, new Folder(root));
 
-            assertThat(kept.get(i)).as(edits.get(i).file.toString()).isEqualTo(JsonReport.of(anew));
+            assertThat(JsonReport.of(findings(edit, kept)))
+                    .as(edit.file.toString())
+                    .isEqualTo(JsonReport.of(anew));
             anew.all().forEach(finding -> codes.add(finding.code()));
         }
         assertThat(codes).as("kinds of faults that the edits made").hasSizeGreaterThan(10);
+    }
+
+    @Test
+    void whatIsAsItWasIsNotReadAgain() throws Exception {
+        Folder folder = new Folder(root);
+        FleetReader.Reading before = FleetReader.read(folder);
+        FleetReader.Reading again = FleetReader.read(folder);
+        assertThat(again.fleet().units().get(0)).isSameAs(before.fleet().units().get(0));
+        assertThat(again.library().scripts())
+                .usingElementComparator((a, b) -> a == b ? 0 : 1)
+                .isEqualTo(before.library().scripts());
+
+        // A kind of equipment in other words leaves coaches' procedures as they are, and what may be named of it anew.
+        Path kind = files("units/shared/equipment", ".md").get(0);
+        Files.writeString(kind, Files.readString(kind) + "\n");
+        FleetReader.Reading edited = FleetReader.read(folder);
+        assertThat(edited.library().scripts())
+                .usingElementComparator((a, b) -> a == b ? 0 : 1)
+                .isEqualTo(before.library().scripts());
+        assertThat(edited.fleet().units().get(0))
+                .isNotSameAs(before.fleet().units().get(0));
+    }
+
+    /** Both have a file of the same path, with other words. */
+    @Test
+    void twoFleetsInOneProgramDoNotMeet() throws Exception {
+        Path other = root.resolve("other");
+        DemoFleet.write(
+                other.resolve("units/dunlin/unit.yaml"), "name: of another fleet\n".getBytes(StandardCharsets.UTF_8));
+        Folder one = new Folder(root);
+        Folder two = new Folder(other);
+        FleetReader.Reading before = FleetReader.read(one);
+        assertThat(FleetReader.read(two).fleet().units()).isEmpty();
+
+        assertThat(FleetReader.read(one).fleet().units().get(0))
+                .isSameAs(before.fleet().units().get(0));
     }
 
     private List<Path> files(String folder, String ending) {
@@ -130,10 +162,10 @@ class FileCacheTest {
         return new Edit(glossary, text.substring(0, at) + line + text.substring(at));
     }
 
-    private Findings findings(Edit edit) throws Exception {
+    private Findings findings(Edit edit, Folder folder) throws Exception {
         String before = Files.readString(edit.file);
         Files.writeString(edit.file, edit.text);
-        FleetReader.Reading reading = FleetReader.read(new Folder(root));
+        FleetReader.Reading reading = FleetReader.read(folder);
         Findings findings = Check.of(reading.fleet(), reading.library(), screen, reading.findings())
                 .findings();
         Files.writeString(edit.file, before);
