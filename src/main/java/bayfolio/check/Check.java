@@ -19,7 +19,10 @@ import bayfolio.procedure.Script;
 import bayfolio.procedure.ScriptChecker;
 import bayfolio.source.UnitsPath;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -29,17 +32,38 @@ import java.util.stream.Stream;
  *
  * @param catalogs the words of all languages
  * @param units the coaches that could be read
+ * @param ofCoaches what was found in each that was looked at, by its id, whether or not somebody lives with it
  */
-public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> units, Findings findings) {
+public record Check(
+        Fleet fleet,
+        Library library,
+        Catalogs catalogs,
+        List<Unit> units,
+        Findings findings,
+        Map<String, List<Finding>> ofCoaches) {
     public Check {
         units = List.copyOf(units);
+        ofCoaches = Map.copyOf(ofCoaches);
+    }
+
+    /** What is known already of coaches that are as they were when they were looked at last. */
+    public interface Known {
+        Known NOTHING = unit -> Optional.empty();
+
+        /** What was found in it; empty where it must be looked at. */
+        Optional<List<Finding>> of(Unit unit);
     }
 
     /**
      * @param soFar what reading has found already
      */
     public static Check of(Fleet fleet, Library library, Catalogs catalogs, List<Finding> soFar) {
-        return of(fleet, library, catalogs, soFar, fleet.units(), coach -> {});
+        return of(fleet, library, catalogs, soFar, fleet.units(), Known.NOTHING, coach -> {});
+    }
+
+    /** Where some coaches need not be looked at. */
+    public static Check of(Fleet fleet, Library library, Catalogs catalogs, List<Finding> soFar, Known known) {
+        return of(fleet, library, catalogs, soFar, fleet.units(), known, coach -> {});
     }
 
     /**
@@ -55,6 +79,17 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
             List<Finding> soFar,
             List<Unit> looked,
             Consumer<CheckedCoach> filled) {
+        return of(fleet, library, catalogs, soFar, looked, Known.NOTHING, filled);
+    }
+
+    private static Check of(
+            Fleet fleet,
+            Library library,
+            Catalogs catalogs,
+            List<Finding> soFar,
+            List<Unit> looked,
+            Known known,
+            Consumer<CheckedCoach> filled) {
         List<Finding> findings = new ArrayList<>(soFar);
         LanguageWithoutWords.check(fleet, catalogs).forEach(findings::add);
         MessagesOfThemes.check(catalogs).forEach(findings::add);
@@ -63,9 +98,15 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
         // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet. Where
         // there are few, what one coach takes is shared out; both at once, threads would wait for each other.
         boolean many = looked.size() >= Runtime.getRuntime().availableProcessors();
-        stream(looked, many)
-                .map(unit -> look(new Coach(fleet, unit), library, catalogs, !many, filled))
-                .forEachOrdered(findings::addAll);
+        List<List<Finding>> found = stream(looked, many)
+                .map(unit ->
+                        known.of(unit).orElseGet(() -> look(new Coach(fleet, unit), library, catalogs, !many, filled)))
+                .toList();
+        found.forEach(findings::addAll);
+        Map<String, List<Finding>> ofCoaches = new HashMap<>();
+        for (int i = 0; i < looked.size(); i++) {
+            ofCoaches.putIfAbsent(looked.get(i).id(), found.get(i));
+        }
         return new Check(
                 fleet,
                 library,
@@ -76,7 +117,8 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
                                 .map(finding -> ofAModel(finding, fleet))
                                 .toList(),
                         fleet,
-                        soFar.stream().noneMatch(Finding::isError))));
+                        soFar.stream().noneMatch(Finding::isError))),
+                ofCoaches);
     }
 
     /** What is wrong with a text of a model is wrong for all of its coaches. */
@@ -147,14 +189,19 @@ public record Check(Fleet fleet, Library library, Catalogs catalogs, List<Unit> 
     private static CheckedCoach filled(
             Coach coach, Library library, Catalogs catalogs, boolean sideBySide, Consumer<Finding> findings) {
         Catalog words = catalogs.of(coach.languages());
-        Coach told = library.translations().facts().in(words.language(), coach);
+        // What is for one coach depends on no other one: so what is known of it holds while it is as it was.
+        Coach told = library.translations().facts().in(words.language(), coach).alone();
         List<Filled> all = stream(library.of(coach.unit(), coach.features()), sideBySide)
                 .map(script -> library.translations().in(words.language(), script))
                 .map(script -> filled(script, told, library, words))
                 .toList();
         all.forEach(it -> it.findings.forEach(findings));
         return new CheckedCoach(
-                coach, told, library, words, all.stream().map(Filled::procedure).toList());
+                coach.alone(),
+                told,
+                library,
+                words,
+                all.stream().map(Filled::procedure).toList());
     }
 
     /** One procedure with what could not be filled in. */

@@ -162,6 +162,8 @@ import java.util.stream.Stream;
 public final class Rules {
     public static final List<FleetRule> OF_A_FLEET = List.of(
             new DuplicateId(),
+            new FormerIdInUse(),
+            new MissingRole(),
             new ReservedName(),
             new UnknownSource(),
             new PhoneThatCannotBe(),

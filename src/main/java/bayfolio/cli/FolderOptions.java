@@ -6,6 +6,7 @@ import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.theme.UnknownThemeException;
 import bayfolio.source.Lazy;
+import bayfolio.source.SourceFile;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -40,6 +41,11 @@ class FolderOptions extends FleetRoot {
 
     /** What is read of it is kept for the next reading of the same command. */
     private final Lazy<Folder> folder = new Lazy<>(() -> new Folder(root));
+
+    /** A file that was read, by its path as findings name it. */
+    Optional<SourceFile> file(String path) {
+        return folder.get().named(path);
+    }
 
     Theme theme() throws IOException, UnknownThemeException {
         return Theme.load(root, theme);

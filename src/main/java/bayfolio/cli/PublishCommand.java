@@ -4,7 +4,9 @@ import bayfolio.check.Check;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
 import bayfolio.publish.FleetState;
+import bayfolio.publish.FoundBefore;
 import bayfolio.publish.Publisher;
+import bayfolio.read.FleetReader;
 import bayfolio.render.Printing;
 import bayfolio.render.print.Stock;
 import bayfolio.render.theme.Theme;
@@ -172,7 +174,14 @@ final class PublishCommand implements Callable<Integer> {
         wanted(List.of());
         FleetState state = FleetState.of(fleet.root);
         Theme theme = fleet.theme();
-        Check check = fleet.check(theme);
+        Path folder = out.orElse(fleet.root.resolve("site-out"));
+        FleetReader.Reading reading = fleet.read();
+        Check check = Check.of(
+                reading.fleet(),
+                reading.library(),
+                theme.catalogs(),
+                reading.findings(),
+                fresh ? Check.Known.NOTHING : FoundBefore.in(folder, state, reading, fleet::file));
         Findings findings = check.findings();
         PrintWriter err = spec.commandLine().getErr();
         err.print(fleet.report(findings));
@@ -186,7 +195,6 @@ final class PublishCommand implements Callable<Integer> {
             err.println("Nothing was published.");
             return 1;
         }
-        Path folder = out.orElse(fleet.root.resolve("site-out"));
         Publisher.Published published = Publisher.publish(check, state, theme, wanted(sound), folder);
         if (changedFiles.isPresent()) {
             Files.write(changedFiles.get(), published.changed());

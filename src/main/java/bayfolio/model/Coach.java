@@ -18,11 +18,11 @@ public final class Coach {
     private final List<Thing> things;
     private final List<Thing> walked;
     private final Features features;
-    private final Map<Name, Thing> byId = new LinkedHashMap<>();
-    private final Map<Name, List<Thing>> byRole = new LinkedHashMap<>();
+    private final Map<Name, Thing> byId;
+    private final Map<Name, List<Thing>> byRole;
 
     /** Ids that two things of a kind have; which of them is meant nobody knows. */
-    private final Set<Name> twice = new HashSet<>();
+    private final Set<Name> twice;
 
     private record Name(String kind, String idOrRole) {}
 
@@ -31,6 +31,9 @@ public final class Coach {
         this.unit = unit;
         this.things = Stream.concat(unit.things(), fleet.siteThings()).toList();
         this.features = unit.features();
+        this.byId = new LinkedHashMap<>();
+        this.byRole = new LinkedHashMap<>();
+        this.twice = new HashSet<>();
         for (Thing thing : things) {
             if (byId.putIfAbsent(new Name(thing.kind(), thing.id()), thing) != null) {
                 twice.add(new Name(thing.kind(), thing.id()));
@@ -44,6 +47,17 @@ public final class Coach {
                                     new Name(thing.kind(), role.value()), it -> new ArrayList<>())
                             .add(thing));
         }
+    }
+
+    private Coach(Fleet fleet, Coach same) {
+        this.fleet = fleet;
+        this.unit = same.unit;
+        this.things = same.things;
+        this.features = same.features;
+        this.byId = same.byId;
+        this.byRole = same.byRole;
+        this.twice = same.twice;
+        this.walked = same.walked;
     }
 
     /** Where it could not be read in which order they are met, in that of the description. */
@@ -71,6 +85,11 @@ public final class Coach {
     /** Where else it may be taken. */
     public List<Country> abroad() {
         return fleet.abroad(unit);
+    }
+
+    /** The same in a fleet of one. */
+    public Coach alone() {
+        return new Coach(fleet.alone(unit), this);
     }
 
     public Features features() {

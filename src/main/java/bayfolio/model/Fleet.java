@@ -97,6 +97,18 @@ public final class Fleet {
         return new Fleet(facts, units, shared, unread, asOf, marks, layers);
     }
 
+    /** As a coach sees it, which has nothing to do with the others. */
+    public Fleet alone(Unit unit) {
+        return new Fleet(facts, List.of(unit), shared, unread, asOf, of(unit, marks), of(unit, differences));
+    }
+
+    private static <T> Map<String, T> of(Unit unit, Map<String, T> all) {
+        return unit.facts()
+                .find(Unit.ID)
+                .flatMap(id -> Optional.ofNullable(all.get(id)).map(it -> Map.of(id, it)))
+                .orElse(Map.of());
+    }
+
     /** What all its coaches share. */
     public Shared shared() {
         return shared;

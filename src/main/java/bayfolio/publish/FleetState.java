@@ -2,27 +2,76 @@ package bayfolio.publish;
 
 import bayfolio.source.Digest;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.security.MessageDigest;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 
 /**
  * How the files of a fleet were when they were begun to be read, by their sizes and times, so that nothing is published of
  * which one half is older than the other.
- *
- * @param root the fleet folder
- * @param folders digests of what is in each folder with files, by their paths
  */
-public record FleetState(Path root, Map<String, String> folders) {
+public final class FleetState {
     private static final List<String> READ = List.of("units", "themes");
+
+    private final Path root;
+
+    /** Digests of what is in each folder with files, by their paths: names, sizes and times. */
+    private final Map<String, String> folders;
+
+    /** Digests of what files say, by the folders or files that were asked for. */
+    private final Map<String, byte[]> contents = new ConcurrentHashMap<>();
+
+    private FleetState(Path root, Map<String, String> folders) {
+        this.root = root;
+        this.folders = Map.copyOf(folders);
+    }
+
+    Path root() {
+        return root;
+    }
+
+    /** A digest of a file, or of all files in a folder with their paths; their bytes are read once. */
+    byte[] contents(String within) throws IOException {
+        byte[] known = contents.get(within);
+        if (known == null) {
+            known = read(within);
+            contents.put(within, known);
+        }
+        return known;
+    }
+
+    private byte[] read(String within) throws IOException {
+        MessageDigest digest = Digest.sha256();
+        Path folder = root.resolve(within);
+        if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+            List<Path> files;
+            try (Stream<Path> all = Files.walk(folder)) {
+                files = all.filter(path -> Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS))
+                        .sorted()
+                        .toList();
+            }
+            for (Path file : files) {
+                byte[] bytes = Files.readAllBytes(file);
+                String head = folder.relativize(file).toString().replace('\\', '/') + '\0' + bytes.length + '\0';
+                digest.update(head.getBytes(StandardCharsets.UTF_8));
+                digest.update(bytes);
+            }
+        }
+        return digest.digest();
+    }
 
     /** To be taken before anything is read. */
     public static FleetState of(Path root) throws IOException {

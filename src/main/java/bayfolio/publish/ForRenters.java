@@ -9,6 +9,7 @@ import bayfolio.model.Unit;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A fleet as if nothing had been written for staff: no facts, things or notes of theirs, no procedures, no sources. It is
@@ -50,6 +51,7 @@ final class ForRenters {
                 library,
                 check.catalogs(),
                 theirs,
-                check.findings());
+                check.findings(),
+                Map.of());
     }
 }

@@ -1,72 +1,90 @@
 package bayfolio.publish;
 
-import bayfolio.check.Check;
+import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Form;
+import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
 import bayfolio.source.Digest;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.security.CodeSource;
 import java.security.MessageDigest;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Digests of all that the files of a coach are made of: while it is the same, so are they. Nothing of it is listed by hand
- * but what does not belong to it: it is everything in the folder of the coach, of its model and of what is shared, the theme
- * and the program itself, without the procedures that are not for this coach.
+ * Digests of all that is known of a coach by: while it is the same, so are its files, and what is found in it. Nothing of it
+ * is listed by hand but what does not belong to it: it is everything in the folder of the coach, of its model and of what
+ * is shared, the theme and the program itself; for its files without the procedures that are not for this coach.
  */
 final class Inputs {
-    /** Of them only what is for a coach counts. */
-    private static final List<String> SCRIPTS = Stream.of(Form.values())
+    private static final Set<String> SCRIPTS = Stream.of(Form.values())
             .filter(form -> form != Form.EQUIPMENT)
-            .map(form -> "units/shared/" + form.folder() + "/")
-            .toList();
+            .map(Form::folder)
+            .collect(Collectors.toUnmodifiableSet());
 
-    private final Check check;
-    private final Path root;
+    private static final String SHARED = "units/shared";
+
+    private final FleetState files;
     private final byte[] shared;
 
     /** Most are for many coaches. */
     private final Map<Script, String> scripts = new ConcurrentHashMap<>();
 
-    Inputs(Check check, Path root, Publisher.Wanted wanted) throws IOException {
-        this.check = check;
-        this.root = root;
+    /** @param files of the fleet as they were before it was read */
+    Inputs(Fleet fleet, FleetState files) throws IOException {
+        this.files = files;
         MessageDigest digest = Digest.sha256();
         add(digest, program());
-        add(digest, wanted.printing().toString());
-        add(digest, new TreeSet<>(wanted.ways()).toString());
-        add(digest, String.valueOf(check.fleet().asOf()));
-        files(digest, "themes", path -> true);
-        files(digest, "units/fleet.yaml", path -> true);
-        files(digest, "units/shared", path -> SCRIPTS.stream().noneMatch(path::startsWith));
+        add(digest, String.valueOf(fleet.asOf()));
+        digest.update(files.contents("themes"));
+        digest.update(files.contents("units/fleet.yaml"));
+        for (String name : namesIn(files.root().resolve(SHARED))) {
+            if (!SCRIPTS.contains(name)) {
+                add(digest, name);
+                digest.update(files.contents(SHARED + "/" + name));
+            }
+        }
         this.shared = digest.digest();
     }
 
-    String of(Unit unit) throws IOException {
-        MessageDigest digest = Digest.sha256();
-        digest.update(shared);
-        files(digest, "units/" + unit.id(), path -> true);
-        Optional<String> model = unit.model();
-        if (model.isPresent()) {
-            files(digest, "units/models/" + model.get(), path -> true);
+    /** For what is found in it: all there are may be named by its texts. */
+    String ofFindings(Unit unit) throws IOException {
+        MessageDigest digest = own(unit);
+        for (String folder : new TreeSet<>(SCRIPTS)) {
+            digest.update(files.contents(SHARED + "/" + folder));
         }
-        for (Script script : check.library().of(unit)) {
+        return Digest.whole(digest);
+    }
+
+    /** For its files. */
+    String ofFiles(Unit unit, Library library, Publisher.Wanted wanted) throws IOException {
+        MessageDigest digest = own(unit);
+        add(digest, wanted.printing().toString());
+        add(digest, new TreeSet<>(wanted.ways()).toString());
+        for (Script script : library.of(unit)) {
             add(digest, scripts.computeIfAbsent(script, Inputs::of));
         }
         return Digest.whole(digest);
+    }
+
+    private MessageDigest own(Unit unit) throws IOException {
+        MessageDigest digest = Digest.sha256();
+        digest.update(shared);
+        add(digest, unit.id());
+        digest.update(files.contents("units/" + unit.id()));
+        if (unit.model().isPresent()) {
+            digest.update(files.contents("units/models/" + unit.model().get()));
+        }
+        return digest;
     }
 
     private static String of(Script script) {
@@ -76,24 +94,12 @@ final class Inputs {
         return Digest.whole(digest);
     }
 
-    /** All files in a folder, or the one, by their paths in the fleet folder. */
-    private void files(MessageDigest digest, String within, Predicate<String> counts) throws IOException {
-        Path folder = root.resolve(within);
-        if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
-            return;
+    private static Set<String> namesIn(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return Set.of();
         }
-        TreeSet<String> paths;
-        try (Stream<Path> all = Files.walk(folder)) {
-            paths = all.filter(path -> Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS))
-                    .map(path -> root.relativize(path).toString().replace('\\', '/'))
-                    .filter(counts)
-                    .collect(Collectors.toCollection(TreeSet::new));
-        }
-        for (String path : paths) {
-            add(digest, path);
-            byte[] bytes = Files.readAllBytes(root.resolve(path));
-            add(digest, String.valueOf(bytes.length));
-            digest.update(bytes);
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.map(entry -> entry.getFileName().toString()).collect(Collectors.toCollection(TreeSet::new));
         }
     }
 

@@ -52,23 +52,25 @@ final class NextEdition implements AutoCloseable {
 
     /**
      * @param made the digest of what the part was made of
+     * @param found in the coach
      * @param files all of the part, by their paths below both roots
      */
-    void write(String part, String made, Map<String, byte[]> files) throws IOException {
-        write(part, made, files, Map.of());
+    void write(String part, String made, Part.Found found, Map<String, byte[]> files) throws IOException {
+        write(part, made, found, files, Map.of());
     }
 
     /** @param kept files of what was published last that stay, too */
-    private void write(String name, String made, Map<String, byte[]> files, Map<String, Part.File> kept)
+    private void write(
+            String name, String made, Part.Found found, Map<String, byte[]> files, Map<String, Part.File> kept)
             throws IOException {
         SortedMap<String, Part.File> was = last(name).map(Part::files).orElseGet(TreeMap::new);
-        Part part = Part.of(name, made, files, now);
+        Part part = Part.of(name, made, found, files, now);
         SortedMap<String, Part.File> all = new TreeMap<>(kept);
         part.files().forEach((path, file) -> {
             Part.File old = was.get(path);
             all.put(path, old != null && old.holds(file) ? old : file);
         });
-        new Part(name, made, all).write(edition.list(name));
+        new Part(name, made, found, all).write(edition.list(name));
         for (Map.Entry<String, Part.File> file : all.entrySet()) {
             String path = file.getKey();
             byte[] bytes = files.get(path);
@@ -94,7 +96,7 @@ final class NextEdition implements AutoCloseable {
                         kept.put(path, file);
                     }
                 }));
-        write(Part.SHARED, "", files, kept);
+        write(Part.SHARED, "", Part.Found.NOTHING, files, kept);
     }
 
     /** A part as it was published last. */

@@ -168,7 +168,7 @@ final class OutputFolder implements AutoCloseable {
     /** What the lists of an edition say, of which one part at a time is kept in mind. */
     private static final class Known {
         private final Optional<Edition> edition;
-        private Part part = new Part("", "", new TreeMap<>());
+        private Part part = new Part("", "", Part.Found.NOTHING, new TreeMap<>());
         private Set<String> folders = Set.of();
 
         Known(Optional<Edition> edition) {
@@ -194,8 +194,10 @@ final class OutputFolder implements AutoCloseable {
             String owner = edition.map(it -> it.owner(name)).orElse(Part.SHARED);
             if (!part.name().equals(owner)) {
                 part = edition.isPresent()
-                        ? edition.get().part(owner).orElseGet(() -> new Part(owner, "", new TreeMap<>()))
-                        : new Part(owner, "", new TreeMap<>());
+                        ? edition.get()
+                                .part(owner)
+                                .orElseGet(() -> new Part(owner, "", Part.Found.NOTHING, new TreeMap<>()))
+                        : new Part(owner, "", Part.Found.NOTHING, new TreeMap<>());
                 folders = part.folders();
             }
         }
@@ -327,6 +329,15 @@ final class OutputFolder implements AutoCloseable {
         }
     }
 
+    /** What readers see at a moment; who does not hold the folder must expect that it goes. */
+    static Optional<Edition> seen(Path folder) throws IOException {
+        try {
+            return named(folder.resolve(".editions")).stream().findFirst();
+        } catch (PublishException foreign) {
+            return Optional.empty();
+        }
+    }
+
     /** The edition that readers see. */
     private Optional<Edition> current() throws IOException, PublishException {
         return named().stream().findFirst();
@@ -338,6 +349,11 @@ final class OutputFolder implements AutoCloseable {
     }
 
     private List<Edition> named() throws IOException, PublishException {
+        return named(editions);
+    }
+
+    private static List<Edition> named(Path editions) throws IOException, PublishException {
+        Path current = editions.resolve("current");
         if (!there(current)) {
             return List.of();
         }

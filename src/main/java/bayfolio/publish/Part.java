@@ -9,8 +9,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.security.MessageDigest;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
@@ -23,13 +25,28 @@ import java.util.regex.Pattern;
  *
  * @param name the id of the coach, or {@link #SHARED}
  * @param made the digest of what it was made of; empty where it is always made anew
+ * @param found what was found in the coach
  * @param files by their paths below both roots: {@code web/whimbrel/index.html}
  */
-record Part(String name, String made, SortedMap<String, File> files) {
+record Part(String name, String made, Found found, SortedMap<String, File> files) {
     /** No id of a coach. */
     static final String SHARED = "_shared";
 
+    private static final String FOUND = "found ";
+
     private static final Pattern LINE = Pattern.compile("([0-9a-f]{64}) ([0-9]{1,19}) ([0-9]{1,19}) (.+)");
+
+    /**
+     * @param of the digest of what was looked at
+     * @param lines a finding each
+     */
+    record Found(String of, List<String> lines) {
+        static final Found NOTHING = new Found("", List.of());
+
+        Found {
+            lines = List.copyOf(lines);
+        }
+    }
 
     /**
      * @param size in bytes
@@ -58,15 +75,22 @@ record Part(String name, String made, SortedMap<String, File> files) {
         files = Collections.unmodifiableSortedMap(new TreeMap<>(files));
     }
 
-    static Part of(String name, String made, Map<String, byte[]> files, long modified) {
+    static Part of(String name, String made, Found found, Map<String, byte[]> files, long modified) {
         SortedMap<String, File> all = new TreeMap<>();
         files.forEach((path, bytes) -> all.put(path, File.of(bytes, modified)));
-        return new Part(name, made, all);
+        return new Part(name, made, found, all);
+    }
+
+    /** The same of a coach that was looked at again. */
+    Part with(Found other) {
+        return new Part(name, made, other, files);
     }
 
     /** In one step, so that it says all or nothing. */
     void write(Path file) throws IOException {
         StringBuilder lines = new StringBuilder("made ").append(made).append('\n');
+        lines.append("looked at ").append(found.of).append('\n');
+        found.lines.forEach(line -> lines.append(FOUND).append(line).append('\n'));
         files.forEach((path, it) -> lines.append(it.checksum)
                 .append(' ')
                 .append(it.size)
@@ -83,6 +107,8 @@ record Part(String name, String made, SortedMap<String, File> files) {
     /** What a file says of it; a line that says nothing is as if it were not there. */
     static Part read(String name, Path file) throws IOException {
         String made = "";
+        String looked = "";
+        List<String> found = new ArrayList<>();
         SortedMap<String, File> files = new TreeMap<>();
         for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
             Matcher it = LINE.matcher(line);
@@ -90,9 +116,13 @@ record Part(String name, String made, SortedMap<String, File> files) {
                 files.put(it.group(4), new File(it.group(1), Long.parseLong(it.group(2)), Long.parseLong(it.group(3))));
             } else if (line.startsWith("made ")) {
                 made = line.substring(5);
+            } else if (line.startsWith("looked at ")) {
+                looked = line.substring(10);
+            } else if (line.startsWith(FOUND)) {
+                found.add(line.substring(FOUND.length()));
             }
         }
-        return new Part(name, made, files);
+        return new Part(name, made, new Found(looked, found), files);
     }
 
     /** The folders that its paths lead through. */

@@ -95,7 +95,7 @@ public final class Publisher {
             refuseComplaints(outputs.stream());
             try (NextEdition next = output.next()) {
                 refuseWithout(wanted, next, out);
-                Site site = new Site(check, fleet.root(), means, wanted, next);
+                Site site = new Site(check, fleet, means, wanted, next);
                 site.coaches();
                 site.shared(outputs);
                 refuseComplaints(Stream.concat(outputs.stream(), site.used()));

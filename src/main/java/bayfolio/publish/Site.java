@@ -7,13 +7,13 @@ import bayfolio.compose.FleetDue;
 import bayfolio.compose.FleetOverview;
 import bayfolio.document.Audience;
 import bayfolio.document.Overview;
+import bayfolio.finding.FindingLine;
 import bayfolio.model.Coach;
 import bayfolio.model.Unit;
 import bayfolio.render.Means;
 import bayfolio.render.Output;
 import bayfolio.render.web.WebSite;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -35,7 +35,7 @@ import java.util.stream.Stream;
 /** A site while it is made, a coach at a time in each thread. */
 final class Site {
     private final Check check;
-    private final Path root;
+    private final FleetState fleet;
     private final Means means;
     private final Publisher.Wanted wanted;
     private final NextEdition next;
@@ -52,9 +52,9 @@ final class Site {
     /** Of all coaches that are wanted, when one of them is made: what is for staff of one may be typed for another, too. */
     private Phrases staffTexts = Phrases.NONE;
 
-    Site(Check check, Path root, Means means, Publisher.Wanted wanted, NextEdition next) {
+    Site(Check check, FleetState fleet, Means means, Publisher.Wanted wanted, NextEdition next) {
         this.check = check;
-        this.root = root;
+        this.fleet = fleet;
         this.means = means;
         this.wanted = wanted;
         this.next = next;
@@ -67,15 +67,16 @@ final class Site {
         Map<String, Unit> units = check.units().stream()
                 .filter(unit -> wanted.units().contains(unit.id()))
                 .collect(Collectors.toMap(Unit::id, unit -> unit));
-        Inputs inputs = new Inputs(check, root, wanted);
+        Inputs inputs = new Inputs(check.fleet(), fleet);
         Map<Unit, String> changed = new ConcurrentHashMap<>();
         Workers.each(check.fleet().coaches(), coach -> {
             Unit unit = units.get(coach);
-            Optional<String> key = unit == null ? Optional.empty() : Optional.of(inputs.of(unit));
+            Optional<String> key =
+                    unit == null ? Optional.empty() : Optional.of(inputs.ofFiles(unit, check.library(), wanted));
             Optional<Part> last = next.last(coach);
             Optional<Part> stays = last.filter(part -> key.isEmpty() || isAsItWas(part, key.get()));
             if (stays.isPresent()) {
-                keep(stays.get());
+                keep(unit == null ? stays.get() : stays.get().with(found(unit, inputs)));
             } else if (unit != null) {
                 changed.put(unit, key.orElseThrow());
             }
@@ -87,7 +88,7 @@ final class Site {
         ForRenters forRenters = new ForRenters(check);
         Workers.each(
                 units.values().stream().filter(changed::containsKey).toList(),
-                unit -> make(unit, Objects.requireNonNull(changed.get(unit)), forRenters));
+                unit -> make(unit, Objects.requireNonNull(changed.get(unit)), found(unit, inputs), forRenters));
     }
 
     private boolean isAsItWas(Part last, String key) {
@@ -100,14 +101,23 @@ final class Site {
         return new Phrases(texts);
     }
 
-    private void make(Unit unit, String key, ForRenters forRenters) throws IOException {
+    /** What the check found in it, in one run with what its files are made of. */
+    private Part.Found found(Unit unit, Inputs inputs) throws IOException {
+        return new Part.Found(
+                inputs.ofFindings(unit),
+                check.ofCoaches().getOrDefault(unit.id(), List.of()).stream()
+                        .map(FindingLine::of)
+                        .toList());
+    }
+
+    private void make(Unit unit, String key, Part.Found found, ForRenters forRenters) throws IOException {
         wanted.begun().accept(unit.id());
         List<Output> outputs = taken();
         CoachJob.Made made =
-                new CoachJob(check, forRenters, root, outputs, staffTexts, next::readLast).run(unit, outside);
+                new CoachJob(check, forRenters, fleet.root(), outputs, staffTexts, next::readLast).run(unit, outside);
         made.faults().forEach((fault, sentences) -> tell(fault, unit.id(), sentences));
         if (made.faults().values().stream().allMatch(List::isEmpty)) {
-            next.write(unit.id(), key, made.files());
+            next.write(unit.id(), key, found, made.files());
             listed(unit.id(), outputs, path -> Optional.ofNullable(made.files().get(path)));
             count(made.files().keySet());
         }

@@ -42,6 +42,10 @@ public final class Folder {
     static final int MOST_CHARACTERS = 10_000;
 
     private static final String SHARED = "units/shared/";
+
+    /** What paths of the program's own files begin with, as people see them. */
+    private static final String OWN = "library/";
+
     private static final String LIBRARY = "/bayfolio/library/";
 
     private final Path root;
@@ -133,6 +137,12 @@ public final class Folder {
         return text.file;
     }
 
+    /** The file that a place names. */
+    public Optional<SourceFile> named(String path) {
+        return text(path.startsWith(OWN) ? SHARED + path.substring(OWN.length()) : path, told -> {})
+                .filter(file -> file.path().equals(path));
+    }
+
     /** What a file says, with what is wrong with it. */
     record Texted(Optional<SourceFile> file, List<Finding> findings) {
         boolean says(Texted other) {
@@ -162,7 +172,7 @@ public final class Folder {
                     findings.accept(unreadable(empty, "the file is missing"));
                     return Optional.empty();
                 }
-                return decode(path.replace(SHARED, "library/"), builtIn.get(), findings);
+                return decode(path.replace(SHARED, OWN), builtIn.get(), findings);
             }
             if (!holds(file)) {
                 findings.accept(unreadable(empty, "this is a link that leads out of the fleet folder")

@@ -4,8 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
 import bayfolio.check.Check;
+import bayfolio.cli.Bayfolio;
+import bayfolio.model.Unit;
+import bayfolio.read.FleetReader;
+import bayfolio.read.Folder;
 import bayfolio.render.Printing;
 import bayfolio.render.theme.Theme;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
@@ -16,6 +23,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -106,6 +114,77 @@ class IncrementalTest {
 
         assertThat(publish(fleet, out, false)).containsExactly("knot");
         assertThat(Files.readString(out.resolve("web/index.html"))).contains("Knut");
+    }
+
+    /** Warnings of coaches that are not looked at again are told as if they were. */
+    @Test
+    void whatIsToldIsWhatIsFoundAnew() throws Exception {
+        Path fleet = fleet();
+        Path out = folder.resolve("out");
+        warned(fleet, "knot");
+        String first = told(fleet, out);
+        assertThat(first).contains("place-in-prose").contains("units/knot/unit.yaml");
+        assertThat(told(fleet, out)).isEqualTo(first);
+        assertThat(known(fleet, out)).isEqualTo(COACHES);
+
+        warned(fleet, "plover");
+        assertThat(known(fleet, out)).containsExactly("dotterel", "knot");
+        assertThat(told(fleet, out)).isEqualTo(told(fleet, out, "--fresh")).contains("units/plover/unit.yaml");
+
+        // A text of all may name whatever there is.
+        Path shared = fleet.resolve("units/shared/trouble/unheard-of.md");
+        DemoFleet.write(shared, "---\nid: unheard-of\n---\n".getBytes(StandardCharsets.UTF_8));
+        assertThat(known(fleet, out)).isEmpty();
+        Files.delete(shared);
+        assertThat(known(fleet, out)).isEqualTo(COACHES);
+    }
+
+    /** A list that somebody spoilt is as good as none. */
+    @Test
+    void aSpoiltListIsNotBelieved() throws Exception {
+        Path fleet = fleet();
+        Path out = folder.resolve("out");
+        warned(fleet, "knot");
+        String first = told(fleet, out);
+        Path list = out.resolve(".editions/current/parts/knot.txt");
+        String whole = Files.readString(list);
+        for (String spoilt : List.of("found [1]", "found {", "found []", "found null", "found [[],2,\"x\"]")) {
+            Files.writeString(list, whole.replaceFirst("(?m)^found .*$", Matcher.quoteReplacement(spoilt)));
+            assertThat(known(fleet, out)).as(spoilt).doesNotContain("knot");
+        }
+        assertThat(told(fleet, out)).isEqualTo(first);
+    }
+
+    private static void warned(Path fleet, String coach) throws Exception {
+        Path unit = fleet.resolve("units/" + coach + "/unit.yaml");
+        Files.writeString(
+                unit,
+                Files.readString(unit)
+                        .replace("    about: pump\n", "    about: pump\n  - text: A hook is on the front wall.\n"));
+    }
+
+    private static String told(Path fleet, Path out, String... more) {
+        List<String> words = new ArrayList<>(
+                List.of("publish", "--fleet", fleet.toString(), "--out", out.toString(), "--only", "web"));
+        words.addAll(List.of(more));
+        StringWriter told = new StringWriter();
+        assertThat(Bayfolio.run(
+                        new PrintWriter(new StringWriter()), new PrintWriter(told, true), words.toArray(String[]::new)))
+                .as(told.toString())
+                .isZero();
+        return told.toString();
+    }
+
+    /** The coaches that the next run need not look at. */
+    private static List<String> known(Path fleet, Path out) throws Exception {
+        FleetState state = FleetState.of(fleet);
+        Folder read = new Folder(fleet);
+        FleetReader.Reading reading = FleetReader.read(read);
+        FoundBefore known = FoundBefore.in(out, state, reading, read::named);
+        return reading.fleet().units().stream()
+                .filter(unit -> known.of(unit).isPresent())
+                .map(Unit::id)
+                .toList();
     }
 
     private Path fleet() throws Exception {

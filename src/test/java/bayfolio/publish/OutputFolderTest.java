@@ -417,7 +417,7 @@ class OutputFolderTest {
         Map<String, byte[]> shared = bytes(files);
         plover.keySet().removeIf(path -> !path.contains("/plover/"));
         shared.keySet().removeAll(plover.keySet());
-        next.write("plover", "", plover);
+        next.write("plover", "", Part.Found.NOTHING, plover);
         next.writeShared(shared, Set.of());
     }
 

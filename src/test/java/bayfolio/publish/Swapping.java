@@ -27,7 +27,7 @@ final class Swapping {
             output.verify();
             try (NextEdition next = output.next()) {
                 for (int coach = 0; coach < COACHES; coach++) {
-                    next.write("coach-" + coach, "", files("coach-" + coach, said));
+                    next.write("coach-" + coach, "", Part.Found.NOTHING, files("coach-" + coach, said));
                 }
                 next.writeShared(shared(said), Set.of());
                 output.swapIn(next);

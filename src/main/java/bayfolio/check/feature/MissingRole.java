@@ -1,13 +1,15 @@
 package bayfolio.check.feature;
 
 import bayfolio.check.CheckedCoach;
+import bayfolio.check.FleetRule;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
-import bayfolio.model.Coach;
+import bayfolio.model.Fleet;
 import bayfolio.model.Region;
 import bayfolio.model.Role;
 import bayfolio.model.Tank;
 import bayfolio.model.Unit;
+import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
 import bayfolio.source.Place;
 import java.util.LinkedHashMap;
@@ -23,7 +25,7 @@ import java.util.stream.Stream;
  * shared text falls away for lack of it: wedges that were taken out of the list are missed by nobody else, since a text
  * leaves out what is not there. Told once a role; {@code not-on-this-coach} says that it is so.
  */
-public final class MissingRole implements Rule {
+public final class MissingRole implements Rule, FleetRule {
     /** What a coach has by its nature; common practice, no source. What has a rule of its own is left to that. */
     private static final List<Requirement> NEEDS = List.of(
             new Requirement("smoke-alarm", unit -> true, "people sleep in it"),
@@ -59,22 +61,34 @@ public final class MissingRole implements Rule {
         NEEDS.stream()
                 .filter(need -> need.when.test(unit) && !unit.holds(need.role))
                 .forEach(need -> missing.put(need.role, need.why));
-        custom(coach).forEach(role -> missing.putIfAbsent(role, "all its sisters have it"));
         missing.keySet().removeAll(without);
         Map<String, String> fallen = fallen(coach);
         fallen.keySet().removeAll(without);
         fallen.keySet().removeAll(missing.keySet());
         return Stream.of(
-                        missing.entrySet().stream()
-                                .map(it -> Finding.warning(
-                                                "missing-role",
-                                                at(unit),
-                                                "nothing on this coach has the role `" + it.getKey() + "`, and "
-                                                        + it.getValue())
-                                        .mend("Give something the role, or list it under `not-on-this-coach`.")),
+                        missing.entrySet().stream().map(it -> finding(unit, it.getKey(), it.getValue())),
                         fallen.isEmpty() ? Stream.<Finding>of() : Stream.of(fallen(unit, fallen)),
                         contradictions(coach))
                 .flatMap(it -> it);
+    }
+
+    @Override
+    public Stream<Finding> check(Fleet fleet, Library library) {
+        return fleet.units().stream()
+                .filter(unit -> !unit.draft())
+                .flatMap(unit -> custom(unit, fleet)
+                        .filter(role ->
+                                !unit.facts().all(Unit.NOT_ON_THIS_COACH).contains(role))
+                        .filter(role ->
+                                NEEDS.stream().noneMatch(need -> need.role.equals(role) && need.when.test(unit)))
+                        .map(role ->
+                                finding(unit, role, "all its sisters have it").on(unit.id())));
+    }
+
+    private static Finding finding(Unit unit, String role, String why) {
+        return Finding.warning(
+                        "missing-role", at(unit), "nothing on this coach has the role `" + role + "`, and " + why)
+                .mend("Give something the role, or list it under `not-on-this-coach`.");
     }
 
     /** One note for all of them: most coaches lack ten. */
@@ -112,27 +126,26 @@ public final class MissingRole implements Rule {
     }
 
     /** What all other coaches of its body have, or all others of the fleet, without a feature that this one lacks. */
-    private static Stream<String> custom(CheckedCoach coach) {
-        if (!coach.coach().fleet().coachesRead()) {
+    private static Stream<String> custom(Unit of, Fleet fleet) {
+        if (!fleet.coachesRead()) {
             return Stream.of(); // what could not be read may be without it, too
         }
-        List<Unit> others = coach.coach().fleet().units().stream()
-                .filter(unit -> unit != coach.unit() && !unit.draft())
+        List<Unit> others = fleet.units().stream()
+                .filter(unit -> unit != of && !unit.draft())
                 .toList();
         List<Unit> sisters = others.stream()
-                .filter(unit ->
-                        unit.facts().get(Unit.BODY) == coach.unit().facts().get(Unit.BODY))
+                .filter(unit -> unit.facts().get(Unit.BODY) == of.facts().get(Unit.BODY))
                 .toList();
-        return coach.coach().fleet().roles().stream()
+        return fleet.roles().stream()
                 .map(Role::id)
-                .filter(role -> !coach.unit().holds(role) && belongs(role, coach.coach()))
+                .filter(role -> !of.holds(role) && belongs(role, of))
                 .filter(role -> sisters.size() >= SISTERS && sisters.stream().allMatch(it -> it.holds(role))
                         || others.size() >= OTHERS && others.stream().allMatch(it -> it.holds(role)));
     }
 
-    private static boolean belongs(String role, Coach coach) {
-        List<String> features = coach.unit().equipment().belongsTo(role);
-        return features.isEmpty() || features.stream().anyMatch(coach.features()::contains);
+    private static boolean belongs(String role, Unit unit) {
+        List<String> features = unit.equipment().belongsTo(role);
+        return features.isEmpty() || features.stream().anyMatch(unit.features()::contains);
     }
 
     /** Roles that nothing has, each with the first script in which a step falls away for that. */
@@ -144,7 +157,7 @@ public final class MissingRole implements Rule {
                         .filter(guarded -> guarded.around().stream().allMatch(it -> it.takenOn(coach.coach())))
                         .filter(guarded -> !guarded.guard().takenOn(coach.coach()))
                         .flatMap(guarded -> guarded.guard().role().stream())
-                        .filter(role -> belongs(role, coach.coach()))
+                        .filter(role -> belongs(role, coach.unit()))
                         .forEach(role -> fallen.putIfAbsent(role, script.id()));
             }
         }
