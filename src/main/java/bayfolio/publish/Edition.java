@@ -1,6 +1,7 @@
 package bayfolio.publish;
 
 import java.io.IOException;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -12,6 +13,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The whole site as it was published once: its roots, and a list of the files of each {@link Part}, in a folder of its
@@ -71,18 +74,23 @@ record Edition(Path folder) {
 
     /** Takes away what was written here; what was not stays, with the folders that hold it. */
     void delete() throws IOException {
-        for (String name : parts()) {
+        Set<String> above = ConcurrentHashMap.newKeySet();
+        Workers.each(parts(), name -> {
             Part part = Part.read(name, list(name));
             for (String path : part.files().keySet()) {
                 deleteFile(folder.resolve(path));
             }
-            List<String> folders = new ArrayList<>(part.folders());
-            folders.sort(Comparator.comparing(String::length).reversed());
-            for (String each : folders) {
-                deleteIfEmpty(folder.resolve(each));
+            for (String each : longestFirst(part.folders())) {
+                if (!deleteIfEmpty(folder.resolve(each))) {
+                    above.add(each);
+                }
             }
             // Last, since without it nobody would know what the rest is.
             Files.deleteIfExists(list(name));
+        });
+        // Those that several parts have in common.
+        for (String each : longestFirst(above)) {
+            deleteIfEmpty(folder.resolve(each));
         }
         for (Path left : entries(folder.resolve(PARTS))) {
             if (left.getFileName().toString().endsWith(LIST + ".next")) {
@@ -99,9 +107,24 @@ record Edition(Path folder) {
         }
     }
 
-    private static void deleteIfEmpty(Path folder) throws IOException {
-        if (Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS) && isEmpty(folder)) {
+    private static List<String> longestFirst(Set<String> folders) {
+        List<String> sorted = new ArrayList<>(folders);
+        sorted.sort(Comparator.comparing(String::length).reversed());
+        return sorted;
+    }
+
+    /** Whether nothing is there any more; the system knows sooner than a look whether a folder is empty. */
+    private static boolean deleteIfEmpty(Path folder) throws IOException {
+        if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+            return true;
+        }
+        try {
             Files.delete(folder);
+            return true;
+        } catch (DirectoryNotEmptyException full) {
+            return false;
+        } catch (NoSuchFileException gone) {
+            return true;
         }
     }
 

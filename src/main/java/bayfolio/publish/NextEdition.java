@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -16,6 +17,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
 
 /**
@@ -31,6 +33,13 @@ final class NextEdition implements AutoCloseable {
     private final long now;
     private final Set<String> folders = ConcurrentHashMap.newKeySet();
     private final Set<String> changed = ConcurrentHashMap.newKeySet();
+
+    /** Parts as they were published last, which are laid into it when it is known that something else is new. */
+    private final Map<String, Part> kept = new ConcurrentHashMap<>();
+
+    /** Whether a part is not what it was. */
+    private final AtomicBoolean isNew = new AtomicBoolean();
+
     private boolean seen;
 
     NextEdition(Edition edition, Optional<Edition> before, Function<String, Path> last, long now) throws IOException {
@@ -59,24 +68,29 @@ final class NextEdition implements AutoCloseable {
         write(part, made, found, files, Map.of());
     }
 
-    /** @param kept files of what was published last that stay, too */
+    /** @param stay files of what was published last that are part of it, too */
     private void write(
-            String name, String made, Part.Found found, Map<String, byte[]> files, Map<String, Part.File> kept)
+            String name, String made, Part.Found found, Map<String, byte[]> files, Map<String, Part.File> stay)
             throws IOException {
         SortedMap<String, Part.File> was = last(name).map(Part::files).orElseGet(TreeMap::new);
         Part part = Part.of(name, made, found, files, now);
-        SortedMap<String, Part.File> all = new TreeMap<>(kept);
+        SortedMap<String, Part.File> all = new TreeMap<>(stay);
         part.files().forEach((path, file) -> {
             Part.File old = was.get(path);
             all.put(path, old != null && old.holds(file) ? old : file);
         });
-        new Part(name, made, found, all).write(edition.list(name));
+        Part next = new Part(name, made, found, all);
+        if (!last(name).equals(Optional.of(next))) {
+            isNew.set(true);
+        }
+        next.write(edition.list(name));
         for (Map.Entry<String, Part.File> file : all.entrySet()) {
             String path = file.getKey();
             byte[] bytes = files.get(path);
             boolean same = bytes == null || file.getValue().equals(was.get(path));
             if (!(same && link(path, file.getValue())) && bytes != null) {
                 changed.add(path);
+                isNew.set(true);
                 write(path, bytes, file.getValue());
             }
         }
@@ -89,22 +103,44 @@ final class NextEdition implements AutoCloseable {
      * @param needed folders of what was published last that pages need which are not made anew, below both roots
      */
     void writeShared(Map<String, byte[]> files, Set<String> needed) throws IOException {
-        Map<String, Part.File> kept = new TreeMap<>();
+        Map<String, Part.File> stay = new TreeMap<>();
         last(Part.SHARED)
                 .ifPresent(part -> part.files().forEach((path, file) -> {
                     if (needed.stream().anyMatch(path::startsWith)) {
-                        kept.put(path, file);
+                        stay.put(path, file);
                     }
                 }));
-        write(Part.SHARED, "", Part.Found.NOTHING, files, kept);
+        write(Part.SHARED, "", Part.Found.NOTHING, files, stay);
     }
 
-    /** A part as it was published last. */
+    /** A part with the files that were published last. */
     void keep(Part part) throws IOException {
-        part.write(edition.list(part.name()));
-        for (Map.Entry<String, Part.File> file : part.files().entrySet()) {
-            link(file.getKey(), file.getValue());
+        if (!last(part.name()).equals(Optional.of(part))) {
+            isNew.set(true);
         }
+        kept.put(part.name(), part);
+    }
+
+    /** Whether it differs from the last one; once all parts were written or kept. */
+    boolean isNew() throws IOException {
+        boolean gone = false;
+        if (before.isPresent()) {
+            for (String name : before.get().parts()) {
+                gone |= !kept.containsKey(name) && !edition.has(name);
+            }
+        }
+        return gone || isNew.get();
+    }
+
+    /** Lays in what was kept. */
+    void complete() throws IOException {
+        Workers.each(List.copyOf(kept.values()), part -> {
+            part.write(edition.list(part.name()));
+            for (Map.Entry<String, Part.File> file : part.files().entrySet()) {
+                link(file.getKey(), file.getValue());
+            }
+        });
+        kept.clear();
     }
 
     /** Whether nobody took away a file of a part since it was published last. */
@@ -117,9 +153,15 @@ final class NextEdition implements AutoCloseable {
         return before.isPresent() ? before.get().part(name) : Optional.empty();
     }
 
-    /** Whether it will be there, by its path below both roots. */
-    boolean has(String path) {
-        return Files.exists(edition.folder().resolve(path), LinkOption.NOFOLLOW_LINKS);
+    /** Where a file of it lies, by its path below both roots; nothing where it has none. */
+    private Optional<Path> file(String path) {
+        Path written = edition.folder().resolve(path);
+        if (Files.exists(written, LinkOption.NOFOLLOW_LINKS)) {
+            return Optional.of(written);
+        }
+        return before.map(it -> kept.get(it.owner(path)))
+                .filter(part -> part.files().containsKey(path))
+                .map(part -> last.apply(path));
     }
 
     /** What was published last, by its path below both roots; nothing where it is gone. */
@@ -138,10 +180,11 @@ final class NextEdition implements AutoCloseable {
         }
     }
 
-    /** What was written already, by its path below both roots. */
+    /** What was written or kept already, by its path below both roots. */
     Optional<byte[]> read(String path) {
         try {
-            return has(path) ? Optional.of(Files.readAllBytes(edition.folder().resolve(path))) : Optional.empty();
+            Optional<Path> file = file(path);
+            return file.isPresent() ? Optional.of(Files.readAllBytes(file.get())) : Optional.empty();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -152,7 +195,7 @@ final class NextEdition implements AutoCloseable {
         Set<String> all = new TreeSet<>(changed);
         if (before.isPresent()) {
             for (String name : before.get().parts()) {
-                if (!edition.has(name)) {
+                if (!kept.containsKey(name) && !edition.has(name)) {
                     all.addAll(before.get().part(name).orElseThrow().files().keySet());
                 }
             }

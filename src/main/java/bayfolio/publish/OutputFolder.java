@@ -9,10 +9,13 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.Stream;
 
 /**
@@ -150,19 +153,35 @@ final class OutputFolder implements AutoCloseable {
             if (!linked && named.filter(it -> there(it.folder().resolve(root))).isPresent()) {
                 throw foreign(there);
             }
-            Known known = new Known(named);
-            try (Stream<Path> paths = Files.walk(inside)) {
-                for (Path path : (Iterable<Path>) paths::iterator) {
-                    String name = name(root, inside.relativize(path));
-                    boolean ours = Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)
-                            ? known.holdsFolder(name) || !Edition.isEmpty(path)
-                            : known.holdsFile(name, path);
-                    if (!ours) {
-                        throw foreign(there.resolve(inside.relativize(path)));
-                    }
+            List<Path> entries;
+            try (Stream<Path> all = Files.list(inside)) {
+                entries = all.toList();
+            }
+            Queue<Path> others = new ConcurrentLinkedQueue<>();
+            Workers.each(entries, entry -> foreign(entry, inside, root, named).ifPresent(others::add));
+            Optional<Path> foreign = others.stream().min(Comparator.naturalOrder());
+            if (foreign.isPresent()) {
+                throw foreign(there.resolve(inside.relativize(foreign.get())));
+            }
+        }
+    }
+
+    /** The first in an entry of a root that was not written here. */
+    private static Optional<Path> foreign(Path entry, Path inside, String root, Optional<Edition> named)
+            throws IOException {
+        Known known = new Known(named);
+        try (Stream<Path> paths = Files.walk(entry)) {
+            for (Path path : (Iterable<Path>) paths::iterator) {
+                String name = name(root, inside.relativize(path));
+                boolean ours = Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)
+                        ? known.holdsFolder(name) || !Edition.isEmpty(path)
+                        : known.holdsFile(name, path);
+                if (!ours) {
+                    return Optional.of(path);
                 }
             }
         }
+        return Optional.empty();
     }
 
     /** What the lists of an edition say, of which one part at a time is kept in mind. */

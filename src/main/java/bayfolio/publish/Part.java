@@ -33,18 +33,21 @@ record Part(String name, String made, Found found, SortedMap<String, File> files
     static final String SHARED = "_shared";
 
     private static final String FOUND = "found ";
+    private static final String FOR_STAFF = "for staff ";
 
     private static final Pattern LINE = Pattern.compile("([0-9a-f]{64}) ([0-9]{1,19}) ([0-9]{1,19}) (.+)");
 
     /**
      * @param of the digest of what was looked at
      * @param lines a finding each
+     * @param forStaff what is written for staff alone, to be looked for in the files of others
      */
-    record Found(String of, List<String> lines) {
-        static final Found NOTHING = new Found("", List.of());
+    record Found(String of, List<String> lines, List<String> forStaff) {
+        static final Found NOTHING = new Found("", List.of(), List.of());
 
         Found {
             lines = List.copyOf(lines);
+            forStaff = List.copyOf(forStaff);
         }
     }
 
@@ -91,6 +94,7 @@ record Part(String name, String made, Found found, SortedMap<String, File> files
         StringBuilder lines = new StringBuilder("made ").append(made).append('\n');
         lines.append("looked at ").append(found.of).append('\n');
         found.lines.forEach(line -> lines.append(FOUND).append(line).append('\n'));
+        found.forStaff.forEach(text -> lines.append(FOR_STAFF).append(text).append('\n'));
         files.forEach((path, it) -> lines.append(it.checksum)
                 .append(' ')
                 .append(it.size)
@@ -109,6 +113,7 @@ record Part(String name, String made, Found found, SortedMap<String, File> files
         String made = "";
         String looked = "";
         List<String> found = new ArrayList<>();
+        List<String> forStaff = new ArrayList<>();
         SortedMap<String, File> files = new TreeMap<>();
         for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
             Matcher it = LINE.matcher(line);
@@ -120,9 +125,11 @@ record Part(String name, String made, Found found, SortedMap<String, File> files
                 looked = line.substring(10);
             } else if (line.startsWith(FOUND)) {
                 found.add(line.substring(FOUND.length()));
+            } else if (line.startsWith(FOR_STAFF)) {
+                forStaff.add(line.substring(FOR_STAFF.length()));
             }
         }
-        return new Part(name, made, new Found(looked, found), files);
+        return new Part(name, made, new Found(looked, found, forStaff), files);
     }
 
     /** The folders that its paths lead through. */

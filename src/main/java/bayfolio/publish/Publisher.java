@@ -104,7 +104,10 @@ public final class Publisher {
                 }
                 Published published = new Published(site.pages(), next.changed());
                 fleet.refuseChanges();
-                output.swapIn(next);
+                if (next.isNew()) {
+                    next.complete();
+                    output.swapIn(next);
+                }
                 return published;
             }
         }

@@ -14,7 +14,6 @@ import bayfolio.render.Means;
 import bayfolio.render.Output;
 import bayfolio.render.web.WebSite;
 import java.io.IOException;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -69,45 +68,55 @@ final class Site {
                 .collect(Collectors.toMap(Unit::id, unit -> unit));
         Inputs inputs = new Inputs(check.fleet(), fleet);
         Map<Unit, String> changed = new ConcurrentHashMap<>();
+        Map<String, Part.Found> found = new ConcurrentHashMap<>();
         Workers.each(check.fleet().coaches(), coach -> {
             Unit unit = units.get(coach);
-            Optional<String> key =
-                    unit == null ? Optional.empty() : Optional.of(inputs.ofFiles(unit, check.library(), wanted));
             Optional<Part> last = next.last(coach);
-            Optional<Part> stays = last.filter(part -> key.isEmpty() || isAsItWas(part, key.get()));
+            if (unit == null) {
+                if (last.isPresent()) {
+                    keep(last.get());
+                }
+                return;
+            }
+            Part.Found now = found(unit, inputs, last);
+            found.put(coach, now);
+            String key = inputs.ofFiles(unit, check.library(), wanted);
+            Optional<Part> stays = last.filter(part -> isAsItWas(part, key));
             if (stays.isPresent()) {
-                keep(unit == null ? stays.get() : stays.get().with(found(unit, inputs)));
-            } else if (unit != null) {
-                changed.put(unit, key.orElseThrow());
+                keep(stays.get().with(now));
+            } else {
+                changed.put(unit, key);
             }
         });
-        if (changed.isEmpty()) {
-            return;
-        }
-        staffTexts = staffTexts(units.values());
+        staffTexts = new Phrases(found.values().stream()
+                .flatMap(each -> each.forStaff().stream())
+                .collect(Collectors.toSet()));
         ForRenters forRenters = new ForRenters(check);
         Workers.each(
                 units.values().stream().filter(changed::containsKey).toList(),
-                unit -> make(unit, Objects.requireNonNull(changed.get(unit)), found(unit, inputs), forRenters));
+                unit -> make(
+                        unit,
+                        Objects.requireNonNull(changed.get(unit)),
+                        Objects.requireNonNull(found.get(unit.id())),
+                        forRenters));
     }
 
     private boolean isAsItWas(Part last, String key) {
         return !wanted.fresh() && last.made().equals(key) && next.isWhole(last);
     }
 
-    private Phrases staffTexts(Collection<Unit> units) throws IOException {
-        Set<String> texts = ConcurrentHashMap.newKeySet();
-        Workers.each(List.copyOf(units), unit -> texts.addAll(StaffTexts.of(check.of(unit))));
-        return new Phrases(texts);
-    }
-
-    /** What the check found in it, in one run with what its files are made of. */
-    private Part.Found found(Unit unit, Inputs inputs) throws IOException {
+    /** What the check found in it, in one run with what is for staff of it; that is sooner read than worked out again. */
+    private Part.Found found(Unit unit, Inputs inputs, Optional<Part> last) throws IOException {
+        String of = inputs.ofFindings(unit);
+        Optional<Part.Found> known = last.map(Part::found).filter(it -> it.of().equals(of) && !wanted.fresh());
         return new Part.Found(
-                inputs.ofFindings(unit),
+                of,
                 check.ofCoaches().getOrDefault(unit.id(), List.of()).stream()
                         .map(FindingLine::of)
-                        .toList());
+                        .toList(),
+                known.map(Part.Found::forStaff)
+                        .orElseGet(() ->
+                                StaffTexts.of(check.of(unit)).stream().sorted().toList()));
     }
 
     private void make(Unit unit, String key, Part.Found found, ForRenters forRenters) throws IOException {
