@@ -10,16 +10,17 @@ import java.util.Optional;
 public final class AddressBook {
     private final Map<Target, NodeId> homes = new HashMap<>();
 
-    AddressBook(List<Page> pages) {
-        for (Page page : pages) {
-            add(page.home(), page.id());
-            for (Section section : page.sections()) {
-                section.home().ifPresent(home -> add(home, section.id()));
+    /** @param nodes all of a handbook */
+    AddressBook(List<Node> nodes) {
+        for (Node node : nodes) {
+            if (node instanceof Page page) {
+                add(page.home(), page.id());
+                for (Section section : page.sections()) {
+                    section.home().ifPresent(home -> add(home, section.id()));
+                }
+            } else if (node instanceof Content.Film.Chapter chapter) {
+                add(chapter.home(), chapter.id());
             }
-            page.walk()
-                    .filter(Content.Film.Chapter.class::isInstance)
-                    .map(Content.Film.Chapter.class::cast)
-                    .forEach(chapter -> add(chapter.home(), chapter.id()));
         }
     }
 

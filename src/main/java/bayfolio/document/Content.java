@@ -9,6 +9,7 @@ import bayfolio.prose.Signal;
 import bayfolio.prose.StepLabel;
 import bayfolio.prose.Target;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -534,6 +535,21 @@ public sealed interface Content extends Node {
 
     /** Fields in which a reader varies a question; it stands for nothing where there is no script. */
     record Form(Stamp stamp, String title, Calculator calculator) implements Content {
+        /** Whether a reader gets the same: a calculator is what it gives its script. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Form form
+                    && stamp.equals(form.stamp)
+                    && title.equals(form.title)
+                    && calculator.question().equals(form.calculator.question())
+                    && CalculatorFields.of(calculator).equals(CalculatorFields.of(form.calculator));
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(stamp, title, calculator.question());
+        }
+
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.form(this);

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -39,7 +40,14 @@ public final class Handbook {
      * @param kind how it is built
      * @param photo that stands for it
      */
-    public record Cover(String name, String number, String kind, Optional<Photo> photo) {}
+    public record Cover(String name, String number, String kind, Optional<Photo> photo) {
+        boolean reads(Cover other) {
+            return name.equals(other.name)
+                    && number.equals(other.number)
+                    && kind.equals(other.kind)
+                    && photo.map(Photo::id).equals(other.photo.map(Photo::id));
+        }
+    }
 
     /** Pages that belong together, in the order of a book. */
     public record Part(String id, List<Page> pages) {
@@ -69,17 +77,20 @@ public final class Handbook {
         this.cover = cover;
         this.language = language;
         this.parts = List.copyOf(parts);
-        this.sketches = Map.copyOf(sketches);
         this.reader = reader;
         this.whole = whole;
-        List<Page> pages = pages();
-        this.addresses = new AddressBook(pages);
-        pages.stream().flatMap(Node::walk).forEach(node -> {
+        List<Node> all = walk().toList();
+        this.addresses = new AddressBook(all);
+        for (Node node : all) {
             if (nodes.putIfAbsent(node.id(), node) != null) {
                 throw new IllegalArgumentException("two parts of the handbook of " + unit + " are named " + node.id());
             }
-        });
+        }
         nodes.values().forEach(this::complete);
+        // What a reader sees nothing of is not drawn for him.
+        this.sketches = sketches.entrySet().stream()
+                .filter(each -> reader.isEmpty() || addresses.of(each.getKey()).isPresent())
+                .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
     }
 
     private void complete(Node node) {
@@ -109,6 +120,14 @@ public final class Handbook {
         }
         return new Handbook(
                 unit, cover, language, seen, sketches, Optional.of(reader), Optional.of(whole.orElse(this)));
+    }
+
+    /** Whether readers get the same of both, but for what nobody is shown: what it was made of. */
+    public boolean reads(Handbook other) {
+        return cover.reads(other.cover)
+                && language.equals(other.language)
+                && parts.equals(other.parts)
+                && sketches.equals(other.sketches);
     }
 
     /** Which state of it this is, the same for all its readers. */

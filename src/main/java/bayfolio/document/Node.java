@@ -1,6 +1,7 @@
 package bayfolio.document;
 
 import bayfolio.prose.Inline;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -25,7 +26,16 @@ public interface Node {
 
     /** Itself and all that is in it, in reading order. */
     default Stream<Node> walk() {
-        return Stream.concat(Stream.of(this), parts().stream().flatMap(Node::walk));
+        List<Node> all = new ArrayList<>();
+        collect(all);
+        return all.stream();
+    }
+
+    private void collect(List<Node> all) {
+        all.add(this);
+        for (Node part : parts()) {
+            part.collect(all);
+        }
     }
 
     /** Those of several that a reader sees, each without what he does not see in it. */

@@ -126,9 +126,7 @@ public final class Audit {
     private List<String> run() {
         files.forEach((path, bytes) -> {
             if (path.endsWith(".html")) {
-                Document page = Jsoup.parse(new String(bytes, StandardCharsets.UTF_8));
-                ids.put(path, ids(path, page));
-                page(path, page);
+                page(path, Jsoup.parse(new String(bytes, StandardCharsets.UTF_8)));
             } else if (path.endsWith(".css")) {
                 style(path, new String(bytes, StandardCharsets.UTF_8));
             }
@@ -145,33 +143,31 @@ public final class Audit {
         return List.copyOf(faults);
     }
 
-    private Set<String> ids(String path, Document page) {
-        Set<String> seen = new HashSet<>();
-        for (Element element : page.select("[id]")) {
-            if (!seen.add(element.id())) {
-                fault(path, "the id `" + element.id() + "` is given twice");
-            }
-        }
-        return seen;
-    }
-
     private void page(String path, Document page) {
         Element html = page.selectFirst("html");
         if (html == null || html.attr("lang").isBlank()) {
             fault(path, "no language is set");
         }
-        int headings = page.select("h1").size();
+        Set<String> seen = new HashSet<>();
+        int headings = 0;
+        StringBuilder data = new StringBuilder();
+        for (Element element : page.getAllElements()) {
+            element(path, element);
+            headings += element.normalName().equals("h1") ? 1 : 0;
+            if (element.hasAttr("id") && !seen.add(element.id())) {
+                fault(path, "the id `" + element.id() + "` is given twice");
+            }
+            if (!staffTexts.isEmpty()) {
+                element.attributes().forEach(attribute -> data.append('\n').append(attribute.getValue()));
+                data.append('\n').append(element.data());
+            }
+        }
+        ids.put(path, seen);
         if (headings != 1) {
             fault(path, "there are " + headings + " main headings, not one");
         }
         if (page.title().isBlank()) {
             fault(path, "there is no title");
-        }
-        StringBuilder data = new StringBuilder();
-        for (Element element : page.getAllElements()) {
-            element(path, element);
-            element.attributes().forEach(attribute -> data.append('\n').append(attribute.getValue()));
-            data.append('\n').append(element.data());
         }
         if (!staffTexts.isEmpty()) {
             // What a reader or a program finds in a page: its text, its attributes, its data.

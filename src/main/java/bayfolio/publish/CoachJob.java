@@ -83,9 +83,7 @@ record CoachJob(
         Map<String, byte[]> read = new TreeMap<>(renters);
         read.putAll(sources); // what a file is made of is sooner read than the file
         faults.put(Fault.WRONG, Audit.of(read, staffTexts, outside(outside, Audience.RENTERS)));
-        faults.put(
-                Fault.DISCLOSED,
-                Disclosures.of(new Wording(coach.coach(), coach.words()), read, without(unit, media, renters)));
+        faults.put(Fault.DISCLOSED, disclosed(coach, theirs, media, read));
         faults.put(Fault.WRONG_FOR_STAFF, Audit.of(staff, Phrases.NONE, outside(outside, Audience.STAFF)));
         Map<String, byte[]> both = new TreeMap<>();
         renters.forEach((path, bytes) -> both.put(OutputFolder.root(Audience.RENTERS) + path, bytes));
@@ -117,12 +115,21 @@ record CoachJob(
         return sources;
     }
 
+    /** @param read what renters get, or what it is made of */
+    private List<String> disclosed(CheckedCoach coach, Handbook theirs, Media media, Map<String, byte[]> read) {
+        Unit unit = coach.unit();
+        Check forThem = forRenters.of(unit);
+        Unit bare = forThem.units().get(0);
+        Handbook without = Composer.compose(forThem.of(bare)).seenBy(Audience.RENTERS);
+        Media seen = media.seenBy(bare, Audience.RENTERS);
+        // Files are made of these two alone: where they are the same, so are the files.
+        return without.reads(theirs) && seen.equals(media.seenBy(unit, Audience.RENTERS))
+                ? List.of()
+                : Disclosures.of(new Wording(coach.coach(), coach.words()), read, files(without, seen, read));
+    }
+
     /** The renters' copy of a coach of which nothing was written for staff. */
-    private Map<String, byte[]> without(Unit unit, Media whole, Map<String, byte[]> renters) {
-        Check theirs = forRenters.of(unit);
-        Unit bare = theirs.units().get(0);
-        Handbook handbook = Composer.compose(theirs.of(bare)).seenBy(Audience.RENTERS);
-        Media media = whole.seenBy(bare, Audience.RENTERS);
+    private Map<String, byte[]> files(Handbook handbook, Media media, Map<String, byte[]> renters) {
         Map<String, byte[]> without = new TreeMap<>();
         // The site offers what is printed by its size, which is looked up, not made once more.
         Output.Around around = new Output.Around(renters, path -> Optional.empty());
