@@ -14,6 +14,8 @@ import bayfolio.procedure.Head;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
 import bayfolio.procedure.SourceBlock;
+import bayfolio.prose.WordIndex;
+import bayfolio.source.Lazy;
 import bayfolio.source.Located;
 import bayfolio.source.Once;
 import bayfolio.source.Place;
@@ -21,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Supplier;
 import java.util.regex.MatchResult;
 import java.util.stream.Stream;
 
@@ -32,9 +35,20 @@ import java.util.stream.Stream;
  * @param american whether it is not of a European coach
  * @param phrase what its key wants it to be; a passage is sentences
  * @param passage empty for a fact, whose place is that of the whole value
+ * @param index of its words, made when a rule first asks for it
  */
 public record Text(
-        String own, Place at, boolean forRenters, boolean american, Phrase phrase, Optional<SourceBlock> passage) {
+        String own,
+        Place at,
+        boolean forRenters,
+        boolean american,
+        Phrase phrase,
+        Optional<SourceBlock> passage,
+        Supplier<WordIndex> index) {
+    public Text(
+            String own, Place at, boolean forRenters, boolean american, Phrase phrase, Optional<SourceBlock> passage) {
+        this(own, at, forRenters, american, phrase, passage, new Lazy<>(() -> WordIndex.of(own)));
+    }
 
     /**
      * All texts of a fleet: its own, those of its coaches, its procedures and its glossary.
@@ -174,13 +188,9 @@ public record Text(
         return phrase == Phrase.PLATE;
     }
 
-    /** Whether there are so many digits in it: most texts have few, which is told sooner so than by a pattern. */
-    public boolean hasDigits(int least) {
-        int digits = 0;
-        for (int i = 0; i < own.length() && digits < least; i++) {
-            digits += own.charAt(i) >= '0' && own.charAt(i) <= '9' ? 1 : 0;
-        }
-        return digits >= least;
+    /** Its own words with their places. */
+    public WordIndex words() {
+        return index.get();
     }
 
     /** Where a part of it stands, as near as is known. */

@@ -9,11 +9,13 @@ import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -22,6 +24,11 @@ import java.util.stream.Collectors;
  * and until there is one, by the first words of the script.
  */
 final class StepNames {
+    /** What a list item begins with. */
+    private static final Pattern NUMBER = Pattern.compile("^[ \\t]*[0-9]+[.)][ \\t]+");
+
+    private static final Pattern WORD = Pattern.compile("[a-z0-9]+");
+
     private static final Pattern TAG = Pattern.compile("\\{\\{[^{}]*+}}");
     private static final Pattern LINK = Pattern.compile("\\[([^\\[\\]]*+)]\\((?:[a-z-]+:)?([^()\\s]*+)[^()]*+\\)");
 
@@ -111,58 +118,20 @@ final class StepNames {
         for (int i = 0; i < names.length; i++) {
             String line = script.file().line(i + 1);
             String untagged = line.contains("{{") ? TAG.matcher(line).replaceAll(" ") : line;
-            String unnumbered = untagged.substring(afterNumber(untagged));
+            String unnumbered = NUMBER.matcher(untagged).replaceFirst("");
             names[i] = firstWords(
                     unnumbered.contains("](") ? LINK.matcher(unnumbered).replaceAll("$1 $2") : unnumbered);
         }
         return names;
     }
 
-    /** Where the text begins behind the number that a list item begins with, if it does. */
-    private static int afterNumber(String line) {
-        int at = afterBlanks(line, 0);
-        int digits = at;
-        while (at < line.length() && line.charAt(at) >= '0' && line.charAt(at) <= '9') {
-            at++;
-        }
-        boolean numbered = at > digits
-                && at + 1 < line.length()
-                && ".)".indexOf(line.charAt(at)) >= 0
-                && isBlank(line.charAt(at + 1));
-        return numbered ? afterBlanks(line, at + 1) : 0;
-    }
-
-    private static int afterBlanks(String line, int from) {
-        int at = from;
-        while (at < line.length() && isBlank(line.charAt(at))) {
-            at++;
-        }
-        return at;
-    }
-
-    private static boolean isBlank(char letter) {
-        return letter == ' ' || letter == '\t';
-    }
-
     /** In small letters with hyphens between them. */
     private static String firstWords(String text) {
-        StringBuilder words = new StringBuilder();
-        int count = 0;
-        boolean within = false;
-        for (int i = 0; i < text.length(); i++) {
-            char letter = Character.toLowerCase(text.charAt(i));
-            boolean part = letter >= 'a' && letter <= 'z' || letter >= '0' && letter <= '9';
-            if (part && !within) {
-                if (++count > MOST_WORDS) {
-                    break;
-                }
-                words.append(count > 1 ? "-" : "");
-            }
-            if (part) {
-                words.append(letter);
-            }
-            within = part;
-        }
-        return words.isEmpty() ? "step" : words.toString();
+        String words = WORD.matcher(text.toLowerCase(Locale.ROOT))
+                .results()
+                .limit(MOST_WORDS)
+                .map(MatchResult::group)
+                .collect(Collectors.joining("-"));
+        return words.isEmpty() ? "step" : words;
     }
 }

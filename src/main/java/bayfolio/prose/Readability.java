@@ -38,49 +38,26 @@ public record Readability(int sentences, int words, int syllables) {
             Map.entry("something", 2),
             Map.entry("sometimes", 2));
 
-    /** Looked at letter by letter, as all texts of a fleet are. */
+    /** Letters and digits, and what follows an apostrophe among letters; or the end of a sentence. */
+    private static final Pattern PART = Pattern.compile("([A-Za-z0-9]+(?:['\u2019][A-Za-z]+)?)|[.!?]");
+
     public static Readability of(String text) {
         int sentences = 0;
         int words = 0;
         int syllables = 0;
         boolean begun = false;
-        for (int i = 0; i < text.length(); i++) {
-            if (inWord(text.charAt(i))) {
-                int end = endOfWord(text, i);
+        Matcher part = PART.matcher(text);
+        while (part.find()) {
+            if (part.group(1) != null) {
                 words++;
-                syllables += spoken(text.substring(i, end));
+                syllables += spoken(part.group(1));
                 begun = true;
-                i = end - 1;
-            } else if (begun && ".!?".indexOf(text.charAt(i)) >= 0) {
+            } else if (begun) {
                 sentences++;
                 begun = false;
             }
         }
         return new Readability(begun ? sentences + 1 : sentences, words, syllables);
-    }
-
-    /** Letters and digits, and what follows an apostrophe among letters. */
-    private static int endOfWord(String text, int start) {
-        int end = start;
-        while (end < text.length() && inWord(text.charAt(end))) {
-            end++;
-        }
-        if (end + 1 < text.length() && (text.charAt(end) == '\'' || text.charAt(end) == '\u2019')) {
-            int after = end + 1;
-            while (after < text.length() && letter(text.charAt(after))) {
-                after++;
-            }
-            return after > end + 1 ? after : end;
-        }
-        return end;
-    }
-
-    private static boolean letter(char sign) {
-        return sign >= 'a' && sign <= 'z' || sign >= 'A' && sign <= 'Z';
-    }
-
-    private static boolean inWord(char sign) {
-        return letter(sign) || sign >= '0' && sign <= '9';
     }
 
     /** Few words make most of all texts; those are counted once. */
@@ -100,16 +77,12 @@ public record Readability(int sentences, int words, int syllables) {
         return syllables;
     }
 
-    /** Of those that {@link #of} counts, and sooner. */
+    /** Of those that {@link #of} counts. */
     public static int words(String text) {
-        int words = 0;
-        for (int i = 0; i < text.length(); i++) {
-            if (inWord(text.charAt(i))) {
-                words++;
-                i = endOfWord(text, i) - 1;
-            }
-        }
-        return words;
+        return (int) PART.matcher(text)
+                .results()
+                .filter(part -> part.group(1) != null)
+                .count();
     }
 
     /** At least one; a group of vowels is one, a silent ending none. */

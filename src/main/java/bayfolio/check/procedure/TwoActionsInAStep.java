@@ -4,8 +4,10 @@ import bayfolio.check.ScriptRule;
 import bayfolio.finding.Finding;
 import bayfolio.procedure.Script;
 import bayfolio.procedure.SourceBlock;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -27,7 +29,10 @@ public final class TwoActionsInAStep implements ScriptRule {
     /** From its first letter. */
     private static final Pattern SENTENCE = Pattern.compile("\\s*" + VERB + "([^.!?]*)", Pattern.CASE_INSENSITIVE);
 
-    private static final String ENDS = ".!?";
+    private static final Pattern END = Pattern.compile("[.!?]");
+
+    /** Mostly nothing follows the end of a sentence. */
+    private static final Pattern SEVERAL = Pattern.compile("[.!?]\\P{L}*\\p{L}");
 
     /** Points within a step are not told apart from its action. */
     private static final Pattern LIST = Pattern.compile("\\n\\s*(?:[-*]|\\d+[.)])\\s");
@@ -49,12 +54,15 @@ public final class TwoActionsInAStep implements ScriptRule {
         if ((own.indexOf(';') >= 0 || own.toLowerCase(Locale.ROOT).contains("then")) && joined.find()) {
             return Optional.of(finding(step, joined.start(1), joined.end(1)));
         }
-        if (!severalSentences(own)) {
+        if (!SEVERAL.matcher(own).find()) {
             return Optional.empty();
         }
         Matcher sentence = SENTENCE.matcher(own);
         String first = "";
-        for (int start = 0; start >= 0; start = afterEnd(own, start)) {
+        List<Integer> starts = Stream.concat(
+                        Stream.of(0), END.matcher(own).results().map(MatchResult::end))
+                .toList();
+        for (int start : starts) {
             if (!sentence.region(start, own.length()).lookingAt()) {
                 continue;
             }
@@ -67,29 +75,6 @@ public final class TwoActionsInAStep implements ScriptRule {
             first = first.isEmpty() ? verb : first;
         }
         return Optional.empty();
-    }
-
-    /** Where the next sentence begins; before the text where there is none. */
-    private static int afterEnd(String text, int from) {
-        for (int i = from; i < text.length(); i++) {
-            if (ENDS.indexOf(text.charAt(i)) >= 0) {
-                return i + 1;
-            }
-        }
-        return -1;
-    }
-
-    /** Whether anything follows the end of a sentence; mostly not, which is told sooner so than by the pattern. */
-    private static boolean severalSentences(String text) {
-        boolean ended = false;
-        for (int i = 0; i < text.length(); i++) {
-            char sign = text.charAt(i);
-            if (ended && Character.isLetter(sign)) {
-                return true;
-            }
-            ended |= ENDS.indexOf(sign) >= 0;
-        }
-        return false;
     }
 
     private static Finding finding(SourceBlock step, int from, int to) {

@@ -3,6 +3,7 @@ package bayfolio.check.text;
 import bayfolio.check.Text;
 import bayfolio.check.TextRule;
 import bayfolio.finding.Finding;
+import bayfolio.prose.WordIndex;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,10 +21,8 @@ public final class DoorCodeInText implements TextRule {
     /** What may stand between two digits of one code. */
     private static final String BETWEEN = "(?:[ .,\u00B7\u2013-]|, |,? then )?";
 
-    private static final Pattern ONLY_BETWEEN =
-            Pattern.compile(BETWEEN, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-
-    private static final int LONGEST_BETWEEN = ", then ".length();
+    private static final Pattern ONE =
+            Pattern.compile("[0-9](?:" + BETWEEN + "[0-9])*+", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
     /** A figure with a unit, a day or a year is no code, and an emergency number is told elsewhere. */
     private static final String NO_CODE =
@@ -137,16 +136,26 @@ public final class DoorCodeInText implements TextRule {
 
     @Override
     public Stream<Finding> check(Text text) {
-        return text.forRenters() ? code(text.own()).map(part -> finding(text, part)).stream() : Stream.empty();
+        return text.forRenters()
+                ? code(text.own(), text.words()).map(part -> finding(text, part)).stream()
+                : Stream.empty();
     }
 
     /** The first code in a text. */
     static Optional<MatchResult> code(String text) {
+        return code(text, WordIndex.of(text));
+    }
+
+    private static Optional<MatchResult> code(String text, WordIndex index) {
         List<Pattern> likely = new ArrayList<>();
-        if (digitsOfOne(text) >= FEWEST_DIGITS) {
+        if (index.digits() >= FEWEST_DIGITS && digitsOfOne(text) >= FEWEST_DIGITS) {
             likely.addAll(FIGURES);
         }
-        if (numberWords(text) >= FEWEST_WORDS) {
+        if (index.all().stream()
+                        .filter(word -> isNumber(word.small()))
+                        .limit(FEWEST_WORDS)
+                        .count()
+                == FEWEST_WORDS) {
             likely.addAll(SPELLED);
         }
         if (NETWORK.matcher(text).find()) {
@@ -162,39 +171,11 @@ public final class DoorCodeInText implements TextRule {
 
     /** The most digits with nothing else between any two of them than a code may have there. */
     private static int digitsOfOne(String text) {
-        int most = 0;
-        int run = 0;
-        int last = -1;
-        for (int i = 0; i < text.length(); i++) {
-            if (text.charAt(i) >= '0' && text.charAt(i) <= '9') {
-                run = last >= 0 && between(text, last + 1, i) ? run + 1 : 1;
-                last = i;
-                most = Math.max(most, run);
-            }
-        }
-        return most;
-    }
-
-    private static boolean between(String text, int from, int to) {
-        return to - from == 0
-                || to - from <= LONGEST_BETWEEN
-                        && ONLY_BETWEEN.matcher(text.substring(from, to)).matches();
-    }
-
-    /** Counted by hand, since each text is asked and hardly any holds a code in words. */
-    private static int numberWords(String text) {
-        int count = 0;
-        StringBuilder word = new StringBuilder();
-        for (int i = 0; i <= text.length(); i++) {
-            if (i < text.length() && Character.isLetterOrDigit(text.charAt(i))) {
-                // As an expression does that minds no case.
-                word.append(Character.toLowerCase(Character.toUpperCase(text.charAt(i))));
-            } else if (word.length() > 0) {
-                count += isNumber(word.toString()) ? 1 : 0;
-                word.setLength(0);
-            }
-        }
-        return count;
+        return ONE.matcher(text)
+                .results()
+                .mapToInt(run -> WordIndex.of(run.group()).digits())
+                .max()
+                .orElse(0);
     }
 
     private static boolean isNumber(String word) {

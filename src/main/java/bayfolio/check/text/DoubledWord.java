@@ -14,47 +14,13 @@ public final class DoubledWord implements TextRule {
 
     @Override
     public Stream<Finding> check(Text text) {
-        return text.plate() || !mayHoldOne(text.own())
+        return text.plate() || !text.words().repeat()
                 ? Stream.empty()
                 : DOUBLED.matcher(text.own())
                         .results()
                         // `winter WINTER` names a position by its plate
                         .filter(part -> !part.group().matches(".*\\b[A-Z]{2,}"))
                         .map(part -> finding(text, part));
-    }
-
-    /** Most texts do not, which is told sooner so than by the pattern. */
-    private static boolean mayHoldOne(String text) {
-        int before = 0;
-        int beforeEnd = 0;
-        int start = 0;
-        for (int i = 0; i <= text.length(); i++) {
-            if (i == text.length() || Character.isWhitespace(text.charAt(i))) {
-                if (i > start) {
-                    // The second may have marks behind it.
-                    int length = beforeEnd - before;
-                    if (length > 0 && i - start >= length && text.regionMatches(true, before, text, start, length)) {
-                        return true;
-                    }
-                    before = firstLetter(text, start, i);
-                    beforeEnd = i;
-                }
-                start = i + 1;
-            }
-        }
-        return false;
-    }
-
-    /** The first may have marks before it. */
-    private static int firstLetter(String text, int start, int end) {
-        int first = start;
-        for (int i = start; i < end; i++) {
-            char letter = Character.toLowerCase(text.charAt(i));
-            if (letter < 'a' || letter > 'z') {
-                first = i + 1;
-            }
-        }
-        return first;
     }
 
     private static Finding finding(Text text, MatchResult part) {

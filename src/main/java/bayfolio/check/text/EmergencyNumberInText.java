@@ -49,7 +49,7 @@ public final class EmergencyNumberInText implements TextRule {
 
     @Override
     public Stream<Finding> check(Text text) {
-        return text.hasDigits(LEAST_DIGITS)
+        return text.words().digits() >= LEAST_DIGITS
                 ? number.matcher(text.own())
                         .results()
                         .filter(part -> CALLS.matcher(text.own().substring(0, part.start()))

@@ -5,8 +5,8 @@ import bayfolio.check.TextRule;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.Word;
+import bayfolio.prose.WordIndex;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -23,12 +23,17 @@ public final class ForbiddenSynonym implements TextRule {
 
     private final Pattern avoided;
     private final Map<String, String> instead;
-    private final Map<Character, List<String>> byLetter;
+
+    /** The first word of each. */
+    private final Set<String> first;
 
     private ForbiddenSynonym(Pattern avoided, Map<String, String> instead) {
         this.avoided = avoided;
         this.instead = instead;
-        this.byLetter = instead.keySet().stream().collect(Collectors.groupingBy(word -> word.charAt(0)));
+        this.first = instead.keySet().stream()
+                .flatMap(words -> WordIndex.of(words).all().stream().limit(1))
+                .map(WordIndex.Word::small)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** Knows no glossary yet. */
@@ -57,31 +62,12 @@ public final class ForbiddenSynonym implements TextRule {
 
     @Override
     public Stream<Finding> check(Text text) {
-        return text.forRenters() && text.american() && !text.plate() && mayHoldOne(text.own())
+        return text.forRenters()
+                        && text.american()
+                        && !text.plate()
+                        && text.words().holdOneOf(first)
                 ? avoided.matcher(text.own()).results().map(part -> finding(text, part))
                 : Stream.empty();
-    }
-
-    /** Most texts do not, which is told sooner so than by the pattern. */
-    private boolean mayHoldOne(String text) {
-        boolean within = false;
-        for (int i = 0; i < text.length(); i++) {
-            char letter = text.charAt(i);
-            if (!within && begins(text, i, byLetter.getOrDefault(Character.toLowerCase(letter), List.of()))) {
-                return true;
-            }
-            within = letter >= 'a' && letter <= 'z' || letter >= 'A' && letter <= 'Z';
-        }
-        return false;
-    }
-
-    private static boolean begins(String text, int at, List<String> words) {
-        for (String word : words) {
-            if (text.regionMatches(true, at, word, 0, word.length())) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** Most places of a text begin with none of them, which is told sooner so than by the words. */

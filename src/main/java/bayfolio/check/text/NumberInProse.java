@@ -23,7 +23,7 @@ public final class NumberInProse implements TextRule {
 
     @Override
     public Stream<Finding> check(Text text) {
-        return !text.hasDigits(1)
+        return text.words().digits() < 1
                         || text.passage()
                                 .filter(it -> it.part() == SourceBlock.Part.STEP)
                                 .isEmpty()

@@ -25,7 +25,7 @@ public final class PhoneInText implements TextRule {
 
     @Override
     public Stream<Finding> check(Text text) {
-        return text.hasDigits(LEAST_DIGITS)
+        return text.words().digits() >= LEAST_DIGITS
                 ? PHONE.matcher(text.own()).results().map(part -> finding(text, part))
                 : Stream.empty();
     }

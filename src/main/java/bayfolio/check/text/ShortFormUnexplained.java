@@ -12,6 +12,7 @@ import bayfolio.procedure.SourceBlock;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -24,7 +25,6 @@ import java.util.stream.Stream;
  */
 public final class ShortFormUnexplained implements FleetRule {
     private static final int LONGEST = 6;
-    private static final int LETTERS = 26;
 
     private static final Pattern SHORT = Pattern.compile("(?<![\\w\\u00B7-])[A-Z]{2," + LONGEST + "}(?![\\w-]| \\d)");
 
@@ -43,7 +43,7 @@ public final class ShortFormUnexplained implements FleetRule {
                 fleet,
                 library,
                 explained,
-                (text, known) -> text.forRenters() && !text.plate() && mayHoldOne(text.own())
+                (text, known) -> text.forRenters() && !text.plate()
                         ? SHORT.matcher(own(text))
                                 .results()
                                 .filter(part -> !known.contains(part.group()))
@@ -59,7 +59,7 @@ public final class ShortFormUnexplained implements FleetRule {
         unknown.removeAll(Set.copyOf(Text.ofScripts(fleet, library, asked, ShortFormUnexplained::words)));
         Iterator<Text> facts = Text.ofFacts(fleet).iterator();
         while (!unknown.isEmpty() && facts.hasNext()) {
-            words(facts.next(), Set.copyOf(unknown)).forEach(unknown::remove);
+            words(facts.next(), Set.copyOf(unknown)).toList().forEach(unknown::remove);
         }
         return unexplained.stream()
                 .filter(it -> unknown.contains(it.part.group()))
@@ -68,22 +68,8 @@ public final class ShortFormUnexplained implements FleetRule {
 
     private static Stream<String> words(Text text, Set<String> asked) {
         return Stream.concat(
-                words(text.own(), asked).stream(),
+                inSmallLetters(text, asked),
                 text.plate() ? capitals(text.own()).filter(asked::contains) : Stream.empty());
-    }
-
-    /** Two capitals side by side; most texts have none, which is told sooner so than by the pattern. */
-    private static boolean mayHoldOne(String text) {
-        for (int i = 1; i < text.length(); i++) {
-            if (capital(text.charAt(i)) && capital(text.charAt(i - 1))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static boolean capital(char letter) {
-        return letter >= 'A' && letter <= 'Z';
     }
 
     private record Short(Text text, MatchResult part) {}
@@ -102,29 +88,14 @@ public final class ShortFormUnexplained implements FleetRule {
         return CAPITALS.matcher(text).results().map(MatchResult::group);
     }
 
-    /** Those of a text that are asked for and stand there in small letters; by hand, as nearly all words are looked at. */
-    private static Set<String> words(String text, Set<String> asked) {
-        boolean[] mayBe = new boolean[(LONGEST + 1) * LETTERS];
-        asked.forEach(word -> mayBe[word.length() * LETTERS + word.charAt(0) - 'A'] = true);
-        Set<String> found = new HashSet<>();
-        int start = 0;
-        for (int i = 0; i <= text.length(); i++) {
-            if (i == text.length() || !Character.isLetterOrDigit(text.charAt(i))) {
-                int length = i - start;
-                if (length >= 2 && length <= LONGEST && Character.isLowerCase(text.charAt(start + 1))) {
-                    int first = Character.toUpperCase(text.charAt(start)) - 'A';
-                    if (first >= 0 && first < LETTERS && mayBe[length * LETTERS + first]) {
-                        int from = start;
-                        asked.stream()
-                                .filter(word ->
-                                        word.length() == length && text.regionMatches(true, from, word, 0, length))
-                                .forEach(found::add);
-                    }
-                }
-                start = i + 1;
-            }
-        }
-        return found;
+    /** Those of a text that are asked for and stand there in small letters. */
+    private static Stream<String> inSmallLetters(Text text, Set<String> asked) {
+        return text.words().all().stream()
+                .filter(word -> word.text().length() > 1
+                        && Character.isLowerCase(word.text().charAt(1)))
+                .map(word -> word.small().toUpperCase(Locale.ROOT))
+                .filter(asked::contains)
+                .distinct();
     }
 
     private static String own(Text text) {
