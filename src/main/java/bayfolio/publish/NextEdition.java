@@ -11,6 +11,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -34,8 +35,11 @@ final class NextEdition implements AutoCloseable {
     private final Set<String> folders = ConcurrentHashMap.newKeySet();
     private final Set<String> changed = ConcurrentHashMap.newKeySet();
 
-    /** Parts as they were published last, which are laid into it when it is known that something else is new. */
-    private final Map<String, Part> kept = new ConcurrentHashMap<>();
+    /**
+     * Names of parts whose files stay, with what was found in the coach: they are laid into it when it is known that something
+     * is new. Their lists are read again then, since those of ten thousand coaches are not kept in mind.
+     */
+    private final Map<String, Part.Found> kept = new ConcurrentHashMap<>();
 
     /** Whether a part is not what it was. */
     private final AtomicBoolean isNew = new AtomicBoolean();
@@ -118,7 +122,7 @@ final class NextEdition implements AutoCloseable {
         if (!last(part.name()).equals(Optional.of(part))) {
             isNew.set(true);
         }
-        kept.put(part.name(), part);
+        kept.put(part.name(), part.found());
     }
 
     /** Whether it differs from the last one; once all parts were written or kept. */
@@ -134,7 +138,8 @@ final class NextEdition implements AutoCloseable {
 
     /** Lays in what was kept. */
     void complete() throws IOException {
-        Workers.each(List.copyOf(kept.values()), part -> {
+        Workers.each(List.copyOf(kept.keySet()), name -> {
+            Part part = last(name).orElseThrow().with(Objects.requireNonNull(kept.get(name)));
             part.write(edition.list(part.name()));
             for (Map.Entry<String, Part.File> file : part.files().entrySet()) {
                 link(file.getKey(), file.getValue());
@@ -159,9 +164,10 @@ final class NextEdition implements AutoCloseable {
         if (Files.exists(written, LinkOption.NOFOLLOW_LINKS)) {
             return Optional.of(written);
         }
-        return before.map(it -> kept.get(it.owner(path)))
-                .filter(part -> part.files().containsKey(path))
-                .map(part -> last.apply(path));
+        Path stays = last.apply(path);
+        return before.isPresent() && kept.containsKey(before.get().owner(path)) && Files.isRegularFile(stays)
+                ? Optional.of(stays)
+                : Optional.empty();
     }
 
     /** What was published last, by its path below both roots; nothing where it is gone. */
