@@ -33,7 +33,7 @@ import org.junit.jupiter.api.io.TempDir;
  * is about are made. {@code -Dedits=200} for more than a few.
  */
 class IncrementalTest {
-    private static final int EDITS = Integer.getInteger("edits", 5);
+    private static final int EDITS = Integer.getInteger("edits", 3);
     private static final List<String> COACHES = List.of("dotterel", "knot", "plover");
 
     @TempDir
