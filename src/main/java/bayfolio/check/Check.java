@@ -191,7 +191,7 @@ public record Check(
         Catalog words = catalogs.of(coach.languages());
         // What is for one coach depends on no other one: so what is known of it holds while it is as it was.
         Coach told = library.translations().facts().in(words.language(), coach).alone();
-        List<Filled> all = stream(library.of(coach.unit(), coach.features()), sideBySide)
+        List<Filled> all = stream(library.of(coach.unit()), sideBySide)
                 .map(script -> library.translations().in(words.language(), script))
                 .map(script -> filled(script, told, library, words))
                 .toList();

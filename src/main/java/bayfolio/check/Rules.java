@@ -163,7 +163,6 @@ public final class Rules {
     public static final List<FleetRule> OF_A_FLEET = List.of(
             new DuplicateId(),
             new FormerIdInUse(),
-            new MissingRole(),
             new ReservedName(),
             new UnknownSource(),
             new PhoneThatCannotBe(),

@@ -3,6 +3,7 @@ package bayfolio.model;
 import bayfolio.fact.Facts;
 import bayfolio.fact.Key;
 import bayfolio.fact.UnreadException;
+import bayfolio.source.Lazy;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.time.LocalDate;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,6 +32,7 @@ public final class Fleet {
     private final Optional<LocalDate> asOf;
     private final Map<String, HireMarks> marks;
     private final Map<String, Difference> differences;
+    private final Supplier<Customs> customs;
 
     /**
      * @param units in the order of their ids
@@ -65,6 +68,23 @@ public final class Fleet {
         this.countryById = byId(shared.countries(), Country::id);
         this.asOf = asOf;
         this.marks = Map.copyOf(marks);
+        this.customs = new Lazy<>(() -> Customs.of(this));
+    }
+
+    /** With one coach of another one; what all share is looked up there. */
+    private Fleet(Fleet whole, Unit alone) {
+        this.facts = whole.facts;
+        this.units = List.of(alone);
+        this.shared = whole.shared;
+        this.roleById = whole.roleById;
+        this.wordById = whole.wordById;
+        this.sourceById = whole.sourceById;
+        this.countryById = whole.countryById;
+        this.unread = whole.unread;
+        this.asOf = whole.asOf;
+        this.marks = of(alone, whole.marks);
+        this.differences = of(alone, whole.differences);
+        this.customs = whole.customs;
     }
 
     /** Of two with one id, which is told elsewhere, the first. */
@@ -97,9 +117,14 @@ public final class Fleet {
         return new Fleet(facts, units, shared, unread, asOf, marks, layers);
     }
 
-    /** As a coach sees it, which has nothing to do with the others. */
+    /** As a coach sees it, which knows of the others only what they have in common. */
     public Fleet alone(Unit unit) {
-        return new Fleet(facts, List.of(unit), shared, unread, asOf, of(unit, marks), of(unit, differences));
+        return new Fleet(this, unit);
+    }
+
+    /** What its coaches have in common. */
+    public Customs customs() {
+        return customs.get();
     }
 
     private static <T> Map<String, T> of(Unit unit, Map<String, T> all) {

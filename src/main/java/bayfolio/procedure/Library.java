@@ -193,11 +193,6 @@ public final class Library {
         return of(unit);
     }
 
-    /** Those that are known to apply, for those who know already what the coach has. */
-    public List<Script> of(Unit unit, Features features) {
-        return List.copyOf(applying(unit).byId.values());
-    }
-
     /** Asked for with every reference; conditions and features would be worked out anew each time. */
     private Applying applying(Unit unit) {
         return unit.once(this, (it, library) -> library.scriptsOf(it));

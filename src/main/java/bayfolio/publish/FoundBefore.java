@@ -1,6 +1,7 @@
 package bayfolio.publish;
 
 import bayfolio.check.Check;
+import bayfolio.fact.UnreadException;
 import bayfolio.finding.Finding;
 import bayfolio.finding.FindingLine;
 import bayfolio.model.Unit;
@@ -55,8 +56,8 @@ public final class FoundBefore implements Check.Known {
                 findings.add(finding.get());
             }
             return Optional.of(findings);
-        } catch (IOException gone) {
-            // Somebody else publishes meanwhile.
+        } catch (IOException | UnreadException unknown) {
+            // Somebody else publishes meanwhile, or a description is broken.
             return Optional.empty();
         }
     }

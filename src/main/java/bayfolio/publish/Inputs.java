@@ -33,6 +33,7 @@ final class Inputs {
 
     private static final String SHARED = "units/shared";
 
+    private final Fleet fleet;
     private final FleetState files;
     private final byte[] shared;
 
@@ -41,6 +42,7 @@ final class Inputs {
 
     /** @param files of the fleet as they were before it was read */
     Inputs(Fleet fleet, FleetState files) throws IOException {
+        this.fleet = fleet;
         this.files = files;
         MessageDigest digest = Digest.sha256();
         add(digest, program());
@@ -56,9 +58,10 @@ final class Inputs {
         this.shared = digest.digest();
     }
 
-    /** For what is found in it: all there are may be named by its texts. */
+    /** For what is found in it: all procedures may be named by its texts, and what all its sisters have may be missing. */
     String ofFindings(Unit unit) throws IOException {
         MessageDigest digest = own(unit);
+        add(digest, fleet.customs().missing(unit, fleet.roles()).toString());
         for (String folder : new TreeSet<>(SCRIPTS)) {
             digest.update(files.contents(SHARED + "/" + folder));
         }

@@ -3,8 +3,8 @@ package bayfolio.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.check.Check;
-import bayfolio.cli.Bayfolio;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
@@ -33,8 +33,11 @@ import org.junit.jupiter.api.io.TempDir;
  * is about are made. {@code -Dedits=200} for more than a few.
  */
 class IncrementalTest {
-    private static final int EDITS = Integer.getInteger("edits", 3);
+    private static final int EDITS = Integer.getInteger("edits", 5);
     private static final List<String> COACHES = List.of("dotterel", "knot", "plover");
+
+    private static final String WATER_FILL =
+            "  - {id: fill, name: Water fill, roles: [fresh-fill-port], what: water, side: right, from-front: 5 ft, access: free}\n";
 
     @TempDir
     private Path folder;
@@ -119,9 +122,8 @@ class IncrementalTest {
     /** Warnings of coaches that are not looked at again are told as if they were. */
     @Test
     void whatIsToldIsWhatIsFoundAnew() throws Exception {
-        Path fleet = fleet();
+        Path fleet = warned(fleet(), "knot");
         Path out = folder.resolve("out");
-        warned(fleet, "knot");
         String first = told(fleet, out);
         assertThat(first).contains("place-in-prose").contains("units/knot/unit.yaml");
         assertThat(told(fleet, out)).isEqualTo(first);
@@ -139,12 +141,31 @@ class IncrementalTest {
         assertThat(known(fleet, out)).isEqualTo(COACHES);
     }
 
+    /** What is missing from one coach since all its sisters have it depends on them. */
+    @Test
+    void whatSistersHaveIsLookedAtAgain() throws Exception {
+        Path fleet = fleet();
+        Path out = folder.resolve("out");
+        for (String coach : COACHES) {
+            edit(fleet, coach, "\nnotes:\n", "\nhire: {towing: no}\n\nnotes:\n");
+            edit(fleet, coach, "\nconnections:\n", "\nconnections:\n" + WATER_FILL);
+        }
+        edit(fleet, "knot", "roles: [drinking-hose], ", "");
+        assertThat(told(fleet, out)).contains("the role `drinking-hose`, and all its sisters have it");
+        assertThat(known(fleet, out)).isEqualTo(COACHES);
+
+        edit(fleet, "plover", "roles: [drinking-hose], ", "");
+        assertThat(known(fleet, out)).containsExactly("dotterel");
+        assertThat(told(fleet, out))
+                .isEqualTo(told(fleet, out, "--fresh"))
+                .doesNotContain("the role `drinking-hose`, and all its sisters have it");
+    }
+
     /** A list that somebody spoilt is as good as none. */
     @Test
     void aSpoiltListIsNotBelieved() throws Exception {
-        Path fleet = fleet();
+        Path fleet = warned(fleet(), "knot");
         Path out = folder.resolve("out");
-        warned(fleet, "knot");
         String first = told(fleet, out);
         Path list = out.resolve(".editions/current/parts/knot.txt");
         String whole = Files.readString(list);
@@ -155,12 +176,17 @@ class IncrementalTest {
         assertThat(told(fleet, out)).isEqualTo(first);
     }
 
-    private static void warned(Path fleet, String coach) throws Exception {
+    /** One of its coaches says a place in a note. */
+    private static Path warned(Path fleet, String coach) throws Exception {
+        edit(fleet, coach, "    about: pump\n", "    about: pump\n  - text: A hook is on the front wall.\n");
+        return fleet;
+    }
+
+    private static void edit(Path fleet, String coach, String words, String others) throws Exception {
         Path unit = fleet.resolve("units/" + coach + "/unit.yaml");
-        Files.writeString(
-                unit,
-                Files.readString(unit)
-                        .replace("    about: pump\n", "    about: pump\n  - text: A hook is on the front wall.\n"));
+        String text = Files.readString(unit);
+        assertThat(text).contains(words);
+        Files.writeString(unit, text.replace(words, others));
     }
 
     private static String told(Path fleet, Path out, String... more) {
@@ -168,7 +194,7 @@ class IncrementalTest {
                 List.of("publish", "--fleet", fleet.toString(), "--out", out.toString(), "--only", "web"));
         words.addAll(List.of(more));
         StringWriter told = new StringWriter();
-        assertThat(Bayfolio.run(
+        assertThat(Folders.run(
                         new PrintWriter(new StringWriter()), new PrintWriter(told, true), words.toArray(String[]::new)))
                 .as(told.toString())
                 .isZero();

@@ -1,15 +1,13 @@
 package bayfolio.check.feature;
 
 import bayfolio.check.CheckedCoach;
-import bayfolio.check.FleetRule;
 import bayfolio.check.Rule;
 import bayfolio.finding.Finding;
+import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
 import bayfolio.model.Region;
-import bayfolio.model.Role;
 import bayfolio.model.Tank;
 import bayfolio.model.Unit;
-import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
 import bayfolio.source.Place;
 import java.util.LinkedHashMap;
@@ -25,7 +23,7 @@ import java.util.stream.Stream;
  * shared text falls away for lack of it: wedges that were taken out of the list are missed by nobody else, since a text
  * leaves out what is not there. Told once a role; {@code not-on-this-coach} says that it is so.
  */
-public final class MissingRole implements Rule, FleetRule {
+public final class MissingRole implements Rule {
     /** What a coach has by its nature; common practice, no source. What has a rule of its own is left to that. */
     private static final List<Requirement> NEEDS = List.of(
             new Requirement("smoke-alarm", unit -> true, "people sleep in it"),
@@ -38,11 +36,6 @@ public final class MissingRole implements Rule, FleetRule {
             new Requirement("lp-fill-port", unit -> unit.has("lp-tank"), "its gas tank is fixed"),
             new Requirement("generator-compartment", unit -> unit.has("generator"), "it has a generator"),
             new Requirement("warning-triangle", unit -> unit.region() == Region.EUROPE, "it is for Europe"));
-
-    /** Fewer coaches tell no custom. */
-    private static final int SISTERS = 2;
-
-    private static final int OTHERS = 3;
 
     private record Requirement(String role, Predicate<Unit> when, String why) {}
 
@@ -61,34 +54,22 @@ public final class MissingRole implements Rule, FleetRule {
         NEEDS.stream()
                 .filter(need -> need.when.test(unit) && !unit.holds(need.role))
                 .forEach(need -> missing.put(need.role, need.why));
+        custom(coach).forEach(role -> missing.putIfAbsent(role, "all its sisters have it"));
         missing.keySet().removeAll(without);
         Map<String, String> fallen = fallen(coach);
         fallen.keySet().removeAll(without);
         fallen.keySet().removeAll(missing.keySet());
         return Stream.of(
-                        missing.entrySet().stream().map(it -> finding(unit, it.getKey(), it.getValue())),
+                        missing.entrySet().stream()
+                                .map(it -> Finding.warning(
+                                                "missing-role",
+                                                at(unit),
+                                                "nothing on this coach has the role `" + it.getKey() + "`, and "
+                                                        + it.getValue())
+                                        .mend("Give something the role, or list it under `not-on-this-coach`.")),
                         fallen.isEmpty() ? Stream.<Finding>of() : Stream.of(fallen(unit, fallen)),
                         contradictions(coach))
                 .flatMap(it -> it);
-    }
-
-    @Override
-    public Stream<Finding> check(Fleet fleet, Library library) {
-        return fleet.units().stream()
-                .filter(unit -> !unit.draft())
-                .flatMap(unit -> custom(unit, fleet)
-                        .filter(role ->
-                                !unit.facts().all(Unit.NOT_ON_THIS_COACH).contains(role))
-                        .filter(role ->
-                                NEEDS.stream().noneMatch(need -> need.role.equals(role) && need.when.test(unit)))
-                        .map(role ->
-                                finding(unit, role, "all its sisters have it").on(unit.id())));
-    }
-
-    private static Finding finding(Unit unit, String role, String why) {
-        return Finding.warning(
-                        "missing-role", at(unit), "nothing on this coach has the role `" + role + "`, and " + why)
-                .mend("Give something the role, or list it under `not-on-this-coach`.");
     }
 
     /** One note for all of them: most coaches lack ten. */
@@ -126,38 +107,27 @@ public final class MissingRole implements Rule, FleetRule {
     }
 
     /** What all other coaches of its body have, or all others of the fleet, without a feature that this one lacks. */
-    private static Stream<String> custom(Unit of, Fleet fleet) {
-        if (!fleet.coachesRead()) {
-            return Stream.of(); // what could not be read may be without it, too
-        }
-        List<Unit> others = fleet.units().stream()
-                .filter(unit -> unit != of && !unit.draft())
-                .toList();
-        List<Unit> sisters = others.stream()
-                .filter(unit -> unit.facts().get(Unit.BODY) == of.facts().get(Unit.BODY))
-                .toList();
-        return fleet.roles().stream()
-                .map(Role::id)
-                .filter(role -> !of.holds(role) && belongs(role, of))
-                .filter(role -> sisters.size() >= SISTERS && sisters.stream().allMatch(it -> it.holds(role))
-                        || others.size() >= OTHERS && others.stream().allMatch(it -> it.holds(role)));
+    private static Stream<String> custom(CheckedCoach coach) {
+        Fleet fleet = coach.coach().fleet();
+        return fleet.customs().missing(coach.unit(), fleet.roles()).stream()
+                .filter(role -> belongs(role, coach.coach()));
     }
 
-    private static boolean belongs(String role, Unit unit) {
-        List<String> features = unit.equipment().belongsTo(role);
-        return features.isEmpty() || features.stream().anyMatch(unit.features()::contains);
+    private static boolean belongs(String role, Coach coach) {
+        List<String> features = coach.unit().equipment().belongsTo(role);
+        return features.isEmpty() || features.stream().anyMatch(coach.features()::contains);
     }
 
     /** Roles that nothing has, each with the first script in which a step falls away for that. */
     private static Map<String, String> fallen(CheckedCoach coach) {
         Map<String, String> fallen = new TreeMap<>();
-        for (Script script : coach.library().of(coach.unit(), coach.coach().features())) {
+        for (Script script : coach.library().of(coach.unit())) {
             if (script.whose().shared()) {
                 script.once("", (it, nothing) -> GuardedSteps.in(it)).stream()
                         .filter(guarded -> guarded.around().stream().allMatch(it -> it.takenOn(coach.coach())))
                         .filter(guarded -> !guarded.guard().takenOn(coach.coach()))
                         .flatMap(guarded -> guarded.guard().role().stream())
-                        .filter(role -> belongs(role, coach.unit()))
+                        .filter(role -> belongs(role, coach.coach()))
                         .forEach(role -> fallen.putIfAbsent(role, script.id()));
             }
         }
