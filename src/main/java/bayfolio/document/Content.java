@@ -542,7 +542,9 @@ public sealed interface Content extends Node {
                     && stamp.equals(form.stamp)
                     && title.equals(form.title)
                     && calculator.question().equals(form.calculator.question())
-                    && CalculatorFields.of(calculator).equals(CalculatorFields.of(form.calculator));
+                    && CalculatorFields.of(calculator).equals(CalculatorFields.of(form.calculator))
+                    && Stream.of(Begin.values())
+                            .allMatch(begin -> calculator.fields(begin).equals(form.calculator.fields(begin)));
         }
 
         @Override

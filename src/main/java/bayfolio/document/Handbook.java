@@ -45,7 +45,8 @@ public final class Handbook {
             return name.equals(other.name)
                     && number.equals(other.number)
                     && kind.equals(other.kind)
-                    && photo.map(Photo::id).equals(other.photo.map(Photo::id));
+                    && photo.map(Photo::id).equals(other.photo.map(Photo::id))
+                    && photo.map(Photo::alt).equals(other.photo.map(Photo::alt));
         }
     }
 

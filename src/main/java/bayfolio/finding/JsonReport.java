@@ -26,7 +26,8 @@ public final class JsonReport {
         return Hidden.escaped(GSON.toJson(report)) + "\n";
     }
 
-    private static JsonObject json(Finding finding) {
+    /** One of them. */
+    static JsonObject json(Finding finding) {
         JsonObject json = new JsonObject();
         json.addProperty("code", finding.code());
         json.addProperty("severity", finding.severity().word());

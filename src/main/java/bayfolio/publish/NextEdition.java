@@ -76,7 +76,8 @@ final class NextEdition implements AutoCloseable {
     private void write(
             String name, String made, Part.Found found, Map<String, byte[]> files, Map<String, Part.File> stay)
             throws IOException {
-        SortedMap<String, Part.File> was = last(name).map(Part::files).orElseGet(TreeMap::new);
+        Optional<Part> last = last(name);
+        SortedMap<String, Part.File> was = last.map(Part::files).orElseGet(TreeMap::new);
         Part part = Part.of(name, made, found, files, now);
         SortedMap<String, Part.File> all = new TreeMap<>(stay);
         part.files().forEach((path, file) -> {
@@ -84,7 +85,7 @@ final class NextEdition implements AutoCloseable {
             all.put(path, old != null && old.holds(file) ? old : file);
         });
         Part next = new Part(name, made, found, all);
-        if (!last(name).equals(Optional.of(next))) {
+        if (!last.equals(Optional.of(next))) {
             isNew.set(true);
         }
         next.write(edition.list(name));
@@ -117,12 +118,16 @@ final class NextEdition implements AutoCloseable {
         write(Part.SHARED, "", Part.Found.NOTHING, files, stay);
     }
 
-    /** A part with the files that were published last. */
-    void keep(Part part) throws IOException {
-        if (!last(part.name()).equals(Optional.of(part))) {
+    /**
+     * A part with the files that were published last.
+     *
+     * @param found in the coach
+     */
+    void keep(Part last, Part.Found found) {
+        if (!last.found().equals(found)) {
             isNew.set(true);
         }
-        kept.put(part.name(), part.found());
+        kept.put(last.name(), found);
     }
 
     /** Whether it differs from the last one; once all parts were written or kept. */

@@ -157,6 +157,9 @@ final class OutputFolder implements AutoCloseable {
             try (Stream<Path> all = Files.list(inside)) {
                 entries = all.toList();
             }
+            if (entries.isEmpty() && !new Known(named).holdsFolder(root)) {
+                throw foreign(there);
+            }
             Queue<Path> others = new ConcurrentLinkedQueue<>();
             Workers.each(entries, entry -> foreign(entry, inside, root, named).ifPresent(others::add));
             Optional<Path> foreign = others.stream().min(Comparator.naturalOrder());

@@ -74,7 +74,7 @@ final class Site {
             Optional<Part> last = next.last(coach);
             if (unit == null) {
                 if (last.isPresent()) {
-                    keep(last.get());
+                    keep(last.get(), last.get().found());
                 }
                 return;
             }
@@ -83,7 +83,7 @@ final class Site {
             String key = inputs.ofFiles(unit, check.library(), wanted);
             Optional<Part> stays = last.filter(part -> isAsItWas(part, key));
             if (stays.isPresent()) {
-                keep(stays.get().with(now));
+                keep(stays.get(), now);
             } else {
                 changed.put(unit, key);
             }
@@ -133,8 +133,8 @@ final class Site {
         idle.add(outputs);
     }
 
-    private void keep(Part part) throws IOException {
-        next.keep(part);
+    private void keep(Part part, Part.Found found) {
+        next.keep(part, found);
         List<Output> outputs = taken();
         listed(part.name(), outputs, next::read);
         idle.add(outputs);
