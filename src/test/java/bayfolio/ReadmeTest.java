@@ -2,7 +2,6 @@ package bayfolio;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bayfolio.cli.Bayfolio;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -31,7 +30,7 @@ final class ReadmeTest {
         Files.copy(Path.of("units/fleet.yaml"), fleet.resolve("units/fleet.yaml"));
         Path unit = fleet.resolve("units/sanderling/unit.yaml");
         Files.delete(unit.getParent());
-        assertThat(Bayfolio.run(
+        assertThat(Folders.run(
                         new PrintWriter(new StringWriter()),
                         new PrintWriter(err),
                         "add",
@@ -93,7 +92,7 @@ final class ReadmeTest {
     }
 
     private int run(String command) {
-        return Bayfolio.run(new PrintWriter(out), new PrintWriter(err), command, "--fleet", fleet.toString());
+        return Folders.run(new PrintWriter(out), new PrintWriter(err), command, "--fleet", fleet.toString());
     }
 
     private static List<String> blocks(String language) throws IOException {

@@ -99,7 +99,7 @@ final class AddCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "Name the coach to be added, or the fleet with --fleet-name; one of them.");
         }
-        Folder folder = new Folder(fleet.root);
+        Folder folder = fleet.folder();
         PrintWriter out = spec.commandLine().getOut();
         try {
             if (fleetName.isPresent()) {

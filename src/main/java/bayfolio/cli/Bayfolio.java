@@ -1,6 +1,7 @@
 package bayfolio.cli;
 
 import bayfolio.publish.PublishException;
+import bayfolio.read.Folder;
 import bayfolio.render.theme.UnknownThemeException;
 import bayfolio.source.Hidden;
 import bayfolio.survey.TakeException;
@@ -13,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.concurrent.CompletionException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -51,6 +53,17 @@ public final class Bayfolio implements Runnable {
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
     private CommandSpec spec;
 
+    private final Folder read;
+
+    private Bayfolio(Folder read) {
+        this.read = read;
+    }
+
+    /** What was read before; what a fleet has in common with it need not be read anew. */
+    Folder read() {
+        return read;
+    }
+
     /** Runs a command and gives its exit code. */
     public static int run(String... words) {
         PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), true);
@@ -59,7 +72,12 @@ public final class Bayfolio implements Runnable {
     }
 
     public static int run(PrintWriter out, PrintWriter err, String... words) {
-        CommandLine line = new CommandLine(new Bayfolio());
+        return run(new Folder(Path.of("")), out, err, words);
+    }
+
+    /** @param read of one command after the other, what is the same for the next */
+    public static int run(Folder read, PrintWriter out, PrintWriter err, String... words) {
+        CommandLine line = new CommandLine(new Bayfolio(read));
         line.setOut(out).setErr(err).setCaseInsensitiveEnumValuesAllowed(true);
         line.setExecutionExceptionHandler((exception, command, parsed) -> {
             err.println(Hidden.visible(sentence(exception)));

@@ -49,7 +49,7 @@ final class ConfirmCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Folder folder = new Folder(coach.root);
+        Folder folder = coach.folder();
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         List<Finding> findings = new ArrayList<>();

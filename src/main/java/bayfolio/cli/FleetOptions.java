@@ -7,10 +7,8 @@ import bayfolio.read.FleetReader;
 import bayfolio.render.theme.Theme;
 import java.io.IOException;
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** What every command about a fleet takes. */
 final class FleetOptions extends FolderOptions {
@@ -23,14 +21,20 @@ final class FleetOptions extends FolderOptions {
     @Option(names = "--strict", description = "Let warnings stop, as errors do.")
     boolean strict;
 
-    @Spec(Spec.Target.MIXEE)
-    @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
-    private CommandSpec spec;
-
     /** Reads and checks the whole fleet, since coaches share procedures. */
     Check check(Theme loaded) throws IOException {
+        return check(loaded, reading -> Check.Known.NOTHING);
+    }
+
+    /** The same, where something is known of some coaches already. */
+    Check check(Theme loaded, Knowing knowing) throws IOException {
         FleetReader.Reading reading = read();
-        return Check.of(reading.fleet(), reading.library(), loaded.catalogs(), reading.findings());
+        return Check.of(reading.fleet(), reading.library(), loaded.catalogs(), reading.findings(), knowing.of(reading));
+    }
+
+    /** What is known of a fleet that was read. */
+    interface Knowing {
+        Check.Known of(FleetReader.Reading reading) throws IOException;
     }
 
     /** Reads the whole fleet, as of the day that was asked for. */

@@ -1,7 +1,11 @@
 package bayfolio.cli;
 
+import bayfolio.read.Folder;
+import bayfolio.source.Lazy;
 import java.nio.file.Path;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** Where a fleet is. */
 class FleetRoot {
@@ -11,4 +15,16 @@ class FleetRoot {
             defaultValue = ".",
             description = "The fleet folder, which holds `units`; the current one where left out.")
     Path root = Path.of(".");
+
+    @Spec(Spec.Target.MIXEE)
+    @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
+    CommandSpec spec;
+
+    private final Lazy<Folder> folder =
+            new Lazy<>(() -> ((Bayfolio) spec.root().userObject()).read().at(root));
+
+    /** The folder; what is read of it is kept for the next reading of the same command. */
+    Folder folder() {
+        return folder.get();
+    }
 }

@@ -2,11 +2,8 @@ package bayfolio.cli;
 
 import bayfolio.model.Fleet;
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.theme.UnknownThemeException;
-import bayfolio.source.Lazy;
-import bayfolio.source.SourceFile;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -14,10 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** What every command takes that reads a fleet folder. */
 class FolderOptions extends FleetRoot {
@@ -35,18 +30,6 @@ class FolderOptions extends FleetRoot {
                     + "the newest day in the fleet's own files where left out.")
     Optional<String> asOf = Optional.empty();
 
-    @Spec(Spec.Target.MIXEE)
-    @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
-    private CommandSpec spec;
-
-    /** What is read of it is kept for the next reading of the same command. */
-    private final Lazy<Folder> folder = new Lazy<>(() -> new Folder(root));
-
-    /** A file that was read, by its path as findings name it. */
-    Optional<SourceFile> file(String path) {
-        return folder.get().named(path);
-    }
-
     Theme theme() throws IOException, UnknownThemeException {
         return Theme.load(root, theme);
     }
@@ -57,7 +40,7 @@ class FolderOptions extends FleetRoot {
      * @param units ids of coaches that the call names; each must be one of the fleet
      */
     FleetReader.Reading read(List<String> units) throws IOException {
-        FleetReader.Reading reading = FleetReader.read(folder.get());
+        FleetReader.Reading reading = FleetReader.read(folder());
         // A coach is known by its folder, even while its description is broken.
         Set<String> known = new TreeSet<>(reading.folders());
         reading.fleet().units().forEach(unit -> known.add(unit.id()));

@@ -3,19 +3,13 @@ package bayfolio.cli;
 import bayfolio.finding.NearNames;
 import bayfolio.read.Folder;
 import java.util.List;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** What commands about one coach take. */
 final class OneCoach extends FleetRoot {
     @Parameters(index = "0", paramLabel = "COACH", description = "The id of the coach, the name of its folder.")
     private String coach = "";
-
-    @Spec(Spec.Target.MIXEE)
-    @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
-    private CommandSpec spec;
 
     /** The coach, if there is a folder of it. */
     String known(Folder folder) {

@@ -6,7 +6,6 @@ import bayfolio.finding.TextReport;
 import bayfolio.publish.FleetState;
 import bayfolio.publish.FoundBefore;
 import bayfolio.publish.Publisher;
-import bayfolio.read.FleetReader;
 import bayfolio.render.Printing;
 import bayfolio.render.print.Stock;
 import bayfolio.render.theme.Theme;
@@ -175,13 +174,9 @@ final class PublishCommand implements Callable<Integer> {
         FleetState state = FleetState.of(fleet.root);
         Theme theme = fleet.theme();
         Path folder = out.orElse(fleet.root.resolve("site-out"));
-        FleetReader.Reading reading = fleet.read();
-        Check check = Check.of(
-                reading.fleet(),
-                reading.library(),
-                theme.catalogs(),
-                reading.findings(),
-                fresh ? Check.Known.NOTHING : FoundBefore.in(folder, state, reading, fleet::file));
+        Check check = fleet.check(
+                theme,
+                reading -> fresh ? Check.Known.NOTHING : FoundBefore.in(folder, state, reading, fleet.folder()::named));
         Findings findings = check.findings();
         PrintWriter err = spec.commandLine().getErr();
         err.print(fleet.report(findings));

@@ -56,7 +56,7 @@ final class ShowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Folder folder = new Folder(coach.root);
+        Folder folder = coach.folder();
         List<Finding> findings = new ArrayList<>();
         Optional<Shown> shown = Shown.of(folder, coach.known(folder), findings::add);
         PrintWriter out = spec.commandLine().getOut();

@@ -1,7 +1,6 @@
 package bayfolio.cli;
 
 import bayfolio.read.FleetReader;
-import bayfolio.read.Folder;
 import bayfolio.source.Hidden;
 import bayfolio.survey.Take;
 import java.io.Console;
@@ -53,7 +52,7 @@ final class TakeCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        FleetReader.Reading reading = FleetReader.read(new Folder(fleet.root));
+        FleetReader.Reading reading = FleetReader.read(fleet.folder());
         Take take = Take.of(file, reading.fleet(), fleet.root, listed);
         out.print(Hidden.visible(take.difference()));
         out.flush();

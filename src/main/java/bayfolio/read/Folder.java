@@ -113,8 +113,7 @@ public final class Folder {
 
     /** What a reader makes of something, worked out anew only where something it asked for is not as it was. */
     <T> T read(Keeper.Reader<T> reader, String name, Consumer<Finding> findings) {
-        Folder at = now();
-        Keeper.Kept<T> kept = at.ask(keeper.wanted(reader, name));
+        Keeper.Kept<T> kept = now().ask(keeper.wanted(reader, name));
         kept.findings().forEach(findings);
         return kept.result();
     }

@@ -3,7 +3,7 @@ package bayfolio.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
-import bayfolio.cli.Bayfolio;
+import bayfolio.Folders;
 import com.sun.management.OperatingSystemMXBean;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -146,6 +146,6 @@ class HostileInputTest {
     }
 
     private int check(StringWriter out) {
-        return Bayfolio.run(new PrintWriter(out), new PrintWriter(out), "check", "--fleet", folder.toString());
+        return Folders.run(new PrintWriter(out), new PrintWriter(out), "check", "--fleet", folder.toString());
     }
 }

@@ -3,6 +3,7 @@ package bayfolio.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import com.google.gson.JsonParser;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -23,7 +24,7 @@ class AskCommandTest {
     private static Said run(String... words) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int exit = Bayfolio.run(new PrintWriter(out), new PrintWriter(err), words);
+        int exit = Folders.run(new PrintWriter(out), new PrintWriter(err), words);
         return new Said(exit, out.toString(), err.toString().replace("\r\n", "\n"));
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import bayfolio.DemoFleet;
+import bayfolio.Folders;
 import bayfolio.Jvm;
 import bayfolio.Main;
 import com.google.gson.JsonArray;
@@ -627,7 +628,7 @@ class CommandTest {
     private static Said run(String... words) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int exit = Bayfolio.run(new PrintWriter(out), new PrintWriter(err), words);
+        int exit = Folders.run(new PrintWriter(out), new PrintWriter(err), words);
         return new Said(exit, lines(out), lines(err));
     }
 

@@ -2,6 +2,7 @@ package bayfolio.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.Folders;
 import bayfolio.read.FleetReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -58,7 +59,7 @@ class SistersCommandsTest {
         StringWriter errors = new StringWriter();
         List<String> all = new ArrayList<>(List.of(words));
         all.addAll(List.of("--fleet", folder.toString()));
-        assertThat(Bayfolio.run(new PrintWriter(out), new PrintWriter(errors), all.toArray(String[]::new)))
+        assertThat(Folders.run(new PrintWriter(out), new PrintWriter(errors), all.toArray(String[]::new)))
                 .as(errors.toString())
                 .isEqualTo(exit);
         err = errors.toString();

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
 import bayfolio.DemoFleet;
-import bayfolio.cli.Bayfolio;
+import bayfolio.Folders;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -92,7 +92,7 @@ class GoldenFleetTest {
 
     private static int run(StringWriter said, String... words) {
         PrintWriter writer = new PrintWriter(said);
-        return Bayfolio.run(writer, writer, words);
+        return Folders.run(writer, writer, words);
     }
 
     /** Writes the findings and those pages that are expected already, as far as they differ. */

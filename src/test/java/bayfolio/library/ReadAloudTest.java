@@ -3,7 +3,7 @@ package bayfolio.library;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
-import bayfolio.cli.Bayfolio;
+import bayfolio.Folders;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -58,7 +58,7 @@ final class ReadAloudTest {
         for (String fleet : List.of("small-clean", "after-a-refit")) {
             Path out = folder.resolve(fleet);
             StringWriter said = new StringWriter();
-            Bayfolio.run(
+            Folders.run(
                     new PrintWriter(said),
                     new PrintWriter(said),
                     "publish",

@@ -1,7 +1,7 @@
 package bayfolio.publish;
 
 import bayfolio.DemoFleet;
-import bayfolio.cli.Bayfolio;
+import bayfolio.Folders;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -35,7 +35,7 @@ record GermanFleet(Path folder) {
     /** What a command says of it. */
     String said(String... words) {
         StringWriter said = new StringWriter();
-        Bayfolio.run(new PrintWriter(said), new PrintWriter(said), words);
+        Folders.run(new PrintWriter(said), new PrintWriter(said), words);
         return said.toString();
     }
 

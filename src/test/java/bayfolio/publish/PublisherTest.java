@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bayfolio.DemoFleet;
-import bayfolio.cli.Bayfolio;
+import bayfolio.Folders;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -162,16 +162,7 @@ class PublisherTest {
 
     @Test
     void aTextForStaffThatARenterReadsIsStopped(@TempDir Path folder) throws Exception {
-        Path fleet = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
-        replace(
-                fleet.resolve("units/plover/unit.yaml"),
-                "The tap is shut by turning it left.",
-                "The lock of L1 was changed after the spring fair.");
-
-        assertRefused(
-                DemoFleet.of(fleet),
-                folder.resolve("out"),
-                "  plover/switch/pump.html: a text for staff stands on it: `The lock of L1 was changed after the spring fair.`");
+        assertLockIsStopped(DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet")), folder);
     }
 
     /** What somebody typed for the wrong coach. */
@@ -182,6 +173,11 @@ class PublisherTest {
                 fleet.resolve("units/plover/unit.yaml"),
                 "The lock of L1 was changed after the spring fair.",
                 "The safe of this one is behind the seat.");
+        assertLockIsStopped(fleet, folder);
+    }
+
+    /** Typed where a renter reads it. */
+    private void assertLockIsStopped(Path fleet, Path folder) throws Exception {
         replace(
                 fleet.resolve("units/plover/unit.yaml"),
                 "The tap is shut by turning it left.",
@@ -380,9 +376,9 @@ class PublisherTest {
             folder.resolve("out").toString()
         };
 
-        int without = Bayfolio.run(new PrintWriter(new StringWriter()), new PrintWriter(err), publish);
+        int without = Folders.run(new PrintWriter(new StringWriter()), new PrintWriter(err), publish);
         DemoFleet.write(fleet.resolve("themes/harbor/words-de.properties"), "page.words=Unsere W\u00f6rter\n");
-        int with = Bayfolio.run(new PrintWriter(new StringWriter()), new PrintWriter(err), publish);
+        int with = Folders.run(new PrintWriter(new StringWriter()), new PrintWriter(err), publish);
 
         assertThat(without).isEqualTo(1);
         assertThat(err.toString()).contains("[language-without-words]");
@@ -411,7 +407,7 @@ class PublisherTest {
         replace(fleet.resolve("units/plover/unit.yaml"), "about: pump", "about: pumps");
 
         StringWriter err = new StringWriter();
-        int exit = Bayfolio.run(
+        int exit = Folders.run(
                 new PrintWriter(new StringWriter()),
                 new PrintWriter(err),
                 "publish",

@@ -1,7 +1,7 @@
 package bayfolio.publish;
 
 import bayfolio.DemoFleet;
-import bayfolio.cli.Bayfolio;
+import bayfolio.Folders;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -43,7 +43,7 @@ public final class SmallFleet {
                 List.of("publish", "--fleet", fleet.toString(), "--out", out.toString(), "--only", "web"));
         all.addAll(List.of(words));
         PrintWriter said = new PrintWriter(new StringWriter());
-        return Bayfolio.run(said, said, all.toArray(String[]::new));
+        return Folders.run(said, said, all.toArray(String[]::new));
     }
 
     private static byte[] named(byte[] file, String coach) {

@@ -72,7 +72,7 @@ import org.junit.jupiter.api.Test;
  */
 final class MutationTest {
     /** Of one class of faults, to be done within minutes. */
-    private static final int MOST = 40;
+    private static final int MOST = 120;
 
     private static final Path ROOT = Path.of(".");
     private static final Pattern REFERENCE = Pattern.compile("\\]\\(([a-z-]+):(\\{\\{[a-z.-]+\\}\\}|[a-z0-9-]+)\\)");

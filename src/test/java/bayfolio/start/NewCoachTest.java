@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bayfolio.DemoFleet;
 import bayfolio.Folders;
-import bayfolio.cli.Bayfolio;
 import bayfolio.finding.Finding;
 import bayfolio.read.SisterFleet;
 import java.io.PrintWriter;
@@ -115,7 +114,7 @@ class NewCoachTest {
     }
 
     private static int run(StringWriter err, String... words) {
-        return Bayfolio.run(new PrintWriter(new StringWriter()), new PrintWriter(err), words);
+        return Folders.run(new PrintWriter(new StringWriter()), new PrintWriter(err), words);
     }
 
     private static List<Finding> errors(Path root) throws Exception {

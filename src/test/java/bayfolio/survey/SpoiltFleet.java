@@ -1,6 +1,6 @@
 package bayfolio.survey;
 
-import bayfolio.cli.Bayfolio;
+import bayfolio.Folders;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -53,7 +53,7 @@ public record SpoiltFleet(Path root) {
     public Said run(String... words) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int exit = Bayfolio.run(new PrintWriter(out), new PrintWriter(err), words);
+        int exit = Folders.run(new PrintWriter(out), new PrintWriter(err), words);
         return new Said(exit, out.toString(), err.toString());
     }
 }
