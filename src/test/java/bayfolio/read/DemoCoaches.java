@@ -32,7 +32,7 @@ import java.util.function.Consumer;
  * by which dates are judged stays that of the whole fleet.
  */
 final class DemoCoaches {
-    private static final Lists LISTS = Lists.of(Folders.at(Path.of(".")));
+    static final Lists LISTS = Lists.of(Folders.at(Path.of(".")));
 
     private final FleetReader.Reading reading;
     private final Catalogs screen;

@@ -105,7 +105,7 @@ final class RenameTest {
     }
 
     private static List<Finding> check(SourceFile file) {
-        Unit renamed = Resolved.of(Folders.at(Path.of(".")), file, Lists.of(Folders.at(Path.of("."))), finding -> {
+        Unit renamed = Resolved.of(Folders.at(Path.of(".")), file, DemoCoaches.LISTS, finding -> {
                     throw new AssertionError(finding);
                 })
                 .flatMap(Resolved::unit)
