@@ -1,6 +1,7 @@
 package bayfolio.publish;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bayfolio.DemoFleet;
 import bayfolio.Folders;
@@ -174,6 +175,29 @@ class IncrementalTest {
             assertThat(known(fleet, out)).as(spoilt).doesNotContain("knot");
         }
         assertThat(told(fleet, out)).isEqualTo(first);
+    }
+
+    /** What another version wrote is made again; where the list is cut off, nobody knows whose the files are. */
+    @Test
+    void aListOfAnotherVersionIsMadeAgainAndOneThatIsCutOffIsTold() throws Exception {
+        Path fleet = fleet();
+        Path out = folder.resolve("out");
+        publish(fleet, out, false);
+        Map<String, String> first = DemoFleet.bytes(out.resolve("web"));
+        Path list = out.resolve(".editions/current/parts/knot.txt");
+        String whole = Files.readString(list);
+        Files.writeString(list, whole.replaceFirst("(?m)^made .*$", "made 0"));
+        assertThat(publish(fleet, out, false)).contains("knot");
+        assertThat(DemoFleet.bytes(out.resolve("web"))).isEqualTo(first);
+
+        list = out.resolve(".editions/current/parts/knot.txt");
+        for (String cut : List.of(whole.substring(0, whole.length() / 2), "")) {
+            Files.writeString(list, cut);
+            assertThatThrownBy(() -> publish(fleet, out, false))
+                    .isInstanceOf(PublishException.class)
+                    .hasMessageMatching("`.*/(?i:knot)/.*` was not written by this program, or was changed since;.*");
+            assertThat(DemoFleet.bytes(out.resolve("web"))).isEqualTo(first);
+        }
     }
 
     /** One of its coaches says a place in a note. */
