@@ -1,5 +1,6 @@
 package bayfolio.cli;
 
+import bayfolio.issue.IssueException;
 import bayfolio.publish.PublishException;
 import bayfolio.read.Folder;
 import bayfolio.render.theme.UnknownThemeException;
@@ -37,7 +38,9 @@ import picocli.CommandLine.Spec;
             AskCommand.class,
             SurveyCommand.class,
             TakeCommand.class,
-            TextsCommand.class
+            TextsCommand.class,
+            IssueCommand.class,
+            ChangesCommand.class
         },
         mixinStandardHelpOptions = true,
         version = "bayfolio 0.1.0",
@@ -123,7 +126,8 @@ public final class Bayfolio implements Runnable {
         }
         if (exception instanceof UnknownThemeException
                 || exception instanceof PublishException
-                || exception instanceof TakeException) {
+                || exception instanceof TakeException
+                || exception instanceof IssueException) {
             return message;
         }
         if (exception instanceof NoSuchFileException) {

@@ -1,0 +1,104 @@
+package bayfolio.edition;
+
+import bayfolio.finding.Finding;
+import bayfolio.read.Folder;
+import bayfolio.source.Place;
+import bayfolio.source.SourceFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The editions of one coach, which are read when they are asked for: each is large. */
+public final class Editions {
+    /** In the folder of the coach. */
+    public static final String FOLDER = "editions";
+
+    private static final Pattern NAME = Pattern.compile("([1-9][0-9]{0,5})\\.json");
+
+    private final Folder folder;
+    private final String unit;
+    private final TreeSet<Integer> numbers;
+
+    private Editions(Folder folder, String unit, TreeSet<Integer> numbers) {
+        this.folder = folder;
+        this.unit = unit;
+        this.numbers = numbers;
+    }
+
+    /**
+     * @param findings of files that are no editions, and of numbers that are missing
+     */
+    public static Editions of(Folder folder, String unit, Consumer<Finding> findings) {
+        TreeSet<Integer> numbers = new TreeSet<>();
+        for (String file : folder.files(in(unit), "")) {
+            Matcher name = NAME.matcher(file);
+            if (name.matches()) {
+                numbers.add(Integer.parseInt(name.group(1)));
+            } else if (file.endsWith(".json")) {
+                findings.accept(Finding.error(
+                                "edition-misplaced",
+                                Place.whole(new SourceFile(in(unit) + "/" + file, "")),
+                                "the name of the file is no number of an edition, such as `1.json`")
+                        .mend("Move it out of this folder, in which `issue` alone writes."));
+            }
+        }
+        int before = 0;
+        for (int number : numbers) {
+            if (number != before + 1) {
+                findings.accept(Finding.error(
+                                "edition-missing",
+                                Place.whole(new SourceFile(path(unit, number), "")),
+                                "edition " + (before + 1) + " of `" + unit + "`, which came before it, is missing")
+                        .mend("Take it back from version control; no number is given twice."));
+            }
+            before = number;
+        }
+        return new Editions(folder, unit, numbers);
+    }
+
+    private static String in(String unit) {
+        return "units/" + unit + "/" + FOLDER;
+    }
+
+    /** Where an edition is, or will be. */
+    public static String path(String unit, int number) {
+        return in(unit) + "/" + number + ".json";
+    }
+
+    /** In their order. */
+    public List<Integer> numbers() {
+        return List.copyOf(numbers);
+    }
+
+    /** The number of the last one; 0 where there is none. */
+    public int last() {
+        return numbers.isEmpty() ? 0 : numbers.last();
+    }
+
+    /** Empty where there is none of that number, or it could not be read, which is told. */
+    public Optional<Edition> read(int number, Consumer<Finding> findings) {
+        return numbers.contains(number)
+                ? text(path(unit, number), findings).flatMap(file -> EditionFile.read(file, unit, number, findings))
+                : Optional.empty();
+    }
+
+    /** Past the limit that files of writers have: a program wrote it, and has to read it whole. */
+    private Optional<SourceFile> text(String path, Consumer<Finding> findings) {
+        try {
+            return Optional.of(
+                    new SourceFile(path, Files.readString(folder.root().resolve(path))));
+        } catch (IOException e) {
+            findings.accept(Finding.error(
+                            "edition-unreadable",
+                            Place.whole(new SourceFile(path, "")),
+                            "the file cannot be read as text")
+                    .mend(EditionFile.RESTORE));
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package bayfolio.edition;
+
+import java.util.List;
+
+/**
+ * A part of a handbook as an edition keeps it: its own words, those of its parts not among them.
+ *
+ * @param id its lasting name: {@code compartment/l4#facts.plate}
+ * @param page the page that it stands on, whose name its own need not begin with: entries of an index keep theirs
+ * @param around the id of the part that it is in; empty for a page
+ * @param text all that is read, with a space between
+ * @param links what its words lead to, as in {@code switch:pump-switch}
+ * @param from what it came from: {@code fact:switch/pump-switch/plate}
+ * @param forStaff whether renters never see it
+ */
+record Part(
+        String id,
+        String page,
+        String around,
+        Sort sort,
+        String text,
+        List<String> links,
+        List<String> from,
+        boolean forStaff) {
+    /** What readers would call it. */
+    enum Sort {
+        PAGE,
+        SECTION,
+        STEP,
+        HAZARD,
+        /** A list or a field that only leads somewhere. */
+        POINTER,
+        TEXT
+    }
+
+    Part {
+        links = List.copyOf(links);
+        from = List.copyOf(from);
+    }
+
+    boolean reads(Part other) {
+        return text.equals(other.text) && links.equals(other.links);
+    }
+}

@@ -1,0 +1,80 @@
+package bayfolio.issue;
+
+import bayfolio.edition.Change;
+import bayfolio.edition.Changed;
+import bayfolio.fact.Type;
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonPrimitive;
+import java.lang.reflect.RecordComponent;
+import java.util.List;
+import java.util.Locale;
+
+/** Changes for programs: an object each, its kind and fields named as the records that declare them. */
+public final class ChangeJson {
+    private static final Gson GSON =
+            new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
+
+    private ChangeJson() {}
+
+    /** @param from the number of an edition, or {@code now} */
+    public static JsonObject of(String coach, String from, String to, List<Changed> changes) {
+        JsonObject all = new JsonObject();
+        all.addProperty("unit", coach);
+        all.addProperty("from", from);
+        all.addProperty("to", to);
+        JsonArray list = new JsonArray();
+        changes.forEach(changed -> list.add(of(changed)));
+        all.add("changes", list);
+        return all;
+    }
+
+    public static String text(JsonElement json) {
+        return GSON.toJson(json) + "\n";
+    }
+
+    private static JsonObject of(Changed changed) {
+        JsonObject json = new JsonObject();
+        json.addProperty("kind", words(changed.change().getClass().getSimpleName()));
+        json.addProperty("technical", changed.technical());
+        json.addProperty("for-staff", changed.forStaff());
+        fields(changed.change()).entrySet().forEach(field -> json.add(field.getKey(), field.getValue()));
+        json.add("pages", value(List.copyOf(changed.pages())));
+        json.add("parts", value(List.copyOf(changed.parts())));
+        return json;
+    }
+
+    private static JsonObject fields(Object record) {
+        JsonObject json = new JsonObject();
+        for (RecordComponent component : record.getClass().getRecordComponents()) {
+            try {
+                json.add(
+                        words(component.getName()),
+                        value(component.getAccessor().invoke(record)));
+            } catch (ReflectiveOperationException e) {
+                throw new IllegalStateException("every change is a public record", e);
+            }
+        }
+        return json;
+    }
+
+    private static JsonElement value(Object value) {
+        if (value instanceof List<?> list) {
+            JsonArray array = new JsonArray();
+            list.forEach(each -> array.add(value(each)));
+            return array;
+        } else if (value instanceof Change.Thing || value instanceof Change.Value) {
+            return fields(value);
+        } else if (value instanceof Enum<?> word) {
+            return new JsonPrimitive(Type.word(word));
+        }
+        return new JsonPrimitive(String.valueOf(value));
+    }
+
+    private static String words(String camel) {
+        return camel.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
+    }
+}

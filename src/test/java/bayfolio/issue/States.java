@@ -1,0 +1,58 @@
+package bayfolio.issue;
+
+import bayfolio.DemoFleet;
+import bayfolio.Folders;
+import bayfolio.catalog.Catalogs;
+import bayfolio.check.Check;
+import bayfolio.read.FleetReader;
+import bayfolio.render.theme.Theme;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** States of coaches as tests compare them. */
+final class States {
+    private static final Catalogs WORDS = words();
+
+    private States() {}
+
+    private static Catalogs words() {
+        try {
+            return Theme.load(Path.of(""), Theme.BUILT_IN).catalogs();
+        } catch (Exception e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** A coach of a fleet folder; only that one is looked at. */
+    static Now now(Path root, String coach) {
+        return ifRead(root, coach).orElseThrow();
+    }
+
+    /** The same; empty where its file says nothing that can be read. */
+    static Optional<Now> ifRead(Path root, String coach) {
+        FleetReader.Reading reading = FleetReader.read(Folders.at(root));
+        return reading.fleet().units().stream()
+                .filter(it -> it.id().equals(coach))
+                .findFirst()
+                .map(unit -> Now.of(
+                        Check.of(
+                                reading.fleet(),
+                                reading.library(),
+                                WORDS,
+                                reading.findings(),
+                                List.of(unit),
+                                filled -> {}),
+                        unit));
+    }
+
+    /** The files of the demo fleet in a folder of their own. */
+    static Path copy(Path to) throws IOException {
+        for (Map.Entry<String, byte[]> file : DemoFleet.files(Path.of("units")).entrySet()) {
+            DemoFleet.write(to.resolve("units").resolve(file.getKey()), file.getValue());
+        }
+        return to;
+    }
+}
