@@ -66,7 +66,9 @@ final class ReadAloudTest {
                     "--only=web",
                     "--fleet",
                     // Its addresses are written down in the fleet.
-                    DemoFleet.copy(Path.of("src/test/resources/golden", fleet, "fleet"), folder.resolve(fleet + "-fleet"))
+                    DemoFleet.copy(
+                                    Path.of("src/test/resources/golden", fleet, "fleet"),
+                                    folder.resolve(fleet + "-fleet"))
                             .toString(),
                     "--out",
                     out.toString());

@@ -36,8 +36,7 @@ class DemoLedgerTest {
             String path = page.startsWith("L/")
                     ? page + "/index.html"
                     : page.replaceFirst("^([^/]+)/home$", "$1/index") + ".html";
-            Set<String> its =
-                    places.computeIfAbsent((forStaff ? staff : web).resolve(path), it -> new TreeSet<>());
+            Set<String> its = places.computeIfAbsent((forStaff ? staff : web).resolve(path), it -> new TreeSet<>());
             if (address.contains("#")) {
                 its.add(address.replaceFirst(".*#", ""));
             }
