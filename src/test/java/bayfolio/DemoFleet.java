@@ -119,7 +119,13 @@ public record DemoFleet(Path root, Check check) {
         publish(
                 out,
                 new Publisher.Wanted(
-                        check.fleet().coaches(), List.of(), Set.of(Publisher.WEB), Printing.USUAL, true, coach -> {}));
+                        check.fleet().coaches(),
+                        List.of(),
+                        Set.of(Publisher.WEB),
+                        Printing.USUAL,
+                        true,
+                        false,
+                        coach -> {}));
     }
 
     /** @param ways some of {@link Publisher#ways} */

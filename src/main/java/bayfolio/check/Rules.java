@@ -97,6 +97,8 @@ import bayfolio.check.reference.ReservedName;
 import bayfolio.check.reference.ReservedPhone;
 import bayfolio.check.reference.RoleHeldTwice;
 import bayfolio.check.reference.SwitchFeedsItself;
+import bayfolio.check.reference.TakenOutInUse;
+import bayfolio.check.reference.TakenOutLeadsNowhere;
 import bayfolio.check.reference.TwinsDoNotAgree;
 import bayfolio.check.reference.UnknownCountry;
 import bayfolio.check.reference.UnknownReference;
@@ -163,6 +165,8 @@ public final class Rules {
     public static final List<FleetRule> OF_A_FLEET = List.of(
             new DuplicateId(),
             new FormerIdInUse(),
+            new TakenOutInUse(),
+            new TakenOutLeadsNowhere(),
             new ReservedName(),
             new UnknownSource(),
             new PhoneThatCannotBe(),
@@ -283,6 +287,8 @@ public final class Rules {
             new RoleHeldTwice(),
             new NamedTwice(),
             new FormerIdInUse(),
+            new TakenOutInUse(),
+            new TakenOutLeadsNowhere(),
             new TwinsDoNotAgree(),
             new SwitchFeedsItself(),
             new EmergencyLocked(),

@@ -158,6 +158,7 @@ final class PublishCommand implements Callable<Integer> {
                 only.isEmpty() ? Publisher.ways() : Set.copyOf(only),
                 new Printing(fleet.given(), stock, start),
                 fresh,
+                true,
                 coach -> {
                     // To somebody who waits, and to no log.
                     if (System.console() != null) {

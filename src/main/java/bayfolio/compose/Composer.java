@@ -36,17 +36,19 @@ public final class Composer {
                         new StagePages(view).pages(),
                         new ProcedurePage(view).pages(),
                         Stream.of(new WordsPage(view).page(), new TroublePage(view).page()),
+                        new TakenOutPages(view).pages(),
                         new StaffSheets(view).pages())
                 .flatMap(each -> each)
                 .collect(Collectors.toCollection(ArrayList::new));
         pages.addAll(new CardPages(view, List.copyOf(pages)).pages().toList());
         pages.addAll(new IndexPage(view, List.copyOf(pages)).pages().toList());
         return new Handbook(
-                coach.unit().id(),
-                cover(coach.unit(), coach.words()),
-                coach.words().language(),
-                parts(new Notices(view).on(noticed(explained(pages, coach), view))),
-                sketches);
+                        coach.unit().id(),
+                        cover(coach.unit(), coach.words()),
+                        coach.words().language(),
+                        parts(new Notices(view).on(noticed(explained(pages, coach), view))),
+                        sketches)
+                .formerly(new TakenOutPages(view).formerly(pages));
     }
 
     /** What tells a coach from others; where no picture was chosen, the first that everybody may see stands for it. */

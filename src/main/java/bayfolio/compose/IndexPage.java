@@ -115,6 +115,9 @@ final class IndexPage {
                         view.procedures().stream().flatMap(this::procedure),
                         view.coach().fleet().words().stream().flatMap(this::word),
                         pages.stream().flatMap(this::page),
+                        pages.stream()
+                                .filter(page -> page.kind() == PageKind.TAKEN_OUT)
+                                .map(this::takenOut),
                         page(HomePage.CALL, view.word("home.call"), Audience.EVERYBODY))
                 .flatMap(entries -> entries);
     }
@@ -143,6 +146,17 @@ final class IndexPage {
                                 word.facts().at()),
                         view.word("one.word")),
                 Stream.concat(word.british().stream(), word.facts().all(Word.ALSO).stream()));
+    }
+
+    /** Who looks for what is gone reads what became of it. */
+    private Content.LinkList.Entry takenOut(Page page) {
+        return new Content.LinkList.Entry(
+                list.child("taken-out-" + page.address().replace('/', '-'))
+                        .from(page.stamp().from())
+                        .seenBy(page.stamp().audience())
+                        .in(page.stamp().language()),
+                view.link(page.home(), page.title()),
+                view.word("taken-out"));
     }
 
     /** A page that stands for no thing, no text and no word: a list, a question, a place where one is. */

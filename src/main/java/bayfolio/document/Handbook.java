@@ -4,10 +4,13 @@ import bayfolio.model.Photo;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +30,7 @@ public final class Handbook {
     /** Of which it is what a reader sees. */
     private final Optional<Handbook> whole;
 
+    private final SortedMap<NodeId, NodeId> formerly;
     private final AddressBook addresses;
     private final Map<NodeId, Node> nodes = new HashMap<>();
 
@@ -63,7 +67,16 @@ public final class Handbook {
      * @throws IllegalArgumentException naming a link whose target has no home, or a name that is given twice
      */
     public Handbook(String unit, Cover cover, String language, List<Part> parts, Map<Target, List<Sketch>> sketches) {
-        this(unit, cover, language, parts, sketches, Optional.empty(), Optional.empty());
+        this(unit, cover, language, parts, sketches, Map.of(), Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * The same with names that pages and sections had before.
+     *
+     * @param old with the page or section that each leads on to, which is in it
+     */
+    public Handbook formerly(Map<NodeId, NodeId> old) {
+        return new Handbook(unit, cover, language, parts, sketches, old, reader, whole);
     }
 
     private Handbook(
@@ -72,6 +85,7 @@ public final class Handbook {
             String language,
             List<Part> parts,
             Map<Target, List<Sketch>> sketches,
+            Map<NodeId, NodeId> formerly,
             Optional<Audience> reader,
             Optional<Handbook> whole) {
         this.unit = unit;
@@ -88,6 +102,12 @@ public final class Handbook {
             }
         }
         nodes.values().forEach(this::complete);
+        this.formerly = new TreeMap<>(NodeId.ORDER);
+        formerly.forEach((old, home) -> {
+            if (nodes.containsKey(home) && !nodes.containsKey(old)) {
+                this.formerly.put(old, home);
+            }
+        });
         // What a reader sees nothing of is not drawn for him.
         this.sketches = sketches.entrySet().stream()
                 .filter(each -> reader.isEmpty() || addresses.of(each.getKey()).isPresent())
@@ -120,7 +140,7 @@ public final class Handbook {
             }
         }
         return new Handbook(
-                unit, cover, language, seen, sketches, Optional.of(reader), Optional.of(whole.orElse(this)));
+                unit, cover, language, seen, sketches, formerly, Optional.of(reader), Optional.of(whole.orElse(this)));
     }
 
     /** Whether readers get the same of both, but for what nobody is shown: what it was made of. */
@@ -128,6 +148,7 @@ public final class Handbook {
         return cover.reads(other.cover)
                 && language.equals(other.language)
                 && parts.equals(other.parts)
+                && formerly.equals(other.formerly)
                 && sketches.equals(other.sketches);
     }
 
@@ -180,6 +201,11 @@ public final class Handbook {
 
     public Optional<Node> find(NodeId id) {
         return Optional.ofNullable(nodes.get(id));
+    }
+
+    /** Names that pages and sections had before, with those that they have now. */
+    public SortedMap<NodeId, NodeId> formerly() {
+        return Collections.unmodifiableSortedMap(formerly);
     }
 
     /** Where a thing is, and how it looks. */

@@ -1,5 +1,6 @@
 package bayfolio.document;
 
+import java.util.Comparator;
 import java.util.regex.Pattern;
 
 /**
@@ -10,6 +11,9 @@ import java.util.regex.Pattern;
  * @param within the place on the page, its parts with dots between them: {@code facts.plate}; empty for the page itself
  */
 public record NodeId(String page, String within) {
+    /** By page, then by place. */
+    static final Comparator<NodeId> ORDER = Comparator.comparing(NodeId::page).thenComparing(NodeId::within);
+
     private static final Pattern PAGE = Pattern.compile("[a-z0-9-]+(?:/[a-z0-9-]+)?");
     private static final Pattern WITHIN = Pattern.compile("(?:[a-z0-9-]+(?:\\.[a-z0-9-]+)*)?");
 

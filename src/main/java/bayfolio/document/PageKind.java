@@ -4,6 +4,8 @@ import bayfolio.fact.Type;
 import bayfolio.prose.Target;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The kinds of pages that a handbook has: the one table by which pages are composed, addressed, linked and listed.
@@ -26,6 +28,8 @@ public enum PageKind {
     WORKED_OUT("coach", "worked-out"),
     QUESTION("coach", "worked-out", Many.MANY),
     ON_BOARD("coach", "on-board", "appliance", "item", "photo"),
+    /** It has the address of what it was. */
+    TAKEN_OUT("coach", "taken-out", Many.MANY),
     PROCEDURES("trip", "procedures"),
     STAGE("trip", "stage", Many.MANY),
     PROCEDURE("trip", "do", Many.MANY),
@@ -109,6 +113,51 @@ public enum PageKind {
             throw new IllegalStateException("there is one page of the kind " + Type.word(this));
         }
         return NodeId.of(name + "/" + id);
+    }
+
+    /** The kind of the page of an address: {@code do/fill-fresh-water}. */
+    static Optional<PageKind> of(String page) {
+        return Arrays.stream(values())
+                .filter(kind -> kind.many
+                        ? page.startsWith(kind.name + "/")
+                        : page.equals(kind.node().page()))
+                .findFirst();
+    }
+
+    /**
+     * Where readers are led when there is no such page any more: of those that the program makes, to a list or to the first
+     * page. Of a thing or a text the writer has to say what became of it.
+     */
+    Optional<PageKind> instead() {
+        return switch (this) {
+            case COMPARTMENT, TRAY, SWITCH, GAUGE, CONNECTION, FILM, PROCEDURE, GUIDE, TAKEN_OUT -> Optional.empty();
+            case QUESTION -> Optional.of(WORKED_OUT);
+            case STAGE -> Optional.of(PROCEDURES);
+            case LETTER -> Optional.of(INDEX);
+            case SYMPTOM -> Optional.of(TROUBLE_LIST);
+            default -> Optional.of(HOME);
+        };
+    }
+
+    /** What its page of that id is the home of, where that is a thing or a text. */
+    Optional<Target> thing(String id) {
+        return switch (this) {
+            case PROCEDURE, GUIDE -> Optional.of(new Target.OfProcedure(id));
+            case COMPARTMENT, TRAY, SWITCH, GAUGE, CONNECTION, FILM -> Optional.of(new Target.OfThing(name, id));
+            default -> Optional.empty();
+        };
+    }
+
+    /** The kind of the pages of things of a kind, or of texts: those of {@code switch}, of {@code procedure}. */
+    public static Optional<PageKind> pagesOf(String scheme) {
+        return switch (scheme) {
+            case "procedure" -> Optional.of(PROCEDURE);
+            case "trouble" -> Optional.of(GUIDE);
+            default ->
+                Stream.of(COMPARTMENT, TRAY, SWITCH, GAUGE, CONNECTION, FILM)
+                        .filter(kind -> kind.name.equals(scheme))
+                        .findFirst();
+        };
     }
 
     /** Names of those that every reader may be sent to, in the order of menus. */

@@ -70,5 +70,9 @@ public record FleetFacts(Facts facts) implements Described {
             "notices",
             Type.list(Type.nested(Notice.SHAPE)),
             "What is so meanwhile on all coaches, or on those of a recall; things go by their `roles`.");
+    public static final Key<List<Located<Left>>> LEFT = DRAFT.optional(
+            "left",
+            Type.list(Type.nested(Left.SHAPE)),
+            "Coaches that were in the fleet, so that the addresses of their pages stay.");
     public static final Shape<FleetFacts> SHAPE = DRAFT.done(FleetFacts::new);
 }

@@ -180,6 +180,10 @@ public final class Unit implements Described {
             "notices",
             Type.list(Type.nested(Notice.SHAPE)),
             "What is wrong meanwhile, or to be done. It stands first wherever that is used.");
+    public static final Key<List<Located<TakenOut>>> TAKEN_OUT = DRAFT.optional(
+            "taken-out",
+            Type.list(Type.nested(TakenOut.SHAPE)),
+            "What it had and has no more, so that the address of its page stays.");
     public static final Shape<Unit> SHAPE = DRAFT.ofEachCoach(
                     ID, NAME, NUMBER, MODEL, FORMERLY, REFITS, CHECKED_ON, CHECKED_BY, COUNTED)
             .done(Unit::new);

@@ -3,8 +3,10 @@ package bayfolio.publish;
 import bayfolio.check.Check;
 import bayfolio.check.CheckedCoach;
 import bayfolio.compose.Composer;
+import bayfolio.document.Addresses;
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
+import bayfolio.document.OldAddresses;
 import bayfolio.model.Unit;
 import bayfolio.model.Wording;
 import bayfolio.render.Media;
@@ -16,7 +18,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 
 /**
@@ -38,8 +42,14 @@ record CoachJob(
     /**
      * @param files by their paths below both roots
      * @param faults one sentence each, by what is wrong
+     * @param given what each reader gets addresses of
+     * @param lost pages that each reader got before, and that would be gone
      */
-    record Made(Map<String, byte[]> files, Map<Fault, List<String>> faults) {}
+    record Made(
+            Map<String, byte[]> files,
+            Map<Fault, List<String>> faults,
+            Map<Audience, Addresses> given,
+            Map<Audience, SortedSet<String>> lost) {}
 
     /** In the order in which they are told. */
     enum Fault {
@@ -64,40 +74,61 @@ record CoachJob(
         }
     }
 
-    /** @param outside gets the links that lead out of the files of a coach, of either copy */
-    Made run(Unit unit, Map<Audience, Audit.Outside> outside) throws IOException {
+    /**
+     * @param outside gets the links that lead out of the files of a coach, of either copy
+     * @param before what each reader was ever given
+     */
+    Made run(Unit unit, Map<Audience, Audit.Outside> outside, Map<Audience, Addresses> before) throws IOException {
         CheckedCoach coach = check.of(unit);
         Handbook whole = Composer.compose(coach);
         Handbook theirs = whole.seenBy(Audience.RENTERS);
         List<String> marked = Marks.of(theirs);
         if (!marked.isEmpty()) {
-            return new Made(Map.of(), Map.of(Fault.MARKED, marked));
+            return new Made(Map.of(), Map.of(Fault.MARKED, marked), Map.of(), Map.of());
         }
         Map<Fault, List<String>> faults = new EnumMap<>(Fault.class);
         Media media = Media.of(unit, root);
         Media seen = media.seenBy(unit, Audience.RENTERS);
-        Map<String, byte[]> renters = files(Audience.RENTERS, theirs, seen);
-        Map<String, byte[]> staff =
-                files(Audience.STAFF, whole.seenBy(Audience.STAFF), media.seenBy(unit, Audience.STAFF));
+        Handbook ofStaff = whole.seenBy(Audience.STAFF);
+        OldAddresses old = OldAddresses.of(theirs, of(before, Audience.RENTERS), Optional.of(ofStaff));
+        OldAddresses oldOfStaff = OldAddresses.of(ofStaff, of(before, Audience.STAFF), Optional.empty());
+        Map<String, byte[]> renters = files(Audience.RENTERS, theirs, seen, old);
+        Map<String, byte[]> staff = files(Audience.STAFF, ofStaff, media.seenBy(unit, Audience.STAFF), oldOfStaff);
         Map<String, byte[]> sources = sources(theirs, seen);
         Map<String, byte[]> read = new TreeMap<>(renters);
         read.putAll(sources); // what a file is made of is sooner read than the file
         faults.put(Fault.WRONG, Audit.of(read, staffTexts, outside(outside, Audience.RENTERS)));
-        faults.put(Fault.DISCLOSED, disclosed(coach, theirs, media, read));
+        faults.put(Fault.DISCLOSED, disclosed(coach, theirs, media, read, old));
         faults.put(Fault.WRONG_FOR_STAFF, Audit.of(staff, Phrases.NONE, outside(outside, Audience.STAFF)));
         Map<String, byte[]> both = new TreeMap<>();
         renters.forEach((path, bytes) -> both.put(OutputFolder.root(Audience.RENTERS) + path, bytes));
         staff.forEach((path, bytes) -> both.put(OutputFolder.root(Audience.STAFF) + path, bytes));
-        return new Made(both, faults);
+        return new Made(
+                both,
+                faults,
+                Map.of(Audience.RENTERS, given(theirs, old), Audience.STAFF, given(ofStaff, oldOfStaff)),
+                Map.of(Audience.RENTERS, old.lost(), Audience.STAFF, oldOfStaff.lost()));
+    }
+
+    /** A page that leads on has an address, too, also where nobody knows that it was ever there. */
+    private static Addresses given(Handbook handbook, OldAddresses old) {
+        Addresses now = Addresses.of(handbook);
+        SortedSet<String> nodes = new TreeSet<>(now.nodes());
+        nodes.addAll(old.pages().keySet());
+        return new Addresses(nodes, now.labels());
+    }
+
+    private static Addresses of(Map<Audience, Addresses> before, Audience reader) {
+        return Objects.requireNonNull(before.get(reader));
     }
 
     private static Audit.Outside outside(Map<Audience, Audit.Outside> outside, Audience reader) {
         return Objects.requireNonNull(outside.get(reader));
     }
 
-    private Map<String, byte[]> files(Audience reader, Handbook handbook, Media media) {
+    private Map<String, byte[]> files(Audience reader, Handbook handbook, Media media, OldAddresses old) {
         Map<String, byte[]> files = new TreeMap<>();
-        Output.Around around = new Output.Around(files, path -> last.apply(OutputFolder.root(reader) + path));
+        Output.Around around = new Output.Around(files, path -> last.apply(OutputFolder.root(reader) + path), old);
         for (Output output : outputs) {
             if (output.of(reader)) {
                 files.putAll(output.files(handbook, media, around));
@@ -116,7 +147,8 @@ record CoachJob(
     }
 
     /** @param read what renters get, or what it is made of */
-    private List<String> disclosed(CheckedCoach coach, Handbook theirs, Media media, Map<String, byte[]> read) {
+    private List<String> disclosed(
+            CheckedCoach coach, Handbook theirs, Media media, Map<String, byte[]> read, OldAddresses old) {
         Unit unit = coach.unit();
         Check forThem = forRenters.of(unit);
         Unit bare = forThem.units().get(0);
@@ -125,14 +157,14 @@ record CoachJob(
         // Files are made of these two alone: where they are the same, so are the files.
         return without.reads(theirs) && seen.equals(media.seenBy(unit, Audience.RENTERS))
                 ? List.of()
-                : Disclosures.of(new Wording(coach.coach(), coach.words()), read, files(without, seen, read));
+                : Disclosures.of(new Wording(coach.coach(), coach.words()), read, files(without, seen, read, old));
     }
 
     /** The renters' copy of a coach of which nothing was written for staff. */
-    private Map<String, byte[]> files(Handbook handbook, Media media, Map<String, byte[]> renters) {
+    private Map<String, byte[]> files(Handbook handbook, Media media, Map<String, byte[]> renters, OldAddresses old) {
         Map<String, byte[]> without = new TreeMap<>();
         // The site offers what is printed by its size, which is looked up, not made once more.
-        Output.Around around = new Output.Around(renters, path -> Optional.empty());
+        Output.Around around = new Output.Around(renters, path -> Optional.empty(), old);
         for (Output output : outputs) {
             if (output.of(Audience.RENTERS)) {
                 without.putAll(output.sources(handbook, media).orElseGet(() -> output.files(handbook, media, around)));

@@ -1,5 +1,6 @@
 package bayfolio.publish;
 
+import bayfolio.read.Ledger;
 import bayfolio.source.Digest;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -82,6 +83,10 @@ public final class FleetState {
                 Files.walkFileTree(folder, new SimpleFileVisitor<>() {
                     @Override
                     public FileVisitResult visitFile(Path file, BasicFileAttributes now) {
+                        // It is written when all is published, and nothing is made of it alone.
+                        if (Ledger.isIts(root.relativize(file).toString().replace('\\', '/'))) {
+                            return FileVisitResult.CONTINUE;
+                        }
                         files.computeIfAbsent(
                                         root.relativize(Objects.requireNonNull(file.getParent()))
                                                 .toString()

@@ -60,6 +60,8 @@ public final class Publisher {
      * @param elsewhere ids of coaches that are published by somebody else, to be laid beside these: they are listed with them
      * @param ways some of {@link #ways}; of these coaches nothing else is there afterwards
      * @param fresh whether those are made anew, too, of which nothing is otherwise than when they were published last
+     * @param ledger whether addresses are held against the ledger of the fleet, and new ones written into it; otherwise
+     *     nothing was ever published
      * @param begun is told each coach when its files are made, since that may take long
      */
     public record Wanted(
@@ -68,10 +70,11 @@ public final class Publisher {
             Set<String> ways,
             Printing printing,
             boolean fresh,
+            boolean ledger,
             Consumer<String> begun) {
-        /** By somebody who does not look on. */
+        /** By somebody who does not look on, and gives nothing to anybody. */
         public Wanted(List<String> units, Set<String> ways, Printing printing) {
-            this(units, List.of(), ways, printing, false, coach -> {});
+            this(units, List.of(), ways, printing, false, false, coach -> {});
         }
 
         public Wanted {
@@ -90,23 +93,30 @@ public final class Publisher {
         FleetFolder.refuse(fleet.root(), out);
         try (OutputFolder output = OutputFolder.open(out)) {
             output.verify();
+            boolean addressed = wanted.ways().contains(WEB);
+            GivenOut given = GivenOut.of(fleet.root(), wanted.ledger() && addressed);
             Means means = new Means(theme, check.catalogs(), check.fleet(), wanted.printing());
             List<Output> outputs = outputs(means, wanted);
             refuseComplaints(outputs.stream());
             try (NextEdition next = output.next()) {
                 refuseWithout(wanted, next, out);
-                Site site = new Site(check, fleet, means, wanted, next);
+                Site site = new Site(check, fleet, means, wanted, next, given);
                 site.coaches();
                 site.shared(outputs);
                 refuseComplaints(Stream.concat(outputs.stream(), site.used()));
                 for (CoachJob.Fault fault : CoachJob.Fault.values()) {
                     refuse(fault.sentence(), site.faults(fault));
                 }
+                given.refuseLost(check.fleet());
                 Published published = new Published(site.pages(), next.changed());
                 fleet.refuseChanges();
-                if (next.isNew()) {
-                    next.complete();
-                    output.swapIn(next);
+                // That it can be written is known before anything is swapped in.
+                try (GivenOut.Writing ledger = given.writing()) {
+                    if (next.isNew()) {
+                        next.complete();
+                        output.swapIn(next);
+                    }
+                    ledger.swapIn();
                 }
                 return published;
             }

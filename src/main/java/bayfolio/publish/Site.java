@@ -9,6 +9,7 @@ import bayfolio.document.Audience;
 import bayfolio.document.Overview;
 import bayfolio.finding.FindingLine;
 import bayfolio.model.Coach;
+import bayfolio.model.FleetFacts;
 import bayfolio.model.Unit;
 import bayfolio.render.Means;
 import bayfolio.render.Output;
@@ -38,6 +39,7 @@ final class Site {
     private final Means means;
     private final Publisher.Wanted wanted;
     private final NextEdition next;
+    private final GivenOut given;
     private final Map<Audience, Audit.Outside> outside;
     private final Map<CoachJob.Fault, SortedMap<String, List<String>>> faults = new ConcurrentHashMap<>();
     private final Map<Audience, SortedMap<String, Output.Entry>> entries =
@@ -51,12 +53,13 @@ final class Site {
     /** Of all coaches that are wanted, when one of them is made: what is for staff of one may be typed for another, too. */
     private Phrases staffTexts = Phrases.NONE;
 
-    Site(Check check, FleetState fleet, Means means, Publisher.Wanted wanted, NextEdition next) {
+    Site(Check check, FleetState fleet, Means means, Publisher.Wanted wanted, NextEdition next, GivenOut given) {
         this.check = check;
         this.fleet = fleet;
         this.means = means;
         this.wanted = wanted;
         this.next = next;
+        this.given = given;
         String base = check.fleet().basePath();
         this.outside = Map.of(Audience.RENTERS, new Audit.Outside(base), Audience.STAFF, new Audit.Outside(base));
     }
@@ -81,7 +84,7 @@ final class Site {
             Part.Found now = found(unit, inputs, last);
             found.put(coach, now);
             String key = inputs.ofFiles(unit, check.library(), wanted);
-            Optional<Part> stays = last.filter(part -> isAsItWas(part, key));
+            Optional<Part> stays = last.filter(part -> isAsItWas(part, made(key, given.digest(unit))));
             if (stays.isPresent()) {
                 keep(stays.get(), now);
             } else {
@@ -105,6 +108,11 @@ final class Site {
         return !wanted.fresh() && last.made().equals(key) && next.isWhole(last);
     }
 
+    /** All that the files of a coach are made of: old addresses, too. */
+    private static String made(String key, String given) {
+        return key + " " + given;
+    }
+
     /** What the check found in it, in one run with what is for staff of it; that is sooner read than worked out again. */
     private Part.Found found(Unit unit, Inputs inputs, Optional<Part> last) throws IOException {
         String of = inputs.ofFindings(unit);
@@ -122,15 +130,26 @@ final class Site {
     private void make(Unit unit, String key, Part.Found found, ForRenters forRenters) throws IOException {
         wanted.begun().accept(unit.id());
         List<Output> outputs = taken();
-        CoachJob.Made made =
-                new CoachJob(check, forRenters, fleet.root(), outputs, staffTexts, next::readLast).run(unit, outside);
+        CoachJob.Made made = new CoachJob(check, forRenters, fleet.root(), outputs, staffTexts, next::readLast)
+                .run(
+                        unit,
+                        outside,
+                        Map.of(
+                                Audience.RENTERS, given.of(unit, Audience.RENTERS),
+                                Audience.STAFF, given.of(unit, Audience.STAFF)));
         made.faults().forEach((fault, sentences) -> tell(fault, unit.id(), sentences));
         if (made.faults().values().stream().allMatch(List::isEmpty)) {
-            next.write(unit.id(), key, found, made.files());
+            given.lost(unit, of(made.lost(), Audience.RENTERS), of(made.lost(), Audience.STAFF));
+            String after = given.add(unit, of(made.given(), Audience.RENTERS), of(made.given(), Audience.STAFF));
+            next.write(unit.id(), made(key, after), found, made.files());
             listed(unit.id(), outputs, path -> Optional.ofNullable(made.files().get(path)));
             count(made.files().keySet());
         }
         idle.add(outputs);
+    }
+
+    private static <T> T of(Map<Audience, T> all, Audience reader) {
+        return Objects.requireNonNull(all.get(reader));
     }
 
     private void keep(Part part, Part.Found found) {
@@ -167,9 +186,8 @@ final class Site {
         Map<String, byte[]> shared = new TreeMap<>();
         entries.forEach((reader, those) -> {
             List<Output.Entry> coaches = List.copyOf(those.values());
-            Output.Whole whole = reader == Audience.STAFF
-                    ? new Output.Whole(coaches, overviews())
-                    : Output.Whole.forRenters(coaches);
+            Output.Whole whole =
+                    reader == Audience.STAFF ? whole(reader, coaches, overviews()) : whole(reader, coaches, List.of());
             Map<String, byte[]> files = new TreeMap<>();
             outputs.forEach(each -> files.putAll(each.shared(whole)));
             Phrases secret = reader == Audience.STAFF ? Phrases.NONE : staffTexts;
@@ -185,6 +203,22 @@ final class Site {
                 links.faults(path -> wanted.elsewhere().contains(path.replaceFirst("/.*", ""))
                         ? Optional.of(new byte[0])
                         : next.read(OutputFolder.root(reader) + path))));
+    }
+
+    private Output.Whole whole(Audience reader, List<Output.Entry> coaches, List<Overview> overviews) {
+        Set<String> there = coaches.stream().map(Output.Entry::unit).collect(Collectors.toSet());
+        return new Output.Whole(
+                coaches,
+                overviews,
+                given.renamed(check.fleet(), reader, there),
+                check.fleet().facts().facts().all(FleetFacts.LEFT).stream()
+                        .map(left -> new Output.Gone(
+                                left.id(),
+                                left.name(),
+                                left.text().orElse(""),
+                                left.instead().filter(there::contains).orElse(""),
+                                given.left(left.id(), reader)))
+                        .toList());
     }
 
     private Audit.Outside outside(Audience reader) {

@@ -264,7 +264,7 @@ public final class ReferencePage {
                 - *Text* is written as it is to be read. Put it in quotes if it holds a colon followed by a blank or a `#`
                   after a blank, or begins with a character such as `*`, `&`, `[`, `{`, `@` or `%`.
                 - *An id* is made of small letters, digits and single hyphens: `gray-valve`. Addresses are made of ids, so
-                  choose them to last; an id that had to change goes under `formerly`.
+                  choose them to last; an id that had to change goes under `formerly`, and what is gone under `taken-out`.
                 - *A measure* is a number and [its unit](#units-of-measure): `100 gal`.
                 - *A day* is written year, month, day: `2026-04-18`.
                 - *Yes or no* is written `yes` or `no`.

@@ -2,11 +2,15 @@ package bayfolio.render;
 
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
+import bayfolio.document.OldAddresses;
 import bayfolio.document.Overview;
 import bayfolio.template.TemplateProblem;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.function.Function;
 
 /**
@@ -43,10 +47,11 @@ public interface Output {
      *
      * @param beside what other outputs have made of this state of it
      * @param before what was given out last
+     * @param old addresses that were given out once
      */
-    record Around(Map<String, byte[]> beside, Function<String, Optional<byte[]>> before) {
+    record Around(Map<String, byte[]> beside, Function<String, Optional<byte[]>> before, OldAddresses old) {
         /** Nothing is there. */
-        public static final Around NOTHING = new Around(Map.of(), path -> Optional.empty());
+        public static final Around NOTHING = new Around(Map.of(), path -> Optional.empty(), OldAddresses.NONE);
     }
 
     /** The files that all coaches share, and those about all of them. */
@@ -59,11 +64,15 @@ public interface Output {
      *
      * @param coaches those that have a handbook there
      * @param overviews pages of all of them, for staff alone
+     * @param led old addresses of coaches that have another id by now, with what each leads on to: {@code knot/do/level}
+     * @param left coaches that are no longer there
      */
-    record Whole(List<Entry> coaches, List<Overview> overviews) {
+    record Whole(List<Entry> coaches, List<Overview> overviews, SortedMap<String, String> led, List<Gone> left) {
         public Whole {
             coaches = List.copyOf(coaches);
             overviews = List.copyOf(overviews);
+            led = Collections.unmodifiableSortedMap(led);
+            left = List.copyOf(left);
         }
 
         public boolean isForStaff() {
@@ -71,7 +80,20 @@ public interface Output {
         }
 
         public static Whole forRenters(List<Entry> coaches) {
-            return new Whole(coaches, List.of());
+            return new Whole(coaches, List.of(), Collections.emptySortedMap(), List.of());
+        }
+    }
+
+    /**
+     * A coach that is no longer there.
+     *
+     * @param text what became of it; may be empty, where there is one instead
+     * @param instead id of the coach that readers are led to; may be empty
+     * @param addresses all that this reader was ever given
+     */
+    record Gone(String unit, String name, String text, String instead, SortedSet<String> addresses) {
+        public Gone {
+            addresses = Collections.unmodifiableSortedSet(addresses);
         }
     }
 

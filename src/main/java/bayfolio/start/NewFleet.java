@@ -6,6 +6,7 @@ import bayfolio.model.Phone;
 import bayfolio.read.Edit;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
+import bayfolio.read.Ledger;
 import bayfolio.read.Rewrite;
 import bayfolio.read.RewriteException;
 import bayfolio.read.Value;
@@ -98,11 +99,15 @@ public record NewFleet(String text) {
         };
     }
 
-    /** Beside it, what editors complete by. */
+    /** Beside it, what editors complete by, and how git merges the addresses of two hands. */
     public void write(Folder folder) throws IOException {
         Path file = folder.root().resolve(FleetReader.FLEET);
         Files.createDirectories(file.toAbsolutePath().getParent());
         Files.writeString(file, text, StandardOpenOption.CREATE_NEW);
         folder.writeSchemas();
+        Path merging = folder.root().resolve(".gitattributes");
+        if (!Files.exists(merging)) {
+            Files.writeString(merging, Ledger.MERGED, StandardOpenOption.CREATE_NEW);
+        }
     }
 }

@@ -275,7 +275,10 @@ class RulePagesTest {
     }
 
     private static boolean isRead(String path) {
-        return path.endsWith(".yaml") || path.endsWith(".md") || path.endsWith(".properties");
+        return path.endsWith(".yaml")
+                || path.endsWith(".ledger")
+                || path.endsWith(".md")
+                || path.endsWith(".properties");
     }
 
     private static void lay(RulePage.Block block, Path root) throws IOException {

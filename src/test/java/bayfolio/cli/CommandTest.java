@@ -338,7 +338,7 @@ class CommandTest {
         assertThat(folder.resolve("site-out/web/plover/do/use-water-pump.html")).isRegularFile();
         assertThat(DemoFleet.files(folder.resolve("site-out/web")).keySet())
                 .anyMatch(path -> path.endsWith("/style.css"));
-        assertThat(DemoFleet.files(folder.resolve("units"))).hasSize(2);
+        assertThat(DemoFleet.files(folder.resolve("units"))).hasSize(3);
     }
 
     @Test

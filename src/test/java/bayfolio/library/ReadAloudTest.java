@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
 import bayfolio.Folders;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -51,7 +52,7 @@ final class ReadAloudTest {
     private static final Pattern NUMBERED = Pattern.compile("^(?:[A-Z][0-9]|[AD]C$)");
 
     @Test
-    void stepsSoundAsPeopleSpeak(@TempDir Path folder) {
+    void stepsSoundAsPeopleSpeak(@TempDir Path folder) throws IOException {
         Map<String, Integer> found = new TreeMap<>();
         Map<String, String> examples = new TreeMap<>();
         int read = read(DemoFleet.files(DemoFleet.web()), found, examples);
@@ -64,7 +65,11 @@ final class ReadAloudTest {
                     "publish",
                     "--only=web",
                     "--fleet",
-                    "src/test/resources/golden/" + fleet + "/fleet",
+                    // Its addresses are written down in the fleet.
+                    DemoFleet.copy(
+                                    Path.of("src/test/resources/golden", fleet, "fleet"),
+                                    folder.resolve(fleet + "-fleet"))
+                            .toString(),
                     "--out",
                     out.toString());
             if (Files.exists(out.resolve("web"))) {

@@ -82,9 +82,14 @@ class AtAHostTest {
                 .noneMatch(path -> path.contains("plover"));
 
         Files.move(fleet.resolve("units/plover"), folder.resolve("sold"));
+        Path facts = fleet.resolve("units/fleet.yaml");
+        Files.writeString(
+                facts, Files.readString(facts) + "left:\n  - {id: plover, name: Plover, text: This coach was sold.}\n");
         assertThat(publish("--changed-files", list.toString())).isZero();
-        assertThat(Files.readAllLines(list)).contains("web/index.html", "web/plover/index.html");
-        assertThat(out.resolve("web/plover/index.html")).doesNotExist();
+        assertThat(Files.readAllLines(list))
+                .contains("web/index.html", "web/plover/index.html", "web/plover/search.json");
+        assertThat(out.resolve("web/plover/index.html")).content().contains("This coach was sold.");
+        assertThat(out.resolve("web/plover/search.json")).doesNotExist();
     }
 
     @Test

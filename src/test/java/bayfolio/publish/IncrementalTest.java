@@ -285,7 +285,7 @@ class IncrementalTest {
                 check(fleet),
                 state,
                 theme,
-                new Publisher.Wanted(COACHES, List.of(), Set.of(Publisher.WEB), Printing.USUAL, fresh, made::add),
+                new Publisher.Wanted(COACHES, List.of(), Set.of(Publisher.WEB), Printing.USUAL, fresh, true, made::add),
                 out);
         return made.stream().sorted().toList();
     }

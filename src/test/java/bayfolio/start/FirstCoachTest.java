@@ -66,6 +66,7 @@ class FirstCoachTest {
                 "--address",
                 "2 Reed Lane");
         assertThat(fleet.text).startsWith("Written: units/fleet.yaml.");
+        assertThat(folder.resolve(".gitattributes")).hasContent("units/addresses.ledger merge=union");
         assertThat(run("check")).isEqualTo(new Said(0, ""));
         assertThat(run("add", "heron").exit).isZero();
 

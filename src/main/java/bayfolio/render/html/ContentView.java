@@ -6,6 +6,7 @@ import bayfolio.document.Audience;
 import bayfolio.document.CalculatorFields;
 import bayfolio.document.Content;
 import bayfolio.document.Handbook;
+import bayfolio.document.NodeId;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
@@ -30,6 +31,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -148,8 +150,11 @@ public final class ContentView {
                 .toList();
     }
 
-    public List<View> sections() {
-        return page.sections().stream().map(this::section).toList();
+    /** @param old what once stood elsewhere and leads to the head of a section now */
+    public List<View> sections(Function<NodeId, List<View>> old) {
+        return page.sections().stream()
+                .map(section -> section(section).with("old", old.apply(section.id())))
+                .toList();
     }
 
     private View section(Section section) {

@@ -140,7 +140,7 @@ record PaperView(
                 .with("glossary", false)
                 .with("first", contents.first())
                 .with("opening", contents.opening())
-                .with("sections", contents.sections());
+                .with("sections", contents.sections(id -> List.of()));
     }
 
     /** A title at the head of a page has one line; all of it stands below. */

@@ -5,6 +5,7 @@ import bayfolio.document.Audience;
 import bayfolio.document.Content;
 import bayfolio.document.Handbook;
 import bayfolio.document.NodeId;
+import bayfolio.document.OldAddresses;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Sketch;
@@ -28,6 +29,7 @@ final class PageView {
     private final Looks looks;
     private final ContentView contents;
     private final List<ContentView.Print> prints;
+    private final OldAddresses old;
 
     /** All contents, those of quoted pages too. */
     private final List<Content> all;
@@ -53,7 +55,15 @@ final class PageView {
         }
     }
 
-    PageView(Handbook handbook, Page page, Catalog screen, Looks looks, Media media, List<ContentView.Print> prints) {
+    PageView(
+            Handbook handbook,
+            Page page,
+            Catalog screen,
+            Looks looks,
+            Media media,
+            List<ContentView.Print> prints,
+            OldAddresses old) {
+        this.old = old;
         this.prints = prints;
         this.looks = looks;
         this.handbook = handbook;
@@ -111,7 +121,15 @@ final class PageView {
                 .with("manifest", up(file) + WebSite.MANIFEST)
                 .with("first", contents.first())
                 .with("opening", contents.opening())
-                .with("sections", contents.sections());
+                .with("old", old(page.id()))
+                .with("sections", contents.sections(this::old));
+    }
+
+    /** Places that are gone, which still lead here. */
+    private List<View> old(NodeId head) {
+        return old.at(head).stream()
+                .map(anchor -> new View().with("anchor", anchor))
+                .toList();
     }
 
     private <C extends Content> Stream<C> of(Class<C> kind) {

@@ -5,10 +5,13 @@ import bayfolio.catalog.Catalogs;
 import bayfolio.document.Audience;
 import bayfolio.document.Content;
 import bayfolio.document.Handbook;
+import bayfolio.document.Node;
 import bayfolio.document.NodeId;
+import bayfolio.document.OldAddresses;
 import bayfolio.document.Overview;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
+import bayfolio.document.Section;
 import bayfolio.document.Sketch;
 import bayfolio.model.Photo;
 import bayfolio.render.Means;
@@ -27,6 +30,7 @@ import bayfolio.template.TemplateProblem;
 import com.google.gson.JsonObject;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -79,6 +83,7 @@ public final class WebSite implements Output {
     private final Template led;
     private final Template overview;
     private final Template notFound;
+    private final Template left;
 
     public WebSite(Means means) {
         this.means = means;
@@ -96,6 +101,7 @@ public final class WebSite implements Output {
         this.led = template("led");
         this.overview = template("overview");
         this.notFound = template("not-found");
+        this.left = template("left");
     }
 
     private Template template(String name) {
@@ -138,14 +144,22 @@ public final class WebSite implements Output {
         Map<String, byte[]> pages = new TreeMap<>();
         Map<String, Sketch> sketches = new TreeMap<>();
         for (Page each : handbook.pages()) {
-            pages.put(file(each.id()), page(handbook, media, each, prints, sketches));
+            pages.put(file(each.id()), page(handbook, media, each, prints, around.old(), sketches));
         }
+        around.old()
+                .pages()
+                .forEach((old, home) -> pages.put(file(NodeId.of(old)), ledOn(handbook, old, home, screen)));
         sketches.forEach((name, sketch) -> pages.put(DRAWINGS + name + ".svg", drawn(sketch)));
         pages.put(SEARCH, SearchIndex.of(handbook));
         pages.putAll(FormFigures.of(handbook));
         kept.putAll(pages);
         if (!handbook.reader().equals(Optional.of(Audience.STAFF))) {
             files.putAll(shortAddresses(handbook, screen));
+            around.old()
+                    .labels()
+                    .forEach((code, home) -> files.put(
+                            shortAddresses(handbook.unit()) + code + "/index.html",
+                            labeled(handbook, home, title(handbook, home), screen)));
             Offline offline = new Offline(kept, assets.placed());
             worker.ifPresent(script -> {
                 files.put(handbook.unit() + "/" + WORKER, offline.worker(script));
@@ -181,26 +195,61 @@ public final class WebSite implements Output {
                             label.address().substring(label.address().indexOf("/" + Content.Label.SHORT + "/") + 1);
                     NodeId home =
                             handbook.addresses().of(label.thing().target()).orElseThrow();
-                    String href = "../../../" + handbook.unit() + "/" + file(NodeId.of(home.page()))
-                            + (home.within().isEmpty() ? "" : "#" + home.within());
-                    View view = looks(words.of(screen))
-                            .on("../../../")
-                            .with("language", handbook.language())
-                            .with("title", label.thing().plain())
-                            .with("manifest", "../../../" + handbook.unit() + "/" + MANIFEST)
-                            .with("href", href);
                     files.put(
                             path + "/index.html",
-                            bytes(led.fill(view.names(), complaints::add).text()));
+                            labeled(handbook, home, label.thing().plain(), screen));
                 });
         return files;
     }
 
+    private byte[] labeled(Handbook handbook, NodeId home, String title, Catalog screen) {
+        return led(
+                screen,
+                "../../../",
+                title,
+                Optional.of("../../../" + handbook.unit() + "/" + MANIFEST),
+                "../../../" + handbook.unit() + "/" + href(home));
+    }
+
+    /** At an address of the coach that it had before. */
+    private byte[] ledOn(Handbook handbook, String old, NodeId home, Catalog screen) {
+        String up = "../".repeat((int) old.chars().filter(c -> c == '/').count());
+        return led(screen, up + "../", title(handbook, home), Optional.of(up + MANIFEST), up + href(home));
+    }
+
+    private byte[] led(Catalog screen, String root, String title, Optional<String> installed, String href) {
+        View view = looks(words.of(screen))
+                .on(root)
+                .with("language", screen.language())
+                .with("title", title)
+                .with("installed", installed.isPresent())
+                .with("manifest", installed.orElse(""))
+                .with("href", href);
+        return bytes(led.fill(view.names(), complaints::add).text());
+    }
+
+    /** From the folder of the coach. */
+    private static String href(NodeId home) {
+        return file(NodeId.of(home.page())) + (home.within().isEmpty() ? "" : "#" + home.within());
+    }
+
+    private static String title(Handbook handbook, NodeId home) {
+        Node node = handbook.find(home).orElseThrow();
+        return node instanceof Section section
+                ? section.title()
+                : ((Page) handbook.find(NodeId.of(home.page())).orElseThrow()).title();
+    }
+
     /** @param shown gets the small drawings that are on it, by their names */
     private byte[] page(
-            Handbook handbook, Media media, Page each, List<ContentView.Print> prints, Map<String, Sketch> shown) {
+            Handbook handbook,
+            Media media,
+            Page each,
+            List<ContentView.Print> prints,
+            OldAddresses old,
+            Map<String, Sketch> shown) {
         Catalog screen = catalogs.of(handbook.language());
-        PageView view = new PageView(handbook, each, screen, looks(words.of(screen)), media, prints);
+        PageView view = new PageView(handbook, each, screen, looks(words.of(screen)), media, prints, old);
         View names = view.view().with("spoken", ScriptWords.file(catalogs, handbook.language()));
         byte[] bytes = markup(page.fill(names.names(), complaints::add).text());
         shown.putAll(view.shown());
@@ -271,7 +320,8 @@ public final class WebSite implements Output {
                     .findFirst()
                     .map(this::drawn);
         }
-        return page(handbook, path).map(page -> page(handbook, media, page, List.of(), new TreeMap<>()));
+        return page(handbook, path)
+                .map(page -> page(handbook, media, page, List.of(), OldAddresses.NONE, new TreeMap<>()));
     }
 
     /** A coach in the list of the fleet, as its handbook has it. */
@@ -341,6 +391,7 @@ public final class WebSite implements Output {
         if (!all.isForStaff()) {
             files.put(NOT_FOUND, notFound(screen));
         }
+        Map<String, byte[]> old = old(all, screen);
         files.put(
                 Headers.FILE,
                 Headers.of(
@@ -349,7 +400,75 @@ public final class WebSite implements Output {
                                 .filter(path -> path.endsWith(".html"))
                                 .toList(),
                         all.coaches().stream().map(Entry::unit).toList()));
+        files.putAll(old);
         return files;
+    }
+
+    /** At addresses of coaches that have another id by now, or have left. */
+    private Map<String, byte[]> old(Whole all, Catalog screen) {
+        Map<String, byte[]> files = new TreeMap<>();
+        Map<String, String> names = new HashMap<>();
+        all.coaches().forEach(coach -> names.put(coach.unit(), coach.name()));
+        all.led().forEach((old, now) -> {
+            String unit = now.startsWith(Content.Label.SHORT + "/")
+                    ? now.split("/")[1].toLowerCase(Locale.ROOT)
+                    : now.substring(0, now.indexOf('/'));
+            files.put(place(old), ledFrom(old, screen, names.getOrDefault(unit, unit), Optional.of(unit), place(now)));
+        });
+        for (Gone gone : all.left()) {
+            boolean said = !gone.text().isEmpty();
+            String here = gone.unit() + "/" + INDEX;
+            if (said) {
+                files.put(here, gone(gone, screen, names));
+            }
+            Optional<String> instead = Optional.of(gone.instead()).filter(it -> !it.isEmpty());
+            for (String old : gone.addresses()) {
+                if (!said || !place(old).equals(here)) {
+                    files.put(
+                            place(old),
+                            ledFrom(
+                                    old,
+                                    screen,
+                                    gone.name(),
+                                    said ? Optional.empty() : instead,
+                                    said
+                                            ? here
+                                            : instead.map(it -> it + "/" + INDEX)
+                                                    .orElse(INDEX)));
+                }
+            }
+        }
+        return files;
+    }
+
+    /** The file of an address below the root: {@code knot/do/level}, {@code L/KNOT/L4}. */
+    private static String place(String address) {
+        if (address.startsWith(Content.Label.SHORT + "/")) {
+            return address + "/" + INDEX;
+        }
+        int slash = address.indexOf('/');
+        return address.substring(0, slash + 1) + file(NodeId.of(address.substring(slash + 1)));
+    }
+
+    /** From an address below the root to a file there. */
+    private byte[] ledFrom(String old, Catalog screen, String title, Optional<String> unit, String file) {
+        String up = "../".repeat((int) place(old).chars().filter(c -> c == '/').count());
+        return led(screen, up, title, unit.map(it -> up + it + "/" + MANIFEST), up + file);
+    }
+
+    /** What became of a coach. */
+    private byte[] gone(Gone gone, Catalog screen, Map<String, String> names) {
+        View view = looks(words.of(screen))
+                .on("../")
+                .with("language", screen.language())
+                .with("name", gone.name())
+                .with("text", gone.text())
+                .with("instead", !gone.instead().isEmpty())
+                .with("href", "../" + gone.instead() + "/" + INDEX)
+                .with("other", names.getOrDefault(gone.instead(), gone.instead()))
+                .with("title", means.fleet().name())
+                .with("home", "../" + INDEX);
+        return bytes(left.fill(view.names(), complaints::add).text());
     }
 
     /** It stands at any address, so that its links begin at that of the host. */

@@ -6,6 +6,7 @@ import bayfolio.cli.Bayfolio;
 import bayfolio.compose.Composer;
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
+import bayfolio.document.OldAddresses;
 import bayfolio.document.Page;
 import bayfolio.model.Unit;
 import bayfolio.procedure.Script;
@@ -126,7 +127,14 @@ final class FloorBenchmark {
                 PageView.Looks looks = new PageView.Looks(
                         new Words().of(coach.words()), theme.symbols(), Assets.of(theme.assets()), false);
                 for (Page page : seen.pages()) {
-                    pages.add(map(new PageView(seen, page, coach.words(), looks, media.seenBy(unit, reader), List.of())
+                    pages.add(map(new PageView(
+                                    seen,
+                                    page,
+                                    coach.words(),
+                                    looks,
+                                    media.seenBy(unit, reader),
+                                    List.of(),
+                                    OldAddresses.NONE)
                             .view()
                             .with("spoken", "")
                             .names()));
