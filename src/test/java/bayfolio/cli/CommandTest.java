@@ -68,7 +68,7 @@ class CommandTest {
 
         assertThat(said.exit()).isEqualTo(2);
         assertThat(said.out()).isEmpty();
-        assertThat(said.err()).contains("'chek'").contains("Did you mean: bayfolio check?");
+        assertThat(said.err()).contains("'chek'").contains("Did you mean: bayfolio check");
     }
 
     @Test
