@@ -37,6 +37,7 @@ final class ArchitectureTest {
             "render",
             "publish",
             "survey",
+            "rename",
             "start",
             "preview",
             "cli");

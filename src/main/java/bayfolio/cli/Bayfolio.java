@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
             AskCommand.class,
             SurveyCommand.class,
             TakeCommand.class,
+            RenameCommand.class,
             TextsCommand.class
         },
         mixinStandardHelpOptions = true,
