@@ -39,6 +39,7 @@ final class ArchitectureTest {
             "render",
             "publish",
             "survey",
+            "rename",
             "start",
             "preview",
             "cli");

@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
             AskCommand.class,
             SurveyCommand.class,
             TakeCommand.class,
+            RenameCommand.class,
             TextsCommand.class,
             IssueCommand.class,
             ChangesCommand.class

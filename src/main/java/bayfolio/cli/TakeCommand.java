@@ -3,10 +3,8 @@ package bayfolio.cli;
 import bayfolio.read.FleetReader;
 import bayfolio.source.Hidden;
 import bayfolio.survey.Take;
-import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,8 +36,8 @@ final class TakeCommand implements Callable<Integer> {
     @Mixin
     private FleetRoot fleet = new FleetRoot();
 
-    @Option(names = "--yes", description = "Write it without asking.")
-    private boolean yes;
+    @Mixin
+    private Consent consent = new Consent();
 
     @Option(names = "--list-photos", description = "List its pictures under `photos` of the coach, too.")
     private boolean listed;
@@ -65,21 +63,12 @@ final class TakeCommand implements Callable<Integer> {
             out.println(take.already() == 0 ? "There is nothing to take." : "All that could be taken is so already.");
             return whole;
         }
-        if (!agreed()) {
+        if (!consent.given()) {
             err.println("Nothing was written.");
             return 1;
         }
         take.make();
         out.println("Taken: " + take.taken() + (take.already() == 0 ? "" : "; so already: " + take.already()) + ".");
         return whole;
-    }
-
-    private boolean agreed() {
-        Console console = System.console();
-        if (yes || console == null) {
-            return yes;
-        }
-        String answer = console.readLine("Write this? (y/n) ");
-        return answer != null && answer.strip().toLowerCase(Locale.ROOT).startsWith("y");
     }
 }

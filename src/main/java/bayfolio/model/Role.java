@@ -19,6 +19,8 @@ public record Role(Facts facts) implements Described {
 
     private static final Shape.Draft<Role> DRAFT = Shape.draft("role", "What a thing is for.");
     public static final Key<String> ID = DRAFT.required("id", Type.ID, "The word, in American spelling.");
+    public static final Key<List<Located<String>>> FORMERLY = DRAFT.optional(
+            "formerly", Type.list(Type.ID), "Words that it was before; whoever still writes one is told the new one.");
     public static final Key<String> KIND = DRAFT.required("kind", Type.ID, "The kind of thing that can hold it.");
     public static final Key<CoachSystem> SYSTEM =
             DRAFT.optional("system", Type.choice(CoachSystem.class), "What such a thing belongs to.");
@@ -58,6 +60,16 @@ public record Role(Facts facts) implements Described {
 
     public String id() {
         return facts.get(ID);
+    }
+
+    /** What a word is now that one of these was before. */
+    public static List<String> formerly(String word, List<Role> roles) {
+        return roles.stream()
+                .filter(role -> role.facts().ifRead(FORMERLY).stream()
+                        .flatMap(names -> names.value().stream())
+                        .anyMatch(name -> name.value().equals(word)))
+                .map(Role::id)
+                .toList();
     }
 
     public String kind() {

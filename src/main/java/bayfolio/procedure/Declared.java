@@ -24,15 +24,19 @@ import java.util.function.Function;
  * @param known all names there are; empty where only a coach could tell
  * @param find what is behind one of them
  * @param withheld why renters' texts may not ask for it, if so
+ * @param things the kind of things that go by these names, by their ids or roles
  * @see RootNames
  */
 record Declared(
-        Optional<Collection<String>> known, Function<String, Declared> find, Optional<Value.Withheld> withheld) {
+        Optional<Collection<String>> known,
+        Function<String, Declared> find,
+        Optional<Value.Withheld> withheld,
+        Optional<String> things) {
     /** The code for a name within a text or a yes. */
     static final String INNERMOST = "nothing-to-fill-in";
 
     /** Names that only a coach could tell. */
-    static final Declared OPEN = new Declared(Optional.empty(), word -> open(), Optional.empty());
+    static final Declared OPEN = new Declared(Optional.empty(), word -> open(), Optional.empty(), Optional.empty());
 
     /** A text or a yes: there are no names within it. */
     static final Declared NONE = of(List.of(), word -> open());
@@ -42,7 +46,7 @@ record Declared(
     }
 
     static Declared of(Collection<String> known, Function<String, Declared> find) {
-        return new Declared(Optional.of(known), find, Optional.empty());
+        return new Declared(Optional.of(known), find, Optional.empty(), Optional.empty());
     }
 
     static Declared of(Shape<?> shape) {
@@ -61,7 +65,12 @@ record Declared(
 
     /** The same, which is for staff. */
     Declared withheld(Value.Withheld why) {
-        return new Declared(known, find, Optional.of(why));
+        return new Declared(known, find, Optional.of(why), things);
+    }
+
+    /** The same, which are the ids and roles of things of a kind. */
+    Declared ofThings(String kind) {
+        return new Declared(known, find, withheld, Optional.of(kind));
     }
 
     /** Those of them that a text of theirs may ask for. */

@@ -131,11 +131,12 @@ final class DeclaredNames {
     /** All of a kind by their ids and roles, with the same behind each. */
     private Declared things(String kind, Declared behind) {
         if (byId && !idsRead(kind)) {
-            return Declared.OPEN;
+            return Declared.OPEN.ofThings(kind);
         }
         return Declared.of(
-                byKind.getOrDefault(kind, Set.of()),
-                id -> forStaff(kind, id) ? behind.withheld(Withheld.thing(kind, id)) : behind);
+                        byKind.getOrDefault(kind, Set.of()),
+                        id -> forStaff(kind, id) ? behind.withheld(Withheld.thing(kind, id)) : behind)
+                .ofThings(kind);
     }
 
     private Declared scripts(Form form) {

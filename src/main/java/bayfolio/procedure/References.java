@@ -320,10 +320,10 @@ public final class References {
         List<Thing> called = Stream.concat(fleet.units().stream().flatMap(Unit::things), fleet.siteThings())
                 .filter(thing -> thing.kind().equals(kind) && thing.id().equals(name))
                 .toList();
-        List<String> roles = fleet.roles().stream()
-                .filter(role -> role.kind().equals(kind))
-                .map(Role::id)
-                .toList();
+        List<Role> ofKind =
+                fleet.roles().stream().filter(role -> role.kind().equals(kind)).toList();
+        List<String> roles = ofKind.stream().map(Role::id).toList();
+        List<String> now = Role.formerly(name, ofKind);
         List<String> held = called.stream()
                 .flatMap(thing -> thing.roles().stream())
                 .distinct()
@@ -335,7 +335,7 @@ public final class References {
                                 ? "there is no role `" + name + "` of " + Article.a(kind)
                                 : "`" + name + "` is the id of one coach's " + kind
                                         + ", and this text is for several coaches")
-                .near(held.isEmpty() ? NearNames.to(name, roles) : held)
+                .near(!now.isEmpty() ? now : held.isEmpty() ? NearNames.to(name, roles) : held)
                 .mend("Name " + Article.a(kind) + " by its role.");
     }
 

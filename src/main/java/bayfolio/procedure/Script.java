@@ -138,7 +138,7 @@ public final class Script {
     }
 
     /** The same in the words of a translation. */
-    Script in(Translation translation, Consumer<Finding> findings) {
+    public Script in(Translation translation, Consumer<Finding> findings) {
         Facts facts = translation.head().facts();
         Located<String> title = facts.located(TranslationHead.TITLE).orElseThrow();
         return of(

@@ -45,9 +45,9 @@ public final class ScriptChecker {
         }
     }
 
-    private record Reference(String kind, String name, Place at, Optional<Located<String>> title) {}
+    record Reference(String kind, String name, Place at, Optional<Located<String>> title) {}
 
-    private ScriptChecker(Fleet fleet, Library library, Map<Whose, DeclaredNames> known, Consumer<Finding> findings) {
+    ScriptChecker(Fleet fleet, Library library, Map<Whose, DeclaredNames> known, Consumer<Finding> findings) {
         this.fleet = fleet;
         this.library = library;
         this.known = known;
@@ -71,7 +71,7 @@ public final class ScriptChecker {
         typed.names.forEach(asked -> UnreadException.upTo(() -> name(asked, script)));
     }
 
-    private static List<Reference> references(Script script) {
+    static List<Reference> references(Script script) {
         List<Reference> references = new ArrayList<>();
         int line = script.firstLine();
         for (String text : script.body().split("\n", -1)) {
@@ -196,6 +196,18 @@ public final class ScriptChecker {
         }
         scopes.add(known(script).all());
         return scopes;
+    }
+
+    /** Of each word of a name the kind of things that go by it there; empty for a word by which none goes. */
+    List<Optional<String>> things(Template.Asked asked, Script script) {
+        List<Optional<String>> things = new ArrayList<>();
+        Declared names = scope(asked, script).orElse(Declared.OPEN);
+        for (String word : asked.name().split("\\.", -1)) {
+            things.add(names.things());
+            boolean known = names.known().filter(it -> it.contains(word)).isPresent();
+            names = known ? names.find().apply(word) : Declared.OPEN;
+        }
+        return things;
     }
 
     private Declared behind(Template.Asked section, Script script) {

@@ -17,7 +17,7 @@ public record Translation(
     }
 
     /** Whether it is of the text as it is now. */
-    boolean isOf(Script script) {
+    public boolean isOf(Script script) {
         return head.facts().get(TranslationHead.SOURCE).strip().equals(script.digest());
     }
 }

@@ -34,6 +34,11 @@ public final class Translations {
         return facts;
     }
 
+    /** All of them, those too that are of older texts. */
+    public List<Translation> written() {
+        return written;
+    }
+
     /** A script in the words of a reader's language; as it is written, where there are none or where they are of an older text. */
     public Script in(String language, Script script) {
         if (byName.isEmpty() || language.equals(script.head().language())) {

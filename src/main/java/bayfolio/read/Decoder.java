@@ -430,13 +430,16 @@ final class Decoder {
         Map<String, Role> roles = lists.roles().get();
         Optional<Role> role = Optional.ofNullable(roles.get(value));
         if (role.isEmpty()) {
+            List<Role> ofKind = roles.values().stream()
+                    .filter(it -> kind.map(it.kind()::equals).orElse(true))
+                    .toList();
+            List<String> now = Role.formerly(value, ofKind);
             findings.accept(Finding.error("unknown-role", places.apply(node), "there is no role `" + value + "`")
-                    .near(NearNames.to(
-                            value,
-                            roles.values().stream()
-                                    .filter(it -> kind.map(it.kind()::equals).orElse(true))
-                                    .map(Role::id)
-                                    .toList()))
+                    .near(
+                            now.isEmpty()
+                                    ? NearNames.to(
+                                            value, ofKind.stream().map(Role::id).toList())
+                                    : now)
                     .mend("Roles are listed in `units/shared/roles.yaml`."));
             return false;
         }

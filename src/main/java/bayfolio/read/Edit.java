@@ -15,4 +15,7 @@ public sealed interface Edit {
 
     /** Takes out a fact, a thing, or an element of a list. A list or a record that is left with nothing goes with it. */
     record Remove(Steps at) implements Edit {}
+
+    /** Gives a key another name, with what stands behind it as it is. */
+    record Rename(Steps at, String name) implements Edit {}
 }

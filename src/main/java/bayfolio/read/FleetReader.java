@@ -54,9 +54,9 @@ public final class FleetReader {
     public static final String FLEET = "units/fleet.yaml";
 
     /** The folder of texts in other languages. */
-    private static final String TRANSLATIONS = "translations";
+    static final String TRANSLATIONS = "translations";
 
-    private static final String FACTS = "facts.yaml";
+    static final String FACTS = "facts.yaml";
 
     private static final String SHARED = "units/shared";
 

@@ -1,6 +1,7 @@
 package bayfolio.read;
 
 import bayfolio.finding.Finding;
+import bayfolio.model.Unit;
 import bayfolio.source.Lazy;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
@@ -57,20 +58,25 @@ public final class Folder {
     /** Where it is written down what somebody asks, with the answers. */
     private final Optional<Map<Keeper.Question<?>, Object>> asked;
 
+    /** Texts that stand in place of those on disk, by their paths. */
+    private final Map<String, String> instead;
+
     /** As it is whenever it is asked; what is read of it at one moment is kept for the next. */
     public Folder(Path root) {
-        this(root, new Keeper(), Optional.empty(), Optional.empty());
+        this(root, new Keeper(), Optional.empty(), Optional.empty(), Map.of());
     }
 
     private Folder(
             Path root,
             Keeper keeper,
             Optional<Map<Keeper.Question<?>, Lazy<Object>>> moment,
-            Optional<Map<Keeper.Question<?>, Object>> asked) {
+            Optional<Map<Keeper.Question<?>, Object>> asked,
+            Map<String, String> instead) {
         this.root = root;
         this.keeper = keeper;
         this.moment = moment;
         this.asked = asked;
+        this.instead = instead;
     }
 
     public Path root() {
@@ -79,19 +85,28 @@ public final class Folder {
 
     /** Another one, of which what it has in common with this one need not be read anew. */
     public Folder at(Path other) {
-        return new Folder(other, keeper, Optional.empty(), Optional.empty());
+        return new Folder(other, keeper, Optional.empty(), Optional.empty(), Map.of());
+    }
+
+    /**
+     * The same folder as it would be with other texts in some of its files.
+     *
+     * @param texts by their paths, such as {@code units/dunlin/unit.yaml}
+     */
+    public Folder with(Map<String, String> texts) {
+        return new Folder(root, keeper, Optional.empty(), Optional.empty(), Map.copyOf(texts));
     }
 
     /** As it is now: whatever is asked twice has one answer. */
     Folder now() {
         return moment.isPresent()
                 ? this
-                : new Folder(root, keeper, Optional.of(new ConcurrentHashMap<>()), Optional.empty());
+                : new Folder(root, keeper, Optional.of(new ConcurrentHashMap<>()), Optional.empty(), instead);
     }
 
     /** The same, which writes down what it is asked. */
     Folder written(Map<Keeper.Question<?>, Object> questions) {
-        return new Folder(root, keeper, moment, Optional.of(questions));
+        return new Folder(root, keeper, moment, Optional.of(questions), instead);
     }
 
     /** Of what was not asked for since {@link #now} nothing is kept any more. */
@@ -101,7 +116,7 @@ public final class Folder {
 
     @SuppressWarnings("unchecked") // a question always has answers of one type
     <A> A ask(Keeper.Question<A> question) {
-        Folder plain = asked.isPresent() ? new Folder(root, keeper, moment, Optional.empty()) : this;
+        Folder plain = asked.isPresent() ? new Folder(root, keeper, moment, Optional.empty(), instead) : this;
         A answer = moment.isPresent()
                 ? (A) moment.get()
                         .computeIfAbsent(question, it -> new Lazy<>(() -> it.answer(plain)))
@@ -165,6 +180,10 @@ public final class Folder {
         Path file = root.resolve(path);
         SourceFile empty = new SourceFile(path, "");
         try {
+            if (instead.containsKey(path)) {
+                return decode(
+                        path, Objects.requireNonNull(instead.get(path)).getBytes(StandardCharsets.UTF_8), findings);
+            }
             if (!Files.exists(file)) {
                 Optional<byte[]> builtIn = builtIn(path);
                 if (builtIn.isEmpty()) {
@@ -184,8 +203,7 @@ public final class Folder {
             }
             long bytes = Files.size(file);
             if (bytes > MOST_BYTES) {
-                findings.accept(
-                        unreadable(empty, "the file has " + bytes + " bytes; the most that is read is " + MOST_BYTES));
+                findings.accept(tooLarge(empty, bytes));
                 return Optional.empty();
             }
             return decode(path, Files.readAllBytes(file), findings);
@@ -202,6 +220,10 @@ public final class Folder {
 
     private static Optional<SourceFile> decode(String path, byte[] bytes, Consumer<Finding> findings) {
         SourceFile empty = new SourceFile(path, "");
+        if (bytes.length > MOST_BYTES) {
+            findings.accept(tooLarge(empty, bytes.length));
+            return Optional.empty();
+        }
         String text;
         try {
             text = StandardCharsets.UTF_8
@@ -242,6 +264,10 @@ public final class Folder {
                 .mend("Break it into several.");
     }
 
+    private static Finding tooLarge(SourceFile file, long bytes) {
+        return unreadable(file, "the file has " + bytes + " bytes; the most that is read is " + MOST_BYTES);
+    }
+
     private static Finding unreadable(SourceFile file, String message) {
         return Finding.error("unreadable-file", Place.whole(file), message);
     }
@@ -274,6 +300,22 @@ public final class Folder {
                 read.get().writeSchema(this);
             }
         }
+    }
+
+    /** What offers editors the ids of a model, as a file beside it; empty where the model cannot be read. */
+    public Optional<SourceFile> schemaOf(String model) {
+        return text(Model.FOLDER + "/" + model + "/model.yaml", told -> {})
+                .flatMap(file -> Model.of(file, told -> {}))
+                .map(it -> new SourceFile(it.file().folder() + "/" + SchemaWriter.fileName(Unit.SHAPE), it.schema()));
+    }
+
+    /** Paths of the texts of facts in other languages, of those that lie beside a description. */
+    public List<String> factTexts(String beside) {
+        String root = beside + "/" + FleetReader.TRANSLATIONS;
+        return folders(root).stream()
+                .map(language -> root + "/" + language + "/" + FleetReader.FACTS)
+                .filter(this::has)
+                .toList();
     }
 
     /** Names of the folders of coaches, sorted. */

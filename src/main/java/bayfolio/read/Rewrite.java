@@ -79,12 +79,19 @@ public final class Rewrite {
 
     private String proved(Edit edit) throws RewriteException {
         String edited = edited(edit);
-        Optional<Value> wanted = within(Optional.of(Value.of(root)), edit.at().all(), asked(edit));
+        Optional<Value> wanted = wanted(edit);
         if (!Optional.of(Value.of(compose(edited))).equals(wanted)) {
             throw new RewriteException(
                     "`" + edit.at() + "` is written in a way that cannot be edited without a person");
         }
         return edited;
+    }
+
+    private Optional<Value> wanted(Edit edit) {
+        Optional<Value> all = Optional.of(Value.of(root));
+        return edit instanceof Edit.Rename rename
+                ? within(all, rename.at().around().all(), old -> old.map(it -> renamed(it, rename)))
+                : within(all, edit.at().all(), asked(edit));
     }
 
     private String edited(Edit edit) throws RewriteException {
@@ -93,6 +100,9 @@ public final class Rewrite {
         }
         if (edit instanceof Edit.Add add) {
             return add(add.at(), add.element());
+        }
+        if (edit instanceof Edit.Rename rename) {
+            return rename(rename.at(), rename.name());
         }
         return remove(edit.at());
     }
@@ -107,6 +117,16 @@ public final class Rewrite {
             return old -> Optional.of(new Value.Elements(added(old, add.element())));
         }
         return old -> Optional.empty();
+    }
+
+    private static Value renamed(Value old, Edit.Rename rename) {
+        Map<String, Value> values = new LinkedHashMap<>();
+        if (old instanceof Value.Entries record) {
+            record.values()
+                    .forEach((name, value) ->
+                            values.put(name.equals(rename.at().last().toString()) ? rename.name() : name, value));
+        }
+        return new Value.Entries(values);
     }
 
     private static List<Value> added(Optional<Value> old, Value element) {
@@ -354,6 +374,15 @@ public final class Rewrite {
             return spliced(colon, Math.max(colon, lastEnd(old)), written);
         }
         return spliced(start(old), lastEnd(old), block(value, column(old)));
+    }
+
+    private String rename(Steps at, String name) throws RewriteException {
+        Slot slot = slot(at).orElseThrow(() -> new RewriteException("there is no `" + at + "`"));
+        if (!(slot.parent instanceof MappingNode record)
+                || !(record.getValue().get(slot.index).getKeyNode() instanceof ScalarNode key)) {
+            throw new RewriteException("`" + at + "` is no key");
+        }
+        return spliced(start(key), end(key), Spelling.instead(key, Value.text(name), slot.inBrackets));
     }
 
     // ---- taking out

@@ -49,6 +49,17 @@ public final class SourceFile {
         return text.substring(lines[number - 1], end);
     }
 
+    /** How many characters of Java are before a position; the length of the text where that is past the end. */
+    public int offset(Position at) {
+        int[] lines = starts();
+        if (at.line() >= lines.length) {
+            return text.length();
+        }
+        String line = line(at.line());
+        int column = Math.min(at.column() - 1, line.codePointCount(0, line.length()));
+        return lines[at.line() - 1] + line.offsetByCodePoints(0, column);
+    }
+
     public int lineCount() {
         return starts().length - 1;
     }

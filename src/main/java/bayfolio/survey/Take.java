@@ -8,6 +8,7 @@ import bayfolio.model.Photo;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
 import bayfolio.read.Edit;
+import bayfolio.read.LineDifference;
 import bayfolio.read.Rewrite;
 import bayfolio.read.RewriteException;
 import bayfolio.read.Swap;
@@ -389,7 +390,7 @@ public final class Take {
     /** All that would be written. */
     public String difference() {
         StringBuilder told = new StringBuilder();
-        changed().forEach(path -> told.append(Difference.of(path, text(path), after.getOrDefault(path, ""))));
+        changed().forEach(path -> told.append(LineDifference.of(path, text(path), after.getOrDefault(path, ""))));
         photos.keySet()
                 .forEach(file -> told.append("+++ ")
                         .append(root.relativize(file).toString().replace('\\', '/'))

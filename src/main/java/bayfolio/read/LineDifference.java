@@ -1,10 +1,10 @@
-package bayfolio.survey;
+package bayfolio.read;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** Two states of a text, line by line, in the unified form that everybody reads. Line ends are left out. */
-final class Difference {
+public final class LineDifference {
     private static final int AROUND = 3;
 
     /** So many equal lines in a row are no accident. */
@@ -13,9 +13,9 @@ final class Difference {
     /** @param sign space, minus or plus */
     private record Line(char sign, String text, int before, int after) {}
 
-    private Difference() {}
+    private LineDifference() {}
 
-    static String of(String path, String before, String after) {
+    public static String of(String path, String before, String after) {
         List<Line> lines = lines(before.lines().toList(), after.lines().toList());
         StringBuilder told = new StringBuilder("--- " + path + "\n+++ " + path + "\n");
         int at = 0;
