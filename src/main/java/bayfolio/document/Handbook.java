@@ -31,6 +31,7 @@ public final class Handbook {
     private final Optional<Handbook> whole;
 
     private final SortedMap<NodeId, NodeId> formerly;
+    private final Optional<Revision> revision;
     private final AddressBook addresses;
     private final Map<NodeId, Node> nodes = new HashMap<>();
 
@@ -67,7 +68,7 @@ public final class Handbook {
      * @throws IllegalArgumentException naming a link whose target has no home, or a name that is given twice
      */
     public Handbook(String unit, Cover cover, String language, List<Part> parts, Map<Target, List<Sketch>> sketches) {
-        this(unit, cover, language, parts, sketches, Map.of(), Optional.empty(), Optional.empty());
+        this(unit, cover, language, parts, sketches, Map.of(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /**
@@ -76,7 +77,39 @@ public final class Handbook {
      * @param old with the page or section that each leads on to, which is in it
      */
     public Handbook formerly(Map<NodeId, NodeId> old) {
-        return new Handbook(unit, cover, language, parts, sketches, old, reader, whole);
+        return new Handbook(unit, cover, language, parts, sketches, old, revision, reader, whole);
+    }
+
+    /**
+     * The same with which edition it is.
+     *
+     * @param page that tells readers what has changed; it belongs to no edition
+     */
+    public Handbook revised(Revision as, Page page) {
+        List<Part> more = parts.stream()
+                .map(part -> part.id().equals(page.kind().part())
+                        ? new Part(
+                                part.id(),
+                                Stream.concat(part.pages().stream(), Stream.of(page))
+                                        .toList())
+                        : part)
+                .toList();
+        // Of which state it is does not depend on the page about it.
+        String same = edition();
+        Handbook revised =
+                new Handbook(unit, cover, language, more, sketches, formerly, Optional.of(as), reader, whole);
+        revised.edition = as.asIssued() ? String.valueOf(as.edition()) : as.edition() + "-" + same;
+        return revised;
+    }
+
+    /** Empty where no edition of it was issued. */
+    public Optional<Revision> revision() {
+        return revision;
+    }
+
+    /** Whether a part says something else than in the edition before. */
+    public boolean changed(NodeId part) {
+        return revision.filter(it -> it.changed().contains(part)).isPresent();
     }
 
     private Handbook(
@@ -86,6 +119,7 @@ public final class Handbook {
             List<Part> parts,
             Map<Target, List<Sketch>> sketches,
             Map<NodeId, NodeId> formerly,
+            Optional<Revision> revision,
             Optional<Audience> reader,
             Optional<Handbook> whole) {
         this.unit = unit;
@@ -94,6 +128,7 @@ public final class Handbook {
         this.parts = List.copyOf(parts);
         this.reader = reader;
         this.whole = whole;
+        this.revision = revision;
         List<Node> all = walk().toList();
         this.addresses = new AddressBook(all);
         for (Node node : all) {
@@ -140,7 +175,15 @@ public final class Handbook {
             }
         }
         return new Handbook(
-                unit, cover, language, seen, sketches, formerly, Optional.of(reader), Optional.of(whole.orElse(this)));
+                unit,
+                cover,
+                language,
+                seen,
+                sketches,
+                formerly,
+                revision,
+                Optional.of(reader),
+                Optional.of(whole.orElse(this)));
     }
 
     /** Whether readers get the same of both, but for what nobody is shown: what it was made of. */
@@ -149,7 +192,21 @@ public final class Handbook {
                 && language.equals(other.language)
                 && parts.equals(other.parts)
                 && formerly.equals(other.formerly)
+                && reads(revision, other.revision)
                 && sketches.equals(other.sketches);
+    }
+
+    /** Whether readers see the same of two revisions: of parts that are not theirs they see no change. */
+    private boolean reads(Optional<Revision> one, Optional<Revision> other) {
+        return one.map(it -> seen(it)).equals(other.map(it -> seen(it)));
+    }
+
+    private Revision seen(Revision it) {
+        return new Revision(
+                it.edition(),
+                it.day(),
+                it.asIssued(),
+                it.changed().stream().filter(nodes::containsKey).collect(Collectors.toSet()));
     }
 
     /** Which state of it this is, the same for all its readers. */

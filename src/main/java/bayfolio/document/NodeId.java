@@ -27,6 +27,12 @@ public record NodeId(String page, String within) {
         return new NodeId(page, "");
     }
 
+    /** As {@link #toString} writes it. */
+    public static NodeId parse(String written) {
+        int within = written.indexOf('#');
+        return within < 0 ? of(written) : new NodeId(written.substring(0, within), written.substring(within + 1));
+    }
+
     public NodeId child(String key) {
         return new NodeId(page, within.isEmpty() ? key : within + "." + key);
     }

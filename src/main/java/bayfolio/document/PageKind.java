@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 public enum PageKind {
     HOME("start", "home"),
     SITUATION("start", "now", Many.MANY),
+    /** What is otherwise than in the edition before; only where there are editions. */
+    WHAT_CHANGED("start", "what-changed"),
     WALK_ROUND("coach", "walk-round", "compartment", "tray"),
     COMPARTMENT("coach", "compartment", Many.MANY),
     TRAY("coach", "tray", Many.MANY),
@@ -173,7 +175,8 @@ public enum PageKind {
 
     private static List<String> named(Audience audience) {
         return Arrays.stream(values())
-                .filter(kind -> !kind.many && kind.audience() == audience)
+                // Where there is no edition yet, nothing can be told of what has changed.
+                .filter(kind -> kind != WHAT_CHANGED && !kind.many && kind.audience() == audience)
                 .map(PageKind::id)
                 .toList();
     }

@@ -24,8 +24,12 @@ public final class PlainText {
         return all(section.contents());
     }
 
+    public static Stream<String> of(Content content) {
+        return content.accept(CONTENTS);
+    }
+
     private static Stream<String> all(List<Content> contents) {
-        return contents.stream().flatMap(content -> content.accept(CONTENTS));
+        return contents.stream().flatMap(PlainText::of);
     }
 
     private static Stream<String> blocks(List<Block> blocks) {

@@ -8,13 +8,20 @@ import java.util.SortedSet;
  *
  * @param technical whether it says something else; a mended spelling does not
  * @param parts ids of all parts of either handbook that are otherwise by it
- * @param pages that those stand on
+ * @param said those of them that say something themselves, and do not only lead somewhere
+ * @param pages that the parts stand on
  * @param forStaff whether nothing of it is in what renters read
  */
 public record Changed(
-        Change change, boolean technical, SortedSet<String> parts, SortedSet<String> pages, boolean forStaff) {
+        Change change,
+        boolean technical,
+        SortedSet<String> parts,
+        SortedSet<String> said,
+        SortedSet<String> pages,
+        boolean forStaff) {
     public Changed {
         parts = Collections.unmodifiableSortedSet(parts);
+        said = Collections.unmodifiableSortedSet(said);
         pages = Collections.unmodifiableSortedSet(pages);
     }
 }

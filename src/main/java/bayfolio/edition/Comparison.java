@@ -465,6 +465,10 @@ public final class Comparison {
                     .flatMap(it -> Optional.ofNullable(it.get(id)).stream())
                     .forEach(it -> pages.add(it.page()));
         });
-        return new Changed(change, technical, parts, pages, parts.stream().allMatch(id -> either(id, Part::forStaff)));
+        SortedSet<String> said = parts.stream()
+                .filter(id -> either(id, part -> part.sort() != Part.Sort.POINTER))
+                .collect(Collectors.toCollection(TreeSet::new));
+        return new Changed(
+                change, technical, parts, said, pages, parts.stream().allMatch(id -> either(id, Part::forStaff)));
     }
 }

@@ -97,7 +97,9 @@ final class Parts {
         } else if (node.has("contents")) {
             return Part.Sort.SECTION;
         }
-        return node.has("link") || node.has("thing") ? Part.Sort.POINTER : Part.Sort.TEXT;
+        // Where a step finds a thing is read, too.
+        boolean place = node.has("place") || node.has("pieces");
+        return node.has("link") || node.has("thing") && !place ? Part.Sort.POINTER : Part.Sort.TEXT;
     }
 
     private static JsonArray array(JsonObject of, String name) {

@@ -3,16 +3,21 @@ package bayfolio.publish;
 import bayfolio.check.Check;
 import bayfolio.check.CheckedCoach;
 import bayfolio.compose.Composer;
+import bayfolio.compose.WhatChanged;
 import bayfolio.document.Addresses;
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
 import bayfolio.document.OldAddresses;
+import bayfolio.edition.Editions;
+import bayfolio.finding.Finding;
 import bayfolio.model.Unit;
 import bayfolio.model.Wording;
+import bayfolio.read.Folder;
 import bayfolio.render.Media;
 import bayfolio.render.Output;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -53,6 +58,7 @@ record CoachJob(
 
     /** In the order in which they are told. */
     enum Fault {
+        EDITION("An edition is not as it was issued"),
         MARKED("The renters' copy tells what is for staff"),
         WRONG("The rendered site is wrong"),
         DISCLOSED("The renters' copy tells what is for staff"),
@@ -80,7 +86,20 @@ record CoachJob(
      */
     Made run(Unit unit, Map<Audience, Audit.Outside> outside, Map<Audience, Addresses> before) throws IOException {
         CheckedCoach coach = check.of(unit);
-        Handbook whole = Composer.compose(coach);
+        List<Finding> findings = new ArrayList<>();
+        Editions editions = Editions.of(new Folder(root), unit.id(), findings::add);
+        Handbook whole = WhatChanged.in(Composer.compose(coach), coach, editions, findings::add);
+        if (!findings.isEmpty()) {
+            return new Made(
+                    Map.of(),
+                    Map.of(
+                            Fault.EDITION,
+                            findings.stream()
+                                    .map(it -> it.at() + ": " + it.message())
+                                    .toList()),
+                    Map.of(),
+                    Map.of());
+        }
         Handbook theirs = whole.seenBy(Audience.RENTERS);
         List<String> marked = Marks.of(theirs);
         if (!marked.isEmpty()) {
@@ -98,7 +117,7 @@ record CoachJob(
         Map<String, byte[]> read = new TreeMap<>(renters);
         read.putAll(sources); // what a file is made of is sooner read than the file
         faults.put(Fault.WRONG, Audit.of(read, staffTexts, outside(outside, Audience.RENTERS)));
-        faults.put(Fault.DISCLOSED, disclosed(coach, theirs, media, read, old));
+        faults.put(Fault.DISCLOSED, disclosed(coach, editions, theirs, media, read, old));
         faults.put(Fault.WRONG_FOR_STAFF, Audit.of(staff, Phrases.NONE, outside(outside, Audience.STAFF)));
         Map<String, byte[]> both = new TreeMap<>();
         renters.forEach((path, bytes) -> both.put(OutputFolder.root(Audience.RENTERS) + path, bytes));
@@ -148,11 +167,18 @@ record CoachJob(
 
     /** @param read what renters get, or what it is made of */
     private List<String> disclosed(
-            CheckedCoach coach, Handbook theirs, Media media, Map<String, byte[]> read, OldAddresses old) {
+            CheckedCoach coach,
+            Editions editions,
+            Handbook theirs,
+            Media media,
+            Map<String, byte[]> read,
+            OldAddresses old) {
         Unit unit = coach.unit();
         Check forThem = forRenters.of(unit);
         Unit bare = forThem.units().get(0);
-        Handbook without = Composer.compose(forThem.of(bare)).seenBy(Audience.RENTERS);
+        CheckedCoach bareCoach = forThem.of(bare);
+        Handbook without = WhatChanged.in(Composer.compose(bareCoach), bareCoach, editions, told -> {})
+                .seenBy(Audience.RENTERS);
         Media seen = media.seenBy(bare, Audience.RENTERS);
         // Files are made of these two alone: where they are the same, so are the files.
         return without.reads(theirs) && seen.equals(media.seenBy(unit, Audience.RENTERS))

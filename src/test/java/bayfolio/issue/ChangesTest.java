@@ -148,7 +148,13 @@ final class ChangesTest {
     /** What the same comparison has to tell the other way round. */
     private static List<String> mirrored(List<Changed> changes) {
         return told(changes.stream()
-                .map(it -> new Changed(mirrored(it.change()), it.technical(), new TreeSet<>(), new TreeSet<>(), false))
+                .map(it -> new Changed(
+                        mirrored(it.change()),
+                        it.technical(),
+                        new TreeSet<>(),
+                        new TreeSet<>(),
+                        new TreeSet<>(),
+                        false))
                 .toList());
     }
 

@@ -122,9 +122,13 @@ public final class ContentView {
         this.ways = ways;
     }
 
-    /** With the language of what it shows, where that is another one than the page's; for a region nobody changes his voice. */
+    /**
+     * With the language of what it shows, where that is another one than the page's; for a region nobody changes his voice.
+     * And whether it says something else than in the edition before.
+     */
     public View inLanguage(View view, Stamp stamp) {
-        return view.with("foreign", !Catalogs.main(stamp.language()).equals(Catalogs.main(handbook.language())))
+        return view.with("changed", handbook.changed(stamp.id()))
+                .with("foreign", !Catalogs.main(stamp.language()).equals(Catalogs.main(handbook.language())))
                 .with("lang", stamp.language());
     }
 
@@ -442,7 +446,7 @@ public final class ContentView {
             return View.oneOf(CONTENTS)
                     .with(
                             "mark",
-                            new View()
+                            inLanguage(new View(), content.stamp())
                                     .with("kind", content.kind())
                                     .with("words", content.words())
                                     .with("drawn-on", symbols.containsKey(content.kind()))
@@ -703,6 +707,7 @@ public final class ContentView {
 
         private View step(Content.Steps.Step step, int number) {
             return inLanguage(new View(), step.stamp())
+                    .with("changed", changed(step))
                     .with("anchor", step.id().within())
                     .with("number", Integer.toString(number))
                     .with(
@@ -747,6 +752,15 @@ public final class ContentView {
                     .with("where", step.where().stream().map(this::where).toList());
         }
 
+        /** With where one finds what it is done to. */
+        private boolean changed(Content.Steps.Step step) {
+            return handbook.changed(step.id())
+                    || Stream.concat(
+                                    step.where().stream(),
+                                    step.answers().stream().flatMap(it -> it.where().stream()))
+                            .anyMatch(where -> handbook.changed(where.id()));
+        }
+
         /** @param fact whether the label is the writer's own */
         private View known(String sort, boolean fact, String label, List<Inline> words) {
             return new View()
@@ -783,6 +797,7 @@ public final class ContentView {
 
         private View hazard(Content.Steps.Hazard hazard) {
             return new View()
+                    .with("changed", handbook.changed(hazard.id()))
                     .with("signal", screen.say("signal." + Type.word(hazard.signal())))
                     .with("kind", hazard.signal().name().toLowerCase(Locale.ROOT))
                     .with("blocks", blocks(hazard.text()));

@@ -90,7 +90,14 @@ public final class Book extends PaperOutput {
         return view.frame(paper, letters)
                 .with("title", screen.say("print.book-of", "coach", handbook.name()))
                 .with("word", words.of(screen))
-                .with("drawn", drawing.isPresent())
+                // What is new goes first where large letters leave no room for both.
+                .with(
+                        "drawn",
+                        drawing.isPresent()
+                                && (letters <= Printed.CLEAR
+                                        || handbook.revision()
+                                                .filter(it -> it.before() > 0)
+                                                .isEmpty()))
                 .with("drawing", drawing.orElseGet(View::new))
                 .with(
                         "notices",

@@ -1,10 +1,13 @@
 package bayfolio.render.print;
 
 import bayfolio.catalog.Catalog;
+import bayfolio.document.Content;
 import bayfolio.document.Handbook;
 import bayfolio.document.NodeId;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
+import bayfolio.document.PlainText;
+import bayfolio.document.Revision;
 import bayfolio.document.Sketch;
 import bayfolio.prose.Target;
 import bayfolio.render.Means;
@@ -16,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Pages of a handbook as names for templates of paper, where links lead to page numbers. */
 record PaperView(
@@ -83,6 +87,9 @@ record PaperView(
                 .with("numbered", !cover.number().isEmpty())
                 .with("kind", cover.kind())
                 .with("edition", edition())
+                .with("replacing", !replaces().isEmpty())
+                .with("replaces", replaces())
+                .with("news", news())
                 .with("see", counted(screen.say("print.see", "page", NUMBER), THERE))
                 .with("explains", counted(screen.say("print.explained", "page", NUMBER), THERE))
                 .with("turn", THERE)
@@ -95,7 +102,34 @@ record PaperView(
     }
 
     private String edition() {
-        return edition(means, handbook.edition(), screen);
+        return handbook.revision()
+                .filter(Revision::asIssued)
+                .map(it -> screen.say("print.edition-of", "edition", handbook.edition(), "day", screen.day(it.day())))
+                .orElseGet(() -> edition(means, handbook.edition(), screen));
+    }
+
+    /** What is new in it, in a few lines; all of it stands on the phone. */
+    private List<View> news() {
+        return handbook.find(PageKind.WHAT_CHANGED.node()).stream()
+                .flatMap(page -> ((Page) page).opening().stream())
+                .flatMap(content -> content instanceof Content.LinkList list
+                        ? list.entries().stream()
+                                .map(it ->
+                                        it.link().plain() + (it.link().plain().endsWith("?") ? " " : ": ") + it.note())
+                        : content instanceof Content.Text text
+                                        && content.id().within().equals("note")
+                                ? PlainText.of(text)
+                                : Stream.of())
+                .map(line -> new View().with("line", line))
+                .toList();
+    }
+
+    /** Which copies are no longer true; nothing where no edition was before. */
+    private String replaces() {
+        return handbook.revision()
+                .filter(it -> it.before() > 0)
+                .map(it -> screen.say("print.replaces", "edition", it.before()))
+                .orElse("");
     }
 
     static String edition(Means means, String digest, Catalog screen) {

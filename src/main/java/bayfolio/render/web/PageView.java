@@ -119,10 +119,29 @@ final class PageView {
                 .with("bar", bar())
                 .with("worker", up(file) + WebSite.WORKER)
                 .with("manifest", up(file) + WebSite.MANIFEST)
+                .with("issued", handbook.revision().isPresent())
+                .with("edition", edition())
+                .with("since", since())
                 .with("first", contents.first())
                 .with("opening", contents.opening())
                 .with("old", old(page.id()))
                 .with("sections", contents.sections(this::old));
+    }
+
+    private String edition() {
+        return handbook.revision()
+                .map(it -> screen.say(
+                        it.asIssued() ? "edition" : "edition.after",
+                        "edition",
+                        it.edition(),
+                        "day",
+                        screen.day(it.day())))
+                .orElse("");
+    }
+
+    /** Where one reads what has changed. */
+    private String since() {
+        return handbook.revision().isPresent() ? href(PageKind.WHAT_CHANGED.target()) : "";
     }
 
     /** Places that are gone, which still lead here. */
