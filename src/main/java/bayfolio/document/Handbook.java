@@ -216,7 +216,7 @@ public final class Handbook {
         }
         String known = edition;
         if (known == null) {
-            known = Edition.of(seenBy(Audience.RENTERS));
+            known = Fingerprint.of(seenBy(Audience.RENTERS));
             edition = known;
         }
         return known;

@@ -5,11 +5,11 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** By what one state of a handbook is told from another one, until editions are issued: a digest of what renters read. */
-final class Edition {
+/** By what one state of a handbook is told from another one where no edition tells: a digest of what renters read. */
+final class Fingerprint {
     private static final int LETTERS = 8;
 
-    private Edition() {}
+    private Fingerprint() {}
 
     /** @param handbook as renters see it */
     static String of(Handbook handbook) {
