@@ -1,8 +1,8 @@
 package bayfolio.cli;
 
 import bayfolio.check.Check;
-import bayfolio.edition.Changed;
 import bayfolio.edition.Comparison;
+import bayfolio.edition.Edition;
 import bayfolio.edition.Editions;
 import bayfolio.edition.Snapshot;
 import bayfolio.finding.Finding;
@@ -10,6 +10,7 @@ import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
 import bayfolio.issue.ChangeJson;
 import bayfolio.issue.ChangeReport;
+import bayfolio.issue.Consequences;
 import bayfolio.issue.Now;
 import bayfolio.model.Unit;
 import bayfolio.source.Hidden;
@@ -106,10 +107,11 @@ final class ChangesCommand implements Callable<Integer> {
                 continue;
             }
             int first = from.orElse(to.equals(NOW) ? editions.last() : Math.max(1, Integer.parseInt(to) - 1));
-            Optional<Snapshot> before = snapshot(editions, first, findings);
-            Optional<Snapshot> after = to.equals(NOW)
-                    ? Optional.of(Now.of(check, unit).snapshot())
-                    : snapshot(editions, Integer.parseInt(to), findings);
+            Optional<Edition> before = edition(editions, first, findings);
+            Optional<Now> now = to.equals(NOW) ? Optional.of(Now.of(check, unit)) : Optional.empty();
+            Optional<Snapshot> after = now.isPresent()
+                    ? now.map(Now::snapshot)
+                    : edition(editions, Integer.parseInt(to), findings).map(Edition::snapshot);
             if (before.isEmpty() || after.isEmpty()) {
                 exit = 1;
                 continue;
@@ -120,7 +122,10 @@ final class ChangesCommand implements Callable<Integer> {
                         + ": only its facts were compared."));
                 exit = 1;
             }
-            List<Changed> changes = Comparison.of(before.get(), after.get());
+            List<Consequences> changes = Consequences.of(
+                    Comparison.between(before.get().snapshot(), after.get()),
+                    before.get().date(),
+                    now.map(Now::coach));
             told.add(ChangeJson.of(unit.id(), String.valueOf(first), to, changes));
             if (!json) {
                 out.print(Hidden.visible(ChangeReport.of(
@@ -136,7 +141,7 @@ final class ChangesCommand implements Callable<Integer> {
         return findings.isEmpty() ? exit : 1;
     }
 
-    private Optional<Snapshot> snapshot(Editions editions, int number, List<Finding> findings) {
+    private Optional<Edition> edition(Editions editions, int number, List<Finding> findings) {
         if (!editions.numbers().contains(number)) {
             throw new ParameterException(
                     spec.commandLine(),
@@ -147,6 +152,6 @@ final class ChangesCommand implements Callable<Integer> {
                                     .orElse("none")
                             + ".");
         }
-        return editions.read(number, findings::add).map(it -> it.snapshot());
+        return editions.read(number, findings::add);
     }
 }
