@@ -34,6 +34,7 @@ final class ArchitectureTest {
             "check",
             "edition",
             "compose",
+            "bookings",
             "issue",
             "ask",
             "render",

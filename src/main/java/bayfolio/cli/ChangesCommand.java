@@ -1,8 +1,12 @@
 package bayfolio.cli;
 
+import bayfolio.bookings.Booking;
+import bayfolio.bookings.Bookings;
+import bayfolio.bookings.Column;
 import bayfolio.check.Check;
-import bayfolio.edition.Changed;
+import bayfolio.edition.Compared;
 import bayfolio.edition.Comparison;
+import bayfolio.edition.Edition;
 import bayfolio.edition.Editions;
 import bayfolio.edition.Snapshot;
 import bayfolio.finding.Finding;
@@ -10,14 +14,28 @@ import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
 import bayfolio.issue.ChangeJson;
 import bayfolio.issue.ChangeReport;
+import bayfolio.issue.Consequences;
 import bayfolio.issue.Now;
+import bayfolio.issue.ToTell;
+import bayfolio.issue.ToTellReport;
+import bayfolio.issue.WorkList;
+import bayfolio.model.Coach;
 import bayfolio.model.Unit;
 import bayfolio.source.Hidden;
 import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -32,20 +50,24 @@ import picocli.CommandLine.Spec;
         description = {
             "Tells what is otherwise between two editions of a coach, or between one and what its files say now: things, facts,"
                     + " steps, hazards, figures with the facts that they hang on, texts; and the pages that each of it is on.",
-            "A change of words that says nothing else is called editorial."
+            "A change of words that says nothing else is called editorial.",
+            "Below each change stands what it touches: labels, paper, pictures, facts to look up, texts to translate, pages that"
+                    + " come or go."
         },
         mixinStandardHelpOptions = true,
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:told",
-            "1:an edition could not be read, or a coach has an error and was compared by its facts alone",
+            "1:an edition, a work list or a booking could not be read, or a coach has an error and was compared by its facts alone",
             "2:the words of the call are wrong"
         },
         footer = {
             "",
             "Example: bayfolio changes whimbrel",
             "Example: bayfolio changes whimbrel --from 3 --to 4 --json",
-            "Example: bayfolio changes --all"
+            "Example: bayfolio changes --all",
+            "Example: bayfolio changes whimbrel --work-list",
+            "Example: bayfolio changes whimbrel --bookings bookings.csv"
         })
 final class ChangesCommand implements Callable<Integer> {
     private static final String NOW = "now";
@@ -74,6 +96,22 @@ final class ChangesCommand implements Callable<Integer> {
     @Option(names = "--json", description = "For programs.")
     private boolean json;
 
+    @Option(
+            names = "--work-list",
+            description =
+                    "Writes what is to be done into `units/COACH/editions/to-do.md`, to be ticked off: labels, paper,"
+                            + " pictures, texts, facts, links. Ticks and lines of your own stay. For as long as something in it is"
+                            + " to be done, it goes on from the edition since which it tells.")
+    private boolean workList;
+
+    @Option(
+            names = "--bookings",
+            paramLabel = "FILE",
+            description =
+                    "Bookings as CSV: tells which of those to come hold an older edition (column `edition sent`), with a"
+                            + " text to be sent. Nothing of it is kept.")
+    private Optional<Path> bookings = Optional.empty();
+
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before anything runs
     private CommandSpec spec;
@@ -87,11 +125,16 @@ final class ChangesCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "`--to " + Hidden.visible(to) + "`: the number of an edition, or `now`.");
         }
+        if (workList && !to.equals(NOW)) {
+            throw new ParameterException(
+                    spec.commandLine(), "`--work-list` is of what the files say now; leave `--to` out.");
+        }
         Check check = fleet.check(fleet.theme());
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         List<Finding> findings = new ArrayList<>();
-        JsonArray told = new JsonArray();
+        List<Booking> booked = booked(check, findings);
+        JsonArray each = new JsonArray();
         int exit = 0;
         for (Unit unit : check.fleet().units()) {
             if (!all && !fleet.units.contains(unit.id())) {
@@ -105,11 +148,14 @@ final class ChangesCommand implements Callable<Integer> {
                 }
                 continue;
             }
-            int first = from.orElse(to.equals(NOW) ? editions.last() : Math.max(1, Integer.parseInt(to) - 1));
-            Optional<Snapshot> before = snapshot(editions, first, findings);
-            Optional<Snapshot> after = to.equals(NOW)
-                    ? Optional.of(Now.of(check, unit).snapshot())
-                    : snapshot(editions, Integer.parseInt(to), findings);
+            Optional<WorkList> list = workList ? WorkList.read(fleet.root, unit.id(), findings::add) : Optional.empty();
+            int first = from.or(() -> list.flatMap(WorkList::since).filter(editions.numbers()::contains))
+                    .orElse(to.equals(NOW) ? editions.last() : Math.max(1, Integer.parseInt(to) - 1));
+            Optional<Edition> before = edition(editions, first, findings);
+            Optional<Now> now = to.equals(NOW) ? Optional.of(Now.of(check, unit)) : Optional.empty();
+            Optional<Snapshot> after = now.isPresent()
+                    ? now.map(Now::snapshot)
+                    : edition(editions, Integer.parseInt(to), findings).map(Edition::snapshot);
             if (before.isEmpty() || after.isEmpty()) {
                 exit = 1;
                 continue;
@@ -120,23 +166,99 @@ final class ChangesCommand implements Callable<Integer> {
                         + ": only its facts were compared."));
                 exit = 1;
             }
-            List<Changed> changes = Comparison.of(before.get(), after.get());
-            told.add(ChangeJson.of(unit.id(), String.valueOf(first), to, changes));
+            List<Consequences> changes = Consequences.of(
+                    Comparison.between(before.get().snapshot(), after.get()),
+                    before.get().date(),
+                    now.map(Now::coach));
+            JsonObject told = ChangeJson.of(unit.id(), String.valueOf(first), to, changes);
+            each.add(told);
             if (!json) {
                 out.print(Hidden.visible(ChangeReport.of(
                         unit.id(),
                         to.equals(NOW) ? "edition " + first + " and now" : "editions " + first + " and " + to,
                         changes)));
             }
+            if (list.isPresent()) {
+                String text = list.get().with(unit.id(), first, changes);
+                boolean written = list.get().write(fleet.root, text);
+                err.println(Hidden.visible((written ? "Wrote " : "Nothing new in ") + WorkList.path(unit.id()) + ": "
+                        + WorkList.open(text) + " to be done."));
+            }
+            if (bookings.isPresent() && after.get().document().isPresent()) {
+                List<ToTell> older = older(check, unit, booked, editions, after.get(), findings);
+                told.add("bookings", ToTellReport.json(older));
+                if (!json) {
+                    out.print(Hidden.visible(ToTellReport.text(older)));
+                }
+            }
         }
         err.print(TextReport.of(Findings.of(findings), false));
         if (json) {
-            out.print(Hidden.visible(ChangeJson.text(told)));
+            out.print(Hidden.visible(ChangeJson.text(each)));
         }
         return findings.isEmpty() ? exit : 1;
     }
 
-    private Optional<Snapshot> snapshot(Editions editions, int number, List<Finding> findings) {
+    /** Those of the coaches that are asked for, from the day of the fleet on. */
+    private List<Booking> booked(Check check, List<Finding> findings) throws IOException {
+        List<Booking> booked = new ArrayList<>();
+        if (bookings.isEmpty()) {
+            return booked;
+        }
+        LocalDate day = check.fleet()
+                .asOf()
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(), "No file of the fleet speaks of a day; give one with --as-of."));
+        try {
+            Bookings.read(
+                    bookings.get(),
+                    check.fleet().units().stream().map(Unit::id).toList(),
+                    Set.of(Column.EDITION_SENT),
+                    booking -> {
+                        if ((all || fleet.units.contains(booking.coach()))
+                                && !booking.pickup().toLocalDate().isBefore(day)) {
+                            booked.add(booking);
+                        }
+                    },
+                    findings::add);
+        } catch (NoSuchFileException e) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "There is no file `" + Hidden.visible(bookings.get().toString()) + "`.");
+        }
+        booked.sort(Comparator.comparing(Booking::pickup).thenComparing(Booking::id));
+        return booked;
+    }
+
+    private List<ToTell> older(
+            Check check, Unit unit, List<Booking> booked, Editions editions, Snapshot after, List<Finding> findings) {
+        List<ToTell> older = new ArrayList<>();
+        Map<Integer, Optional<Compared>> compared = new HashMap<>();
+        Coach coach = new Coach(check.fleet(), unit);
+        for (Booking booking : booked) {
+            if (!booking.coach().equals(unit.id()) || booking.edition().isEmpty()) {
+                continue;
+            }
+            int sent = booking.edition().getAsInt();
+            if (!editions.numbers().contains(sent)) {
+                findings.add(Finding.error(
+                                "booking-unreadable",
+                                booking.at(),
+                                "there is no edition " + sent + " of `" + unit.id() + "`")
+                        .mend("Its last one is " + editions.last() + "; write the one that was sent."));
+            } else if (to.equals(NOW) || sent < Integer.parseInt(to)) {
+                compared.computeIfAbsent(
+                                sent,
+                                number -> editions.read(number, findings::add)
+                                        .map(it -> Comparison.between(it.snapshot(), after)))
+                        .flatMap(it -> ToTell.of(booking, sent, it, coach, check.catalogs()))
+                        .ifPresent(older::add);
+            }
+        }
+        return older;
+    }
+
+    private Optional<Edition> edition(Editions editions, int number, List<Finding> findings) {
         if (!editions.numbers().contains(number)) {
             throw new ParameterException(
                     spec.commandLine(),
@@ -147,6 +269,6 @@ final class ChangesCommand implements Callable<Integer> {
                                     .orElse("none")
                             + ".");
         }
-        return editions.read(number, findings::add).map(it -> it.snapshot());
+        return editions.read(number, findings::add);
     }
 }

@@ -6,6 +6,7 @@ import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
 import bayfolio.issue.ChangeReport;
+import bayfolio.issue.Consequences;
 import bayfolio.issue.Issue;
 import bayfolio.model.Unit;
 import bayfolio.source.Hidden;
@@ -133,7 +134,7 @@ final class IssueCommand implements Callable<Integer> {
                         + ChangeReport.of(
                                 coach,
                                 "editions " + (edition.number() - 1) + " and " + edition.number(),
-                                issue.changes().getOrDefault(coach, List.of()))
+                                Consequences.unasked(issue.changes().getOrDefault(coach, List.of())))
                         + "\n";
     }
 }

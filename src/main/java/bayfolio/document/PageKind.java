@@ -118,7 +118,7 @@ public enum PageKind {
     }
 
     /** The kind of the page of an address: {@code do/fill-fresh-water}. */
-    static Optional<PageKind> of(String page) {
+    public static Optional<PageKind> of(String page) {
         return Arrays.stream(values())
                 .filter(kind -> kind.many
                         ? page.startsWith(kind.name + "/")

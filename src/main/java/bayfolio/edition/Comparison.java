@@ -42,6 +42,7 @@ public final class Comparison {
     private final SortedMap<String, List<String>> factsAfter;
     private final Snapshot before;
     private final Snapshot after;
+    private final States states;
     private final Map<String, Part> was;
     private final Map<String, Part> is;
 
@@ -57,9 +58,11 @@ public final class Comparison {
         this.renaming = new Renaming(before, after);
         this.factsBefore = renaming.facts(before);
         this.factsAfter = after.facts();
-        boolean both = before.document().isPresent() && after.document().isPresent();
-        this.was = both ? said(renaming.parts(before.parts())) : Map.of();
-        this.is = both ? said(after.parts()) : Map.of();
+        this.states = new States(
+                new State(factsBefore, renaming.parts(before.parts())), new State(factsAfter, after.parts()));
+        boolean both = states.before().composed() && states.after().composed();
+        this.was = both ? said(states.before().parts()) : Map.of();
+        this.is = both ? said(states.after().parts()) : Map.of();
         Set<String> known = new HashSet<>();
         is.values().forEach(part -> Editorial.words(part.text()).forEach(it -> known.add(it.toLowerCase(Locale.ROOT))));
         this.editorial = new Editorial(known);
@@ -74,8 +77,16 @@ public final class Comparison {
         }
     }
 
+    /** Two states side by side, the earlier one in the names that things have in the later one. */
+    private record States(State before, State after) {}
+
     /** In the order in which they are told. */
     public static List<Changed> of(Snapshot before, Snapshot after) {
+        return between(before, after).changes();
+    }
+
+    /** The same, with the two states beside it. */
+    public static Compared between(Snapshot before, Snapshot after) {
         Comparison comparison = new Comparison(before, after);
         comparison.things();
         comparison.facts();
@@ -84,7 +95,15 @@ public final class Comparison {
         comparison.numbers();
         comparison.pointers();
         comparison.texts();
-        return List.copyOf(comparison.changes);
+        return new Compared(
+                comparison.states.before(), comparison.states.after(), rewritten(before, after), comparison.changes);
+    }
+
+    private static Set<String> rewritten(Snapshot before, Snapshot after) {
+        Set<String> texts = new TreeSet<>(after.scripts().keySet());
+        texts.removeIf(text ->
+                Objects.equals(before.scripts().get(text), after.scripts().get(text)));
+        return texts;
     }
 
     /** What says nothing is left out: a heading of which a reader sees nothing. */
@@ -274,12 +293,12 @@ public final class Comparison {
     private void pages() {
         for (Map.Entry<String, Part> each : is.entrySet()) {
             if (isNewPage(each.getValue(), was)) {
-                add(new Change.PageAdded(each.getKey(), each.getValue().text()), true, inside(each.getKey(), is));
+                add(new Change.PageAdded(each.getKey(), each.getValue().title()), true, inside(each.getKey(), is));
             }
         }
         for (Map.Entry<String, Part> each : was.entrySet()) {
             if (isNewPage(each.getValue(), is)) {
-                add(new Change.PageRemoved(each.getKey(), each.getValue().text()), true, inside(each.getKey(), was));
+                add(new Change.PageRemoved(each.getKey(), each.getValue().title()), true, inside(each.getKey(), was));
             }
         }
     }

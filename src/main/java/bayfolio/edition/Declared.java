@@ -8,6 +8,8 @@ import bayfolio.model.FleetFacts;
 import bayfolio.model.Unit;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is declared of a fact that an edition tells by its way only; nothing of one that this version no longer knows.
@@ -16,26 +18,35 @@ import java.util.Optional;
  * @param id of the record, empty where it has none
  * @param key the key; empty where it is no longer declared
  * @param way to its record
+ * @param text the name under which translations know it: {@code switch/pump-switch/on-look}; of records without an id
+ *     the keys that they stand under
  */
-record Declared(String record, String id, Optional<Key<?>> key, String way) {
+record Declared(String record, String id, Optional<Key<?>> key, String way, String text) {
     static Declared of(String way) {
         List<String> names = List.of(way.split(StatedFacts.BETWEEN));
         boolean ofFleet = names.get(0).equals(StatedFacts.FLEET);
         Shape<?> shape = ofFleet ? FleetFacts.SHAPE : Unit.SHAPE;
         String id = "";
+        String text = shape.name();
         int at = ofFleet ? 1 : 0;
         while (at < names.size()) {
             Optional<Key<?>> key = shape.key(names.get(at));
             Optional<Shape<?>> inner = key.flatMap(it -> inner(it.type()));
             if (at == names.size() - 1 || inner.isEmpty()) {
-                return new Declared(shape.name(), id, key, String.join(StatedFacts.BETWEEN, names.subList(0, at)));
+                return new Declared(
+                        shape.name(),
+                        id,
+                        key,
+                        String.join(StatedFacts.BETWEEN, names.subList(0, at)),
+                        text + "/" + names.get(at));
             }
             boolean list = key.get().type() instanceof Type.ListOf<?>;
             shape = inner.get();
             id = list && shape.key("id").isPresent() && at + 1 < names.size() ? names.get(at + 1) : "";
+            text = id.isEmpty() ? text + "/" + names.get(at) : shape.name() + "/" + id;
             at += list ? 2 : 1;
         }
-        return new Declared(shape.name(), id, Optional.empty(), way);
+        return new Declared(shape.name(), id, Optional.empty(), way, text);
     }
 
     /** The record that a fact is of, where a coach has one such at most: {@code generator}. */
@@ -62,10 +73,23 @@ record Declared(String record, String id, Optional<Key<?>> key, String way) {
 
     /** Whether its values are ids of things. */
     boolean refers() {
-        return key.map(Key::type)
-                .filter(type -> type instanceof Type.Reference
-                        || type instanceof Type.ListOf<?> list && list.element() instanceof Type.Reference)
-                .isPresent();
+        return !kinds().isEmpty();
+    }
+
+    /** Kinds of the things whose ids its values are; none where they are no ids. */
+    Set<String> kinds() {
+        return each() instanceof Type.Reference reference ? reference.kinds() : Set.of();
+    }
+
+    /** Whether it is in words that are said otherwise in another language. */
+    boolean translated() {
+        Type<?> type = each();
+        return type != null && Type.ofWords(type) && type != Type.PLATE;
+    }
+
+    private @Nullable Type<?> each() {
+        Type<?> type = key.<Type<?>>map(Key::type).orElse(null);
+        return type instanceof Type.ListOf<?> list ? list.element() : type;
     }
 
     /** Whether two texts of it mean the same: {@code 92 gal} and {@code 92.0 gal} do. */

@@ -8,22 +8,24 @@ import java.util.List;
  * @param id its lasting name: {@code compartment/l4#facts.plate}
  * @param page the page that it stands on, whose name its own need not begin with: entries of an index keep theirs
  * @param around the id of the part that it is in; empty for a page
+ * @param kind of the content that it is, as its normal form has it: {@code label}, {@code link-list}; empty for what has none
  * @param text all that is read, with a space between
  * @param links what its words lead to, as in {@code switch:pump-switch}
  * @param from what it came from: {@code fact:switch/pump-switch/plate}
  * @param forStaff whether renters never see it
  */
-record Part(
+public record Part(
         String id,
         String page,
         String around,
         Sort sort,
+        String kind,
         String text,
         List<String> links,
         List<String> from,
         boolean forStaff) {
     /** What readers would call it. */
-    enum Sort {
+    public enum Sort {
         PAGE,
         SECTION,
         STEP,
@@ -33,9 +35,17 @@ record Part(
         TEXT
     }
 
-    Part {
+    /** How the mark of such a page stands in its text, since a page that becomes one is otherwise. */
+    private static final String URGENT = " true";
+
+    public Part {
         links = List.copyOf(links);
         from = List.copyOf(from);
+    }
+
+    /** What it is called, where it is a page: without the mark of one that is read in danger. */
+    public String title() {
+        return text.endsWith(URGENT) ? text.substring(0, text.length() - URGENT.length()) : text;
     }
 
     boolean reads(Part other) {

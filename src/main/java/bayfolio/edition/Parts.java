@@ -44,15 +44,16 @@ final class Parts {
         List<String> from = node.get("from") instanceof JsonArray sources ? strings(sources) : fromAround;
         boolean forStaff =
                 node.has("audience") ? node.get("audience").getAsString().equals("staff") : forStaffAround;
+        String kind = node.has("kind") ? node.get("kind").getAsString() : "";
         // What holds meanwhile belongs to no edition.
-        if (node.has("kind") && node.get("kind").getAsString().equals("notice")) {
+        if (kind.equals("notice")) {
             return;
         }
         StringBuilder text = new StringBuilder();
         List<String> links = new ArrayList<>();
         List<JsonObject> inside = new ArrayList<>();
         read(node, text, links, inside);
-        all.put(id, new Part(id, page, around, sort(node), text.toString(), links, from, forStaff));
+        all.put(id, new Part(id, page, around, sort(node), kind, text.toString(), links, from, forStaff));
         inside.forEach(it -> add(it, page, id, from, forStaff));
     }
 

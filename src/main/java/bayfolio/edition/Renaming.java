@@ -27,8 +27,8 @@ final class Renaming {
     private final List<Pair> pairs = new ArrayList<>();
 
     Renaming(Snapshot before, Snapshot after) {
-        this.before = things(before);
-        this.after = things(after);
+        this.before = things(before.facts());
+        this.after = things(after.facts());
         List<One> gone = this.before.values().stream()
                 .filter(one -> !this.after.containsKey(one.way))
                 .toList();
@@ -65,9 +65,9 @@ final class Renaming {
         return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
     }
 
-    private static Map<String, One> things(Snapshot snapshot) {
+    /** By the way to each. */
+    static Map<String, One> things(SortedMap<String, List<String>> facts) {
         Map<String, One> things = new LinkedHashMap<>();
-        SortedMap<String, List<String>> facts = snapshot.facts();
         facts.forEach((way, values) -> {
             Declared.alone(way)
                     .ifPresent(kind -> things.putIfAbsent(
@@ -162,6 +162,7 @@ final class Renaming {
                     part(part.page()),
                     part(part.around()),
                     part.sort(),
+                    part.kind(),
                     part.text(),
                     part.links().stream().map(link -> each(link, ":")).toList(),
                     part.from().stream().map(from -> each(from, "/")).toList(),

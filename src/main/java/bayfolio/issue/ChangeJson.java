@@ -13,7 +13,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.List;
 import java.util.Locale;
 
-/** Changes for programs: an object each, its kind and fields named as the records that declare them. */
+/** Changes with all that follows from them, for programs: an object each, its kind and fields named as the records that declare them. */
 public final class ChangeJson {
     private static final Gson GSON =
             new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
@@ -21,7 +21,7 @@ public final class ChangeJson {
     private ChangeJson() {}
 
     /** @param from the number of an edition, or {@code now} */
-    public static JsonObject of(String coach, String from, String to, List<Changed> changes) {
+    public static JsonObject of(String coach, String from, String to, List<Consequences> changes) {
         JsonObject all = new JsonObject();
         all.addProperty("unit", coach);
         all.addProperty("from", from);
@@ -36,7 +36,8 @@ public final class ChangeJson {
         return GSON.toJson(json) + "\n";
     }
 
-    private static JsonObject of(Changed changed) {
+    private static JsonObject of(Consequences consequences) {
+        Changed changed = consequences.changed();
         JsonObject json = new JsonObject();
         json.addProperty("kind", words(changed.change().getClass().getSimpleName()));
         json.addProperty("technical", changed.technical());
@@ -44,6 +45,14 @@ public final class ChangeJson {
         fields(changed.change()).entrySet().forEach(field -> json.add(field.getKey(), field.getValue()));
         json.add("pages", value(List.copyOf(changed.pages())));
         json.add("parts", value(List.copyOf(changed.parts())));
+        JsonArray all = new JsonArray();
+        consequences.all().forEach(each -> {
+            JsonObject consequence = new JsonObject();
+            consequence.addProperty("kind", words(each.getClass().getSimpleName()));
+            fields(each).entrySet().forEach(field -> consequence.add(field.getKey(), field.getValue()));
+            all.add(consequence);
+        });
+        json.add("consequences", all);
         return json;
     }
 
@@ -55,7 +64,7 @@ public final class ChangeJson {
                         words(component.getName()),
                         value(component.getAccessor().invoke(record)));
             } catch (ReflectiveOperationException e) {
-                throw new IllegalStateException("every change is a public record", e);
+                throw new IllegalStateException("every change and every consequence is a public record", e);
             }
         }
         return json;
@@ -70,6 +79,8 @@ public final class ChangeJson {
             return fields(value);
         } else if (value instanceof Enum<?> word) {
             return new JsonPrimitive(Type.word(word));
+        } else if (value instanceof Boolean yes) {
+            return new JsonPrimitive(yes);
         }
         return new JsonPrimitive(String.valueOf(value));
     }

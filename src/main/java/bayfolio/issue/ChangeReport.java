@@ -10,26 +10,19 @@ public final class ChangeReport {
     /** Longer texts are cut off; the pages have them whole. */
     private static final int LONGEST = 160;
 
-    /** More pages than these are counted. */
-    private static final int PAGES = 6;
-
     private ChangeReport() {}
 
     /** @param which states were compared, such as {@code edition 3 and now} */
-    public static String of(String coach, String which, List<Changed> changes) {
+    public static String of(String coach, String which, List<Consequences> changes) {
         if (changes.isEmpty()) {
             return coach + ": " + which + " say the same.\n";
         }
         StringBuilder report = new StringBuilder(coach + ": " + which + ", " + count(changes.size(), "change") + "\n");
-        for (Changed changed : changes) {
+        for (Consequences each : changes) {
+            Changed changed = each.changed();
             report.append('\n').append(line(changed)).append('\n');
-            List<String> pages = List.copyOf(changed.pages());
-            if (!pages.isEmpty()) {
-                report.append("  on ")
-                        .append(pages.stream().limit(PAGES).collect(Collectors.joining(", ")))
-                        .append(pages.size() > PAGES ? " and " + (pages.size() - PAGES) + " more" : "")
-                        .append('\n');
-            }
+            report.append(ConsequenceLines.line("on", List.copyOf(changed.pages())));
+            report.append(ConsequenceLines.of(each));
         }
         return report.toString();
     }

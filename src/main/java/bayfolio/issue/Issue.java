@@ -9,19 +9,18 @@ import bayfolio.edition.Editions;
 import bayfolio.finding.Finding;
 import bayfolio.model.Unit;
 import bayfolio.read.Folder;
+import bayfolio.read.NewFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.function.Consumer;
 
 /**
@@ -75,7 +74,7 @@ public record Issue(List<Edition> editions, Map<String, List<Changed>> changes, 
             for (Edition edition : editions) {
                 Path file = root.resolve(Editions.path(edition.snapshot().unit(), edition.number()));
                 Files.createDirectories(file.getParent());
-                write(file, EditionFile.write(edition).getBytes(StandardCharsets.UTF_8));
+                new NewFile(file, EditionFile.write(edition).getBytes(StandardCharsets.UTF_8)).make();
                 written.add(file);
             }
         } catch (FileAlreadyExistsException e) {
@@ -85,21 +84,6 @@ public record Issue(List<Edition> editions, Map<String, List<Changed>> changes, 
         } catch (IOException e) {
             takeBack(written);
             throw e;
-        }
-    }
-
-    /** Whole, and only where there is none yet: of two who issue at once, one is refused. */
-    private static void write(Path file, byte[] bytes) throws IOException {
-        Path beside = file.resolveSibling("." + file.getFileName() + "-" + UUID.randomUUID());
-        try {
-            Files.write(beside, bytes, StandardOpenOption.CREATE_NEW);
-            try {
-                Files.createLink(file, beside);
-            } catch (UnsupportedOperationException noLinks) {
-                Files.move(beside, file);
-            }
-        } finally {
-            Files.deleteIfExists(beside);
         }
     }
 

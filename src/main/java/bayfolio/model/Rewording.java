@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -200,6 +202,23 @@ public final class Rewording {
                 .filter(source ->
                         whose.stream().noneMatch(it -> texts.containsKey(new Name(it, source.of(), source.digest()))))
                 .toList();
+    }
+
+    /** Languages into which somebody translates texts of the fleet. */
+    public Set<String> languages() {
+        return languages(List.of(Whose.ALL));
+    }
+
+    /** The same of a coach. */
+    public Set<String> languages(Unit unit) {
+        return languages(whose(unit));
+    }
+
+    private Set<String> languages(List<Whose> whose) {
+        return written.stream()
+                .filter(file -> whose.contains(file.whose()))
+                .map(OfALanguage::language)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** Whether a text has come from here. */

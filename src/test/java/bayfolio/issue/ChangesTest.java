@@ -264,7 +264,7 @@ final class ChangesTest {
             if (changed.change() instanceof Change.Renamed) {
                 continue;
             }
-            for (JsonObject value : values(ChangeJson.of("", "", "", List.of(changed)))) {
+            for (JsonObject value : values(ChangeJson.of("", "", "", Consequences.unasked(List.of(changed))))) {
                 String after = value.get("after").getAsString();
                 if (after.isEmpty()) {
                     applied.remove(value.get("way").getAsString());
