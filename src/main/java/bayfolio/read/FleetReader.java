@@ -83,9 +83,9 @@ public final class FleetReader {
 
     static final String COUNTRIES = "countries";
 
-    private static final Keeper.Reader<Optional<Roles>> ROLES = shared(Roles.SHAPE);
-    private static final Keeper.Reader<Optional<Words>> WORDS = shared(Words.SHAPE);
-    private static final Keeper.Reader<Optional<Sources>> SOURCES = shared(Sources.SHAPE);
+    static final Keeper.Reader<Optional<Roles>> ROLES = shared(Roles.SHAPE);
+    static final Keeper.Reader<Optional<Words>> WORDS = shared(Words.SHAPE);
+    static final Keeper.Reader<Optional<Sources>> SOURCES = shared(Sources.SHAPE);
     private static final Keeper.Reader<Optional<Country>> COUNTRY = shared(Country.SHAPE);
     private static final Keeper.Reader<Optional<HireMarks>> HIRE_MARKS = (folder, path, findings) ->
             folder.text(path, findings).flatMap(file -> yaml(file, HireMarks.SHAPE, findings));

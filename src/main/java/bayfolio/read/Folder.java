@@ -19,10 +19,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -48,6 +51,11 @@ public final class Folder {
     private static final String OWN = "library/";
 
     private static final String LIBRARY = "/bayfolio/library/";
+
+    /** What the program brings along stays the same while it runs. */
+    private static final Supplier<Set<String>> NAMES_OF_THE_PROGRAM = new Lazy<>(Folder::namesOfTheProgram);
+
+    private static final Map<String, Texted> TEXTS_OF_THE_PROGRAM = new ConcurrentHashMap<>();
 
     private final Path root;
     private final Keeper keeper;
@@ -140,7 +148,7 @@ public final class Folder {
     private record There(String path) implements Keeper.Question<Boolean> {
         @Override
         public Boolean answer(Folder folder) {
-            return Files.exists(folder.root.resolve(path)) || builtIn(path).isPresent();
+            return Files.exists(folder.root.resolve(path)) || isBuiltIn(path);
         }
     }
 
@@ -185,12 +193,13 @@ public final class Folder {
                         path, Objects.requireNonNull(instead.get(path)).getBytes(StandardCharsets.UTF_8), findings);
             }
             if (!Files.exists(file)) {
-                Optional<byte[]> builtIn = builtIn(path);
+                Optional<Texted> builtIn = textOfTheProgram(path);
                 if (builtIn.isEmpty()) {
                     findings.accept(unreadable(empty, "the file is missing"));
                     return Optional.empty();
                 }
-                return decode(path.replace(SHARED, OWN), builtIn.get(), findings);
+                builtIn.get().findings.forEach(findings);
+                return builtIn.get().file;
             }
             if (!holds(file)) {
                 findings.accept(unreadable(empty, "this is a link that leads out of the fleet folder")
@@ -375,6 +384,21 @@ public final class Folder {
         }
     }
 
+    private static boolean isBuiltIn(String path) {
+        return path.startsWith(SHARED) && library().contains(path.substring(SHARED.length()));
+    }
+
+    private static Optional<Texted> textOfTheProgram(String path) {
+        return isBuiltIn(path)
+                ? Optional.of(TEXTS_OF_THE_PROGRAM.computeIfAbsent(path, it -> {
+                    List<Finding> findings = new ArrayList<>();
+                    Optional<SourceFile> file =
+                            builtIn(it).flatMap(bytes -> decode(it.replace(SHARED, OWN), bytes, findings::add));
+                    return new Texted(file, List.copyOf(findings));
+                }))
+                : Optional.empty();
+    }
+
     private static Optional<byte[]> builtIn(String path) {
         if (!path.startsWith(SHARED)) {
             return Optional.empty();
@@ -386,13 +410,17 @@ public final class Folder {
         }
     }
 
-    private static List<String> library() {
+    private static Set<String> library() {
+        return NAMES_OF_THE_PROGRAM.get();
+    }
+
+    private static Set<String> namesOfTheProgram() {
         String index = LIBRARY + "index.txt";
         try (InputStream in = Objects.requireNonNull(Folder.class.getResourceAsStream(index), index)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
                     .filter(line -> !line.isBlank())
-                    .toList();
+                    .collect(Collectors.toUnmodifiableSet());
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read the built-in library", e);
         }

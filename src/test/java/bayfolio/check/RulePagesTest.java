@@ -15,6 +15,7 @@ import bayfolio.finding.TextReport;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Overlay;
 import bayfolio.render.theme.Theme;
+import bayfolio.source.Lazy;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.awt.image.BufferedImage;
@@ -74,6 +75,17 @@ class RulePagesTest {
     private static final Pattern TOLD = Pattern.compile(
             "(?:(?:Finding|proof)\\s*\\.\\s*(?:error|warning|note)|\\btell|(?m:^ +(?:return )?(?:error|warning|note)))\\(\\s*\"([a-z-]+)\""
                     + "|case [A-Z_]+ -> \"([a-z]+(?:-[a-z]+)+)\"");
+
+    /** Of a fleet without a theme of its own. */
+    private static final Lazy<Catalogs> BUILT_IN = new Lazy<>(RulePagesTest::builtIn);
+
+    private static Catalogs builtIn() {
+        try {
+            return Theme.load(TINY, Theme.BUILT_IN).catalogs();
+        } catch (Exception e) {
+            throw new IllegalStateException(e);
+        }
+    }
 
     @TempDir
     Path temp;
@@ -417,7 +429,9 @@ class RulePagesTest {
     }
 
     private static Stream<Finding> findings(FleetReader.Reading reading, Path root) throws Exception {
-        Catalogs screen = Theme.load(root, Theme.BUILT_IN).catalogs();
+        Catalogs screen = Files.exists(root.resolve("themes"))
+                ? Theme.load(root, Theme.BUILT_IN).catalogs()
+                : BUILT_IN.get();
         return Check.of(reading.fleet(), reading.library(), screen, reading.findings()).findings().all().stream();
     }
 

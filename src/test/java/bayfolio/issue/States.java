@@ -4,17 +4,23 @@ import bayfolio.DemoFleet;
 import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
+import bayfolio.model.Fleet;
 import bayfolio.read.FleetReader;
+import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** States of coaches as tests compare them. */
 final class States {
     private static final Catalogs WORDS = words();
+
+    /** Of each root one, which keeps what did not change. */
+    private static final Map<Path, Folder> FOLDERS = new ConcurrentHashMap<>();
 
     private States() {}
 
@@ -33,19 +39,18 @@ final class States {
 
     /** The same; empty where its file says nothing that can be read. */
     static Optional<Now> ifRead(Path root, String coach) {
-        FleetReader.Reading reading = FleetReader.read(Folders.at(root));
+        FleetReader.Reading reading = FleetReader.read(FOLDERS.computeIfAbsent(root, Folders::at));
         return reading.fleet().units().stream()
                 .filter(it -> it.id().equals(coach))
                 .findFirst()
-                .map(unit -> Now.of(
-                        Check.of(
-                                reading.fleet(),
-                                reading.library(),
-                                WORDS,
-                                reading.findings(),
-                                List.of(unit),
-                                filled -> {}),
-                        unit));
+                .map(unit -> {
+                    // What is found between coaches is no part of a state.
+                    Fleet alone = new Fleet(
+                            reading.fleet().facts(),
+                            List.of(unit),
+                            reading.fleet().shared());
+                    return Now.of(Check.of(alone, reading.library(), WORDS, reading.findings()), unit);
+                });
     }
 
     /** The files of the demo fleet in a folder of their own. */

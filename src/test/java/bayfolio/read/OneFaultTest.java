@@ -206,6 +206,7 @@ final class OneFaultTest {
     /** Each line that can be spoilt is, a sample of them where there are many, and the whole fleet is checked. */
     private void assertOneFindingForEachLine(Path path, Spoil spoil) throws Exception {
         DemoFleet.copy(ROOT, temp);
+        Folder folder = Folders.at(temp);
         List<String> lines = Files.readAllLines(path);
         List<Integer> possible = IntStream.range(0, lines.size())
                 .filter(line -> spoil.line(lines.get(line)).isPresent())
@@ -217,7 +218,10 @@ final class OneFaultTest {
             List<String> spoilt = new ArrayList<>(lines);
             spoilt.set(line, spoil.line(lines.get(line)).orElseThrow());
             Files.write(temp.resolve(path), spoilt);
-            List<Finding> told = DemoFleet.of(temp).check().findings().all();
+            FleetReader.Reading spoiltFleet = FleetReader.read(folder);
+            List<Finding> told = Check.of(spoiltFleet.fleet(), spoiltFleet.library(), screen, spoiltFleet.findings())
+                    .findings()
+                    .all();
             if (told.size() != 1
                     || !told.get(0).at().file().path().equals(path.toString())
                     || Math.abs(told.get(0).at().line() - line - 1) > 1) {

@@ -69,11 +69,10 @@ public final class Overlay {
      * @param folder where photos are looked for, and roles and words before the built-in ones
      */
     public Overlay(Folder folder) {
-        this.folder = folder;
-        this.roles = folder.text("units/shared/roles.yaml", findings::add)
-                .flatMap(it -> FleetReader.yaml(it, Roles.SHAPE, findings::add))
-                .orElseThrow();
-        this.equipped = equipped(FleetReader.equipment(folder, findings::add).acts().stream()
+        this.folder = folder.now();
+        this.roles =
+                this.folder.read(FleetReader.ROLES, "roles.yaml", findings::add).orElseThrow();
+        this.equipped = equipped(FleetReader.equipment(this.folder, findings::add).acts().stream()
                 .map(Overlay::without)
                 .toList());
     }
@@ -143,10 +142,8 @@ public final class Overlay {
 
     /** The fleet as {@link FleetReader} would read it from a folder. */
     public FleetReader.Reading read() {
-        Optional<Words> words = folder.text("units/shared/words.yaml", findings::add)
-                .flatMap(it -> FleetReader.yaml(it, Words.SHAPE, findings::add));
-        Optional<Sources> sources = folder.text("units/shared/sources.yaml", findings::add)
-                .flatMap(it -> FleetReader.yaml(it, Sources.SHAPE, findings::add));
+        Optional<Words> words = folder.read(FleetReader.WORDS, "words.yaml", findings::add);
+        Optional<Sources> sources = folder.read(FleetReader.SOURCES, "sources.yaml", findings::add);
         return new FleetReader.Reading(
                 new Fleet(
                                 fleet.orElseThrow(),

@@ -7,6 +7,7 @@ import bayfolio.prose.WordIndex;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.MatchResult;
@@ -96,11 +97,25 @@ public final class DoorCodeInText implements TextRule {
 
     private static final int FEWEST_DIGITS = 3;
 
-    private static final Pattern NETWORK = Pattern.compile(
-            "passw|pass ?phrase|kennw|wi-?fi|wlan|network|router|hot ?spot|log (?:in|on)|wpa|security",
-            Pattern.CASE_INSENSITIVE);
+    /** In small letters, what each of the last ones holds; they are found sooner one by one than by a pattern. */
+    private static final List<String> NETWORK = List.of(
+            "passw",
+            "passphrase",
+            "pass phrase",
+            "kennw",
+            "wifi",
+            "wi-fi",
+            "wlan",
+            "network",
+            "router",
+            "hotspot",
+            "hot spot",
+            "log in",
+            "log on",
+            "wpa",
+            "security");
 
-    /** Words of numbers, of which a code in words has two at least. */
+    /** Words of numbers, of which a code in words has two at least, one behind the other. */
     private static final Set<String> NUMBER_WORDS =
             Set.of(("zero oh nought one two three four five six seven eight nine"
                             + " null eins zwei zwo drei vier f\u00FCnf fuenf sechs sieben acht neun ten eleven twelve"
@@ -108,6 +123,9 @@ public final class DoorCodeInText implements TextRule {
                     .split(" "));
 
     private static final int FEWEST_WORDS = 2;
+
+    /** What may stand between them. */
+    private static final Set<String> JOINING = Set.of("then", "double", "triple");
 
     private static final List<Pattern> SPELLED = patterns(
             "\\b" + DIGIT_WORD + "(?:[,;]?[ -](?:then )?" + DIGIT_WORD + "){3,}\\b",
@@ -151,14 +169,11 @@ public final class DoorCodeInText implements TextRule {
         if (index.digits() >= FEWEST_DIGITS && digitsOfOne(text) >= FEWEST_DIGITS) {
             likely.addAll(FIGURES);
         }
-        if (index.all().stream()
-                        .filter(word -> isNumber(word.small()))
-                        .limit(FEWEST_WORDS)
-                        .count()
-                == FEWEST_WORDS) {
+        if (numbersInARow(index)) {
             likely.addAll(SPELLED);
         }
-        if (NETWORK.matcher(text).find()) {
+        String small = text.toLowerCase(Locale.ROOT);
+        if (NETWORK.stream().anyMatch(small::contains)) {
             likely.addAll(NETWORKS);
         }
         // Most texts hold nothing that is like a code.
@@ -176,6 +191,21 @@ public final class DoorCodeInText implements TextRule {
                 .mapToInt(run -> WordIndex.of(run.group()).digits())
                 .max()
                 .orElse(0);
+    }
+
+    private static boolean numbersInARow(WordIndex index) {
+        int row = 0;
+        for (WordIndex.Word word : index.all()) {
+            if (isNumber(word.small())) {
+                row++;
+            } else if (!JOINING.contains(word.small())) {
+                row = 0;
+            }
+            if (row == FEWEST_WORDS) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isNumber(String word) {

@@ -11,9 +11,15 @@ import bayfolio.render.Output;
 import bayfolio.render.Printing;
 import bayfolio.render.theme.Theme;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.parser.Parser;
 
 /** A coach of the demo fleet as it is printed; its book is laid out once for all tests of a class. */
 record DemoBook(Unit unit, Handbook renters, Handbook staff, Media media) {
@@ -93,6 +99,28 @@ record DemoBook(Unit unit, Handbook renters, Handbook staff, Media media) {
         return LAID.computeIfAbsent(
                 unit.id() + paper + letters,
                 it -> new Book(means()).laid(renters, media, paper, letters).bytes());
+    }
+
+    /** Every third page of each chapter, beginning with this one, and all that every book has. */
+    byte[] third(int first, Paper paper, double letters) {
+        Book book = new Book(means());
+        Document all = Jsoup.parse(book.filled(renters, media, paper, letters), "", Parser.xmlParser());
+        for (Element chapter : all.select("div.chapter")) {
+            int page = -1;
+            for (Element leaf : chapter.select("> div.leaf")) {
+                // What goes on with a page stays with it.
+                page += leaf.selectFirst("> h2") == null ? 0 : 1;
+                if (page % 3 != first % 3) {
+                    leaf.remove();
+                }
+            }
+        }
+        Set<String> there = new HashSet<>(all.select("[id]").eachAttr("id"));
+        all.select("a[href^=#]").stream()
+                .filter(link -> !there.contains(link.attr("href").substring(1)))
+                .forEach(Element::unwrap);
+        all.outputSettings().prettyPrint(false);
+        return book.press.pdf(book.press.form("book"), all.outerHtml(), media).bytes();
     }
 
     /** What an output makes for the reader that it is for. */
