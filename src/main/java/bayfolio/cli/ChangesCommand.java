@@ -242,7 +242,7 @@ final class ChangesCommand implements Callable<Integer> {
             int sent = booking.edition().getAsInt();
             if (!editions.numbers().contains(sent)) {
                 findings.add(Finding.error(
-                                "booking-unreadable",
+                                Bookings.UNREADABLE,
                                 booking.at(),
                                 "there is no edition " + sent + " of `" + unit.id() + "`")
                         .mend("Its last one is " + editions.last() + "; write the one that was sent."));

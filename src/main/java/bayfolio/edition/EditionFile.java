@@ -41,6 +41,12 @@ public final class EditionFile {
             .setFormattingStyle(FormattingStyle.PRETTY.withIndent(""))
             .disableHtmlEscaping()
             .create();
+    // What is told of editions, by whoever reads them.
+    static final String UNREADABLE = "edition-unreadable";
+    static final String MISPLACED = "edition-misplaced";
+    static final String MISSING = "edition-missing";
+    private static final String CHANGED = "edition-changed-by-hand";
+
     static final String RESTORE = "Take the file back from version control; an edition is never edited.";
 
     private EditionFile() {}
@@ -76,7 +82,7 @@ public final class EditionFile {
             json = JsonParser.parseString(file.text()).getAsJsonObject();
         } catch (JsonParseException | IllegalStateException e) {
             findings.accept(Finding.error(
-                            "edition-unreadable",
+                            UNREADABLE,
                             Place.whole(file),
                             "edition " + number + " of `" + unit + "` is cut off, or no JSON")
                     .mend(RESTORE));
@@ -89,8 +95,7 @@ public final class EditionFile {
                 | NumberFormatException
                 | UnsupportedOperationException
                 | DateTimeException e) {
-            return refused(
-                    file, "edition", "edition-unreadable", "something in it is not as editions are written", findings);
+            return refused(file, "edition", UNREADABLE, "something in it is not as editions are written", findings);
         }
     }
 
@@ -99,7 +104,7 @@ public final class EditionFile {
         int version = get(json, "version").getAsInt();
         if (version != VERSION) {
             findings.accept(Finding.error(
-                            "edition-unreadable",
+                            UNREADABLE,
                             at(file, "version"),
                             "the form of edition " + number + " is version " + version + ", and this program reads "
                                     + VERSION)
@@ -110,7 +115,7 @@ public final class EditionFile {
             return refused(
                     file,
                     CHECKSUM,
-                    "edition-changed-by-hand",
+                    CHANGED,
                     "edition " + number + " of `" + unit
                             + "` is not as it was issued: its checksum is that of another text",
                     findings);
@@ -121,7 +126,7 @@ public final class EditionFile {
             return refused(
                     file,
                     of.equals(unit) ? "edition" : "unit",
-                    "edition-misplaced",
+                    MISPLACED,
                     "it is edition " + issued + " of `" + of + "`, and stands where edition " + number + " of `" + unit
                             + "` belongs",
                     findings);

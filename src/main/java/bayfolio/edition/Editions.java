@@ -41,7 +41,7 @@ public final class Editions {
                 numbers.add(Integer.parseInt(name.group(1)));
             } else if (file.endsWith(".json")) {
                 findings.accept(Finding.error(
-                                "edition-misplaced",
+                                EditionFile.MISPLACED,
                                 Place.whole(new SourceFile(in(unit) + "/" + file, "")),
                                 "the name of the file is no number of an edition, such as `1.json`")
                         .mend("Move it out of this folder, in which `issue` alone writes."));
@@ -51,7 +51,7 @@ public final class Editions {
         for (int number : numbers) {
             if (number != before + 1) {
                 findings.accept(Finding.error(
-                                "edition-missing",
+                                EditionFile.MISSING,
                                 Place.whole(new SourceFile(path(unit, number), "")),
                                 "edition " + (before + 1) + " of `" + unit + "`, which came before it, is missing")
                         .mend("Take it back from version control; no number is given twice."));
@@ -94,7 +94,7 @@ public final class Editions {
                     new SourceFile(path, Files.readString(folder.root().resolve(path))));
         } catch (IOException e) {
             findings.accept(Finding.error(
-                            "edition-unreadable",
+                            EditionFile.UNREADABLE,
                             Place.whole(new SourceFile(path, "")),
                             "the file cannot be read as text")
                     .mend(EditionFile.RESTORE));

@@ -32,6 +32,8 @@ import java.util.stream.Stream;
  */
 public final class WorkList {
     /** No edition: those are files of JSON. */
+    private static final String UNREADABLE = "work-list-unreadable";
+
     private static final String NAME = "to-do.md";
 
     private static final long MOST_BYTES = 4L << 20;
@@ -97,7 +99,7 @@ public final class WorkList {
     }
 
     private static Finding unreadable(String path, String why) {
-        return Finding.error("work-list-unreadable", Place.whole(new SourceFile(path, "")), why)
+        return Finding.error(UNREADABLE, Place.whole(new SourceFile(path, "")), why)
                 .mend("Save it as UTF-8 text, or take it away; `changes --work-list` then begins a new one.");
     }
 
@@ -116,7 +118,7 @@ public final class WorkList {
                 wrong = true;
             } else if (item.matches() && !" xX".contains(item.group(1))) {
                 findings.accept(Finding.error(
-                                "work-list-unreadable",
+                                UNREADABLE,
                                 at,
                                 "`[" + item.group(1) + "]` is neither `[ ]`, to be done, nor `[x]`, done")
                         .mend("Write `[x]` where it is done, else `[ ]`."));
