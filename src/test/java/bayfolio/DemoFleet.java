@@ -4,6 +4,7 @@ import bayfolio.check.Check;
 import bayfolio.publish.FleetState;
 import bayfolio.publish.Publisher;
 import bayfolio.read.FleetReader;
+import bayfolio.read.Ledger;
 import bayfolio.render.Printing;
 import bayfolio.render.theme.Theme;
 import java.io.IOException;
@@ -235,7 +236,8 @@ public record DemoFleet(Path root, Check check) {
                 coaches().stream().filter(coach -> !whole().contains(coach)).toList();
         for (Map.Entry<String, byte[]> file : files(Path.of("units")).entrySet()) {
             String top = file.getKey().split("/")[0];
-            if (!top.equals("models") && !left.contains(top)) {
+            // In the ledger stand the pages of sisters, too.
+            if (!top.equals("models") && !Ledger.FILE.endsWith("/" + top) && !left.contains(top)) {
                 write(to.resolve("units").resolve(file.getKey()), file.getValue());
             }
         }

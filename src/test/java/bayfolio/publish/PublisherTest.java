@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -270,9 +271,12 @@ class PublisherTest {
     @Test
     void anUnknownNameInAThemeIsToldByFileAndLine(@TempDir Path folder) throws Exception {
         DemoFleet themed = themed(folder, "page.mustache", "{{title}}</h1>", "{{titel}}</h1>");
-        String line = Files.readAllLines(Path.of("themes/harbor/page.mustache"))
-                        .indexOf("<h1{{#foreign}} lang=\"{{lang}}\"{{/foreign}}>{{title}}</h1>")
-                + 1 + ":45";
+        List<String> lines = Files.readAllLines(Path.of("themes/harbor/page.mustache"));
+        int at = IntStream.range(0, lines.size())
+                .filter(i -> lines.get(i).contains("{{title}}</h1>"))
+                .findFirst()
+                .orElseThrow();
+        String line = (at + 1) + ":" + (lines.get(at).indexOf("{{title}}</h1>") + 3);
 
         assertRefused(
                 themed, folder.resolve("out"), "  themes/harbor/page.mustache:" + line + ": there is no name `titel`");

@@ -157,6 +157,7 @@ class SchemaTest {
                                 "1.25",
                                 "35 USD",
                                 "switch.water-pump",
+                                "switch:water-pump",
                                 "any")
                         .filter(each ->
                                 Pattern.compile(text.pattern()).matcher(each).find())

@@ -205,6 +205,7 @@ public final class WebSite implements Output {
     private byte[] labeled(Handbook handbook, NodeId home, String title, Catalog screen) {
         return led(
                 screen,
+                false,
                 "../../../",
                 title,
                 Optional.of("../../../" + handbook.unit() + "/" + MANIFEST),
@@ -214,16 +215,24 @@ public final class WebSite implements Output {
     /** At an address of the coach that it had before. */
     private byte[] ledOn(Handbook handbook, String old, NodeId home, Catalog screen) {
         String up = "../".repeat((int) old.chars().filter(c -> c == '/').count());
-        return led(screen, up + "../", title(handbook, home), Optional.of(up + MANIFEST), up + href(home));
+        return led(
+                screen,
+                handbook.reader().equals(Optional.of(Audience.STAFF)),
+                up + "../",
+                title(handbook, home),
+                Optional.of(up + MANIFEST),
+                up + href(home));
     }
 
-    private byte[] led(Catalog screen, String root, String title, Optional<String> installed, String href) {
+    private byte[] led(
+            Catalog screen, boolean staff, String root, String title, Optional<String> installed, String href) {
         View view = looks(words.of(screen))
                 .on(root)
                 .with("language", screen.language())
                 .with("title", title)
                 .with("installed", installed.isPresent())
                 .with("manifest", installed.orElse(""))
+                .with("staff-copy", staff)
                 .with("href", href);
         return bytes(led.fill(view.names(), complaints::add).text());
     }
@@ -413,7 +422,15 @@ public final class WebSite implements Output {
             String unit = now.startsWith(Content.Label.SHORT + "/")
                     ? now.split("/")[1].toLowerCase(Locale.ROOT)
                     : now.substring(0, now.indexOf('/'));
-            files.put(place(old), ledFrom(old, screen, names.getOrDefault(unit, unit), Optional.of(unit), place(now)));
+            files.put(
+                    place(old),
+                    ledFrom(
+                            all.isForStaff(),
+                            old,
+                            screen,
+                            names.getOrDefault(unit, unit),
+                            Optional.of(unit),
+                            place(now)));
         });
         for (Gone gone : all.left()) {
             boolean said = !gone.text().isEmpty();
@@ -427,6 +444,7 @@ public final class WebSite implements Output {
                     files.put(
                             place(old),
                             ledFrom(
+                                    all.isForStaff(),
                                     old,
                                     screen,
                                     gone.name(),
@@ -451,9 +469,10 @@ public final class WebSite implements Output {
     }
 
     /** From an address below the root to a file there. */
-    private byte[] ledFrom(String old, Catalog screen, String title, Optional<String> unit, String file) {
+    private byte[] ledFrom(
+            boolean staff, String old, Catalog screen, String title, Optional<String> unit, String file) {
         String up = "../".repeat((int) place(old).chars().filter(c -> c == '/').count());
-        return led(screen, up, title, unit.map(it -> up + it + "/" + MANIFEST), up + file);
+        return led(screen, staff, up, title, unit.map(it -> up + it + "/" + MANIFEST), up + file);
     }
 
     /** What became of a coach. */
