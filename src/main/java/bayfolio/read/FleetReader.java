@@ -253,7 +253,9 @@ public final class FleetReader {
                         .filter(it -> it.unit.isEmpty())
                         .map(OfACoach::folder)
                         .toList());
-        folder.read(Ledger.READ, Ledger.FILE, findings::add).of(fleet).forEach(findings::add);
+        Ledger.Told ledger = folder.read(Ledger.READ, Ledger.FILE, findings::add);
+        // Where no coach was taken, none is missed.
+        (judged ? ledger.of(fleet) : ledger.faults().stream()).forEach(findings::add);
         Map<String, HireMarks> marks = new TreeMap<>();
         coaches.forEach(coach -> coach.unit.ifPresent(unit -> coach.marks.ifPresent(it -> marks.put(unit.id(), it))));
         List<Translation> texts = new ArrayList<>();

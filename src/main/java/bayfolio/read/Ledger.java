@@ -188,7 +188,10 @@ public final class Ledger {
                         .flatMap(ids -> ids.value().stream())
                         .forEach(id -> known.add(id.value())));
         FleetFacts facts = fleet.facts();
-        if (!facts.facts().read(FleetFacts.LEFT)) {
+        // A coach that could not be read may be the one that is missed, under another id.
+        boolean unread = fleet.coaches().size() > fleet.units().size()
+                || fleet.units().stream().anyMatch(unit -> !unit.facts().read(Unit.FORMERLY));
+        if (unread || !facts.facts().read(FleetFacts.LEFT)) {
             return List.of();
         }
         facts.facts().all(FleetFacts.LEFT).stream()

@@ -276,7 +276,7 @@ class PublisherTest {
                 .filter(i -> lines.get(i).contains("{{title}}</h1>"))
                 .findFirst()
                 .orElseThrow();
-        String line = (at + 1) + ":" + (lines.get(at).indexOf("{{title}}</h1>") + 3);
+        String line = (at + 1) + ":" + (lines.get(at).indexOf("{{title}}</h1>") + 1);
 
         assertRefused(
                 themed, folder.resolve("out"), "  themes/harbor/page.mustache:" + line + ": there is no name `titel`");
