@@ -15,9 +15,8 @@ import bayfolio.edition.Change;
 import bayfolio.edition.Changed;
 import bayfolio.edition.Comparison;
 import bayfolio.edition.Edition;
-import bayfolio.edition.Editions;
+import bayfolio.edition.Issued;
 import bayfolio.edition.Snapshot;
-import bayfolio.finding.Finding;
 import bayfolio.prose.Inline;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,7 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /**
  * What a reader of the edition before is told: which pages say something else, what counts most first. Of what renters see
@@ -45,40 +44,43 @@ public final class WhatChanged {
         this.handbook = handbook;
     }
 
-    /**
-     * A handbook with the edition that it is; the same where none was issued, or one that is needed could not be read.
-     *
-     * @param findings of editions that are not as they were issued
-     */
-    public static Handbook in(Handbook handbook, CheckedCoach coach, Editions editions, Consumer<Finding> findings) {
-        Optional<Edition> last = editions.read(editions.last(), findings);
+    /** A handbook with the edition that it is; the same where none was issued, or one that is needed could not be read. */
+    public static Handbook in(Handbook handbook, CheckedCoach coach, Issued issued) {
+        Optional<Issued.One> last = issued.last();
         if (last.isEmpty()) {
             return handbook;
         }
+        Edition edition = last.get().edition();
         Snapshot whole = Snapshot.told(coach, handbook);
         Snapshot now = whole.forRenters();
-        Edition edition = last.get();
-        List<Changed> changes = Comparison.of(edition.snapshot().forRenters(), now);
-        Edition base = edition;
+        Issued.One base = last.get();
+        List<Changed> changes = Comparison.of(base.forRenters(), now);
         boolean asIssued = changes.isEmpty();
         if (asIssued && edition.number() > 1) {
-            Optional<Edition> before = editions.read(edition.number() - 1, findings);
+            Optional<Issued.One> before = issued.before();
             if (before.isEmpty()) {
                 return handbook;
             }
             base = before.get();
-            changes = Comparison.of(base.snapshot().forRenters(), now);
+            changes = Comparison.of(base.forRenters(), now);
         }
-        List<Changed> ofStaff = Comparison.of(base.snapshot(), whole);
         Set<NodeId> changed = new HashSet<>(technical(changes));
-        technical(ofStaff).stream()
-                .filter(id -> handbook.find(id)
-                        .filter(it -> !it.stamp().audience().includes(Audience.RENTERS))
-                        .isPresent())
-                .forEach(changed::add);
+        Set<NodeId> forStaff = handbook.walk()
+                .filter(node -> !isForRenters(node))
+                .map(Node::id)
+                .collect(Collectors.toSet());
+        if (!forStaff.isEmpty()) {
+            technical(Comparison.of(base.edition().snapshot(), whole)).stream()
+                    .filter(forStaff::contains)
+                    .forEach(changed::add);
+        }
         Revision revision = new Revision(edition.number(), edition.date(), asIssued, changed);
         return handbook.revised(
                 revision, new WhatChanged(new CoachView(coach), handbook).page(edition, revision, changes));
+    }
+
+    private static boolean isForRenters(Node node) {
+        return node.stamp().audience().includes(Audience.RENTERS);
     }
 
     private static List<NodeId> technical(List<Changed> changes) {
@@ -137,7 +139,7 @@ public final class WhatChanged {
     private List<Content.LinkList.Entry> entries(Stamp list, List<Changed> changes) {
         Map<NodeId, Page> pages = new LinkedHashMap<>();
         Map<String, NodeId> on = new LinkedHashMap<>();
-        handbook.seenBy(Audience.RENTERS).pages().forEach(page -> {
+        handbook.pages().stream().filter(WhatChanged::isForRenters).forEach(page -> {
             pages.put(page.id(), page);
             page.walk().map(Node::id).forEach(id -> on.put(id.toString(), page.id()));
         });

@@ -9,6 +9,7 @@ import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
 import bayfolio.document.OldAddresses;
 import bayfolio.edition.Editions;
+import bayfolio.edition.Issued;
 import bayfolio.finding.Finding;
 import bayfolio.model.Unit;
 import bayfolio.model.Wording;
@@ -88,7 +89,8 @@ record CoachJob(
         CheckedCoach coach = check.of(unit);
         List<Finding> findings = new ArrayList<>();
         Editions editions = Editions.of(new Folder(root), unit.id(), findings::add);
-        Handbook whole = WhatChanged.in(Composer.compose(coach), coach, editions, findings::add);
+        Issued issued = new Issued(editions, findings::add);
+        Handbook whole = WhatChanged.in(Composer.compose(coach), coach, issued);
         if (!findings.isEmpty()) {
             return new Made(
                     Map.of(),
@@ -117,7 +119,7 @@ record CoachJob(
         Map<String, byte[]> read = new TreeMap<>(renters);
         read.putAll(sources); // what a file is made of is sooner read than the file
         faults.put(Fault.WRONG, Audit.of(read, staffTexts, outside(outside, Audience.RENTERS)));
-        faults.put(Fault.DISCLOSED, disclosed(coach, editions, theirs, media, read, old));
+        faults.put(Fault.DISCLOSED, disclosed(coach, issued, theirs, media, read, old));
         faults.put(Fault.WRONG_FOR_STAFF, Audit.of(staff, Phrases.NONE, outside(outside, Audience.STAFF)));
         Map<String, byte[]> both = new TreeMap<>();
         renters.forEach((path, bytes) -> both.put(OutputFolder.root(Audience.RENTERS) + path, bytes));
@@ -168,7 +170,7 @@ record CoachJob(
     /** @param read what renters get, or what it is made of */
     private List<String> disclosed(
             CheckedCoach coach,
-            Editions editions,
+            Issued issued,
             Handbook theirs,
             Media media,
             Map<String, byte[]> read,
@@ -177,8 +179,8 @@ record CoachJob(
         Check forThem = forRenters.of(unit);
         Unit bare = forThem.units().get(0);
         CheckedCoach bareCoach = forThem.of(bare);
-        Handbook without = WhatChanged.in(Composer.compose(bareCoach), bareCoach, editions, told -> {})
-                .seenBy(Audience.RENTERS);
+        Handbook without =
+                WhatChanged.in(Composer.compose(bareCoach), bareCoach, issued).seenBy(Audience.RENTERS);
         Media seen = media.seenBy(bare, Audience.RENTERS);
         // Files are made of these two alone: where they are the same, so are the files.
         return without.reads(theirs) && seen.equals(media.seenBy(unit, Audience.RENTERS))
