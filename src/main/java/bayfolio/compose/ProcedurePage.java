@@ -78,7 +78,7 @@ final class ProcedurePage {
             boolean first = number == 0;
             boolean last = number == parts.size() - 1;
             Stamp page = view.stamp(
-                    kind.node(procedure.id() + (first ? "" : "--" + anchor(number))),
+                    kind.node(procedure.id() + (first ? "" : PageKind.GOES_ON + anchor(number))),
                     CoachView.audience(procedure),
                     CoachView.from(procedure));
             List<Section> sections = new ArrayList<>();

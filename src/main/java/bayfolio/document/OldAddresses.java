@@ -29,9 +29,6 @@ public record OldAddresses(
     public static final OldAddresses NONE =
             new OldAddresses(new TreeMap<>(), Map.of(), new TreeMap<>(), new TreeSet<>());
 
-    /** Between the name of a procedure and that of one of its later pages. */
-    private static final String GOES_ON = "--";
-
     public OldAddresses {
         pages = Collections.unmodifiableSortedMap(pages);
         anchors = Map.copyOf(anchors);
@@ -84,7 +81,7 @@ public record OldAddresses(
 
     /** What stands around a page that is gone: its first page, or the list of all of its kind. */
     private static Optional<NodeId> around(Handbook handbook, String page) {
-        int on = page.indexOf(GOES_ON);
+        int on = page.indexOf(PageKind.GOES_ON);
         if (on > 0) {
             NodeId first = NodeId.of(page.substring(0, on));
             return handbook.find(first)

@@ -51,6 +51,9 @@ public enum PageKind {
     SERVICE("staff", "service"),
     TO_PHOTOGRAPH("staff", "to-photograph");
 
+    /** Between the name of a procedure and what tells one of its later pages from others. */
+    public static final String GOES_ON = "--";
+
     /** Of some kinds there are many pages, one for each thing or text. */
     private enum Many {
         MANY

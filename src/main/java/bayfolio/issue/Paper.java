@@ -49,9 +49,6 @@ public enum Paper {
     private static final Set<String> NOT_IN_THE_BOOK =
             Set.of("fold", "form", "film", "sketched", "tiles", "link-list", "label", "prints");
 
-    /** Of a page that goes on with a procedure; its opening is not printed. */
-    private static final String GOES_ON = "--";
-
     private final Optional<PageKind> page;
 
     Paper() {
@@ -101,7 +98,7 @@ public enum Paper {
             case STAGE -> opening && isListed(part.page(), all);
             case HOME ->
                 around.stream().anyMatch(it -> isDrawn(it, all)) && !part.id().endsWith(".tap");
-            case PROCEDURE -> !(opening && part.page().contains(GOES_ON)) || part.sort() == Part.Sort.PAGE;
+            case PROCEDURE -> !(opening && part.page().contains(PageKind.GOES_ON)) || part.sort() == Part.Sort.PAGE;
             default -> CHAPTERS.contains(kind);
         };
     }

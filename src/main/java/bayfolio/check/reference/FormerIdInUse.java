@@ -15,7 +15,6 @@ import bayfolio.source.Place;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Flags a former id that is the id of another thing, procedure or coach now, or a former one of two of them. */
@@ -106,28 +105,17 @@ public final class FormerIdInUse implements Rule, FleetRule {
 
     @Override
     public Stream<Finding> check(Fleet fleet, Library library) {
-        Map<String, Unit> byId = new HashMap<>();
-        fleet.units().forEach(unit -> unit.facts().find(Unit.ID).ifPresent(id -> byId.putIfAbsent(id, unit)));
-        Stream<Finding> coaches = twice(fleet.units().stream()
+        List<Named> coaches = fleet.units().stream()
                 .filter(unit -> unit.facts().read(Unit.ID))
                 .map(unit -> new Named(
                         "coach",
                         unit.id(),
                         unit.facts().at(Unit.ID),
                         unit.facts().find(Unit.FORMERLY).orElse(List.of())))
-                .toList());
+                .toList();
         return Stream.concat(
-                coaches,
-                fleet.units().stream()
-                        .flatMap(unit -> unit.facts().find(Unit.FORMERLY).orElse(List.of()).stream()
-                                .flatMap(former -> Optional.ofNullable(byId.get(former.value())).stream()
-                                        .filter(other -> other != unit)
-                                        .map(other -> finding(
-                                                        "coach `" + unit.id() + "`",
-                                                        former,
-                                                        "coach",
-                                                        other.facts().at(Unit.ID))
-                                                .on(unit.id())))));
+                twice(coaches),
+                coaches.stream().flatMap(coach -> inUse(coach, coaches).map(finding -> finding.on(coach.id))));
     }
 
     private static Finding finding(String whose, Located<String> former, String kind, Place now) {

@@ -22,8 +22,6 @@ import java.util.stream.Stream;
  * out is printed with what it takes for granted; its working is folded up on the phone, and stays there.
  */
 final class Leaves {
-    /** Of a page that goes on with a procedure, before the name that its writer gave it. */
-    private static final String GOES_ON = "--";
 
     private final Handbook handbook;
     private final List<Chapter> chapters = new ArrayList<>();
@@ -125,8 +123,8 @@ final class Leaves {
                         .orElseThrow()
                         .page()))
                 .flatMap(address -> handbook.pages().stream()
-                        .filter(page ->
-                                page.address().equals(address) || page.address().startsWith(address + GOES_ON)));
+                        .filter(page -> page.address().equals(address)
+                                || page.address().startsWith(address + PageKind.GOES_ON)));
     }
 
     private void chapter(PageKind kind, List<Section> more, boolean listed, PageKind... pages) {
@@ -180,7 +178,7 @@ final class Leaves {
 
     /** Whether it goes on with the page before it: nobody leafs back to see that. */
     static boolean goesOn(Page page) {
-        return page.address().contains(GOES_ON);
+        return page.address().contains(PageKind.GOES_ON);
     }
 
     private static List<Page> printed(List<Page> pages) {
