@@ -118,6 +118,26 @@ final class ChangesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        refuseWrongWords();
+        Check check = fleet.checkOnly(fleet.theme(), this::isAsked);
+        PrintWriter err = spec.commandLine().getErr();
+        List<Finding> findings = new ArrayList<>();
+        List<Booking> booked = booked(check, findings);
+        JsonArray each = new JsonArray();
+        boolean whole = true;
+        for (Unit unit : check.fleet().units()) {
+            if (isAsked(unit)) {
+                whole &= told(check, unit, booked, each, findings);
+            }
+        }
+        err.print(TextReport.of(Findings.of(findings), false));
+        if (json) {
+            spec.commandLine().getOut().print(Hidden.visible(ChangeJson.text(each)));
+        }
+        return whole && findings.isEmpty() ? 0 : 1;
+    }
+
+    private void refuseWrongWords() {
         if (fleet.units.isEmpty() != all) {
             throw new ParameterException(spec.commandLine(), "Name the coaches, or ask for --all of them.");
         }
@@ -129,74 +149,71 @@ final class ChangesCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "`--work-list` is of what the files say now; leave `--to` out.");
         }
-        Check check = fleet.check(fleet.theme());
+    }
+
+    private boolean isAsked(Unit unit) {
+        return all || fleet.units.contains(unit.id());
+    }
+
+    /**
+     * Tells what has changed on one coach.
+     *
+     * @return whether all that was asked could be told
+     */
+    private boolean told(Check check, Unit unit, List<Booking> booked, JsonArray each, List<Finding> findings)
+            throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        List<Finding> findings = new ArrayList<>();
-        List<Booking> booked = booked(check, findings);
-        JsonArray each = new JsonArray();
-        int exit = 0;
-        for (Unit unit : check.fleet().units()) {
-            if (!all && !fleet.units.contains(unit.id())) {
-                continue;
+        Editions editions = Editions.of(fleet.folder(), unit.id(), findings::add);
+        if (editions.last() == 0) {
+            if (!all) {
+                err.println(Hidden.visible("No edition of `" + unit.id() + "` was issued yet."));
             }
-            Editions editions = Editions.of(fleet.folder(), unit.id(), findings::add);
-            if (editions.last() == 0) {
-                if (!all) {
-                    err.println(Hidden.visible("No edition of `" + unit.id() + "` was issued yet."));
-                    exit = 1;
-                }
-                continue;
-            }
-            Optional<WorkList> list = workList ? WorkList.read(fleet.root, unit.id(), findings::add) : Optional.empty();
-            int first = from.or(() -> list.flatMap(WorkList::since).filter(editions.numbers()::contains))
-                    .orElse(to.equals(NOW) ? editions.last() : Math.max(1, Integer.parseInt(to) - 1));
-            Optional<Edition> before = edition(editions, first, findings);
-            Optional<Now> now = to.equals(NOW) ? Optional.of(Now.of(check, unit)) : Optional.empty();
-            Optional<Snapshot> after = now.isPresent()
-                    ? now.map(Now::snapshot)
-                    : edition(editions, Integer.parseInt(to), findings).map(Edition::snapshot);
-            if (before.isEmpty() || after.isEmpty()) {
-                exit = 1;
-                continue;
-            }
-            if (after.get().document().isEmpty()) {
-                err.println(Hidden.visible("`" + unit.id() + "` has "
-                        + TextReport.count(check.findings().stopping(unit.id(), false))
-                        + ": only its facts were compared."));
-                exit = 1;
-            }
-            List<Consequences> changes = Consequences.of(
-                    Comparison.between(before.get().snapshot(), after.get()),
-                    before.get().date(),
-                    now.map(Now::coach));
-            JsonObject told = ChangeJson.of(unit.id(), String.valueOf(first), to, changes);
-            each.add(told);
+            return all;
+        }
+        Optional<WorkList> list = workList ? WorkList.read(fleet.root, unit.id(), findings::add) : Optional.empty();
+        int first = from.or(() -> list.flatMap(WorkList::since).filter(editions.numbers()::contains))
+                .orElse(to.equals(NOW) ? editions.last() : Math.max(1, Integer.parseInt(to) - 1));
+        Optional<Edition> before = edition(editions, first, findings);
+        Optional<Now> now = to.equals(NOW) ? Optional.of(Now.of(check, unit)) : Optional.empty();
+        Optional<Snapshot> after = now.isPresent()
+                ? now.map(Now::snapshot)
+                : edition(editions, Integer.parseInt(to), findings).map(Edition::snapshot);
+        if (before.isEmpty() || after.isEmpty()) {
+            return false;
+        }
+        boolean composed = after.get().document().isPresent();
+        if (!composed) {
+            err.println(Hidden.visible("`" + unit.id() + "` has "
+                    + TextReport.count(check.findings().stopping(unit.id(), false))
+                    + ": only its facts were compared."));
+        }
+        List<Consequences> changes = Consequences.of(
+                Comparison.between(before.get().snapshot(), after.get()),
+                before.get().date(),
+                now.map(Now::coach));
+        JsonObject told = ChangeJson.of(unit.id(), String.valueOf(first), to, changes);
+        each.add(told);
+        if (!json) {
+            out.print(Hidden.visible(ChangeReport.of(
+                    unit.id(),
+                    to.equals(NOW) ? "edition " + first + " and now" : "editions " + first + " and " + to,
+                    changes)));
+        }
+        if (list.isPresent()) {
+            String text = list.get().with(unit.id(), first, changes);
+            boolean written = list.get().write(fleet.root, text);
+            err.println(Hidden.visible((written ? "Wrote " : "Nothing new in ") + WorkList.path(unit.id()) + ": "
+                    + WorkList.open(text) + " to be done."));
+        }
+        if (bookings.isPresent() && composed) {
+            List<ToTell> older = older(check, unit, booked, editions, after.get(), findings);
+            told.add("bookings", ToTellReport.json(older));
             if (!json) {
-                out.print(Hidden.visible(ChangeReport.of(
-                        unit.id(),
-                        to.equals(NOW) ? "edition " + first + " and now" : "editions " + first + " and " + to,
-                        changes)));
-            }
-            if (list.isPresent()) {
-                String text = list.get().with(unit.id(), first, changes);
-                boolean written = list.get().write(fleet.root, text);
-                err.println(Hidden.visible((written ? "Wrote " : "Nothing new in ") + WorkList.path(unit.id()) + ": "
-                        + WorkList.open(text) + " to be done."));
-            }
-            if (bookings.isPresent() && after.get().document().isPresent()) {
-                List<ToTell> older = older(check, unit, booked, editions, after.get(), findings);
-                told.add("bookings", ToTellReport.json(older));
-                if (!json) {
-                    out.print(Hidden.visible(ToTellReport.text(older)));
-                }
+                out.print(Hidden.visible(ToTellReport.text(older)));
             }
         }
-        err.print(TextReport.of(Findings.of(findings), false));
-        if (json) {
-            out.print(Hidden.visible(ChangeJson.text(each)));
-        }
-        return findings.isEmpty() ? exit : 1;
+        return composed;
     }
 
     /** Those of the coaches that are asked for, from the day of the fleet on. */

@@ -53,7 +53,7 @@ final class ConfirmCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         List<Finding> findings = new ArrayList<>();
-        Optional<Shown> shown = Shown.of(folder, coach.known(folder), findings::add);
+        Optional<Shown> shown = Shown.of(folder, coach.known(), findings::add);
         err.print(TextReport.of(Findings.of(findings), false));
         if (shown.isEmpty() || findings.stream().anyMatch(Finding::isError)) {
             err.println("Nothing was written.");
@@ -64,7 +64,7 @@ final class ConfirmCommand implements Callable<Integer> {
             return 0;
         }
         try {
-            Confirmation confirmation = Confirmation.of(folder, coach.known(folder), shown.get(), things);
+            Confirmation confirmation = Confirmation.of(folder, coach.known(), shown.get(), things);
             for (Difference.Override each : confirmation.still()) {
                 out.println(Hidden.visible(each.way() + ": " + each.own().value()));
                 out.println(Hidden.visible("  the model: " + each.below().value()));

@@ -3,10 +3,12 @@ package bayfolio.cli;
 import bayfolio.check.Check;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
+import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
 import bayfolio.render.theme.Theme;
 import java.io.IOException;
 import java.util.List;
+import java.util.function.Predicate;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -30,6 +32,18 @@ final class FleetOptions extends FolderOptions {
     Check check(Theme loaded, Knowing knowing) throws IOException {
         FleetReader.Reading reading = read();
         return Check.of(reading.fleet(), reading.library(), loaded.catalogs(), reading.findings(), knowing.of(reading));
+    }
+
+    /** The same, where only some coaches are looked at; what it says of others is not all. */
+    Check checkOnly(Theme loaded, Predicate<Unit> looked) throws IOException {
+        FleetReader.Reading reading = read();
+        return Check.of(
+                reading.fleet(),
+                reading.library(),
+                loaded.catalogs(),
+                reading.findings(),
+                reading.fleet().units().stream().filter(looked).toList(),
+                filled -> {});
     }
 
     /** What is known of a fleet that was read. */

@@ -75,7 +75,7 @@ final class IssueCommand implements Callable<Integer> {
         if (note.isBlank()) {
             throw new ParameterException(spec.commandLine(), "`--note` is empty; say what is new in a sentence.");
         }
-        Check check = fleet.check(fleet.theme());
+        Check check = fleet.checkOnly(fleet.theme(), this::wanted);
         List<Unit> units = check.fleet().units().stream().filter(this::wanted).toList();
         if (units.isEmpty() && model.isPresent()) {
             throw new ParameterException(

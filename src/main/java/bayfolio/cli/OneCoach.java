@@ -1,9 +1,5 @@
 package bayfolio.cli;
 
-import bayfolio.finding.NearNames;
-import bayfolio.read.Folder;
-import java.util.List;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 
 /** What commands about one coach take. */
@@ -12,16 +8,7 @@ final class OneCoach extends FleetRoot {
     private String coach = "";
 
     /** The coach, if there is a folder of it. */
-    String known(Folder folder) {
-        List<String> coaches = folder.coaches();
-        if (!coaches.contains(coach)) {
-            List<String> near = NearNames.to(coach, coaches);
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "There is no coach `" + coach + "`; the fleet has "
-                            + (coaches.isEmpty() ? "none" : String.join(", ", coaches)) + "."
-                            + (near.isEmpty() ? "" : " Did you mean `" + near.get(0) + "`?"));
-        }
-        return coach;
+    String known() {
+        return known(coach);
     }
 }

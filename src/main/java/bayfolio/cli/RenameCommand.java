@@ -1,7 +1,6 @@
 package bayfolio.cli;
 
 import bayfolio.finding.Findings;
-import bayfolio.finding.NearNames;
 import bayfolio.finding.TextReport;
 import bayfolio.read.Folder;
 import bayfolio.rename.Rename;
@@ -109,21 +108,6 @@ final class RenameCommand implements Callable<Integer> {
         Theme theme = Theme.load(folder.root(), Theme.BUILT_IN);
         return role
                 ? Rename.ofRole(folder, words.get(0), words.get(1), theme.catalogs())
-                : Rename.ofThing(folder, known(folder), words.get(1), words.get(2), theme.catalogs());
-    }
-
-    /** The coach, if there is a folder of it. */
-    private String known(Folder folder) {
-        List<String> coaches = folder.coaches();
-        String coach = words.get(0);
-        if (!coaches.contains(coach)) {
-            List<String> near = NearNames.to(coach, coaches);
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "There is no coach `" + coach + "`; the fleet has "
-                            + (coaches.isEmpty() ? "none" : String.join(", ", coaches)) + "."
-                            + (near.isEmpty() ? "" : " Did you mean `" + near.get(0) + "`?"));
-        }
-        return coach;
+                : Rename.ofThing(folder, fleet.known(words.get(0)), words.get(1), words.get(2), theme.catalogs());
     }
 }

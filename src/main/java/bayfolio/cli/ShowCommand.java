@@ -58,7 +58,7 @@ final class ShowCommand implements Callable<Integer> {
     public Integer call() {
         Folder folder = coach.folder();
         List<Finding> findings = new ArrayList<>();
-        Optional<Shown> shown = Shown.of(folder, coach.known(folder), findings::add);
+        Optional<Shown> shown = Shown.of(folder, coach.known(), findings::add);
         PrintWriter out = spec.commandLine().getOut();
         spec.commandLine().getErr().print(TextReport.of(Findings.of(findings), false));
         spec.commandLine().getErr().flush();
