@@ -216,11 +216,13 @@ public final class DocumentJson {
         return false;
     }
 
-    static String kind(Class<?> record) {
+    /** What a record is called in JSON: {@code link-list}. */
+    public static String kind(Class<?> record) {
         return words(record.getSimpleName());
     }
 
-    static String name(RecordComponent component) {
+    /** What its field is called there. */
+    public static String name(RecordComponent component) {
         return words(component.getName());
     }
 

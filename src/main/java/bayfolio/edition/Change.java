@@ -11,6 +11,11 @@ public sealed interface Change {
      * @param id empty for what there is one of at most: {@code generator}
      */
     record Thing(String kind, String id, String name) {
+        /** Whether it is the same one, whatever it is called. */
+        public boolean is(Thing other) {
+            return kind.equals(other.kind) && id.equals(other.id);
+        }
+
         @Override
         public String toString() {
             return id.isEmpty() ? kind : kind + " " + id;

@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -38,11 +37,13 @@ public final class Comparison {
     private static final int TELLING = 3;
 
     private final Renaming renaming;
-    private final SortedMap<String, List<String>> factsBefore;
-    private final SortedMap<String, List<String>> factsAfter;
     private final Snapshot before;
     private final Snapshot after;
-    private final States states;
+
+    /** In the names that things have in the later one. */
+    private final State earlier;
+
+    private final State later;
     private final Map<String, Part> was;
     private final Map<String, Part> is;
 
@@ -56,13 +57,11 @@ public final class Comparison {
         this.before = before;
         this.after = after;
         this.renaming = new Renaming(before, after);
-        this.factsBefore = renaming.facts(before);
-        this.factsAfter = after.facts();
-        this.states = new States(
-                new State(factsBefore, renaming.parts(before.parts())), new State(factsAfter, after.parts()));
-        boolean both = states.before().composed() && states.after().composed();
-        this.was = both ? said(states.before().parts()) : Map.of();
-        this.is = both ? said(states.after().parts()) : Map.of();
+        this.earlier = new State(renaming.facts(before), renaming.parts(before.parts()));
+        this.later = new State(after.facts(), after.parts());
+        boolean both = earlier.composed() && later.composed();
+        this.was = both ? said(earlier.parts()) : Map.of();
+        this.is = both ? said(later.parts()) : Map.of();
         Set<String> known = new HashSet<>();
         is.values().forEach(part -> Editorial.words(part.text()).forEach(it -> known.add(it.toLowerCase(Locale.ROOT))));
         this.editorial = new Editorial(known);
@@ -76,9 +75,6 @@ public final class Comparison {
             }
         }
     }
-
-    /** Two states side by side, the earlier one in the names that things have in the later one. */
-    private record States(State before, State after) {}
 
     /** In the order in which they are told. */
     public static List<Changed> of(Snapshot before, Snapshot after) {
@@ -95,8 +91,7 @@ public final class Comparison {
         comparison.numbers();
         comparison.pointers();
         comparison.texts();
-        return new Compared(
-                comparison.states.before(), comparison.states.after(), rewritten(before, after), comparison.changes);
+        return new Compared(comparison.earlier, comparison.later, rewritten(before, after), comparison.changes);
     }
 
     private static Set<String> rewritten(Snapshot before, Snapshot after) {
@@ -128,17 +123,29 @@ public final class Comparison {
     }
 
     private List<Change.Value> values(Renaming.One one) {
-        SortedSet<String> ways = new TreeSet<>(factsBefore.keySet());
-        ways.addAll(factsAfter.keySet());
-        return ways.stream()
+        return ways().stream()
                 .filter(way -> way.startsWith(one.way() + StatedFacts.BETWEEN))
-                .map(way ->
-                        value(way, factsBefore.getOrDefault(way, List.of()), factsAfter.getOrDefault(way, List.of())))
+                .map(this::value)
                 .toList();
     }
 
-    private static Change.Value value(String way, List<String> before, List<String> after) {
-        return new Change.Value(way, String.join(", ", before), String.join(", ", after));
+    /** To all facts of either state. */
+    private SortedSet<String> ways() {
+        SortedSet<String> ways = new TreeSet<>(earlier.facts().keySet());
+        ways.addAll(later.facts().keySet());
+        return ways;
+    }
+
+    private List<String> before(String way) {
+        return earlier.facts().getOrDefault(way, List.of());
+    }
+
+    private List<String> after(String way) {
+        return later.facts().getOrDefault(way, List.of());
+    }
+
+    private Change.Value value(String way) {
+        return new Change.Value(way, String.join(", ", before(way)), String.join(", ", after(way)));
     }
 
     /** Parts that are otherwise and are of a thing: its page, what came from it, what sends there or names it. */
@@ -171,40 +178,23 @@ public final class Comparison {
         Set<String> things = new HashSet<>();
         renaming.removed().forEach(one -> things.add(one.way()));
         renaming.added().forEach(one -> things.add(one.way()));
-        Map<Renaming.One, List<Change.Value>> moved = new LinkedHashMap<>();
-        SortedSet<String> ways = new TreeSet<>(factsBefore.keySet());
-        ways.addAll(factsAfter.keySet());
-        for (String way : ways) {
-            List<String> one = factsBefore.getOrDefault(way, List.of());
-            List<String> other = factsAfter.getOrDefault(way, List.of());
-            if (one.equals(other) || things.stream().anyMatch(it -> way.startsWith(it + StatedFacts.BETWEEN))) {
+        Map<Change.Thing, List<Change.Value>> moved = new LinkedHashMap<>();
+        for (String way : ways()) {
+            if (before(way).equals(after(way))
+                    || things.stream().anyMatch(it -> way.startsWith(it + StatedFacts.BETWEEN))) {
                 continue;
             }
             Declared declared = Declared.of(way);
             String key = declared.key().map(Key::name).orElse("");
-            Change.Value value = value(way, one, other);
-            Optional<Renaming.One> thing = renaming.around(way)
-                    .filter(it -> !it.thing().id().isEmpty() && declared.way().equals(it.way()));
             if (key.equals("id") || key.equals("formerly") && isOfARenaming(way)) {
                 continue;
             }
+            Change.Value value = value(way);
+            Optional<Change.Thing> thing = later.thing(declared.way());
             if (thing.isPresent() && PLACE.contains(key)) {
                 moved.computeIfAbsent(thing.get(), it -> new ArrayList<>()).add(value);
-            } else if (thing.isPresent() && LABELS.contains(key)) {
-                add(
-                        new Change.Relabelled(thing.get().thing(), value),
-                        technical(declared, one, other),
-                        hit(value, declared));
-            } else if (thing.isPresent() && key.equals("at-pickup")) {
-                add(
-                        new Change.AtPickup(thing.get().thing(), value),
-                        technical(declared, one, other),
-                        hit(value, declared));
             } else {
-                add(
-                        new Change.ValueChanged(of(way, declared), value),
-                        technical(declared, one, other),
-                        hit(value, declared));
+                add(change(value, thing, key), technical(declared, way), hit(value, declared));
             }
         }
         moved.forEach((thing, values) -> {
@@ -213,13 +203,20 @@ public final class Comparison {
             for (Change.Value value : values) {
                 Declared declared = Declared.of(value.way());
                 parts.addAll(hit(value, declared));
-                technical |= technical(
-                        declared,
-                        factsBefore.getOrDefault(value.way(), List.of()),
-                        factsAfter.getOrDefault(value.way(), List.of()));
+                technical |= technical(declared, value.way());
             }
-            add(new Change.Moved(thing.thing(), values), technical, parts);
+            add(new Change.Moved(thing, values), technical, parts);
         });
+    }
+
+    /** @param thing that the fact is of itself */
+    private Change change(Change.Value value, Optional<Change.Thing> thing, String key) {
+        if (thing.isPresent() && LABELS.contains(key)) {
+            return new Change.Relabelled(thing.get(), value);
+        }
+        return thing.isPresent() && key.equals("at-pickup")
+                ? new Change.AtPickup(thing.get(), value)
+                : new Change.ValueChanged(of(value.way()), value);
     }
 
     private boolean isOfARenaming(String way) {
@@ -228,13 +225,16 @@ public final class Comparison {
     }
 
     /** What a fact is of, for people. */
-    private String of(String way, Declared declared) {
-        return renaming.around(way)
-                .map(one -> one.thing().toString())
-                .orElse(declared.way().isEmpty() ? "coach" : declared.way().replace(StatedFacts.BETWEEN, " "));
+    private String of(String way) {
+        String record = Declared.of(way).way();
+        return later.around(way)
+                .map(Change.Thing::toString)
+                .orElse(record.isEmpty() ? "coach" : record.replace(StatedFacts.BETWEEN, " "));
     }
 
-    private boolean technical(Declared declared, List<String> one, List<String> other) {
+    private boolean technical(Declared declared, String way) {
+        List<String> one = before(way);
+        List<String> other = after(way);
         boolean words = declared.key()
                 .map(Key::type)
                 .filter(type ->
@@ -251,8 +251,7 @@ public final class Comparison {
     /** Parts that are otherwise and have to do with a fact: they came from it, or say what it said or says. */
     private Set<String> hit(Change.Value value, Declared declared) {
         String fact = "fact:" + declared.source();
-        Optional<String> thing = renaming.around(value.way())
-                .map(one -> one.thing().kind() + ":" + one.thing().id());
+        Optional<String> thing = later.around(value.way()).map(it -> it.kind() + ":" + it.id());
         String shownBefore = shown(value.before());
         String shownAfter = shown(value.after());
         return otherwise.keySet().stream()
@@ -293,12 +292,12 @@ public final class Comparison {
     private void pages() {
         for (Map.Entry<String, Part> each : is.entrySet()) {
             if (isNewPage(each.getValue(), was)) {
-                add(new Change.PageAdded(each.getKey(), each.getValue().title()), true, inside(each.getKey(), is));
+                add(new Change.PageAdded(each.getKey(), each.getValue().text()), true, inside(each.getKey()));
             }
         }
         for (Map.Entry<String, Part> each : was.entrySet()) {
             if (isNewPage(each.getValue(), is)) {
-                add(new Change.PageRemoved(each.getKey(), each.getValue().title()), true, inside(each.getKey(), was));
+                add(new Change.PageRemoved(each.getKey(), each.getValue().text()), true, inside(each.getKey()));
             }
         }
     }
@@ -313,7 +312,7 @@ public final class Comparison {
     }
 
     /** The page and what is in it, and what leads there. */
-    private Set<String> inside(String page, Map<String, Part> of) {
+    private Set<String> inside(String page) {
         String name = page.substring(page.indexOf('/') + 1);
         return otherwise.keySet().stream()
                 .filter(id -> either(id, part -> part.page().equals(page))
@@ -401,8 +400,7 @@ public final class Comparison {
     }
 
     private boolean isOtherwise(String way) {
-        return !Declared.of(way)
-                .same(factsBefore.getOrDefault(way, List.of()), factsAfter.getOrDefault(way, List.of()));
+        return !Declared.of(way).same(before(way), after(way));
     }
 
     private @Nullable Part either(String id) {

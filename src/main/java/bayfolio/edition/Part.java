@@ -9,8 +9,8 @@ import java.util.List;
  * @param page the page that it stands on, whose name its own need not begin with: entries of an index keep theirs
  * @param around the id of the part that it is in; empty for a page
  * @param kind of the content that it is, as its normal form has it: {@code label}, {@code link-list}; empty for what has none
- * @param text all that is read, with a space between
- * @param links what its words lead to, as in {@code switch:pump-switch}
+ * @param text all that is read, with a space between; of a page its title
+ * @param links what its words lead to, as in {@code switch:pump-switch}, and how it is marked, as in {@code urgent}
  * @param from what it came from: {@code fact:switch/pump-switch/plate}
  * @param forStaff whether renters never see it
  */
@@ -35,17 +35,9 @@ public record Part(
         TEXT
     }
 
-    /** How the mark of such a page stands in its text, since a page that becomes one is otherwise. */
-    private static final String URGENT = " true";
-
     public Part {
         links = List.copyOf(links);
         from = List.copyOf(from);
-    }
-
-    /** What it is called, where it is a page: without the mark of one that is read in danger. */
-    public String title() {
-        return text.endsWith(URGENT) ? text.substring(0, text.length() - URGENT.length()) : text;
     }
 
     boolean reads(Part other) {

@@ -3,6 +3,7 @@ package bayfolio.edition;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
+import com.google.gson.JsonPrimitive;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -63,6 +64,9 @@ final class Parts {
                 links.add(field.getValue().getAsString());
             } else if (PLAIN.contains(field.getKey())) {
                 text.append(' ').append(field.getValue());
+            } else if (field.getValue() instanceof JsonPrimitive mark && mark.isBoolean()) {
+                // That it is urgent, or that one of several is enough, is seen and not read.
+                links.add(field.getKey());
             } else if (!UNREAD.contains(field.getKey())) {
                 read(field.getValue(), text, links, inside);
             }

@@ -10,7 +10,8 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Which things of two states are the same under other ids; and the earlier state in the words of the later one. */
 final class Renaming {
@@ -106,19 +107,6 @@ final class Renaming {
                 .toList();
     }
 
-    /** The thing that a fact is of: the innermost around it; as it is now where it still is. */
-    Optional<One> around(String way) {
-        String at = way;
-        while (at.contains(StatedFacts.BETWEEN)) {
-            at = at.substring(0, at.lastIndexOf(StatedFacts.BETWEEN));
-            Optional<One> one = Optional.ofNullable(after.getOrDefault(at, before.get(at)));
-            if (one.isPresent()) {
-                return one;
-            }
-        }
-        return Optional.empty();
-    }
-
     /** The earlier facts under the ways that they have now, with references to the ids that things have now. */
     SortedMap<String, List<String>> facts(Snapshot earlier) {
         SortedMap<String, List<String>> facts = new TreeMap<>();
@@ -139,7 +127,7 @@ final class Renaming {
         if (pairs.isEmpty() || !Declared.of(way).refers()) {
             return values;
         }
-        return values.stream().map(value -> id(value)).toList();
+        return values.stream().map(this::id).toList();
     }
 
     private String id(String id) {
@@ -192,12 +180,7 @@ final class Renaming {
         if (within < 0) {
             return page;
         }
-        UnaryOperator<String> each = this::id;
         return page + "#"
-                + String.join(
-                        ".",
-                        List.of(id.substring(within + 1).split("\\.")).stream()
-                                .map(each)
-                                .toList());
+                + Stream.of(id.substring(within + 1).split("\\.")).map(this::id).collect(Collectors.joining("."));
     }
 }

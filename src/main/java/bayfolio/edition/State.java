@@ -75,6 +75,11 @@ public final class State {
                 .findFirst();
     }
 
+    /** The thing to which a way leads, of those that have an id. */
+    Optional<Change.Thing> thing(String way) {
+        return Optional.ofNullable(things.get(way)).filter(it -> !it.id().isEmpty());
+    }
+
     /** The thing that a fact is of: the innermost around it. */
     public Optional<Change.Thing> around(String way) {
         for (int end = way.lastIndexOf(StatedFacts.BETWEEN);
@@ -117,6 +122,16 @@ public final class State {
         return Optional.of(Declared.of(way)).filter(Declared::translated).map(Declared::text);
     }
 
+    /** The way through records of which there is one each, to a key in the last of them. */
+    public static String way(String... keys) {
+        return String.join(StatedFacts.BETWEEN, keys);
+    }
+
+    /** The way to another key of the same record. */
+    public static String beside(String way, String key) {
+        return way.substring(0, way.length() - key(way).length()) + key;
+    }
+
     /** The last of a way: {@code plate}. */
     public static String key(String way) {
         int last = way.lastIndexOf(StatedFacts.BETWEEN);
@@ -125,8 +140,7 @@ public final class State {
 
     private Optional<String> way(Change.Thing thing) {
         return things.entrySet().stream()
-                .filter(it -> it.getValue().kind().equals(thing.kind())
-                        && it.getValue().id().equals(thing.id()))
+                .filter(it -> it.getValue().is(thing))
                 .map(Map.Entry::getKey)
                 .findFirst();
     }

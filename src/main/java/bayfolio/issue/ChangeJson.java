@@ -1,5 +1,6 @@
 package bayfolio.issue;
 
+import bayfolio.document.DocumentJson;
 import bayfolio.edition.Change;
 import bayfolio.edition.Changed;
 import bayfolio.fact.Type;
@@ -11,7 +12,6 @@ import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
-import java.util.Locale;
 
 /** Changes with all that follows from them, for programs: an object each, its kind and fields named as the records that declare them. */
 public final class ChangeJson {
@@ -39,7 +39,7 @@ public final class ChangeJson {
     private static JsonObject of(Consequences consequences) {
         Changed changed = consequences.changed();
         JsonObject json = new JsonObject();
-        json.addProperty("kind", words(changed.change().getClass().getSimpleName()));
+        json.addProperty("kind", DocumentJson.kind(changed.change().getClass()));
         json.addProperty("technical", changed.technical());
         json.addProperty("for-staff", changed.forStaff());
         fields(changed.change()).entrySet().forEach(field -> json.add(field.getKey(), field.getValue()));
@@ -48,7 +48,7 @@ public final class ChangeJson {
         JsonArray all = new JsonArray();
         consequences.all().forEach(each -> {
             JsonObject consequence = new JsonObject();
-            consequence.addProperty("kind", words(each.getClass().getSimpleName()));
+            consequence.addProperty("kind", DocumentJson.kind(each.getClass()));
             fields(each).entrySet().forEach(field -> consequence.add(field.getKey(), field.getValue()));
             all.add(consequence);
         });
@@ -61,7 +61,7 @@ public final class ChangeJson {
         for (RecordComponent component : record.getClass().getRecordComponents()) {
             try {
                 json.add(
-                        words(component.getName()),
+                        DocumentJson.name(component),
                         value(component.getAccessor().invoke(record)));
             } catch (ReflectiveOperationException e) {
                 throw new IllegalStateException("every change and every consequence is a public record", e);
@@ -83,9 +83,5 @@ public final class ChangeJson {
             return new JsonPrimitive(yes);
         }
         return new JsonPrimitive(String.valueOf(value));
-    }
-
-    private static String words(String camel) {
-        return camel.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
     }
 }

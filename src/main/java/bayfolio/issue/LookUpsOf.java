@@ -80,12 +80,13 @@ final class LookUpsOf implements Consequent {
         return Stream.of(
                         measure(
                                 measures.contains("size"),
-                                after.day(way(Unit.SIZE.name(), Size.MEASURED_ON.name())),
+                                after.day(State.way(Unit.SIZE.name(), Size.MEASURED_ON.name())),
                                 day,
                                 "how long, wide and high it is"),
                         measure(
                                 measures.contains("weights"),
-                                after.day(way(Unit.WEIGHTS.name(), Weights.AS_WEIGHED.name(), Weighing.ON.name())),
+                                after.day(
+                                        State.way(Unit.WEIGHTS.name(), Weights.AS_WEIGHED.name(), Weighing.ON.name())),
                                 day,
                                 "what it weighs"))
                 .flatMap(Optional::stream);
@@ -96,10 +97,6 @@ final class LookUpsOf implements Consequent {
         boolean since =
                 measured.isPresent() && refit.isPresent() && !measured.get().isBefore(refit.get());
         return wanted && !since ? Optional.of(new Consequence.LookUp("coach", what)) : Optional.empty();
-    }
-
-    private static String way(String... keys) {
-        return String.join(" / ", keys);
     }
 
     private Stream<Consequence.LookUp> hanging(Touched touched) {
@@ -151,8 +148,7 @@ final class LookUpsOf implements Consequent {
         return !PICTURES.contains(of.kind())
                 && compared.after().has(of)
                 && compared.before().has(of)
-                && !(of.kind().equals(touched.thing().kind())
-                        && of.id().equals(touched.thing().id()))
+                && !of.is(touched.thing())
                 // Whoever has told it anew has been there.
                 && Objects.equals(
                         compared.before().facts().get(way),

@@ -63,10 +63,7 @@ final class PicturesOf implements Consequent {
                 Optional<Change.Thing> of = reference.of();
                 if (of.filter(it -> it.kind().equals(PHOTO)).isPresent() && reference.leadsTo(thing)) {
                     photos.add(of.get().id());
-                } else if (of.filter(it -> it.kind().equals(thing.kind())
-                                        && it.id().equals(thing.id()))
-                                .isPresent()
-                        && reference.kinds().contains(PHOTO)) {
+                } else if (of.filter(thing::is).isPresent() && reference.kinds().contains(PHOTO)) {
                     photos.addAll(reference.ids());
                 }
             }

@@ -42,8 +42,6 @@ final class ScenesOf implements Consequent {
     }
 
     private static String from(String thing, State state) {
-        return state.value(
-                        thing.substring(0, thing.length() - Chapter.THING.name().length()) + Chapter.FROM.name())
-                .orElse("");
+        return state.value(State.beside(thing, Chapter.FROM.name())).orElse("");
     }
 }

@@ -85,7 +85,7 @@ public record ToTell(Booking booking, int edition, String text) {
                 .filter(part -> PageKind.of(part.page())
                         .filter(kind -> kind.audience() != Audience.STAFF && !NOT_TOLD.contains(kind))
                         .isPresent())
-                .map(Part::title)
+                .map(Part::text)
                 .distinct()
                 .toList();
     }

@@ -71,7 +71,7 @@ record Touched(Change.Thing thing, How how, Optional<LocalDate> day) {
     /** Facts of a place that are measured anew without anything being moved. */
     private static final Set<String> MEASURED = Set.of("from-front", "height");
 
-    private static final String REFITS = Unit.REFITS.name() + " / ";
+    private static final String REFITS = State.way(Unit.REFITS.name(), "");
 
     static List<Touched> by(Change change, Compared compared) {
         List<Touched> touched = new ArrayList<>();
@@ -134,7 +134,7 @@ record Touched(Change.Thing thing, How how, Optional<LocalDate> day) {
 
     /** The day of the refit that a fact is of. */
     static Optional<LocalDate> refit(String way, State state) {
-        return state.day(way.substring(0, way.length() - State.key(way).length()) + Refit.ON.name());
+        return state.day(State.beside(way, Refit.ON.name()));
     }
 
     static boolean isOfARefit(String way) {
