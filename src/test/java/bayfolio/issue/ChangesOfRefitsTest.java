@@ -3,6 +3,7 @@ package bayfolio.issue;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
+import bayfolio.DemoFleet;
 import bayfolio.check.Refit;
 import bayfolio.edition.Comparison;
 import java.io.IOException;
@@ -63,7 +64,7 @@ final class ChangesOfRefitsTest {
     }
 
     private void golden(List<Refit> refits, Path at) throws IOException {
-        Path root = States.copy(folder);
+        Path root = DemoFleet.copy(Path.of(""), folder);
         boolean wrote = false;
         for (Refit refit : refits) {
             String told = told(root, refit);

@@ -2,6 +2,7 @@ package bayfolio.issue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.DemoFleet;
 import bayfolio.document.Audience;
 import bayfolio.document.DocumentJson;
 import bayfolio.edition.Change;
@@ -46,7 +47,7 @@ final class ChangesTest {
 
     @Test
     void eachEditThatAReaderSeesIsToldAndNothingElse() throws Exception {
-        Path root = States.copy(folder);
+        Path root = DemoFleet.copy(Path.of(""), folder);
         Random random = new Random(20);
         int seen = 0;
         for (int i = 0; seen < EDITS; i++) {
@@ -299,7 +300,7 @@ final class ChangesTest {
     /** A thing under another id is the same: by what it was called before, and by what it is for. */
     @Test
     void aNewIdIsNoNewThing() throws Exception {
-        Path root = States.copy(folder);
+        Path root = DemoFleet.copy(Path.of(""), folder);
         Path file = root.resolve("units/whimbrel/unit.yaml");
         String text = Files.readString(file);
         Now before = States.now(root, "whimbrel");

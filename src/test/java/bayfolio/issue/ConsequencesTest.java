@@ -2,15 +2,11 @@ package bayfolio.issue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bayfolio.Folders;
 import bayfolio.publish.SmallFleet;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -25,19 +21,11 @@ final class ConsequencesTest {
     private Path fleet;
 
     private String said(String... words) {
-        StringWriter said = new StringWriter();
-        PrintWriter writer = new PrintWriter(said, true);
-        List<String> all = new ArrayList<>(List.of(words));
-        all.addAll(List.of("--fleet", fleet.toString()));
-        int exit = Folders.run(writer, writer, all.toArray(String[]::new));
-        return said + "exit " + exit + "\n";
+        return new TypedFleet(fleet).said(words);
     }
 
     private void edit(String file, String before, String after) throws IOException {
-        Path path = fleet.resolve(file);
-        String text = Files.readString(path);
-        assertThat(text).contains(before);
-        Files.writeString(path, text.replace(before, after));
+        new TypedFleet(fleet).edit(file, before, after);
     }
 
     private String list() throws IOException {

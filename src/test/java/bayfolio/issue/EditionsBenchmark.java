@@ -1,5 +1,6 @@
 package bayfolio.issue;
 
+import bayfolio.DemoFleet;
 import bayfolio.Folders;
 import bayfolio.edition.Comparison;
 import bayfolio.edition.Edition;
@@ -26,7 +27,7 @@ final class EditionsBenchmark {
 
     public static void main(String[] arguments) throws Exception {
         int count = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 200;
-        Path root = States.copy(Files.createTempDirectory("editions"));
+        Path root = DemoFleet.copy(Path.of(""), Files.createTempDirectory("editions"));
         Path unit = root.resolve("units/" + COACH + "/unit.yaml");
         String text = Files.readString(unit);
         Now[] states = {States.now(root, COACH), null};

@@ -2,16 +2,12 @@ package bayfolio.issue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import bayfolio.Folders;
 import bayfolio.publish.SmallFleet;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -23,14 +19,8 @@ final class IssueTest {
     @TempDir
     private Path fleet;
 
-    /** What a command said, on both channels, and its exit code behind. */
     private String said(String... words) {
-        StringWriter said = new StringWriter();
-        PrintWriter writer = new PrintWriter(said, true);
-        List<String> all = new ArrayList<>(List.of(words));
-        all.addAll(List.of("--fleet", fleet.toString()));
-        int exit = Folders.run(writer, writer, all.toArray(String[]::new));
-        return said + "exit " + exit + "\n";
+        return new TypedFleet(fleet).said(words);
     }
 
     @BeforeEach
@@ -43,10 +33,7 @@ final class IssueTest {
     }
 
     private void edit(String file, String before, String after) throws IOException {
-        Path path = fleet.resolve(file);
-        String text = Files.readString(path);
-        assertThat(text).contains(before);
-        Files.writeString(path, text.replace(before, after));
+        new TypedFleet(fleet).edit(file, before, after);
     }
 
     @Test

@@ -3,15 +3,11 @@ package bayfolio.issue;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
-import bayfolio.Folders;
 import bayfolio.publish.SmallFleet;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -43,13 +39,7 @@ final class ShownChangesTest {
     }
 
     private void run(String... words) {
-        StringWriter said = new StringWriter();
-        PrintWriter writer = new PrintWriter(said, true);
-        List<String> all = new ArrayList<>(List.of(words));
-        all.addAll(List.of("--fleet", fleet.toString()));
-        assertThat(Folders.run(writer, writer, all.toArray(String[]::new)))
-                .as(said.toString())
-                .isZero();
+        assertThat(new TypedFleet(fleet).said(words)).endsWith("exit 0\n");
     }
 
     private Map<String, Document> published(String ways) {
@@ -64,10 +54,7 @@ final class ShownChangesTest {
     }
 
     private void edit(String file, String before, String after) throws IOException {
-        Path path = fleet.resolve(file);
-        String text = Files.readString(path);
-        assertThat(text).contains(before);
-        Files.writeString(path, text.replace(before, after));
+        new TypedFleet(fleet).edit(file, before, after);
     }
 
     @Test
@@ -217,14 +204,10 @@ final class ShownChangesTest {
         published("web");
         byte[] site = Files.readAllBytes(fleet.resolve("site-out/web/knot/index.html"));
         edit("units/knot/editions/1.json", "\"note\": \"As bought.\"", "\"note\": \"As sold.\"");
-        StringWriter said = new StringWriter();
-        PrintWriter writer = new PrintWriter(said, true);
-
-        assertThat(Folders.run(writer, writer, "publish", "--only", "web", "--fleet", fleet.toString()))
-                .isEqualTo(1);
-        assertThat(said.toString())
+        assertThat(new TypedFleet(fleet).said("publish", "--only", "web"))
                 .contains("An edition is not as it was issued, nothing was published")
-                .contains("units/knot/editions/1.json:7:1: edition 1 of `knot` is not as it was issued");
+                .contains("units/knot/editions/1.json:7:1: edition 1 of `knot` is not as it was issued")
+                .endsWith("exit 1\n");
         assertThat(Arrays.equals(Files.readAllBytes(fleet.resolve("site-out/web/knot/index.html")), site))
                 .isTrue();
     }

@@ -1,6 +1,5 @@
 package bayfolio.issue;
 
-import bayfolio.DemoFleet;
 import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
@@ -8,7 +7,6 @@ import bayfolio.model.Fleet;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import bayfolio.render.theme.Theme;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -51,13 +49,5 @@ final class States {
                             reading.fleet().shared());
                     return Now.of(Check.of(alone, reading.library(), WORDS, reading.findings()), unit);
                 });
-    }
-
-    /** The files of the demo fleet in a folder of their own. */
-    static Path copy(Path to) throws IOException {
-        for (Map.Entry<String, byte[]> file : DemoFleet.files(Path.of("units")).entrySet()) {
-            DemoFleet.write(to.resolve("units").resolve(file.getKey()), file.getValue());
-        }
-        return to;
     }
 }

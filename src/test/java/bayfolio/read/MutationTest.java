@@ -74,9 +74,6 @@ final class MutationTest {
     /** Of one class of faults, to be done within minutes. */
     private static final int MOST = 120;
 
-    /** Of one of which each takes all rules of a coach. */
-    private static final int FEW = 60;
-
     private static final Path ROOT = Path.of(".");
     private static final Pattern REFERENCE = Pattern.compile("\\]\\(([a-z-]+):(\\{\\{[a-z.-]+\\}\\}|[a-z0-9-]+)\\)");
     private static final Pattern TAG = Pattern.compile("\\{\\{([#^/]?)([a-z0-9][a-z0-9.-]*)\\}\\}");
@@ -108,7 +105,7 @@ final class MutationTest {
 
     @Test
     void misspeltReferencesOfCoachesAreTold() {
-        assertAllTold("reference of a coach misspelt", FEW, inCoaches(value -> {
+        assertAllTold("reference of a coach misspelt", inCoaches(value -> {
             if (!(value.type instanceof Type.Reference)) {
                 return Stream.empty();
             }
@@ -255,8 +252,8 @@ final class MutationTest {
             }
         }
 
-        assertAllTold("breaker smaller than a load", FEW, tiny);
-        assertAllTold("breaker or fuse larger than any supply", FEW, huge);
+        assertAllTold("breaker smaller than a load", tiny);
+        assertAllTold("breaker or fuse larger than any supply", huge);
     }
 
     /** There is nothing to hold its breaker against: a starter battery has no main fuse. */
@@ -600,11 +597,7 @@ final class MutationTest {
     // ---- judging ----
 
     private static void assertAllTold(String fault, List<Mutant> all) {
-        assertAllTold(fault, MOST, all);
-    }
-
-    private static void assertAllTold(String fault, int most, List<Mutant> all) {
-        List<Mutant> mutants = sample(all, most);
+        List<Mutant> mutants = sample(all);
         assertThat(coaches(mutants))
                 .as("coaches that are spoilt by `%s`", fault)
                 .isEqualTo(coaches(all));
@@ -626,13 +619,13 @@ final class MutationTest {
     }
 
     /** The same ones each time, since the seed is fixed; all of them with {@code -Dmutants=all}. */
-    private static List<Mutant> sample(List<Mutant> all, int most) {
-        if (all.size() <= most || "all".equals(System.getProperty("mutants"))) {
+    private static List<Mutant> sample(List<Mutant> all) {
+        if (all.size() <= MOST || "all".equals(System.getProperty("mutants"))) {
             return all;
         }
         List<Mutant> shuffled = new ArrayList<>(all);
         Collections.shuffle(shuffled, new Random(20_260_418));
-        return shuffled.subList(0, most);
+        return shuffled.subList(0, MOST);
     }
 
     private static Set<String> coaches(List<Mutant> mutants) {

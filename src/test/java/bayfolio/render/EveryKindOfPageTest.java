@@ -8,7 +8,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -23,8 +22,8 @@ import org.openqa.selenium.logging.LogType;
 
 /**
  * Each kind of page of each coach, in a real browser, as WCAG 2.2 wants it: level AA, and of AAA the enhanced contrast, the
- * target of a link by its words alone, and targets for a thumb. Of each kind the page with the most on it, on two coaches
- * or on one; with {@code -Dpages=PATTERN} all whose paths match.
+ * target of a link by its words alone, and targets for a thumb. Of each kind the page with the most on it; with
+ * {@code -Dpages=PATTERN} all whose paths match.
  *
  * @see <a href="https://github.com/dequelabs/axe-core/blob/develop/doc/rule-descriptions.md">the rules</a>
  */
@@ -85,34 +84,6 @@ class EveryKindOfPageTest {
         return List.copyOf(kinds.values());
     }
 
-    /** Each kind on two coaches, other ones from kind to kind; on all with {@code -Dcoaches=all}. */
-    private static List<String> twoOfEach() {
-        if (!MORE.isEmpty() || System.getProperty("coaches", "").equals("all")) {
-            return List.copyOf(PAGES.values());
-        }
-        Map<String, List<String>> kinds = new TreeMap<>();
-        PAGES.forEach(
-                (kind, page) -> kinds.computeIfAbsent(kind.substring(kind.indexOf(' ') + 1), it -> new ArrayList<>())
-                        .add(page));
-        List<String> pages = new ArrayList<>();
-        int turn = 0;
-        for (List<String> ofOneKind : kinds.values()) {
-            Collections.rotate(ofOneKind, turn);
-            pages.addAll(ofOneKind.subList(0, Math.min(2, ofOneKind.size())));
-            turn += 2;
-        }
-        return pages;
-    }
-
-    @Test
-    void theSampleHasEachKindAndEachCoach() {
-        assertThat(twoOfEach()).hasSizeGreaterThan(MORE.isEmpty() ? 50 : 0);
-        if (MORE.isEmpty()) {
-            assertThat(twoOfEach().stream().map(page -> page.replaceFirst("/.*", "")))
-                    .containsAll(DemoFleet.fewest());
-        }
-    }
-
     private static List<?> script(String script, Object... arguments) {
         return (List<?>) Objects.requireNonNull(SITE.browser().executeScript(script, arguments));
     }
@@ -124,7 +95,7 @@ class EveryKindOfPageTest {
     @Test
     void noRuleIsBrokenByDay() {
         SITE.device(1280, 900);
-        assertThat(broken(twoOfEach())).isEmpty();
+        assertThat(broken(PAGES.values())).isEmpty();
         assertThat(SITE.browser().manage().logs().get(LogType.BROWSER).getAll())
                 .as("said on the console, policy violations too")
                 .isEmpty();
@@ -146,7 +117,7 @@ class EveryKindOfPageTest {
     @Test
     void allThatIsTappedIsLargeEnoughForAThumb() {
         List<String> small = new ArrayList<>();
-        for (String page : twoOfEach()) {
+        for (String page : PAGES.values()) {
             if (!page.contains("/do/") || !Jsoup.parse(html(page)).body().hasClass("urgent")) {
                 open(page);
                 List<?> found = script("""
