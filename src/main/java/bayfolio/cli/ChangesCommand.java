@@ -4,6 +4,7 @@ import bayfolio.bookings.Booking;
 import bayfolio.bookings.Bookings;
 import bayfolio.bookings.Column;
 import bayfolio.check.Check;
+import bayfolio.edition.AsPrinted;
 import bayfolio.edition.Compared;
 import bayfolio.edition.Comparison;
 import bayfolio.edition.Edition;
@@ -191,6 +192,7 @@ final class ChangesCommand implements Callable<Integer> {
         List<Consequences> changes = Consequences.of(
                 Comparison.between(before.get().snapshot(), after.get()),
                 before.get().date(),
+                AsPrinted.read(fleet.folder(), unit.id(), first, findings::add),
                 now.map(Now::coach));
         JsonObject told = ChangeJson.of(unit.id(), String.valueOf(first), to, changes);
         each.add(told);

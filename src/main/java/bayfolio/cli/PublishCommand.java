@@ -195,6 +195,12 @@ final class PublishCommand implements Callable<Integer> {
         if (changedFiles.isPresent()) {
             Files.write(changedFiles.get(), published.changed());
         }
+        published
+                .unkept()
+                .forEach(
+                        file -> err.println(
+                                "`" + Hidden.visible(file)
+                                        + "` cannot be written: when the next edition is printed, changed pages alone cannot be made."));
         int pages = published.pages();
         spec.commandLine()
                 .getOut()

@@ -70,6 +70,11 @@ public final class Editions {
         return in(unit) + "/" + number + ".json";
     }
 
+    /** Where it is written down how its book was printed, once it was. */
+    public static String pages(String unit, int number) {
+        return in(unit) + "/" + number + ".pages";
+    }
+
     /** In their order. */
     public List<Integer> numbers() {
         return List.copyOf(numbers);

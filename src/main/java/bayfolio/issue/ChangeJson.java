@@ -75,10 +75,14 @@ public final class ChangeJson {
             JsonArray array = new JsonArray();
             list.forEach(each -> array.add(value(each)));
             return array;
-        } else if (value instanceof Change.Thing || value instanceof Change.Value) {
+        } else if (value instanceof Change.Thing
+                || value instanceof Change.Value
+                || value instanceof Consequence.Numbers) {
             return fields(value);
         } else if (value instanceof Enum<?> word) {
             return new JsonPrimitive(Type.word(word));
+        } else if (value instanceof Number number) {
+            return new JsonPrimitive(number);
         } else if (value instanceof Boolean yes) {
             return new JsonPrimitive(yes);
         }

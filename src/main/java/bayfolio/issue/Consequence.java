@@ -1,6 +1,8 @@
 package bayfolio.issue;
 
 import bayfolio.edition.Change;
+import java.util.List;
+import java.util.StringJoiner;
 
 /** Something that a change makes somebody do, or look at, beside reading a page; one record a kind. */
 public sealed interface Consequence {
@@ -45,8 +47,42 @@ public sealed interface Consequence {
         }
     }
 
-    /** What is on paper and reads otherwise. */
-    record Printed(Paper paper) implements Consequence {
+    /**
+     * Pages of a book as it was printed.
+     *
+     * @param size of its paper: {@code a4}
+     * @param pages their numbers, in order
+     */
+    record Numbers(String size, List<Integer> pages) {
+        public Numbers {
+            pages = List.copyOf(pages);
+        }
+
+        /** In short: {@code 9, 57-58}. */
+        String words() {
+            StringJoiner words = new StringJoiner(", ");
+            for (int i = 0; i < pages.size(); i++) {
+                int first = pages.get(i);
+                while (i + 1 < pages.size() && pages.get(i + 1) == pages.get(i) + 1) {
+                    i++;
+                }
+                int last = pages.get(i);
+                words.add(first == last ? String.valueOf(first) : first + "-" + last);
+            }
+            return words.toString();
+        }
+    }
+
+    /**
+     * What is on paper and reads otherwise.
+     *
+     * @param on pages of the book of the earlier edition, for each size of paper; empty where they are not known
+     */
+    record Printed(Paper paper, List<Numbers> on) implements Consequence {
+        public Printed {
+            on = List.copyOf(on);
+        }
+
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.printed(this);

@@ -19,7 +19,7 @@ final class ConsequenceLines {
                         "printed",
                         consequences
                                 .of(Consequence.Printed.class)
-                                .map(it -> it.paper().words())
+                                .map(ConsequenceLines::printed)
                                 .toList())
                 + pictures(consequences, Redo.TAKE_AGAIN, "take again")
                 + pictures(consequences, Redo.LOOK_AT, "look at")
@@ -57,6 +57,15 @@ final class ConsequenceLines {
                                 .filter(it -> !it.gone())
                                 .map(Consequence.Link::page)
                                 .toList());
+    }
+
+    private static String printed(Consequence.Printed printed) {
+        return printed.paper().words()
+                + (printed.on().isEmpty()
+                        ? ""
+                        : printed.on().stream()
+                                .map(it -> it.size() + " " + it.words())
+                                .collect(Collectors.joining("; ", " (pages: ", ")")));
     }
 
     private static String labels(Consequences consequences) {

@@ -1,6 +1,7 @@
 package bayfolio.issue;
 
 import bayfolio.check.CheckedCoach;
+import bayfolio.edition.AsPrinted;
 import bayfolio.edition.Changed;
 import bayfolio.edition.Compared;
 import java.time.LocalDate;
@@ -19,13 +20,15 @@ public record Consequences(Changed changed, List<Consequence> all) {
      * Of each change, in their order.
      *
      * @param since the day of the earlier state
+     * @param printed the book of the earlier state, where it is known how it was printed
      * @param now the coach as its files are, where that is the later state
      */
-    public static List<Consequences> of(Compared compared, LocalDate since, Optional<CheckedCoach> now) {
+    public static List<Consequences> of(
+            Compared compared, LocalDate since, Optional<AsPrinted> printed, Optional<CheckedCoach> now) {
         Taken taken = new Taken(compared, since);
         List<Consequent> each = new ArrayList<>(List.of(
                 new LabelsOf(compared),
-                new PapersOf(compared),
+                new PapersOf(compared, printed),
                 new PicturesOf(compared, taken),
                 new ScenesOf(compared, taken),
                 new LookUpsOf(compared, since),

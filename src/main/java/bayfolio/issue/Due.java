@@ -94,13 +94,15 @@ record Due(Group group, String key, String state, String text) {
 
             @Override
             public List<Wish> printed(Consequence.Printed printed) {
+                String what = printed.on().isEmpty()
+                        ? printed.paper().words()
+                        : "changed pages of the " + printed.paper().words();
                 // Nobody throws a book away over a comma.
                 return each.changed().technical()
                         ? List.of(new Wish(
                                 Group.PAPER,
                                 "paper/" + printed.paper().words().replace(' ', '-'),
-                                "Print the " + printed.paper().words()
-                                        + " and swap what is on board or on the clipboard",
+                                "Print the " + what + " and swap what is on board or on the clipboard",
                                 ""))
                         : List.of();
             }

@@ -8,6 +8,8 @@ import bayfolio.document.Addresses;
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
 import bayfolio.document.OldAddresses;
+import bayfolio.document.Revision;
+import bayfolio.edition.AsPrinted;
 import bayfolio.edition.Editions;
 import bayfolio.edition.Issued;
 import bayfolio.finding.Finding;
@@ -16,6 +18,7 @@ import bayfolio.model.Wording;
 import bayfolio.read.Folder;
 import bayfolio.render.Media;
 import bayfolio.render.Output;
+import bayfolio.render.print.PrintedBooks;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -50,12 +53,18 @@ record CoachJob(
      * @param faults one sentence each, by what is wrong
      * @param given what each reader gets addresses of
      * @param lost pages that each reader got before, and that would be gone
+     * @param printed how the book of an edition is printed, where that is not yet written down
      */
     record Made(
             Map<String, byte[]> files,
             Map<Fault, List<String>> faults,
             Map<Audience, Addresses> given,
-            Map<Audience, SortedSet<String>> lost) {}
+            Map<Audience, SortedSet<String>> lost,
+            Optional<AsPrinted> printed) {
+        static Made wrong(Fault fault, List<String> sentences) {
+            return new Made(Map.of(), Map.of(fault, sentences), Map.of(), Map.of(), Optional.empty());
+        }
+    }
 
     /** In the order in which they are told. */
     enum Fault {
@@ -91,21 +100,17 @@ record CoachJob(
         Editions editions = Editions.of(new Folder(root), unit.id(), findings::add);
         Issued issued = new Issued(editions, findings::add);
         Handbook whole = WhatChanged.in(Composer.compose(coach), coach, issued);
+        Optional<AsPrinted> inBinder =
+                whole.revision().flatMap(it -> AsPrinted.read(new Folder(root), unit.id(), it.before(), findings::add));
         if (!findings.isEmpty()) {
-            return new Made(
-                    Map.of(),
-                    Map.of(
-                            Fault.EDITION,
-                            findings.stream()
-                                    .map(it -> it.at() + ": " + it.message())
-                                    .toList()),
-                    Map.of(),
-                    Map.of());
+            return Made.wrong(
+                    Fault.EDITION,
+                    findings.stream().map(it -> it.at() + ": " + it.message()).toList());
         }
         Handbook theirs = whole.seenBy(Audience.RENTERS);
         List<String> marked = Marks.of(theirs);
         if (!marked.isEmpty()) {
-            return new Made(Map.of(), Map.of(Fault.MARKED, marked), Map.of(), Map.of());
+            return Made.wrong(Fault.MARKED, marked);
         }
         Map<Fault, List<String>> faults = new EnumMap<>(Fault.class);
         Media media = Media.of(unit, root);
@@ -113,8 +118,9 @@ record CoachJob(
         Handbook ofStaff = whole.seenBy(Audience.STAFF);
         OldAddresses old = OldAddresses.of(theirs, of(before, Audience.RENTERS), Optional.of(ofStaff));
         OldAddresses oldOfStaff = OldAddresses.of(ofStaff, of(before, Audience.STAFF), Optional.empty());
-        Map<String, byte[]> renters = files(Audience.RENTERS, theirs, seen, old);
-        Map<String, byte[]> staff = files(Audience.STAFF, ofStaff, media.seenBy(unit, Audience.STAFF), oldOfStaff);
+        Map<String, byte[]> renters = files(Audience.RENTERS, theirs, seen, old, inBinder);
+        Map<String, byte[]> staff =
+                files(Audience.STAFF, ofStaff, media.seenBy(unit, Audience.STAFF), oldOfStaff, Optional.empty());
         Map<String, byte[]> sources = sources(theirs, seen);
         Map<String, byte[]> read = new TreeMap<>(renters);
         read.putAll(sources); // what a file is made of is sooner read than the file
@@ -128,7 +134,16 @@ record CoachJob(
                 both,
                 faults,
                 Map.of(Audience.RENTERS, given(theirs, old), Audience.STAFF, given(ofStaff, oldOfStaff)),
-                Map.of(Audience.RENTERS, old.lost(), Audience.STAFF, oldOfStaff.lost()));
+                Map.of(Audience.RENTERS, old.lost(), Audience.STAFF, oldOfStaff.lost()),
+                printed(theirs, renters));
+    }
+
+    /** An edition is printed as long as nothing has changed since; other words of a theme print it otherwise. */
+    private Optional<AsPrinted> printed(Handbook handbook, Map<String, byte[]> files) {
+        return handbook.revision()
+                .filter(Revision::asIssued)
+                .map(it -> new AsPrinted(handbook.unit(), it.edition(), PrintedBooks.among(files, handbook)))
+                .filter(it -> !it.books().isEmpty() && !it.isKept(root));
     }
 
     /** A page that leads on has an address, too, also where nobody knows that it was ever there. */
@@ -147,9 +162,11 @@ record CoachJob(
         return Objects.requireNonNull(outside.get(reader));
     }
 
-    private Map<String, byte[]> files(Audience reader, Handbook handbook, Media media, OldAddresses old) {
+    private Map<String, byte[]> files(
+            Audience reader, Handbook handbook, Media media, OldAddresses old, Optional<AsPrinted> inBinder) {
         Map<String, byte[]> files = new TreeMap<>();
-        Output.Around around = new Output.Around(files, path -> last.apply(OutputFolder.root(reader) + path), old);
+        Output.Around around =
+                new Output.Around(files, path -> last.apply(OutputFolder.root(reader) + path), old, inBinder);
         for (Output output : outputs) {
             if (output.of(reader)) {
                 files.putAll(output.files(handbook, media, around));
@@ -192,7 +209,7 @@ record CoachJob(
     private Map<String, byte[]> files(Handbook handbook, Media media, Map<String, byte[]> renters, OldAddresses old) {
         Map<String, byte[]> without = new TreeMap<>();
         // The site offers what is printed by its size, which is looked up, not made once more.
-        Output.Around around = new Output.Around(renters, path -> Optional.empty(), old);
+        Output.Around around = new Output.Around(renters, path -> Optional.empty(), old, Optional.empty());
         for (Output output : outputs) {
             if (output.of(Audience.RENTERS)) {
                 without.putAll(output.sources(handbook, media).orElseGet(() -> output.files(handbook, media, around)));

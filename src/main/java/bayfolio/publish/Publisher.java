@@ -2,11 +2,14 @@ package bayfolio.publish;
 
 import bayfolio.check.Check;
 import bayfolio.document.Audience;
+import bayfolio.edition.AsPrinted;
+import bayfolio.edition.Editions;
 import bayfolio.render.Means;
 import bayfolio.render.Output;
 import bayfolio.render.Printing;
 import bayfolio.render.print.Book;
 import bayfolio.render.print.Cards;
+import bayfolio.render.print.ChangedPages;
 import bayfolio.render.print.Labels;
 import bayfolio.render.print.Sheets;
 import bayfolio.render.theme.Theme;
@@ -14,10 +17,9 @@ import bayfolio.render.web.WebSite;
 import bayfolio.template.TemplateProblem;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -30,26 +32,24 @@ import java.util.stream.Stream;
  */
 public final class Publisher {
     /** In what ways handbooks are given out, in the order in which they are made: the site offers what is printed. */
-    private static final Map<String, Function<Means, Output>> OUTPUTS = outputs();
+    private static final List<Way> OUTPUTS = List.of(
+            new Way("book", Book::new),
+            new Way("book", ChangedPages::new),
+            new Way("cards", Cards::new),
+            new Way("labels", Labels::new),
+            new Way("sheets", Sheets::new),
+            new Way(Publisher.WEB, WebSite::new));
+
+    private record Way(String name, Function<Means, Output> output) {}
 
     /** Without it no page has an address. */
     public static final String WEB = "web";
 
     private Publisher() {}
 
-    private static Map<String, Function<Means, Output>> outputs() {
-        Map<String, Function<Means, Output>> outputs = new LinkedHashMap<>();
-        outputs.put("book", Book::new);
-        outputs.put("cards", Cards::new);
-        outputs.put("labels", Labels::new);
-        outputs.put("sheets", Sheets::new);
-        outputs.put(WEB, WebSite::new);
-        return Collections.unmodifiableMap(outputs);
-    }
-
     /** Names of the ways in which handbooks are given out. */
     public static Set<String> ways() {
-        return OUTPUTS.keySet();
+        return OUTPUTS.stream().map(Way::name).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /**
@@ -108,8 +108,8 @@ public final class Publisher {
                     refuse(fault.sentence(), site.faults(fault));
                 }
                 given.refuseLost(check.fleet());
-                Published published = new Published(site.pages(), next.changed());
                 fleet.refuseChanges();
+                Set<String> changed = next.changed();
                 // That it can be written is known before anything is swapped in.
                 try (GivenOut.Writing ledger = given.writing()) {
                     if (next.isNew()) {
@@ -118,7 +118,7 @@ public final class Publisher {
                     }
                     ledger.swapIn();
                 }
-                return published;
+                return new Published(site.pages(), changed, wanted.ledger() ? unkept(site, fleet.root()) : List.of());
             }
         }
     }
@@ -128,14 +128,28 @@ public final class Publisher {
      *
      * @param pages how many the renters' site has
      * @param changed paths of files that are new, other than before, or gone, below the folder that was published into
+     * @param unkept files of the fleet that could not be written, of which the site knows nothing
      */
-    public record Published(int pages, Set<String> changed) {}
+    public record Published(int pages, Set<String> changed, List<String> unkept) {}
+
+    /** What comes after the site: without it no pages can be changed alone. */
+    private static List<String> unkept(Site site, Path root) {
+        List<String> unkept = new ArrayList<>();
+        for (AsPrinted book : site.printed()) {
+            try {
+                book.keep(root);
+            } catch (IOException e) {
+                unkept.add(Editions.pages(book.unit(), book.edition()));
+            }
+        }
+        return unkept;
+    }
 
     /** The ways that are wanted, in the order in which they are made. */
     static List<Output> outputs(Means means, Wanted wanted) {
-        return OUTPUTS.entrySet().stream()
-                .filter(way -> wanted.ways().contains(way.getKey()))
-                .map(way -> way.getValue().apply(means))
+        return OUTPUTS.stream()
+                .filter(way -> wanted.ways().contains(way.name()))
+                .map(way -> way.output().apply(means))
                 .toList();
     }
 

@@ -7,6 +7,7 @@ import bayfolio.compose.FleetDue;
 import bayfolio.compose.FleetOverview;
 import bayfolio.document.Audience;
 import bayfolio.document.Overview;
+import bayfolio.edition.AsPrinted;
 import bayfolio.finding.FindingLine;
 import bayfolio.model.Coach;
 import bayfolio.model.FleetFacts;
@@ -46,6 +47,7 @@ final class Site {
             Map.of(Audience.RENTERS, new ConcurrentSkipListMap<>(), Audience.STAFF, new ConcurrentSkipListMap<>());
     private final Set<String> needed = ConcurrentHashMap.newKeySet();
     private final AtomicInteger pages = new AtomicInteger();
+    private final Queue<AsPrinted> printed = new ConcurrentLinkedQueue<>();
 
     /** That no thread uses now, since none is made for two. */
     private final Queue<List<Output>> idle = new ConcurrentLinkedQueue<>();
@@ -142,6 +144,7 @@ final class Site {
             given.lost(unit, of(made.lost(), Audience.RENTERS), of(made.lost(), Audience.STAFF));
             String after = given.add(unit, of(made.given(), Audience.RENTERS), of(made.given(), Audience.STAFF));
             next.write(unit.id(), made(key, after), found, made.files());
+            made.printed().ifPresent(printed::add);
             listed(unit.id(), outputs, path -> Optional.ofNullable(made.files().get(path)));
             count(made.files().keySet());
         }
@@ -258,6 +261,11 @@ final class Site {
     /** What threads have made to give out with; none of them makes any more. */
     Stream<Output> used() {
         return idle.stream().flatMap(List::stream);
+    }
+
+    /** Books of editions, where it is not yet written down how they are printed. */
+    List<AsPrinted> printed() {
+        return List.copyOf(printed);
     }
 
     private void count(Set<String> paths) {

@@ -4,6 +4,7 @@ import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
 import bayfolio.document.OldAddresses;
 import bayfolio.document.Overview;
+import bayfolio.edition.AsPrinted;
 import bayfolio.template.TemplateProblem;
 import java.util.Collections;
 import java.util.List;
@@ -48,10 +49,16 @@ public interface Output {
      * @param beside what other outputs have made of this state of it
      * @param before what was given out last
      * @param old addresses that were given out once
+     * @param inBinder the book of the edition before, where it is known how it was printed
      */
-    record Around(Map<String, byte[]> beside, Function<String, Optional<byte[]>> before, OldAddresses old) {
+    record Around(
+            Map<String, byte[]> beside,
+            Function<String, Optional<byte[]>> before,
+            OldAddresses old,
+            Optional<AsPrinted> inBinder) {
         /** Nothing is there. */
-        public static final Around NOTHING = new Around(Map.of(), path -> Optional.empty(), OldAddresses.NONE);
+        public static final Around NOTHING =
+                new Around(Map.of(), path -> Optional.empty(), OldAddresses.NONE, Optional.empty());
     }
 
     /** The files that all coaches share, and those about all of them. */

@@ -89,8 +89,8 @@ final class ChangesOfRefitsTest {
         Files.writeString(description, WAYS.matcher(refit.done(text)).replaceAll("$1"));
         Now is = States.now(root, refit.coach());
         Files.writeString(description, text);
-        List<Consequences> changes =
-                Consequences.of(Comparison.between(was.snapshot(), is.snapshot()), ISSUED, Optional.of(is.coach()));
+        List<Consequences> changes = Consequences.of(
+                Comparison.between(was.snapshot(), is.snapshot()), ISSUED, Optional.empty(), Optional.of(is.coach()));
 
         assertThat(changes).as(refit.name()).isNotEmpty();
         return ChangeReport.of(

@@ -81,7 +81,7 @@ record Pdf(byte[] bytes, int pages) {
     private static final Set<FSFontUseCase> IN_ALL = EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG);
 
     /** Tags are small and many: packed together they take a third. */
-    private static final CompressParameters SMALL = new CompressParameters(20_000);
+    static final CompressParameters SMALL = new CompressParameters(20_000);
 
     static {
         // What is wrong is asked for below.
@@ -122,6 +122,7 @@ record Pdf(byte[] bytes, int pages) {
             renderer.createPDFWithoutClosing();
             try (PDDocument document = renderer.getPdfDocument()) {
                 same(document, source, made);
+                Names.give(document, page);
                 pages = document.getNumberOfPages();
                 document.save(bytes, SMALL);
             }
@@ -185,16 +186,21 @@ record Pdf(byte[] bytes, int pages) {
         PDDocumentInformation told = document.getDocumentInformation();
         told.setCreationDate(day);
         told.setModificationDate(day);
-        COSArray id = new COSArray();
-        id.add(new COSString(HexFormat.of().parseHex(source)));
-        id.add(new COSString(HexFormat.of().parseHex(source)));
-        document.getDocument().getTrailer().setItem(COSName.ID, id);
+        name(document, source);
         PDMetadata metadata = document.getDocumentCatalog().getMetadata();
         String xmp = written(metadata.toByteArray())
                 .replaceAll(
                         "(<xmp:(?:CreateDate|ModifyDate|MetadataDate)>)[^<]*",
                         "$1" + String.format(Locale.ROOT, "%sT00:00:00Z", made));
         metadata.importXMPMetadata(xmp.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** What it is made of becomes the name of the file. */
+    static void name(PDDocument document, String source) {
+        COSArray id = new COSArray();
+        id.add(new COSString(HexFormat.of().parseHex(source)));
+        id.add(new COSString(HexFormat.of().parseHex(source)));
+        document.getDocument().getTrailer().setItem(COSName.ID, id);
     }
 
     /** XML as the program's own Java writes it: another writer that lies beside it would set spaces otherwise. */

@@ -46,6 +46,8 @@ final class Press {
 
     private static final String KEPT = "kept";
 
+    private static final String CHANGED = " changed";
+
     /** Of what stands below a heading, what may be tall: steps, and what is drawn. */
     private static final List<String> KEPT_WITH = List.of("ol", "figure");
 
@@ -187,7 +189,7 @@ final class Press {
             before = before.getPreviousSibling();
         }
         Element line;
-        if (before instanceof Element element && element.getAttribute("class").equals("marks")) {
+        if (before instanceof Element element && element.getAttribute("class").startsWith("marks")) {
             line = element;
         } else {
             line = page.createElementNS(null, "p");
@@ -195,7 +197,13 @@ final class Press {
             mark.getParentNode().insertBefore(line, mark);
         }
         Element words = page.createElementNS(null, "span");
-        words.setAttribute("class", mark.getAttribute("class"));
+        String kind = mark.getAttribute("class");
+        if (kind.endsWith(CHANGED)) {
+            // The bar stands at the edge of the page, beside the line.
+            line.setAttribute("class", "marks" + CHANGED);
+            kind = kind.substring(0, kind.length() - CHANGED.length());
+        }
+        words.setAttribute("class", kind);
         while (mark.getFirstChild() != null) {
             words.appendChild(mark.getFirstChild());
         }

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 /** What is printed of a coach, in the order in which it is offered. */
 public enum Printed {
     BOOK(Audience.RENTERS),
+    CHANGED_PAGES(Audience.RENTERS),
     LARGE_PRINT(Audience.RENTERS),
     NIGHT_CARD(Audience.RENTERS),
     PHONE_CARD(Audience.RENTERS),
@@ -52,7 +53,7 @@ public enum Printed {
 
     /** The book is bound in a binder of either size. */
     private boolean ofEachSize() {
-        return this == BOOK;
+        return this == BOOK || this == CHANGED_PAGES;
     }
 
     /** Of what is printed on one size of paper for each country. */
