@@ -44,6 +44,7 @@ public final class Bookings {
     private static final DateTimeFormatter TIME =
             DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
     private static final Pattern WHOLE = Pattern.compile("[0-9]{1,6}");
+    private static final Pattern NUMBER = Pattern.compile("[\\p{L}\\p{N}\\p{P}\\p{S} ]{1,60}");
     private static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}(-[A-Z]{2})?");
     /** What is told of bookings, by whoever reads them. */
     public static final String UNREADABLE = "booking-unreadable";
@@ -183,6 +184,12 @@ public final class Bookings {
         String id = cell(row, Column.BOOKING);
         if (id.isEmpty()) {
             told(line, "`booking` is empty", "Give the number of the booking.");
+            wrong[0] = true;
+        } else if (!NUMBER.matcher(id).matches()) {
+            told(
+                    line,
+                    "`booking` is no number of one: it is long, or has a line break or a hidden character in it",
+                    "Write the number alone, in one line.");
             wrong[0] = true;
         } else {
             Long before = lines.putIfAbsent(id, line);

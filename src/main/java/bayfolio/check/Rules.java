@@ -83,6 +83,7 @@ import bayfolio.check.procedure.LookAlone;
 import bayfolio.check.procedure.OrderAgainstFacts;
 import bayfolio.check.procedure.PluggedUnderLoad;
 import bayfolio.check.procedure.ProcedureWithoutRoles;
+import bayfolio.check.procedure.SpokenTwice;
 import bayfolio.check.procedure.StateAgainstFacts;
 import bayfolio.check.procedure.StateUnexplained;
 import bayfolio.check.procedure.TooManyAnswers;
@@ -210,6 +211,7 @@ public final class Rules {
             new PlaceholderWord());
 
     public static final List<Rule> OF_A_COACH = List.of(
+            new SpokenTwice(),
             new FolderName(),
             new SaysWhatTheModelSays(),
             new ModelChangedSince(),

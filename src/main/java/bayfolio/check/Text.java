@@ -145,7 +145,8 @@ public record Text(
                 .filter(who -> who.value().forRenters())
                 .isPresent();
         return Stream.concat(
-                script.head().facts().ifRead(Head.TITLE).stream()
+                Stream.of(Head.TITLE, Head.LINE)
+                        .flatMap(key -> script.head().facts().ifRead(key).stream())
                         .map(it ->
                                 new Text(it.value(), it.at(), renters, american, Phrase.SENTENCES, Optional.empty())),
                 script.passages().stream()

@@ -41,7 +41,8 @@ import picocli.CommandLine.Spec;
             RenameCommand.class,
             TextsCommand.class,
             IssueCommand.class,
-            ChangesCommand.class
+            ChangesCommand.class,
+            MailCommand.class
         },
         mixinStandardHelpOptions = true,
         version = "bayfolio 0.1.0",

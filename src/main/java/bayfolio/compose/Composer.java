@@ -41,6 +41,7 @@ public final class Composer {
                 .flatMap(each -> each)
                 .collect(Collectors.toCollection(ArrayList::new));
         pages.addAll(new CardPages(view, List.copyOf(pages)).pages().toList());
+        pages.add(new LinkDesk(view, List.copyOf(pages)).page());
         pages.addAll(new IndexPage(view, List.copyOf(pages)).pages().toList());
         return new Handbook(
                         coach.unit().id(),

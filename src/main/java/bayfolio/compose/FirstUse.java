@@ -142,6 +142,11 @@ final class FirstUse {
         }
 
         @Override
+        public Content sendable(Content.Sendable content) {
+            return content;
+        }
+
+        @Override
         public Content film(Content.Film content) {
             return content;
         }

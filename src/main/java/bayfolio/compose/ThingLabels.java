@@ -6,10 +6,8 @@ import bayfolio.fact.Key;
 import bayfolio.fact.Type;
 import bayfolio.model.Access;
 import bayfolio.model.Compartment;
-import bayfolio.model.FleetFacts;
 import bayfolio.model.Switch;
 import bayfolio.model.Thing;
-import java.net.URI;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -71,7 +69,7 @@ final class ThingLabels {
                 warnings,
                 "access-" + Type.word(access),
                 view.word("label.access-" + Type.word(access)),
-                address(address));
+                ShortAddress.of(view.coach(), address));
     }
 
     private List<String> warnings(Thing thing, List<Key<String>> keys) {
@@ -91,22 +89,5 @@ final class ThingLabels {
                                 "words",
                                 rows.plain(thing, key)))
                 .toList();
-    }
-
-    /**
-     * All in capitals, which makes the smallest code; scheme and host are the same in capitals, and what follows is named
-     * in them.
-     *
-     * @see <a href="https://www.rfc-editor.org/rfc/rfc3986#section-6.2.2.1">RFC 3986, 6.2.2.1</a>
-     */
-    private String address(String of) {
-        URI base = URI.create(view.coach().fleet().facts().facts().get(FleetFacts.BASE_ADDRESS));
-        return (base.getScheme() + "://" + base.getRawAuthority()).toUpperCase(Locale.ROOT)
-                + view.coach().fleet().basePath()
-                + Content.Label.SHORT
-                + "/"
-                + view.unit().id().toUpperCase(Locale.ROOT)
-                + "/"
-                + of.toUpperCase(Locale.ROOT);
     }
 }

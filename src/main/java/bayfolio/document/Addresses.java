@@ -1,15 +1,16 @@
 package bayfolio.document;
 
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
  * What of a handbook links, labels and mails may name: its pages, sections, steps and chapters of films, the places where once
- * stood what has a page of its own by now, and the short addresses of labels. Rows of tables are not among them.
+ * stood what has a page of its own by now, and the short addresses of labels and of pages that staff send. Rows of tables are not among them.
  *
  * @param nodes names of pages and of places on them: {@code do/fill-fresh-water#done-when}
- * @param labels what short addresses end with, in capitals: {@code L4}
+ * @param labels what short addresses end with, in capitals: {@code L4}, {@code DUMP}
  */
 public record Addresses(SortedSet<String> nodes, SortedSet<String> labels) {
     /** @param handbook as a reader sees it */
@@ -24,6 +25,9 @@ public record Addresses(SortedSet<String> nodes, SortedSet<String> labels) {
                     labels.add(code(label));
                 }
             });
+        }
+        if (!handbook.reader().equals(Optional.of(Audience.STAFF))) {
+            handbook.sendable().forEach(it -> labels.add(it.code()));
         }
         return new Addresses(nodes, labels);
     }

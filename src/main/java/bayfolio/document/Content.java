@@ -47,6 +47,8 @@ public sealed interface Content extends Node {
         R prints(Prints content);
 
         R label(Label content);
+
+        R sendable(Sendable content);
     }
 
     <R> R accept(Visitor<R> visitor);
@@ -629,6 +631,37 @@ public sealed interface Content extends Node {
         @Override
         public Stream<Inline.Link> links() {
             return Stream.of(thing);
+        }
+    }
+
+    /**
+     * A page that staff send a link to.
+     *
+     * @param message with which it is sent
+     * @param when what must be so of the booking; nothing where it is always sent
+     * @param line what the page is for, in a line
+     * @param code by which its short address ends
+     * @param address of the page
+     * @param shortAddress that can be told over the phone
+     */
+    record Sendable(
+            Stamp stamp,
+            Inline.Link page,
+            Message message,
+            Optional<SentWhen> when,
+            String line,
+            String code,
+            String address,
+            String shortAddress)
+            implements Content {
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.sendable(this);
+        }
+
+        @Override
+        public Stream<Inline.Link> links() {
+            return Stream.of(page);
         }
     }
 

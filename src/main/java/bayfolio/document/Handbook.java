@@ -227,6 +227,15 @@ public final class Handbook {
         return reader;
     }
 
+    /** Pages that staff send links to, the same for all its readers: a short address is for whoever is told it. */
+    public List<Content.Sendable> sendable() {
+        return whole.orElse(this)
+                .walk()
+                .filter(Content.Sendable.class::isInstance)
+                .map(Content.Sendable.class::cast)
+                .toList();
+    }
+
     public String unit() {
         return unit;
     }

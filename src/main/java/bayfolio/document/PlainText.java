@@ -143,6 +143,11 @@ public final class PlainText {
             return Stream.concat(
                     Stream.of(content.code(), content.name(), content.accessWords()), content.warnings().stream());
         }
+
+        @Override
+        public Stream<String> sendable(Content.Sendable content) {
+            return Stream.of(content.line());
+        }
     }
 
     private static final class Blocks implements Block.Visitor<Stream<String>> {

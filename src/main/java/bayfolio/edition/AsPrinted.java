@@ -29,6 +29,8 @@ public record AsPrinted(String unit, int edition, SortedMap<String, List<Printed
     private static final Pattern LINE =
             Pattern.compile("([a-z0-9]+) ([1-9][0-9]{0,4}) ([0-9a-f]{12})((?: [a-z0-9/-]+)*)");
 
+    private static final String UNREADABLE = "pages-unreadable";
+
     public AsPrinted {
         books = Collections.unmodifiableSortedMap(new TreeMap<>(books));
     }

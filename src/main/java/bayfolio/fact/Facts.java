@@ -210,6 +210,13 @@ public final class Facts {
         return new Facts(shape, at, other, (BitSet) unread.clone(), toConfirm, watch);
     }
 
+    /** The same as if a fact had been left out. */
+    public Facts without(Key<?> key) {
+        @Nullable Located<?>[] other = values.clone();
+        other[key.index()] = null;
+        return new Facts(shape, at, other, (BitSet) unread.clone(), toConfirm, watch);
+    }
+
     /** The same with each fact that is stated as somebody makes it of what it was. */
     public Facts changed(BiFunction<Key<?>, Located<?>, Located<?>> change) {
         @Nullable Located<?>[] other = values.clone();

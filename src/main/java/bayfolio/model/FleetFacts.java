@@ -7,10 +7,17 @@ import bayfolio.fact.Range;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
 import bayfolio.source.Located;
+import java.time.LocalDate;
+import java.time.Month;
 import java.util.List;
 
 /** The fleet as {@code fleet.yaml} describes it. */
 public record FleetFacts(Facts facts) implements Described {
+    private static final Type<String> MAIL_ADDRESS = new Type.Text(
+            "mail-address",
+            "^[A-Za-z0-9._+-]+@[A-Za-z0-9-]+(\\.[A-Za-z0-9-]+)+$",
+            "an address of mail, such as `desk@example.com`");
+
     private static final Shape.Draft<FleetFacts> DRAFT = Shape.draft("fleet", "The fleet and whom to call.");
     public static final Key<String> NAME = DRAFT.required("name", Type.NAME, "Name of the fleet.");
     public static final Key<String> BASE_ADDRESS =
@@ -26,6 +33,18 @@ public record FleetFacts(Facts facts) implements Described {
     public static final Key<String> ADDRESS = DRAFT.optional("address", Type.TEXT, "The depot.");
     public static final Key<String> OPENING_HOURS =
             DRAFT.optional("opening-hours", Type.TEXT, "When somebody is there.");
+    public static final Key<List<Located<Opening>>> OPEN = DRAFT.optional(
+            "open",
+            Type.list(Type.nested(Opening.SHAPE)),
+            "The same for programs: a message that tells how to get in when nobody is there goes by it.");
+    public static final Key<List<Located<LocalDate>>> CLOSED_ON =
+            DRAFT.optional("closed-on", Type.list(Type.DAY), "Days on which nobody is there all the same: holidays.");
+    public static final Key<List<Located<Month>>> FROST_MONTHS = DRAFT.optional(
+            "frost-months",
+            Type.list(Type.choice(Month.class)),
+            "Months in which it may freeze where renters go: `[november, december]`; they are sent what to do then.");
+    public static final Key<String> MAIL =
+            DRAFT.optional("mail", MAIL_ADDRESS, "The address that messages to renters come from.");
     public static final Key<String> TIME_ZONE =
             DRAFT.optional("time-zone", Type.TEXT, "Time zone of the depot: `America/New_York`.");
     public static final Key<List<Located<String>>> LANGUAGES =

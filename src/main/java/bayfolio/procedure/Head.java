@@ -1,5 +1,7 @@
 package bayfolio.procedure;
 
+import bayfolio.document.Message;
+import bayfolio.document.SentWhen;
 import bayfolio.explain.Begin;
 import bayfolio.fact.Described;
 import bayfolio.fact.Facts;
@@ -76,6 +78,22 @@ public record Head(Facts facts) implements Described {
             "begins-with",
             Type.choice(Begin.class),
             "Of which case this page is: the forms of those answers begin with it.");
+    public static final Key<List<Located<Message>>> SENT_WITH = DRAFT.optional(
+            "sent-with",
+            Type.list(Type.choice(Message.class)),
+            "Messages to renters with which a link to it is sent; left out, staff send it when somebody asks.");
+    public static final Key<SentWhen> SENT_WHEN = DRAFT.optional(
+            "sent-when",
+            Type.choice(SentWhen.class),
+            "What must be so of the booking, that it is sent; always where it is left out.");
+    public static final Key<String> LINE = DRAFT.optional(
+            "line",
+            Type.TEXT,
+            "What a reader gets from it, for messages that lead there; the first sentence where it is left out.");
+    public static final Key<String> SPOKEN = DRAFT.optional(
+            "spoken",
+            Type.ID,
+            "How its short address ends, to be told over the phone: `dump`; its id where left out. It is never given to another page.");
     public static final Key<String> LANGUAGE =
             DRAFT.optional("language", Type.LANGUAGE, "Language that its text is written in; `en-US` where left out.");
     public static final Key<List<Located<String>>> SOURCES =

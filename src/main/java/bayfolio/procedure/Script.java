@@ -141,11 +141,14 @@ public final class Script {
     public Script in(Translation translation, Consumer<Finding> findings) {
         Facts facts = translation.head().facts();
         Located<String> title = facts.located(TranslationHead.TITLE).orElseThrow();
+        Facts said = head.facts()
+                .with(Head.TITLE, title)
+                .with(Head.LANGUAGE, new Located<>(translation.language(), title.at()));
         return of(
                 form,
-                new Head(head.facts()
-                        .with(Head.TITLE, title)
-                        .with(Head.LANGUAGE, new Located<>(translation.language(), title.at()))),
+                new Head(facts.located(TranslationHead.LINE)
+                        .map(line -> said.with(Head.LINE, line))
+                        .orElseGet(() -> said.without(Head.LINE))),
                 when,
                 translation.file(),
                 translation.body(),

@@ -12,6 +12,10 @@ public record TranslationHead(Facts facts) implements Described {
             Shape.draft("translation", "A procedure, trouble guide or stage page in another language.");
     public static final Key<String> OF = DRAFT.required("of", Type.ID, "The id of the text that it translates.");
     public static final Key<String> TITLE = DRAFT.required("title", Type.TEXT, "Its title in this language.");
+    public static final Key<String> LINE = DRAFT.optional(
+            "line",
+            Type.TEXT,
+            "What a reader gets from it, in this language; left out, the first sentence is sent with the link.");
     public static final Key<String> SOURCE = DRAFT.required(
             "source",
             Type.TEXT,

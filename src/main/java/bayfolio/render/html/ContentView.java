@@ -56,7 +56,8 @@ public final class ContentView {
             "drawn",
             "sketched",
             "prints",
-            "label");
+            "label",
+            "sendable");
 
     /**
      * A list with a heading and more entries than this is folded, so that what follows is not
@@ -397,6 +398,26 @@ public final class ContentView {
         @Override
         public View label(Content.Label content) {
             return View.oneOf(CONTENTS).with("label", new View().with("address", content.address()));
+        }
+
+        @Override
+        public View sendable(Content.Sendable content) {
+            return View.oneOf(CONTENTS)
+                    .with(
+                            "sendable",
+                            new View()
+                                    .with("id", content.id().within())
+                                    .with("href", ways.to(content.page().target()))
+                                    .with("words", content.page().plain())
+                                    .with("line", content.line())
+                                    .with("sometimes", content.when().isPresent())
+                                    .with(
+                                            "when",
+                                            content.when()
+                                                    .map(it -> screen.say("sent-when." + Type.word(it)))
+                                                    .orElse(""))
+                                    .with("address", content.address())
+                                    .with("short", content.shortAddress()));
         }
 
         @Override

@@ -201,6 +201,9 @@ final class PageView {
         if (paced()) {
             extras.add("steps");
         }
+        if (has(Content.Sendable.class)) {
+            extras.add("links");
+        }
         if (page.kind() == PageKind.INDEX) {
             extras.addAll(List.of("minisearch", "search"));
         }

@@ -11,7 +11,7 @@ import java.util.TreeMap;
 /** What scripts say, in a file for each language: once for all pages, and not in each. */
 final class ScriptWords {
     /** The first parts of the keys of such messages. */
-    private static final List<String> SAID = List.of("offline", "pace", "search");
+    private static final List<String> SAID = List.of("copying", "offline", "pace", "search");
 
     private static final Gson GSON = new GsonBuilder().disableHtmlEscaping().create();
 

@@ -22,6 +22,7 @@ import bayfolio.render.html.DrawingView;
 import bayfolio.render.html.FilmTracks;
 import bayfolio.render.html.View;
 import bayfolio.render.html.Words;
+import bayfolio.render.mail.DeskCard;
 import bayfolio.render.print.Printed;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.SourceFile;
@@ -60,6 +61,9 @@ public final class WebSite implements Output {
 
     /** No phone keeps them: they are watched where there is signal. */
     static final String FILMS = "films/";
+
+    /** The card for a helper on the phone as text, to be pasted. */
+    static final String CARD = "phone-card.txt";
 
     /** What is looked through on a phone. */
     static final String SEARCH = "search.json";
@@ -150,10 +154,15 @@ public final class WebSite implements Output {
                 .pages()
                 .forEach((old, home) -> pages.put(file(NodeId.of(old)), ledOn(handbook, old, home, screen)));
         sketches.forEach((name, sketch) -> pages.put(DRAWINGS + name + ".svg", drawn(sketch)));
+        handbook.find(PageKind.PHONE_CARD.node())
+                .ifPresent(card -> files.put(handbook.unit() + "/" + CARD, bytes(PageText.of((Page) card))));
         pages.put(SEARCH, SearchIndex.of(handbook));
         pages.putAll(FormFigures.of(handbook));
         kept.putAll(pages);
-        if (!handbook.reader().equals(Optional.of(Audience.STAFF))) {
+        if (handbook.reader().equals(Optional.of(Audience.STAFF))) {
+            files.put(handbook.unit() + "/" + LinkTable.CSV, LinkTable.csv(handbook, screen));
+            files.put(handbook.unit() + "/" + LinkTable.JSON, LinkTable.json(handbook, screen));
+        } else {
             files.putAll(shortAddresses(handbook, screen));
             around.old()
                     .labels()
@@ -184,7 +193,7 @@ public final class WebSite implements Output {
         return Content.Label.SHORT + "/" + unit.toUpperCase(Locale.ROOT) + "/";
     }
 
-    /** What a label on a door leads to, by an address that is short enough for its code. */
+    /** What a label on a door leads to, by an address that is short enough for its code; and what staff tell over the phone. */
     private Map<String, byte[]> shortAddresses(Handbook handbook, Catalog screen) {
         Map<String, byte[]> files = new TreeMap<>();
         handbook.walk()
@@ -199,6 +208,12 @@ public final class WebSite implements Output {
                             path + "/index.html",
                             labeled(handbook, home, label.thing().plain(), screen));
                 });
+        handbook.sendable()
+                .forEach(it -> handbook.addresses()
+                        .of(it.page().target())
+                        .ifPresent(home -> files.put(
+                                shortAddresses(handbook.unit()) + it.code() + "/index.html",
+                                labeled(handbook, home, it.page().plain(), screen))));
         return files;
     }
 
@@ -397,7 +412,10 @@ public final class WebSite implements Output {
                                 .toList());
         files.put(INDEX, bytes(fleet.fill(view.names(), complaints::add).text()));
         all.overviews().forEach(it -> files.putAll(overview(it, all.coaches())));
-        if (!all.isForStaff()) {
+        files.put(DeskCard.FILE, bytes(DeskCard.of(means.fleet())));
+        if (all.isForStaff()) {
+            files.put(LinkTable.SCHEMA, LinkTable.schema());
+        } else {
             files.put(NOT_FOUND, notFound(screen));
         }
         Map<String, byte[]> old = old(all, screen);

@@ -1,0 +1,44 @@
+package bayfolio.check.procedure;
+
+import bayfolio.check.CheckedCoach;
+import bayfolio.check.Rule;
+import bayfolio.document.PageKind;
+import bayfolio.finding.Finding;
+import bayfolio.procedure.Head;
+import bayfolio.procedure.Procedure;
+import bayfolio.reckon.Question;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Flags two procedures of a coach whose short addresses are one, or one that is that of a label or of a page of the program. */
+public final class SpokenTwice implements Rule {
+    private static final Set<String> LABELED = Set.of("compartment", "switch");
+
+    @Override
+    public Stream<Finding> check(CheckedCoach coach) {
+        Map<String, String> taken = new HashMap<>();
+        taken.put(Question.WATER_DAYS.id(), "the page `" + Question.WATER_DAYS.id() + "`");
+        PageKind.sent().forEach(kind -> taken.put(kind.id(), "the page `" + kind.id() + "`"));
+        coach.unit()
+                .things()
+                .filter(thing -> LABELED.contains(thing.kind()))
+                .forEach(thing -> taken.put(thing.id(), "the label of " + thing.kind() + " `" + thing.id() + "`"));
+        return coach.procedures().stream().filter(it -> it.form().hasSteps()).flatMap(procedure -> {
+            String other = taken.putIfAbsent(spoken(procedure), "procedure `" + procedure.id() + "`");
+            return other == null
+                    ? Stream.of()
+                    : Stream.of(Finding.error(
+                                    "spoken-twice",
+                                    procedure.head().facts().at(Head.SPOKEN),
+                                    "the short address of `" + procedure.id() + "` ends with `" + spoken(procedure)
+                                            + "`, and so does that of " + other)
+                            .mend("Give it a word of its own, one that is easy to say: `spoken: dump`."));
+        });
+    }
+
+    private static String spoken(Procedure procedure) {
+        return procedure.head().facts().find(Head.SPOKEN).orElse(procedure.id());
+    }
+}

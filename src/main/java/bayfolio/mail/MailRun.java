@@ -1,0 +1,153 @@
+package bayfolio.mail;
+
+import bayfolio.bookings.Booking;
+import bayfolio.bookings.Bookings;
+import bayfolio.catalog.Catalogs;
+import bayfolio.document.Message;
+import bayfolio.finding.Finding;
+import bayfolio.finding.NearNames;
+import bayfolio.render.mail.Letter;
+import bayfolio.render.mail.LetterForm;
+import bayfolio.render.mail.MailFile;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/**
+ * Messages of one call, booking by booking: of each only what is being written is in mind, and of each coach its links.
+ */
+public final class MailRun {
+    /** What is wanted with each message. */
+    public interface Taker {
+        void take(Booking booking, Due due, Letter letter, List<String> why) throws IOException;
+    }
+
+    /**
+     * @param since the first day of which messages are written
+     * @param today the last one
+     * @param every whether all messages of each booking are written, whatever the day
+     */
+    public record Days(LocalDate since, LocalDate today, boolean every) {}
+
+    private final Depot depot;
+    private final Catalogs catalogs;
+    private final Days days;
+    private final Function<String, Optional<Desk>> desks;
+    private final Map<String, Optional<Desk>> known = new HashMap<>();
+    private final Taker taker;
+    private final Consumer<Finding> findings;
+    private int written;
+
+    /**
+     * @param desks by id of the coach; nothing for one in which the check found errors
+     * @param findings about bookings
+     */
+    public MailRun(Depot depot, Catalogs catalogs, Days days, Desks desks, Taker taker, Consumer<Finding> findings) {
+        this.depot = depot;
+        this.catalogs = catalogs;
+        this.days = days;
+        this.desks = desks::of;
+        this.taker = taker;
+        this.findings = findings;
+    }
+
+    /** Writes each message into a folder. */
+    public static Taker into(MailFolder folder, LetterForm form) {
+        return (booking, due, letter, why) -> folder.write(letter, MailFile.of(letter, form));
+    }
+
+    /** What is due of a booking. */
+    public void take(Booking booking) {
+        if (!isThere(booking, "pickup", booking.pickup()) || !isThere(booking, "return", booking.back())) {
+            return;
+        }
+        tellWords(booking);
+        Optional<Desk> desk = known.computeIfAbsent(booking.coach(), desks);
+        if (desk.isEmpty()) {
+            findings.accept(Finding.error(
+                            Bookings.UNREADABLE,
+                            booking.at(),
+                            "nothing is written for it: something is wrong with coach `" + booking.coach() + "`")
+                    .mend("`bayfolio check " + booking.coach() + "` tells what."));
+            return;
+        }
+        for (Due due : Due.of(booking, depot, days.today())) {
+            if (days.every() || due.isSent(booking, days.since(), days.today())) {
+                write(booking, due, desk.get());
+            }
+        }
+    }
+
+    private void write(Booking booking, Due due, Desk desk) {
+        List<Chosen> chosen = Chosen.of(booking, due.message(), desk, depot);
+        Letter letter = Written.letter(booking, due, chosen, desk, depot, catalogs);
+        try {
+            taker.take(booking, due, letter, chosen.stream().map(Chosen::why).toList());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        written++;
+        if (due.message() == Message.WEEK_BEFORE) {
+            tellLacking(booking, chosen, desk);
+        }
+    }
+
+    /** A time that the clocks of the depot leave out is told, and nothing is guessed. */
+    private boolean isThere(Booking booking, String what, LocalDateTime at) {
+        if (depot.shows(at)) {
+            return true;
+        }
+        findings.accept(Finding.error(
+                        Bookings.UNREADABLE,
+                        booking.at(),
+                        "`" + what + "` is " + at.toLocalDate() + " " + at.toLocalTime()
+                                + ", a time that the clocks of " + depot.zone() + " leave out that night")
+                .mend("Write a time that there is."));
+        return false;
+    }
+
+    private void tellWords(Booking booking) {
+        if (!booking.supply().isBlank() && Chosen.supply(booking).isEmpty()) {
+            findings.accept(Finding.warning(
+                            Bookings.UNREADABLE,
+                            booking.at(),
+                            "`supply` is `" + booking.supply() + "`, which is not read")
+                    .mend("Write amps, the smallest counts: `30 A`, `50 A, 15 A`, `none`; or leave it empty."));
+        }
+        if (!booking.trip().isBlank() && !Chosen.isFirst(booking) && !Chosen.isRepeat(booking)) {
+            findings.accept(Finding.warning(
+                            Bookings.UNREADABLE, booking.at(), "`trip` is `" + booking.trip() + "`, which is not read")
+                    .near(NearNames.to(booking.trip(), List.of("first", "repeat")))
+                    .mend("Write `first` or `repeat`, or leave it empty."));
+        }
+    }
+
+    /** Somebody goes to a site with a smaller outlet, and the coach has no page for that. */
+    private void tellLacking(Booking booking, List<Chosen> chosen, Desk desk) {
+        boolean smaller = Chosen.supply(booking)
+                .filter(site -> desk.amps().isPresent()
+                        && site.least() > 0
+                        && site.least() < desk.amps().getAsDouble())
+                .isPresent();
+        if (smaller && chosen.stream().noneMatch(it -> it.why().contains(" A at a site"))) {
+            findings.accept(Finding.warning(
+                            Bookings.UNREADABLE,
+                            booking.at(),
+                            "a site has a smaller supply than `" + booking.coach()
+                                    + "`, and the coach has no page that tells how to plug in there")
+                    .mend("Ask whether an adapter is on board, and call the renter."));
+        }
+    }
+
+    /** How many messages there were. */
+    public int written() {
+        return written;
+    }
+}
