@@ -166,6 +166,34 @@ final class ConsequencesTest {
     }
 
     @Test
+    void whatIsDoneStaysDoneUnderANewName() throws IOException {
+        moved();
+        edit(UNIT, "plate: HOUSE", "plate: COACH");
+        edit(UNIT, "doors:\n", "  - {id: shelf, name: Shelf, side: right, access: free, opens: Lift it.}\n\ndoors:\n");
+        said("changes", "knot", "--work-list");
+        Files.writeString(
+                fleet.resolve(LIST),
+                list().replace("- [ ]", "- [x]")
+                        .replaceFirst("(Stick on the label `Shelf`[^\n]*)", "$1\n  - by the rear wheel")
+                        .replaceFirst("- \\[x](?= Stick on the label `House)", "- [ ]"));
+        for (String ids : List.of("shelf rack", "house-battery-switch main-switch")) {
+            String[] each = ids.split(" ");
+            assertThat(said("rename", "knot", each[0], each[1], "--yes")).contains("+++ " + LIST, "exit 0\n");
+        }
+        // Of the bay that a switch is in nothing is to be done.
+        assertThat(said("rename", "knot", "l1-gear", "l1-bay", "--yes")).doesNotContain(LIST);
+
+        said("changes", "knot", "--work-list");
+        assertThat(list())
+                .contains("- [ ] Stick on the label `House battery switch`", " <!-- stick-on/switch/main-switch ")
+                .contains("- [x] Scrape off the label `House battery switch`", "\n  - by the rear wheel\n")
+                .contains("- [x] Look up on the coach, switch main-switch: ", " <!-- look-up/switch/main-switch ")
+                .contains(" <!-- stick-on/compartment/rack ")
+                .doesNotContain("/shelf ", "/house-battery-switch ");
+        assertThat(WorkList.open(list())).as(list()).isEqualTo(1);
+    }
+
+    @Test
     void workIsNotForgottenWithAnEdition() throws IOException {
         moved();
         said("changes", "knot", "--work-list");
