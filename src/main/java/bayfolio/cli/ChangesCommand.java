@@ -173,7 +173,7 @@ final class ChangesCommand implements Callable<Integer> {
             return all;
         }
         Optional<WorkList> list = workList ? WorkList.read(fleet.root, unit.id(), findings::add) : Optional.empty();
-        int first = from.or(() -> list.flatMap(WorkList::since).filter(editions.numbers()::contains))
+        int first = from.or(() -> list.map(it -> it.since(editions)))
                 .orElse(to.equals(NOW) ? editions.last() : Math.max(1, Integer.parseInt(to) - 1));
         Optional<Edition> before = edition(editions, first, findings);
         Optional<Now> now = to.equals(NOW) ? Optional.of(Now.of(check, unit)) : Optional.empty();

@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
         name = "rename",
         description = {
             "Gives a thing of a coach another id, or with --role a role of the whole fleet another word: in descriptions, models,"
-                    + " procedures, guides, translations, notices and films, with the old name kept under `formerly`, after showing what"
+                    + " procedures, guides, translations, notices, films and lists of work, with the old name kept under `formerly`, after showing what"
                     + " would change.",
             "What belongs to a model is renamed for all of its coaches. Nothing is changed where any place cannot be, or where anything"
                     + " would mean something else under the new name."

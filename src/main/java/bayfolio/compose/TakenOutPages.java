@@ -9,7 +9,6 @@ import bayfolio.document.Stamp;
 import bayfolio.fact.Key;
 import bayfolio.model.TakenOut;
 import bayfolio.model.Thing;
-import bayfolio.model.Unit;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
 import bayfolio.prose.Inline;
@@ -35,8 +34,10 @@ final class TakenOutPages {
         return all().filter(it -> it.text().isPresent()).flatMap(it -> kind(it).map(kind -> page(it, kind)).stream());
     }
 
+    /** A coach may have a text of its own in the place of one that all others had. */
     private Stream<TakenOut> all() {
-        return view.unit().facts().all(Unit.TAKEN_OUT).stream();
+        return view.coach().fleet().takenOut(view.unit()).stream()
+                .filter(it -> link(it.facts().get(TakenOut.WAS)).isEmpty());
     }
 
     private static Optional<PageKind> kind(TakenOut it) {

@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -18,6 +17,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -62,9 +62,7 @@ public final class Comparison {
         boolean both = earlier.composed() && later.composed();
         this.was = both ? said(earlier.parts()) : Map.of();
         this.is = both ? said(later.parts()) : Map.of();
-        Set<String> known = new HashSet<>();
-        is.values().forEach(part -> Editorial.words(part.text()).forEach(it -> known.add(it.toLowerCase(Locale.ROOT))));
-        this.editorial = new Editorial(known);
+        this.editorial = new Editorial(is.values().stream().map(Part::text).toList());
         Set<String> all = new LinkedHashSet<>(is.keySet());
         all.addAll(was.keySet());
         for (String id : all) {
@@ -340,9 +338,19 @@ public final class Comparison {
             stayed.retainAll(new HashSet<>(later));
             later.retainAll(new HashSet<>(stayed));
             if (!stayed.equals(later)) {
-                add(new Change.StepsReordered(list, stayed, later), true, Set.of(list));
+                add(new Change.StepsReordered(list, stayed, later), true, inOtherOrder(list, stayed, later));
             }
         });
+    }
+
+    /** The list; where it has no heading the steps that come at another turn. */
+    private Set<String> inOtherOrder(String list, List<String> earlier, List<String> later) {
+        return was.containsKey(list) || is.containsKey(list)
+                ? Set.of(list)
+                : IntStream.range(0, later.size())
+                        .filter(i -> !later.get(i).equals(earlier.get(i)))
+                        .mapToObj(later::get)
+                        .collect(Collectors.toSet());
     }
 
     private void added(Part part) {

@@ -1,9 +1,12 @@
 package bayfolio.edition;
 
+import bayfolio.source.Lazy;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Whether other words say nothing else: case, points, spaces, or one slip of the finger in a word that stands nowhere else.
@@ -16,11 +19,14 @@ final class Editorial {
     /** Shorter ones are too easily another word. */
     private static final int LETTERS = 5;
 
-    private final Set<String> known;
+    private final Lazy<Set<String>> known;
 
-    /** @param known all words of the handbook as it is now, in small letters */
-    Editorial(Set<String> known) {
-        this.known = known;
+    /** @param texts all of the handbook as it is now; looked through when a word may be a slip */
+    Editorial(Collection<String> texts) {
+        this.known = new Lazy<>(() -> texts.stream()
+                .flatMap(text -> words(text).stream())
+                .map(word -> word.toLowerCase(Locale.ROOT))
+                .collect(Collectors.toSet()));
     }
 
     static List<String> words(String text) {
@@ -53,8 +59,8 @@ final class Editorial {
         return wrong.length() >= LETTERS
                 && wrong.chars().allMatch(Character::isLetter)
                 && is.chars().allMatch(Character::isLetter)
-                && !known.contains(wrong)
-                && oneLetter(wrong, is.toLowerCase(Locale.ROOT));
+                && oneLetter(wrong, is.toLowerCase(Locale.ROOT))
+                && !known.get().contains(wrong);
     }
 
     /** Whether one letter more, less or other, or two turned about, make one of the other. */

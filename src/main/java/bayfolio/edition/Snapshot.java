@@ -8,6 +8,7 @@ import bayfolio.explain.HangsOn;
 import bayfolio.fact.Type;
 import bayfolio.reckon.Question;
 import bayfolio.source.Digest;
+import bayfolio.source.Lazy;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
@@ -25,27 +26,62 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-/**
- * A state of a coach's handbook that can be compared with another one.
- *
- * @param facts each by the way to it: one text for a single value, one each for a list
- * @param scripts digests of the procedures, guides and stages that it is made of, by form and id: {@code procedure/dump-tanks}
- * @param answers the ways to the facts that each answer hangs on, by the word of its question
- * @param document its normal form; empty where something was wrong with the coach, and it had none
- */
-public record Snapshot(
-        String unit,
-        SortedMap<String, List<String>> facts,
-        SortedMap<String, String> scripts,
-        SortedMap<String, SortedSet<String>> answers,
-        Optional<JsonObject> document) {
+/** A state of a coach's handbook that can be compared with another one. */
+public final class Snapshot {
     /** Fields without which what holds them is nothing. */
     private static final Set<String> HOLDING = Set.of("rows", "lines", "entries", "tiles", "inside", "contents");
 
-    public Snapshot {
-        facts = Collections.unmodifiableSortedMap(facts);
-        scripts = Collections.unmodifiableSortedMap(scripts);
-        answers = Collections.unmodifiableSortedMap(answers);
+    private final String unit;
+    private final SortedMap<String, List<String>> facts;
+    private final SortedMap<String, String> scripts;
+    private final SortedMap<String, SortedSet<String>> answers;
+    private final Optional<JsonObject> document;
+
+    /** One state is often compared with several. */
+    private final Lazy<Map<String, Part>> parts;
+
+    Snapshot(
+            String unit,
+            SortedMap<String, List<String>> facts,
+            SortedMap<String, String> scripts,
+            SortedMap<String, SortedSet<String>> answers,
+            Optional<JsonObject> document) {
+        this.unit = unit;
+        this.facts = Collections.unmodifiableSortedMap(facts);
+        this.scripts = Collections.unmodifiableSortedMap(scripts);
+        this.answers = Collections.unmodifiableSortedMap(answers);
+        this.document = document;
+        this.parts = new Lazy<>(() -> document.map(Parts::of).orElse(Map.of()));
+    }
+
+    /** The id of the coach. */
+    public String unit() {
+        return unit;
+    }
+
+    /** Each by the way to it: one text for a single value, one each for a list. */
+    public SortedMap<String, List<String>> facts() {
+        return facts;
+    }
+
+    /** Digests of the procedures, guides and stages that it is made of, by form and id: {@code procedure/dump-tanks}. */
+    public SortedMap<String, String> scripts() {
+        return scripts;
+    }
+
+    /** The ways to the facts that each answer hangs on, by the word of its question. */
+    public SortedMap<String, SortedSet<String>> answers() {
+        return answers;
+    }
+
+    /** Its normal form; empty where something was wrong with the coach, and it had none. */
+    public Optional<JsonObject> document() {
+        return document;
+    }
+
+    /** Its parts by their names, in reading order; none where it has no document. */
+    Map<String, Part> parts() {
+        return parts.get();
     }
 
     /** @param handbook for all readers; empty where something is wrong with the coach */
@@ -141,10 +177,5 @@ public record Snapshot(
             facts.way(fact.at(), fact.key(), fact.stated()).ifPresent(ways::add);
         }
         return ways;
-    }
-
-    /** Its parts by their names, in reading order; none where it has no document. */
-    Map<String, Part> parts() {
-        return document.map(Parts::of).orElse(Map.of());
     }
 }

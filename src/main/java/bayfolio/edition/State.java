@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.stream.Stream;
 
 /** One of two states that are compared: what the description states, with what it is of, and the parts of the handbook. */
 public final class State {
@@ -70,9 +71,12 @@ public final class State {
 
     /** The thing of a kind and an id. */
     public Optional<Change.Thing> thing(String kind, String id) {
-        return things.values().stream()
-                .filter(it -> it.kind().equals(kind) && it.id().equals(id))
-                .findFirst();
+        return things(kind).filter(it -> it.id().equals(id)).findFirst();
+    }
+
+    /** All things of a kind. */
+    public Stream<Change.Thing> things(String kind) {
+        return things.values().stream().filter(it -> it.kind().equals(kind));
     }
 
     /** The thing to which a way leads, of those that have an id. */

@@ -9,9 +9,9 @@ import bayfolio.issue.Consequence.Act;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -46,16 +46,21 @@ final class LabelsOf implements Consequent {
 
     LabelsOf(Compared compared) {
         this.compared = compared;
-        compared.after().parts().values().stream()
-                .filter(part -> part.kind().equals("label"))
+        Stream.of(compared.before(), compared.after())
+                .flatMap(LabelsOf::labels)
                 .filter(this::isOtherwise)
-                .forEach(part -> reworded.put(part.id(), tellers(part.id())));
+                .forEach(part -> reworded.computeIfAbsent(part.id(), this::tellers));
     }
 
+    private static Stream<Part> labels(State state) {
+        return state.parts().values().stream().filter(part -> part.kind().equals("label"));
+    }
+
+    /** Of a bay that goes right through one more door has a label, or one less. */
     private boolean isOtherwise(Part label) {
-        return Optional.ofNullable(compared.before().parts().get(label.id()))
-                .filter(before -> !before.text().equals(label.text()))
-                .isPresent();
+        Part before = compared.before().parts().get(label.id());
+        Part after = compared.after().parts().get(label.id());
+        return before == null || after == null || !before.text().equals(after.text());
     }
 
     /** All facts of a thing touch its label; it is told with those that stand on it, where there are any. */
@@ -86,10 +91,8 @@ final class LabelsOf implements Consequent {
 
     private Stream<Consequence.Label> moved(Touched touched, Change change) {
         Change.Thing thing = touched.thing();
-        Optional<Consequence.Label> off = labelled(compared.before(), thing)
-                .map(it -> new Consequence.Label(Act.SCRAPE_OFF, it, Whereabouts.of(it, compared.before())));
-        Optional<Consequence.Label> on = labelled(compared.after(), thing)
-                .map(it -> new Consequence.Label(Act.STICK_ON, it, Whereabouts.of(it, compared.after())));
+        Optional<Consequence.Label> off = off(thing);
+        Optional<Consequence.Label> on = on(thing);
         if (change instanceof Change.ValueChanged fact
                 && DRAWN.contains(State.key(fact.value().way()))) {
             // Beside a switch stands how it looks, or nothing.
@@ -101,6 +104,25 @@ final class LabelsOf implements Consequent {
             case ADDED, REMOVED, REPLACED, MOVED -> Stream.of(off, on).flatMap(Optional::stream);
             default -> Stream.empty();
         };
+    }
+
+    private Optional<Consequence.Label> off(Change.Thing thing) {
+        return labelled(compared.before(), thing)
+                .map(it -> new Consequence.Label(Act.SCRAPE_OFF, it, place(it, compared.before(), compared.after())));
+    }
+
+    private Optional<Consequence.Label> on(Change.Thing thing) {
+        return labelled(compared.after(), thing)
+                .map(it -> new Consequence.Label(Act.STICK_ON, it, place(it, compared.after(), compared.before())));
+    }
+
+    /** So that one knows which of two that have changed places is meant. */
+    private static String place(Change.Thing thing, State state, State other) {
+        String place = Whereabouts.of(thing, state);
+        return labelled(other, thing).isPresent()
+                        && Whereabouts.of(thing, other).equals(place)
+                ? Whereabouts.exactly(thing, state)
+                : place;
     }
 
     /** The thing as a state has it, where it had a label there. */
@@ -120,17 +142,56 @@ final class LabelsOf implements Consequent {
         if (!compared.after().composed() || !compared.before().composed()) {
             return changed.change() instanceof Change.Relabelled relabelled
                             && State.key(relabelled.value().way()).equals("name")
-                    ? labelled(compared.after(), relabelled.thing()).map(this::anew).stream()
+                    ? labels(relabelled.thing())
                     : Stream.empty();
         }
         return changed.parts().stream()
                 .filter(id -> reworded.getOrDefault(id, Set.of()).contains(changed))
                 .filter(id -> !(changed.change() instanceof Change.Renamed) || isPrintedOtherwise(id))
-                .flatMap(id -> Objects.requireNonNull(compared.after().parts().get(id)).links().stream())
+                .flatMap(id -> Stream.of(compared.after(), compared.before())
+                        .flatMap(state -> Optional.ofNullable(state.parts().get(id)).stream())
+                        .limit(1))
+                .flatMap(label -> label.links().stream())
                 .distinct()
                 .flatMap(link -> thing(link).stream())
-                .flatMap(thing -> labelled(compared.after(), thing).stream())
-                .map(this::anew);
+                .flatMap(this::labels);
+    }
+
+    /** What is done with the labels of a thing that stays where it is. */
+    private Stream<Consequence.Label> labels(Change.Thing thing) {
+        // Nobody swaps `L2` for `L2` who sees one there: it is told what is to go, and where.
+        return isAnothers(thing) || !names(thing, compared.before()).equals(names(thing, compared.after()))
+                ? Stream.of(off(thing), on(thing)).flatMap(Optional::stream)
+                : labelled(compared.after(), thing).map(this::anew).stream();
+    }
+
+    /** Whether what a label says and leads to by now is what another one says that is stuck on the coach. */
+    private boolean isAnothers(Change.Thing thing) {
+        Set<String> addresses = labels(compared.after())
+                .filter(label -> isOf(thing, label))
+                .map(LabelsOf::address)
+                .collect(Collectors.toSet());
+        return LABELLED.stream()
+                        .flatMap(compared.before()::things)
+                        .filter(other -> !other.is(thing))
+                        .anyMatch(other -> compared.after()
+                                .thing(thing.kind(), thing.id())
+                                .filter(it -> it.name().equals(other.name()))
+                                .isPresent())
+                || labels(compared.before())
+                        .anyMatch(label -> !isOf(thing, label) && addresses.contains(address(label)));
+    }
+
+    private static boolean isOf(Change.Thing thing, Part label) {
+        return label.links().contains(thing.kind() + ":" + thing.id());
+    }
+
+    private static Set<String> names(Change.Thing thing, State state) {
+        return labels(state).filter(label -> isOf(thing, label)).map(Part::id).collect(Collectors.toSet());
+    }
+
+    private static String address(Part label) {
+        return label.text().substring(label.text().lastIndexOf(' ') + 1);
     }
 
     /** But for its address: the one under the former id leads on. */

@@ -15,9 +15,13 @@ import java.util.Optional;
  */
 public record Now(CheckedCoach coach, Optional<Handbook> handbook, Snapshot snapshot) {
     public static Now of(Check check, Unit unit) {
-        CheckedCoach coach = check.of(unit);
+        return of(check, check.of(unit));
+    }
+
+    /** @param coach filled in already */
+    public static Now of(Check check, CheckedCoach coach) {
         Optional<Handbook> handbook =
-                check.findings().stopping(unit.id(), false).isEmpty()
+                check.findings().stopping(coach.unit().id(), false).isEmpty()
                         ? Optional.of(Composer.compose(coach))
                         : Optional.empty();
         return new Now(coach, handbook, Snapshot.of(coach, handbook));

@@ -68,9 +68,6 @@ record Touched(Change.Thing thing, How how, Optional<LocalDate> day) {
             "latch",
             "light");
 
-    /** Facts of a place that are measured anew without anything being moved. */
-    private static final Set<String> MEASURED = Set.of("from-front", "height");
-
     private static final String REFITS = State.way(Unit.REFITS.name(), "");
 
     static List<Touched> by(Change change, Compared compared) {
@@ -82,8 +79,9 @@ record Touched(Change.Thing thing, How how, Optional<LocalDate> day) {
         } else if (change instanceof Change.Renamed renamed) {
             touched.add(of(renamed.thing(), renamed.by() == Change.By.ROLE ? How.REPLACED : How.UNSEEN, compared));
         } else if (change instanceof Change.Moved moved) {
-            boolean elsewhere = moved.values().stream()
-                    .anyMatch(it -> !it.before().isEmpty() && !MEASURED.contains(State.key(it.way())));
+            boolean elsewhere =
+                    moved.values().stream().anyMatch(it -> !it.before().isEmpty() && !Measured.is(State.key(it.way())))
+                            || new Measured(compared).whereAnotherWas(moved.thing());
             touched.add(of(moved.thing(), elsewhere ? How.MOVED : How.UNSEEN, compared));
         } else if (change instanceof Change.Relabelled relabelled) {
             touched.add(of(relabelled.thing(), how(relabelled.value()), compared));

@@ -25,4 +25,17 @@ final class Whereabouts {
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining(", "));
     }
+
+    /** The same to a hand's breadth, where those words are not enough: {@code left side, 12 ft from the front}. */
+    static String exactly(Change.Thing thing, State state) {
+        return Stream.of(
+                        Optional.of(of(thing, state)).filter(it -> !it.isEmpty()),
+                        state.value(thing, "panel"),
+                        state.value(thing, "row").map(it -> "row " + it),
+                        state.value(thing, "column").map(it -> "column " + it),
+                        state.value(thing, "from-front").map(it -> it + " from the front"),
+                        state.value(thing, "height").map(it -> it + " up"))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(", "));
+    }
 }

@@ -3,6 +3,7 @@ package bayfolio.issue;
 import bayfolio.edition.Editions;
 import bayfolio.finding.Finding;
 import bayfolio.read.NewFile;
+import bayfolio.read.Replacement;
 import bayfolio.read.Swap;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
@@ -15,6 +16,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,6 +24,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -163,9 +166,16 @@ public final class WorkList {
         }
     }
 
-    /** The edition since which it tells, for as long as something in it is still to be done. */
-    public Optional<Integer> since() {
-        return since.filter(it -> items().anyMatch(item -> !item.ticked()));
+    /** The edition since which it tells: its own for as long as something in it is still to be done, else the last one. */
+    public int since(Editions editions) {
+        return since.filter(editions.numbers()::contains)
+                .filter(it -> items().anyMatch(item -> !item.ticked()))
+                .orElse(editions.last());
+    }
+
+    /** Whether anything in it is done. */
+    public boolean ticked() {
+        return items().anyMatch(Item::ticked);
     }
 
     private Stream<Item> items() {
@@ -226,6 +236,40 @@ public final class WorkList {
                     return new Item(kept.ticked(), kept.key(), kept.state(), all);
                 }));
         return known;
+    }
+
+    /**
+     * What has to stand in it for its items to be known again under other names of things. What was done for the changes that there
+     * were is done for the same changes under those names; what was done for others stays so.
+     *
+     * @param names gives the key that an item has from then on
+     * @param was what follows from the changes under the names so far
+     * @param is the same under the others
+     */
+    public List<Replacement> renamed(UnaryOperator<String> names, List<Consequences> was, List<Consequences> is) {
+        Map<String, String> states = new HashMap<>();
+        Due.of(is).forEach(due -> states.put(due.key(), due.state()));
+        Map<String, String> known = new HashMap<>();
+        Due.of(was).forEach(due -> {
+            String now = states.get(names.apply(due.key()));
+            if (now != null) {
+                known.put(due.key() + " " + due.state(), now);
+            }
+        });
+        List<Replacement> all = new ArrayList<>();
+        List<String> lines = file.text().lines().toList();
+        for (int i = 0; i < lines.size(); i++) {
+            Matcher item = ITEM.matcher(lines.get(i));
+            if (item.matches()) {
+                String before = item.group(2) + " " + item.group(3);
+                String after = names.apply(item.group(2)) + " " + known.getOrDefault(before, item.group(3));
+                int column = lines.get(i).codePointCount(0, item.start(2)) + 1;
+                if (!after.equals(before)) {
+                    all.add(new Replacement(Place.of(file, i + 1, column, before.length()), before, after));
+                }
+            }
+        }
+        return all;
     }
 
     private static List<String> lines(Due due, Optional<Item> item) {

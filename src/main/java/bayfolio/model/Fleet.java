@@ -11,6 +11,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -32,6 +35,7 @@ public final class Fleet {
     private final Optional<LocalDate> asOf;
     private final Map<String, HireMarks> marks;
     private final Map<String, Difference> differences;
+    private final Map<String, Set<String>> had;
     private final Supplier<Customs> customs;
 
     /**
@@ -46,7 +50,7 @@ public final class Fleet {
      * @param unread names of the folders of the others
      */
     public Fleet(FleetFacts facts, List<Unit> units, Shared shared, List<String> unread) {
-        this(facts, units, shared, unread, AsOf.of(facts, units, List.of()), Map.of(), Map.of());
+        this(facts, units, shared, unread, AsOf.of(facts, units, List.of()), Map.of(), Map.of(), Map.of());
     }
 
     private Fleet(
@@ -56,7 +60,9 @@ public final class Fleet {
             List<String> unread,
             Optional<LocalDate> asOf,
             Map<String, HireMarks> marks,
-            Map<String, Difference> differences) {
+            Map<String, Difference> differences,
+            Map<String, Set<String>> had) {
+        this.had = Map.copyOf(had);
         this.differences = Map.copyOf(differences);
         this.unread = List.copyOf(unread);
         this.facts = facts;
@@ -84,6 +90,7 @@ public final class Fleet {
         this.asOf = whole.asOf;
         this.marks = of(alone, whole.marks);
         this.differences = of(alone, whole.differences);
+        this.had = of(alone, whole.had);
         this.customs = whole.customs;
     }
 
@@ -99,22 +106,27 @@ public final class Fleet {
 
     /** The same fleet as of another day. */
     public Fleet asOf(LocalDate day) {
-        return new Fleet(facts, units, shared, unread, Optional.of(day), marks, differences);
+        return new Fleet(facts, units, shared, unread, Optional.of(day), marks, differences, had);
     }
 
     /** The same with other facts of its own. */
     public Fleet with(FleetFacts other) {
-        return new Fleet(other, units, shared, unread, asOf, marks, differences);
+        return new Fleet(other, units, shared, unread, asOf, marks, differences, had);
     }
 
     /** The same with what earlier hires left on its coaches, by their ids. */
     public Fleet marked(Map<String, HireMarks> hires) {
-        return new Fleet(facts, units, shared, unread, AsOf.of(facts, units, hires.values()), hires, differences);
+        return new Fleet(facts, units, shared, unread, AsOf.of(facts, units, hires.values()), hires, differences, had);
     }
 
     /** The same with how its coaches differ from their models, by their ids. */
     public Fleet layered(Map<String, Difference> layers) {
-        return new Fleet(facts, units, shared, unread, asOf, marks, layers);
+        return new Fleet(facts, units, shared, unread, asOf, marks, layers, had);
+    }
+
+    /** The same with which of the texts that it has taken out were given out of its coaches, by their ids: {@code procedure:fill-tank}. */
+    public Fleet having(Map<String, Set<String>> given) {
+        return new Fleet(facts, units, shared, unread, asOf, marks, differences, given);
     }
 
     /** As a coach sees it, which knows of the others only what they have in common. */
@@ -153,6 +165,23 @@ public final class Fleet {
     public List<HireMark> marks(Unit unit) {
         return Optional.ofNullable(marks.get(unit.id())).stream()
                 .flatMap(it -> it.facts().all(HireMarks.MARKS).stream())
+                .toList();
+    }
+
+    /** Which of the texts that the fleet has taken out were given out of a coach. */
+    public SortedSet<String> had(Unit unit) {
+        return new TreeSet<>(had.getOrDefault(unit.id(), Set.of()));
+    }
+
+    /** What a coach had and has no more: what it says itself, then what is said for all that had it. */
+    public List<TakenOut> takenOut(Unit unit) {
+        List<TakenOut> own = unit.facts().all(Unit.TAKEN_OUT);
+        Set<String> wanted = had(unit);
+        own.forEach(it -> wanted.remove(it.facts().get(TakenOut.WAS)));
+        return Stream.concat(
+                        own.stream(),
+                        facts.facts().all(FleetFacts.TAKEN_OUT).stream()
+                                .filter(it -> wanted.contains(it.facts().get(TakenOut.WAS))))
                 .toList();
     }
 
@@ -309,7 +338,8 @@ public final class Fleet {
                 unread,
                 asOf,
                 marks,
-                differences);
+                differences,
+                had);
     }
 
     public Optional<Word> word(String id) {

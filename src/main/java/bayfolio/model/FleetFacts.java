@@ -93,5 +93,9 @@ public record FleetFacts(Facts facts) implements Described {
             "left",
             Type.list(Type.nested(Left.SHAPE)),
             "Coaches that were in the fleet, so that the addresses of their pages stay.");
+    public static final Key<List<Located<TakenOut>>> TAKEN_OUT = DRAFT.optional(
+            "taken-out",
+            Type.list(Type.nested(TakenOut.SHAPE)),
+            "Procedures and guides that coaches shared and that are gone, said once for each coach that had one, so that the address of its page stays.");
     public static final Shape<FleetFacts> SHAPE = DRAFT.done(FleetFacts::new);
 }

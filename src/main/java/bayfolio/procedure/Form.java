@@ -2,6 +2,8 @@ package bayfolio.procedure;
 
 import bayfolio.fact.Type;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What a script is: something to do, the way from a symptom to its remedy, or the questions of a part of the trip. */
 public enum Form {
@@ -44,5 +46,12 @@ public enum Form {
     /** What references to it begin with. */
     public String scheme() {
         return Type.word(this);
+    }
+
+    /** The one with steps that references of a scheme lead to. */
+    public static Optional<Form> ofSteps(String scheme) {
+        return Stream.of(values())
+                .filter(form -> form.hasSteps() && form.scheme().equals(scheme))
+                .findFirst();
     }
 }

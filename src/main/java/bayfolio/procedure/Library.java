@@ -233,6 +233,19 @@ public final class Library {
         return known;
     }
 
+    /**
+     * The script with steps of an id that all coaches share.
+     *
+     * @param scheme of its form: {@code procedure}
+     */
+    public Optional<Script> shared(String scheme, String id) {
+        return scripts.stream()
+                .filter(script ->
+                        Form.ofSteps(scheme).filter(script.form()::equals).isPresent())
+                .filter(script -> script.whose().shared() && script.id().equals(id))
+                .findFirst();
+    }
+
     /** Whether all of that id are read by staff alone. */
     boolean forStaff(Form form, String id) {
         List<Script> called = scripts.stream()

@@ -21,7 +21,6 @@ import java.util.function.Consumer;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * What is wrong with a script whatever the coach, also in sections that no coach of the fleet
@@ -122,14 +121,16 @@ public final class ScriptChecker {
         } else if (!References.isScheme(kind)) {
             findings.accept(References.unknownScheme(kind + ":" + name, kind, at));
         } else if (!filled
-                && form(kind)
+                && Form.ofSteps(kind)
                         .filter(form -> !library.knows(form, name, script.whose()))
                         .isPresent()) {
-            findings.accept(References.unknownScript(form(kind).orElseThrow(), name, at, library));
+            findings.accept(References.unknownScript(Form.ofSteps(kind).orElseThrow(), name, at, library));
         } else if (!filled
                 && !script.mayNameStaff()
-                && form(kind).filter(form -> library.forStaff(form, name)).isPresent()) {
-            findings.accept(References.staffScript(form(kind).orElseThrow(), name, at));
+                && Form.ofSteps(kind)
+                        .filter(form -> library.forStaff(form, name))
+                        .isPresent()) {
+            findings.accept(References.staffScript(Form.ofSteps(kind).orElseThrow(), name, at));
         } else if (kind.equals("word") && !filled && fleet.word(name).isEmpty()) {
             findings.accept(References.unknownWord(name, at, fleet));
         } else if (kind.equals("page") && !filled) {
@@ -143,12 +144,6 @@ public final class ScriptChecker {
                 && !name.equals(Phone.EMERGENCY)) {
             References.unknownPhone(name, at, fleet).ifPresent(findings);
         }
-    }
-
-    private static Optional<Form> form(String scheme) {
-        return Stream.of(Form.values())
-                .filter(form -> form.hasSteps() && form.scheme().equals(scheme))
-                .findFirst();
     }
 
     private DeclaredNames known(Script script) {

@@ -43,7 +43,8 @@ final class ForRenters {
     /** That coach, and no other one. */
     Check of(Unit unit) {
         List<Unit> theirs = List.of(unit.with(unit.facts().forRenters()));
-        Fleet fleet = new Fleet(facts, theirs, shared);
+        Fleet fleet = new Fleet(facts, theirs, shared)
+                .having(Map.of(unit.id(), check.fleet().had(unit)));
         // The newest day may be one for staff, or of another coach; what has run out by then has done so for renters,
         // too.
         return new Check(

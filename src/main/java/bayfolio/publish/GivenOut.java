@@ -7,6 +7,7 @@ import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
+import bayfolio.procedure.Form;
 import bayfolio.read.Ledger;
 import bayfolio.source.Digest;
 import bayfolio.source.Place;
@@ -166,7 +167,10 @@ final class GivenOut {
                 "If it was renamed, write `formerly: [" + id
                         + "]` beside its new id; if not, write under `taken-out` of the coach `was: "
                         + kind + ":" + id
-                        + "` with `instead`, which leads readers on to what takes its place, or with `text`, which tells what became of it.",
+                        + "` with `instead`, which leads readers on to what takes its place, or with `text`, which tells what became of it."
+                        + (Form.ofSteps(kind).isPresent()
+                                ? " If coaches shared it, one line under `taken-out` in units/fleet.yaml says so for all that had it."
+                                : ""),
                 unit.id());
     }
 

@@ -83,6 +83,7 @@ final class Inputs {
         MessageDigest digest = Digest.sha256();
         digest.update(shared);
         add(digest, unit.id());
+        add(digest, fleet.had(unit).toString());
         digest.update(files.contents("units/" + unit.id()));
         if (unit.model().isPresent()) {
             digest.update(files.contents("units/models/" + unit.model().get()));

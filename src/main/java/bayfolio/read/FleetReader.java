@@ -272,7 +272,7 @@ public final class FleetReader {
                 coach.unit.ifPresent(unit -> coach.difference.ifPresent(it -> differences.put(unit.id(), it))));
         Translations translations = new Translations(texts, new Rewording(reworded));
         return new Reading(
-                fleet.marked(marks).layered(differences),
+                fleet.marked(marks).layered(differences).having(ledger.ledger().had(fleet)),
                 new Library(judged ? scripts : List.of(), judged ? equipped.acts() : List.of(), unread, translations),
                 names,
                 findings);

@@ -1,11 +1,14 @@
 package bayfolio.read;
 
+import bayfolio.document.PageKind;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Left;
+import bayfolio.model.TakenOut;
 import bayfolio.model.Unit;
 import bayfolio.source.Digest;
+import bayfolio.source.Located;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.io.BufferedReader;
@@ -26,9 +29,12 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -208,6 +214,37 @@ public final class Ledger {
             findings.add(gone(coaches.get(i), places.get(i)));
         }
         return findings;
+    }
+
+    /** Which of the texts that a fleet has taken out were given out of each of its coaches, under whatever id that had. */
+    Map<String, Set<String>> had(Fleet fleet) {
+        Map<String, String> pages = new HashMap<>();
+        fleet.facts().facts().ifRead(FleetFacts.TAKEN_OUT).stream()
+                .flatMap(all -> all.value().stream())
+                .flatMap(out -> out.value().facts().ifRead(TakenOut.WAS).stream())
+                .map(Located::value)
+                .forEach(was -> PageKind.pagesOf(TakenOut.kind(was))
+                        .ifPresent(kind -> pages.put(kind.node(TakenOut.id(was)).page(), was)));
+        Map<String, Set<String>> had = new HashMap<>();
+        if (!pages.isEmpty()) {
+            for (Unit unit : fleet.units()) {
+                ids(unit)
+                        .flatMap(id -> parts.getOrDefault(pages(id), List.of()).stream())
+                        .flatMap(Packed::lines)
+                        .flatMap(line -> Optional.ofNullable(pages.get(line.replace(STAFF, ""))).stream())
+                        .forEach(was -> had.computeIfAbsent(unit.id(), it -> new TreeSet<>())
+                                .add(was));
+            }
+        }
+        return had;
+    }
+
+    private static Stream<String> ids(Unit unit) {
+        return Stream.concat(
+                unit.facts().ifRead(Unit.ID).stream().map(Located::value),
+                unit.facts().ifRead(Unit.FORMERLY).stream()
+                        .flatMap(ids -> ids.value().stream())
+                        .map(Located::value));
     }
 
     private String first(String coach) {

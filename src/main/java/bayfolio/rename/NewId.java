@@ -182,6 +182,11 @@ record NewId(
                 : Optional.empty();
     }
 
+    @Override
+    public String listed(String key) {
+        return key.replaceAll("(?<=/|^)" + kind + "/" + before + "(?=/|$)", kind + "/" + after);
+    }
+
     /**
      * @throws RenameException where the new name is not free
      */

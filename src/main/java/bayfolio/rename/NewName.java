@@ -45,6 +45,9 @@ interface NewName {
     /** A text of a fact, such as {@code switch/pump/name}, under its new name; empty where it is another one's. */
     Optional<String> moved(String factText);
 
+    /** The key of work that is to be done about it, such as {@code stick-on/switch/pump}, under its new name. */
+    String listed(String key);
+
     /** Whether its files say otherwise than before wherever they are those of this coach. */
     boolean concerns(Unit unit);
 }

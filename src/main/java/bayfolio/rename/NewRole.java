@@ -122,6 +122,11 @@ record NewRole(Role role, String after, String home, List<Description> descripti
         return Optional.empty();
     }
 
+    @Override
+    public String listed(String key) {
+        return key;
+    }
+
     /**
      * @throws RenameException where the new name is not free, or the old one must stay
      */

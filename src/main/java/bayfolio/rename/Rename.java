@@ -240,7 +240,11 @@ public final class Rename {
         new Digests(name, reading, edited, drafts).carried();
         refuseAgainst("Not every place can be changed.", drafts.refused());
         boolean more = !drafts.changed().equals(first);
-        prove(check, more ? FleetReader.read(folder.with(drafts.changed())) : edited);
+        FleetReader.Reading renamed = more ? FleetReader.read(folder.with(drafts.changed())) : edited;
+        Check after = check(renamed);
+        prove(check, after, renamed);
+        refuseFor(UNREAD, new WorkLists(folder, name, drafts).carried(check, after));
+        refuseAgainst("Not every place can be changed.", drafts.refused());
         schemas();
     }
 
@@ -250,10 +254,10 @@ public final class Rename {
         return Check.of(of.fleet(), of.library(), catalogs, of.findings(), looked, coach -> {});
     }
 
-    private void prove(Check check, FleetReader.Reading renamed) throws RenameException {
+    private void prove(Check before, Check after, FleetReader.Reading renamed) throws RenameException {
         Proof proof = new Proof(name, reading, renamed);
-        List<Finding> was = check.findings().all();
-        List<Finding> is = check(renamed).findings().all();
+        List<Finding> was = before.findings().all();
+        List<Finding> is = after.findings().all();
         refuseFor("Under the new name something would be wrong that is not now.", proof.more(was, is));
         refuseFor("Under the new name something would not be told any more.", proof.more(is, was));
         refuseAgainst("Under the new name something would not mean what it means now.", proof.saidOtherwise());

@@ -166,6 +166,34 @@ final class ConsequencesTest {
     }
 
     @Test
+    void whatIsDoneStaysDoneUnderANewName() throws IOException {
+        moved();
+        edit(UNIT, "plate: HOUSE", "plate: COACH");
+        edit(UNIT, "doors:\n", "  - {id: shelf, name: Shelf, side: right, access: free, opens: Lift it.}\n\ndoors:\n");
+        said("changes", "knot", "--work-list");
+        Files.writeString(
+                fleet.resolve(LIST),
+                list().replace("- [ ]", "- [x]")
+                        .replaceFirst("(Stick on the label `Shelf`[^\n]*)", "$1\n  - by the rear wheel")
+                        .replaceFirst("- \\[x](?= Stick on the label `House)", "- [ ]"));
+        for (String ids : List.of("shelf rack", "house-battery-switch main-switch")) {
+            String[] each = ids.split(" ");
+            assertThat(said("rename", "knot", each[0], each[1], "--yes")).contains("+++ " + LIST, "exit 0\n");
+        }
+        // Of the bay that a switch is in nothing is to be done.
+        assertThat(said("rename", "knot", "l1-gear", "l1-bay", "--yes")).doesNotContain(LIST);
+
+        said("changes", "knot", "--work-list");
+        assertThat(list())
+                .contains("- [ ] Stick on the label `House battery switch`", " <!-- stick-on/switch/main-switch ")
+                .contains("- [x] Scrape off the label `House battery switch`", "\n  - by the rear wheel\n")
+                .contains("- [x] Look up on the coach, switch main-switch: ", " <!-- look-up/switch/main-switch ")
+                .contains(" <!-- stick-on/compartment/rack ")
+                .doesNotContain("/shelf ", "/house-battery-switch ");
+        assertThat(WorkList.open(list())).as(list()).isEqualTo(1);
+    }
+
+    @Test
     void workIsNotForgottenWithAnEdition() throws IOException {
         moved();
         said("changes", "knot", "--work-list");
@@ -257,5 +285,115 @@ final class ConsequencesTest {
         assertThat(said("changes", "knot", "--bookings", "none.csv", "--as-of", "2026-05-03"))
                 .startsWith("There is no file `none.csv`.")
                 .endsWith("exit 2\n");
+    }
+
+    private void swap(String one, String other) throws IOException {
+        edit(UNIT, one, "~");
+        edit(UNIT, other, one);
+        edit(UNIT, "~", other);
+    }
+
+    /** All that is to be done with labels, as the list has it. */
+    private List<String> labels() throws IOException {
+        assertThat(said("changes", "knot", "--work-list")).contains("Wrote " + LIST);
+        return list().lines()
+                .filter(line -> line.contains("the label `"))
+                .map(line -> line.replaceFirst("^- \\[ ] (.*)\\. <!-- .*$", "$1"))
+                .toList();
+    }
+
+    @Test
+    void eachOfTwoDoorsThatSwapNamesGetsAnotherLabel() throws IOException {
+        swap("name: L1 Gear", "name: L2 Spare");
+
+        assertThat(labels())
+                .containsExactly(
+                        "Scrape off the label `L1 Gear`, left side, 12 ft from the front",
+                        "Stick on the label `L2 Spare`, left side, 12 ft from the front",
+                        "Scrape off the label `L2 Spare`, left side, 16 ft from the front",
+                        "Stick on the label `L1 Gear`, left side, 16 ft from the front");
+    }
+
+    @Test
+    void eachOfTwoDoorsThatSwapCodesGetsAnotherLabel() throws IOException {
+        edit(UNIT, "name: L1 Gear", "name: L2 Gear");
+        edit(UNIT, "name: L2 Spare", "name: L1 Spare");
+
+        assertThat(labels())
+                .containsExactly(
+                        "Scrape off the label `L1 Gear`, left side, 12 ft from the front",
+                        "Stick on the label `L2 Gear`, left side, 12 ft from the front",
+                        "Scrape off the label `L2 Spare`, left side, 16 ft from the front",
+                        "Stick on the label `L1 Spare`, left side, 16 ft from the front");
+    }
+
+    @Test
+    void eachOfTwoDoorsThatSwapIdsGetsAnotherLabel() throws IOException {
+        swap("id: l1-gear\n", "id: l2-spare,");
+        edit(UNIT, "id: l2-spare,", "id: l2-spare\n");
+        edit(UNIT, "id: l1-gear\n", "id: l1-gear,");
+        edit(UNIT, "in: l1-gear", "in: l2-spare");
+        List<String> labels = labels();
+
+        assertThat(labels)
+                .contains(
+                        "Scrape off the label `L1 Gear`, left side, 12 ft from the front",
+                        "Stick on the label `L2 Spare`, left side, 16 ft from the front",
+                        "Scrape off the label `L2 Spare`, left side, 16 ft from the front",
+                        "Stick on the label `L1 Gear`, left side, 12 ft from the front");
+        // That each was called as the other one is, is an error, so that only facts are compared.
+        edit(UNIT, "id: l2-spare\n", "id: l2-spare\n    formerly: [l1-gear]\n");
+        edit(UNIT, "{id: l1-gear,", "{id: l1-gear, formerly: [l2-spare],");
+        assertThat(said("changes", "knot", "--work-list"))
+                .contains("`knot` has 2 errors: only its facts were compared.")
+                .endsWith("exit 1\n");
+        assertThat(list()).contains(labels);
+    }
+
+    @Test
+    void eachOfTwoDoorsThatSwapPlacesOnOneSideGetsItsLabelThere() throws IOException {
+        swap("from-front: 12 ft", "from-front: 16 ft");
+
+        assertThat(labels())
+                .containsExactly(
+                        "Scrape off the label `L1 Gear`, left side, 12 ft from the front",
+                        "Stick on the label `L1 Gear`, left side, 16 ft from the front",
+                        "Scrape off the label `L2 Spare`, left side, 16 ft from the front",
+                        "Stick on the label `L2 Spare`, left side, 12 ft from the front");
+    }
+
+    @Test
+    void doorsThatAreMeasuredAnewKeepTheirLabels() throws IOException {
+        edit(UNIT, "from-front: 12 ft", "from-front: 12 ft 7 in");
+        edit(UNIT, "from-front: 16 ft", "from-front: 15 ft 11 in");
+
+        assertThat(said("changes", "knot"))
+                .contains("moved: compartment l1-gear")
+                .doesNotContain("label `");
+    }
+
+    @Test
+    void aBayThatGoesThroughByNowHasALabelOnEachDoor() throws IOException {
+        edit(UNIT, "name: R1 Batteries", "name: R1 and B1 Batteries");
+
+        assertThat(labels())
+                .containsExactly(
+                        "Scrape off the label `R1 Batteries`, right side, 13 ft from the front",
+                        "Stick on the label `R1 and B1 Batteries`, right side, 13 ft from the front");
+    }
+
+    @Test
+    void aSwitchOnAnotherPanelTakesItsLabelThere() throws IOException {
+        edit(
+                UNIT,
+                "where: on the front wall\n",
+                "where: on the front wall\n    panel: Main\n    row: 1\n    column: 2\n");
+        said("issue", "knot", "--note", "Panel", "--date", "2026-05-03");
+        edit(UNIT, "panel: Main\n    row: 1\n", "panel: Galley\n    row: 3\n");
+
+        assertThat(labels())
+                .containsExactly(
+                        "Scrape off the label `House battery switch`, L1 Gear, on the front wall, Main, row 1, column 2",
+                        "Stick on the label `House battery switch`, L1 Gear, on the front wall, Galley, row 3, column 2");
     }
 }

@@ -3,6 +3,7 @@ package bayfolio.issue;
 import bayfolio.Folders;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
+import bayfolio.check.CheckedCoach;
 import bayfolio.model.Fleet;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
 
 /** States of coaches as tests compare them. */
 final class States {
@@ -47,7 +49,10 @@ final class States {
                             reading.fleet().facts(),
                             List.of(unit),
                             reading.fleet().shared());
-                    return Now.of(Check.of(alone, reading.library(), WORDS, reading.findings()), unit);
+                    List<CheckedCoach> filled = new CopyOnWriteArrayList<>();
+                    Check check =
+                            Check.of(alone, reading.library(), WORDS, reading.findings(), List.of(unit), filled::add);
+                    return Now.of(check, filled.get(0));
                 });
     }
 }

@@ -150,6 +150,58 @@ class LedgerTest {
         assertThat(leads("web/knot/switch/pump.html")).isEqualTo("web/knot/switch/water-pump.html");
     }
 
+    /** What all coaches shared is told once, and only where it was given out. */
+    @Test
+    void aSharedProcedureThatIsDroppedIsToldOnceForAllThatHadIt() throws Exception {
+        String shared = "units/shared/procedures/open-the-bed.md";
+        Files.createDirectories(fleet.resolve(shared).getParent());
+        Files.move(fleet.resolve(BED), fleet.resolve(shared));
+        Files.delete(fleet.resolve("units/plover/procedures/open-the-bed.md"));
+        given();
+        Files.writeString(file(), given.replaceAll("(?m)^plover/do/open-the-bed.*\n", ""));
+        Path facts = fleet.resolve("units/fleet.yaml");
+        String before = Files.readString(facts);
+        String said = before + "taken-out:\n  - {was: procedure:open-the-bed, name: Open the bed, ";
+        Files.writeString(facts, said + "text: The bed is always open.}\n");
+        assertThat(publish())
+                .contains("`procedure:open-the-bed` is taken out, and a procedure that coaches share has that id, at "
+                        + shared)
+                .contains("[taken-out-in-use]");
+
+        Files.delete(fleet.resolve(shared));
+        Files.writeString(facts, before);
+        assertThat(publish("knot"))
+                .contains("`knot/do/open-the-bed` was published and would be gone", "`taken-out` in units/fleet.yaml");
+
+        Files.writeString(facts, said + "text: The bed is always open.}\n");
+        assertThat(publish()).isEmpty();
+        assertThat(page("web/knot/do/open-the-bed.html").text()).contains("Open the bed", "The bed is always open.");
+        assertThat(out.resolve("web/plover/do/open-the-bed.html")).doesNotExist();
+        assertThat(Files.readString(out.resolve("web/plover/search.json"))).doesNotContain("Open the bed");
+
+        // A coach that says more of it itself goes first.
+        append("knot", "\ntaken-out:\n  - {was: procedure:open-the-bed, name: Bed, text: The bed was taken out.}\n");
+        assertThat(publish()).isEmpty();
+        assertThat(page("web/knot/do/open-the-bed.html").text())
+                .contains("The bed was taken out.")
+                .doesNotContain("always open");
+
+        replace(
+                "units/knot/unit.yaml",
+                "  - {was: procedure:open-the-bed, name: Bed, text: The bed was taken out.}\n",
+                "");
+        replace("units/knot/unit.yaml", "\ntaken-out:\n", "");
+        Files.writeString(facts, said + "instead: procedure:wake-up-coach}\n");
+        assertThat(publish()).isEmpty();
+        assertThat(leads("web/knot/do/open-the-bed.html")).isEqualTo("web/knot/do/wake-up-coach.html");
+        sameWhenMadeAnew("knot", "plover");
+
+        Files.writeString(facts, said + "instead: procedure:start-generator}\n");
+        assertThat(publish())
+                .contains("`procedure:start-generator` is not for coach `knot`, which had `procedure:open-the-bed`")
+                .doesNotContain("`plover`");
+    }
+
     @Test
     void aPlaceThatIsGoneLeadsToTheHeadOfWhatItWasIn() throws Exception {
         given();
@@ -172,7 +224,7 @@ class LedgerTest {
         assertThat(page("web/knot/numbers.html").select("main > span").eachAttr("id"))
                 .containsExactly("tank-black");
         assertThat(ledger()).isSorted().contains("knot/home#call.fax");
-        sameWhenMadeAnew();
+        sameWhenMadeAnew("knot");
     }
 
     @Test
@@ -255,10 +307,10 @@ class LedgerTest {
     }
 
     /** Whatever was published in between, and in whatever order. */
-    private void sameWhenMadeAnew() throws Exception {
+    private void sameWhenMadeAnew(String... coaches) throws Exception {
         Map<String, String> site = BothRoots.of(out);
         out = folder.resolve("fresh");
-        publish("--fresh", "knot");
+        publish(Stream.concat(Stream.of("--fresh"), Stream.of(coaches)).toArray(String[]::new));
         assertThat(BothRoots.of(out)).isEqualTo(site);
     }
 

@@ -273,6 +273,36 @@ final class RenameCommandTest {
     }
 
     @Test
+    void workThatIsToBeDoneIsKnownUnderTheNewName() throws Exception {
+        String list = """
+                # To do: ruff
+                <!-- since edition 1 -->
+
+                ## Done
+
+                - [x] Scrape off the label `Bay`, bay. <!-- scrape-off/compartment/bay 0123456789ab -->
+                  - compartment/bay, both doors
+                - [ ] Translate. <!-- text/de/compartment/bay/name 0123456789ab -->
+                - [ ] Look up. <!-- look-up/switch/bay 0123456789ab -->
+                - [ ] Take it again. <!-- photo/bay-photo 0123456789ab -->
+                """.replace("\n", "\r\n");
+        write("units/ruff/editions/to-do.md", list);
+
+        run(0, "knot", "bay", "side-bay", "--yes");
+
+        assertThat(text("units/ruff/editions/to-do.md"))
+                .isEqualTo(list.replace("-off/compartment/bay ", "-off/compartment/side-bay ")
+                        .replace("de/compartment/bay/", "de/compartment/side-bay/"));
+        run(0, "knot", "bay-photo", "front", "--yes");
+        assertThat(text("units/ruff/editions/to-do.md")).contains("<!-- photo/bay-photo ");
+        write("units/knot/editions/to-do.md", "<<<<<<< ours\n" + list);
+        refused(1, "knot", "front", "rear", "--yes");
+        assertThat(err)
+                .contains("units/knot/editions/to-do.md:1:1: error: `<<<<<<< ours` is left of a merge")
+                .endsWith("Not all files that hold the name can be read. Nothing was written.\n");
+    }
+
+    @Test
     void aRoleOfThatWordStaysWhatItIs() throws Exception {
         String own = GUIDE.replace("`bay`", "[](tank:fresh), {{tank.fresh.capacity}}");
         write("units/knot/procedures/air-the-bay.md", own);

@@ -44,7 +44,7 @@ public final class FormerIdInUse implements Rule, FleetRule {
                         it.head().facts().at(Head.ID),
                         it.head().facts().find(Head.FORMERLY).orElse(List.of())))
                 .toList();
-        List<Named> out = unit.facts().all(Unit.TAKEN_OUT).stream()
+        List<Named> out = coach.coach().fleet().takenOut(unit).stream()
                 .map(it -> new Named(it.kind(), it.id(), it.facts().at(TakenOut.WAS), List.of()))
                 .toList();
         return Stream.of(
@@ -96,11 +96,7 @@ public final class FormerIdInUse implements Rule, FleetRule {
     }
 
     private static String called(String scheme) {
-        return Stream.of(Form.values())
-                .filter(form -> form.hasSteps() && form.scheme().equals(scheme))
-                .map(Form::called)
-                .findFirst()
-                .orElse(scheme);
+        return Form.ofSteps(scheme).map(Form::called).orElse(scheme);
     }
 
     @Override

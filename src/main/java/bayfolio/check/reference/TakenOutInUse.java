@@ -65,6 +65,18 @@ public final class TakenOutInUse implements Rule, FleetRule {
             }
             twice(first, id).ifPresent(findings::add);
         }
+        for (TakenOut out : fleet.facts().facts().all(FleetFacts.TAKEN_OUT)) {
+            Located<String> was = out.facts().located(TakenOut.WAS).orElseThrow();
+            library.shared(out.kind(), out.id())
+                    .ifPresent(there -> findings.add(Finding.error(
+                                    "taken-out-in-use",
+                                    was.at(),
+                                    "`" + was.value() + "` is taken out, and a "
+                                            + there.form().called() + " that coaches share has that id, at "
+                                            + there.head().facts().at())
+                            .mend("Give the new one another id, or take the line out if it is the old one.")));
+            twice(first, was).ifPresent(findings::add);
+        }
         return findings.stream();
     }
 

@@ -13,8 +13,10 @@ import bayfolio.model.Left;
 import bayfolio.model.TakenOut;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
+import bayfolio.procedure.Form;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Procedure;
+import bayfolio.procedure.Script;
 import bayfolio.source.Located;
 import bayfolio.source.Place;
 import java.util.ArrayList;
@@ -26,6 +28,33 @@ import java.util.stream.Stream;
 public final class TakenOutLeadsNowhere implements Rule, FleetRule {
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
+        return Stream.concat(
+                ofTheCoach(coach),
+                coach.coach().fleet().takenOut(coach.unit()).stream()
+                        .flatMap(out -> notForThisCoach(coach, out).stream()));
+    }
+
+    /** What is said once for all leads on wherever it was; that it is there at all is told of the fleet. */
+    private static Optional<Finding> notForThisCoach(CheckedCoach coach, TakenOut out) {
+        return out.facts()
+                .located(TakenOut.INSTEAD)
+                .filter(instead -> out.text().isEmpty()
+                        && !coach.unit().facts().all(Unit.TAKEN_OUT).contains(out)
+                        && coach.library()
+                                .shared(TakenOut.kind(instead.value()), TakenOut.id(instead.value()))
+                                .isPresent()
+                        && procedures(coach, TakenOut.kind(instead.value()))
+                                .noneMatch(it -> it.id().equals(TakenOut.id(instead.value()))))
+                .map(instead -> Finding.error(
+                                "taken-out-leads-nowhere",
+                                instead.at(),
+                                "`" + instead.value() + "` is not for coach `"
+                                        + coach.unit().id() + "`, which had `"
+                                        + out.facts().get(TakenOut.WAS) + "`")
+                        .mend("Write `text` beside it, or under `taken-out` of this coach what became of it there."));
+    }
+
+    private static Stream<Finding> ofTheCoach(CheckedCoach coach) {
         return coach.unit().facts().all(Unit.TAKEN_OUT).stream().flatMap(out -> {
             boolean paged = PageKind.pagesOf(out.kind()).isPresent();
             Located<String> was = out.facts().located(TakenOut.WAS).orElseThrow();
@@ -78,7 +107,11 @@ public final class TakenOutLeadsNowhere implements Rule, FleetRule {
                     .near(NearNames.to(instead.value(), known))
                     .mend("Name a thing of this coach, or a procedure for it, by kind and id."));
         }
-        return forStaff.get() && !out.forStaff()
+        return forStaff(forStaff.get(), out, instead);
+    }
+
+    private static Optional<Finding> forStaff(boolean led, TakenOut out, Located<String> instead) {
+        return led && !out.forStaff()
                 ? Optional.of(
                         Finding.error(
                                         "taken-out-leads-nowhere",
@@ -96,6 +129,44 @@ public final class TakenOutLeadsNowhere implements Rule, FleetRule {
 
     @Override
     public Stream<Finding> check(Fleet fleet, Library library) {
+        return Stream.concat(
+                left(fleet),
+                fleet.facts().facts().all(FleetFacts.TAKEN_OUT).stream().flatMap(out -> shared(out, library)));
+    }
+
+    private static Stream<Finding> shared(TakenOut out, Library library) {
+        Located<String> was = out.facts().located(TakenOut.WAS).orElseThrow();
+        if (Form.ofSteps(out.kind()).isEmpty()) {
+            return Stream.of(Finding.error(
+                            "taken-out-leads-nowhere",
+                            was.at(),
+                            "`" + was.value() + "` is no procedure or guide, and nothing else is shared by coaches")
+                    .mend("Write it under `taken-out` of each coach that had it."));
+        }
+        return Stream.concat(
+                silent(out.text(), out.instead(), "`" + was.value() + "`", was.at()).stream(),
+                out.facts().located(TakenOut.INSTEAD).stream()
+                        .flatMap(instead -> instead(out, instead, library).stream()));
+    }
+
+    private static Optional<Finding> instead(TakenOut out, Located<String> instead, Library library) {
+        Optional<Script> script = library.shared(TakenOut.kind(instead.value()), TakenOut.id(instead.value()));
+        if (script.isPresent()) {
+            return forStaff(script.get().forStaff(), out, instead);
+        }
+        List<String> known = library.scripts().stream()
+                .filter(it -> it.form().hasSteps() && it.whose().shared())
+                .map(it -> it.form().scheme() + ":" + it.id())
+                .toList();
+        return Optional.of(Finding.error(
+                        "taken-out-leads-nowhere",
+                        instead.at(),
+                        "`" + instead.value() + "` is no procedure or guide that coaches share")
+                .near(NearNames.to(instead.value(), known))
+                .mend("Name one of units/shared by kind and id."));
+    }
+
+    private static Stream<Finding> left(Fleet fleet) {
         return fleet.facts().facts().all(FleetFacts.LEFT).stream().flatMap(left -> {
             String called = "coach `" + left.id() + "`";
             return Stream.concat(
