@@ -6,6 +6,7 @@ import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -75,6 +76,13 @@ public final class Editions {
                     .ifPresent(findings::add);
         }
         return findings;
+    }
+
+    /** All that lies where they are. */
+    public static List<Path> files(Folder folder, String unit) {
+        return folder.files(in(unit), "").stream()
+                .map(name -> folder.root().resolve(in(unit)).resolve(name))
+                .toList();
     }
 
     private static String in(String unit) {
