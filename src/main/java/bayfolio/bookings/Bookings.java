@@ -46,8 +46,6 @@ public final class Bookings {
     private static final Pattern WHOLE = Pattern.compile("[0-9]{1,6}");
     private static final Pattern NUMBER = Pattern.compile("[\\p{L}\\p{N}\\p{P}\\p{S} ]{1,60}");
     private static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}(-[A-Z]{2})?");
-    /** What is told of bookings, by whoever reads them. */
-    public static final String UNREADABLE = "booking-unreadable";
 
     private final String name;
     private final Collection<String> coaches;
@@ -276,7 +274,12 @@ public final class Bookings {
     }
 
     private Finding finding(long line, String message) {
-        return Finding.error(UNREADABLE, at(line), message);
+        return unreadable(at(line), message);
+    }
+
+    /** What is told of bookings, by whoever reads them. */
+    public static Finding unreadable(Place at, String message) {
+        return Finding.error("booking-unreadable", at, message);
     }
 
     /** Without what the row says: a report may be sent on, and names stand there. */

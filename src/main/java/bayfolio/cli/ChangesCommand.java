@@ -260,11 +260,9 @@ final class ChangesCommand implements Callable<Integer> {
             }
             int sent = booking.edition().getAsInt();
             if (!editions.numbers().contains(sent)) {
-                findings.add(Finding.error(
-                                Bookings.UNREADABLE,
-                                booking.at(),
-                                "there is no edition " + sent + " of `" + unit.id() + "`")
-                        .mend("Its last one is " + editions.last() + "; write the one that was sent."));
+                findings.add(
+                        Bookings.unreadable(booking.at(), "there is no edition " + sent + " of `" + unit.id() + "`")
+                                .mend("Its last one is " + editions.last() + "; write the one that was sent."));
             } else if (to.equals(NOW) || sent < Integer.parseInt(to)) {
                 compared.computeIfAbsent(
                                 sent,

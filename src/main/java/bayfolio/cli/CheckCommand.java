@@ -61,7 +61,7 @@ final class CheckCommand implements Callable<Integer> {
             out.flush();
             return 0;
         }
-        Findings findings = about(fleet.check(fleet.theme()).findings());
+        Findings findings = about(fleet.withEditions(fleet.check(fleet.theme())));
         switch (format) {
             case JSON -> out.print(JsonReport.of(findings));
             case SARIF -> out.print(SarifReport.of(findings, RulePages::of));

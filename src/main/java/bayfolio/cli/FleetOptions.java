@@ -1,6 +1,7 @@
 package bayfolio.cli;
 
 import bayfolio.check.Check;
+import bayfolio.edition.Editions;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
 import bayfolio.model.Unit;
@@ -9,6 +10,7 @@ import bayfolio.render.theme.Theme;
 import java.io.IOException;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -44,6 +46,15 @@ final class FleetOptions extends FolderOptions {
                 reading.findings(),
                 reading.fleet().units().stream().filter(looked).toList(),
                 filled -> {});
+    }
+
+    /** What was found, with what is wrong with the editions of the coaches that are asked for. */
+    Findings withEditions(Check check) {
+        List<String> asked = units.isEmpty() ? check.fleet().coaches() : units;
+        return Findings.of(Stream.concat(
+                        check.findings().all().stream(),
+                        asked.parallelStream().flatMap(coach -> Editions.faults(folder(), coach).stream()))
+                .toList());
     }
 
     /** What is known of a fleet that was read. */

@@ -178,7 +178,7 @@ final class PublishCommand implements Callable<Integer> {
         Check check = fleet.check(
                 theme,
                 reading -> fresh ? Check.Known.NOTHING : FoundBefore.in(folder, state, reading, fleet.folder()::named));
-        Findings findings = check.findings();
+        Findings findings = fleet.withEditions(check);
         PrintWriter err = spec.commandLine().getErr();
         err.print(fleet.report(findings));
         List<String> asked = fleet.units.isEmpty() ? check.fleet().coaches() : fleet.units;

@@ -13,9 +13,15 @@ import com.google.gson.JsonObject;
 import com.google.gson.JsonParseException;
 import com.google.gson.JsonParser;
 import com.google.gson.JsonPrimitive;
+import com.google.gson.stream.JsonReader;
+import com.google.gson.stream.JsonToken;
+import java.io.IOException;
+import java.io.StringReader;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
@@ -26,7 +32,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * An edition as a file: JSON, a value a line, in one order, so that version control shows what is otherwise. Its checksum is
- * of all the rest: what somebody has changed by hand was never issued.
+ * of all the other lines: what somebody has changed by hand was never issued. So whether a file is whole is known without
+ * taking it apart, which takes many times as long.
  */
 public final class EditionFile {
     /** Of the form. It goes up when a reader of the one before would misread it. */
@@ -41,11 +48,6 @@ public final class EditionFile {
             .setFormattingStyle(FormattingStyle.PRETTY.withIndent(""))
             .disableHtmlEscaping()
             .create();
-    // What is told of editions, by whoever reads them.
-    static final String UNREADABLE = "edition-unreadable";
-    static final String MISPLACED = "edition-misplaced";
-    static final String MISSING = "edition-missing";
-    private static final String CHANGED = "edition-changed-by-hand";
 
     static final String RESTORE = "Take the file back from version control; an edition is never edited.";
 
@@ -71,71 +73,136 @@ public final class EditionFile {
         snapshot.answers().forEach((question, ways) -> answers.add(question, texts(ways)));
         file.add("answers", answers);
         snapshot.document().ifPresent(document -> file.add("document", document));
-        file.addProperty(CHECKSUM, checksum(file));
+        file.addProperty(CHECKSUM, checksum(GSON.toJson(file)));
         return GSON.toJson(file) + "\n";
     }
 
-    /** @param number that its name has */
-    static Optional<Edition> read(SourceFile file, String unit, int number, Consumer<Finding> findings) {
-        JsonObject json;
+    /**
+     * What is wrong with a file; empty where it is as it was issued.
+     *
+     * @param number that its name has
+     */
+    static Optional<Finding> fault(SourceFile file, String unit, int number) {
         try {
-            json = JsonParser.parseString(file.text()).getAsJsonObject();
-        } catch (JsonParseException | IllegalStateException e) {
-            findings.accept(Finding.error(
-                            UNREADABLE,
-                            Place.whole(file),
-                            "edition " + number + " of `" + unit + "` is cut off, or no JSON")
-                    .mend(RESTORE));
+            return fault(Head.of(file.text()), file, unit, number);
+        } catch (IOException | IllegalStateException | NumberFormatException e) {
+            return Optional.of(unreadable(file, unit, number));
+        }
+    }
+
+    /** Empty where something is wrong with it, which is told. */
+    static Optional<Edition> read(SourceFile file, String unit, int number, Consumer<Finding> findings) {
+        Optional<Finding> fault = fault(file, unit, number);
+        if (fault.isPresent()) {
+            findings.accept(fault.get());
             return Optional.empty();
         }
         try {
-            return read(json, file, unit, number, findings);
-        } catch (IllegalStateException
+            JsonObject json = JsonParser.parseString(file.text()).getAsJsonObject();
+            return Optional.of(new Edition(
+                    number,
+                    LocalDate.parse(get(json, "date").getAsString()),
+                    get(json, "note").getAsString(),
+                    snapshot(unit, json)));
+        } catch (JsonParseException
+                | IllegalStateException
                 | ClassCastException
                 | NumberFormatException
                 | UnsupportedOperationException
                 | DateTimeException e) {
-            return refused(file, "edition", UNREADABLE, "something in it is not as editions are written", findings);
+            findings.accept(unreadable(file, unit, number));
+            return Optional.empty();
         }
     }
 
-    private static Optional<Edition> read(
-            JsonObject json, SourceFile file, String unit, int number, Consumer<Finding> findings) {
-        int version = get(json, "version").getAsInt();
+    private static Optional<Finding> fault(Head head, SourceFile file, String unit, int number) {
+        int version = head.number("version");
         if (version != VERSION) {
-            findings.accept(Finding.error(
-                            UNREADABLE,
+            return Optional.of(unreadable(
                             at(file, "version"),
                             "the form of edition " + number + " is version " + version + ", and this program reads "
                                     + VERSION)
                     .mend("Read it with the version of the program that wrote it, or issue a new edition."));
-            return Optional.empty();
         }
-        if (!checksum(json).equals(get(json, CHECKSUM).getAsString())) {
-            return refused(
-                    file,
-                    CHECKSUM,
-                    CHANGED,
-                    "edition " + number + " of `" + unit
-                            + "` is not as it was issued: its checksum is that of another text",
-                    findings);
+        if (!head.text(CHECKSUM).equals(checksum(file.text()))) {
+            return Optional.of(
+                    isJson(file.text())
+                            ? Finding.error(
+                                            "edition-changed-by-hand",
+                                            at(file, CHECKSUM),
+                                            "edition " + number + " of `" + unit
+                                                    + "` is not as it was issued: its checksum is that of another text")
+                                    .mend(RESTORE)
+                            : unreadable(file, unit, number));
         }
-        String of = get(json, "unit").getAsString();
-        int issued = get(json, "edition").getAsInt();
-        if (!of.equals(unit) || issued != number) {
-            return refused(
-                    file,
-                    of.equals(unit) ? "edition" : "unit",
-                    MISPLACED,
-                    "it is edition " + issued + " of `" + of + "`, and stands where edition " + number + " of `" + unit
-                            + "` belongs",
-                    findings);
+        String of = head.text("unit");
+        int issued = head.number("edition");
+        return of.equals(unit) && issued == number
+                ? Optional.empty()
+                : Optional.of(
+                        misplaced(
+                                        at(file, of.equals(unit) ? "edition" : "unit"),
+                                        "it is edition " + issued + " of `" + of + "`, and stands where edition "
+                                                + number + " of `" + unit + "` belongs")
+                                .mend(
+                                        of.equals(unit)
+                                                ? RESTORE
+                                                : "Move it out of this folder: editions are of the coach that they were issued of, and each begins with its own."));
+    }
+
+    private static Finding unreadable(SourceFile file, String unit, int number) {
+        return unreadable(
+                Place.whole(file),
+                isJson(file.text())
+                        ? "something in it is not as editions are written"
+                        : "edition " + number + " of `" + unit + "` is cut off, or no JSON");
+    }
+
+    /** Who knows better what to do about it says so. */
+    static Finding unreadable(Place at, String message) {
+        return Finding.error("edition-unreadable", at, message).mend(RESTORE);
+    }
+
+    static Finding misplaced(Place at, String message) {
+        return Finding.error("edition-misplaced", at, message);
+    }
+
+    private static boolean isJson(String text) {
+        try {
+            return JsonParser.parseString(text).isJsonObject();
+        } catch (JsonParseException e) {
+            return false;
         }
-        return Optional.of(new Edition(
-                number,
-                LocalDate.parse(get(json, "date").getAsString()),
-                get(json, "note").getAsString(),
-                snapshot(unit, json)));
+    }
+
+    /** What stands before the facts. */
+    private record Head(Map<String, String> fields) {
+        static Head of(String text) throws IOException {
+            Map<String, String> fields = new HashMap<>();
+            try (JsonReader reader = new JsonReader(new StringReader(text))) {
+                reader.beginObject();
+                while (reader.peek() == JsonToken.NAME) {
+                    String name = reader.nextName();
+                    if (reader.peek() == JsonToken.BEGIN_OBJECT) {
+                        break;
+                    }
+                    fields.put(name, reader.nextString());
+                }
+            }
+            return new Head(fields);
+        }
+
+        String text(String name) {
+            @Nullable String value = fields.get(name);
+            if (value == null) {
+                throw new IllegalStateException(name + " is missing");
+            }
+            return value;
+        }
+
+        int number(String name) {
+            return Integer.parseInt(text(name));
+        }
     }
 
     private static JsonElement get(JsonObject json, String name) {
@@ -144,12 +211,6 @@ public final class EditionFile {
             throw new IllegalStateException(name + " is missing");
         }
         return value;
-    }
-
-    private static Optional<Edition> refused(
-            SourceFile file, String field, String code, String message, Consumer<Finding> findings) {
-        findings.accept(Finding.error(code, at(file, field), message).mend(RESTORE));
-        return Optional.empty();
     }
 
     private static Snapshot snapshot(String unit, JsonObject json) {
@@ -183,12 +244,12 @@ public final class EditionFile {
                 Optional.ofNullable(json.get("document")).map(JsonElement::getAsJsonObject));
     }
 
-    private static String checksum(JsonObject file) {
-        JsonObject rest = new JsonObject();
-        file.entrySet().stream()
-                .filter(field -> !field.getKey().equals(CHECKSUM))
-                .forEach(field -> rest.add(field.getKey(), field.getValue()));
-        return Digest.of(GSON.toJson(rest));
+    /** Of all lines but its own, however they end: version control may write them otherwise. */
+    private static String checksum(String text) {
+        String lines = text.replace("\r\n", "\n").stripTrailing();
+        int from = lines.indexOf("\n\"" + CHECKSUM + "\":");
+        int to = lines.indexOf('\n', from + 1);
+        return from < 0 || to < 0 ? "" : Digest.of(lines.substring(0, from) + lines.substring(to));
     }
 
     private static JsonPrimitive text(String text) {

@@ -6,6 +6,8 @@ import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -40,8 +42,7 @@ public final class Editions {
             if (name.matches()) {
                 numbers.add(Integer.parseInt(name.group(1)));
             } else if (file.endsWith(".json")) {
-                findings.accept(Finding.error(
-                                EditionFile.MISPLACED,
+                findings.accept(EditionFile.misplaced(
                                 Place.whole(new SourceFile(in(unit) + "/" + file, "")),
                                 "the name of the file is no number of an edition, such as `1.json`")
                         .mend("Move it out of this folder, in which `issue` alone writes."));
@@ -51,7 +52,7 @@ public final class Editions {
         for (int number : numbers) {
             if (number != before + 1) {
                 findings.accept(Finding.error(
-                                EditionFile.MISSING,
+                                "edition-missing",
                                 Place.whole(new SourceFile(path(unit, number), "")),
                                 "edition " + (before + 1) + " of `" + unit + "`, which came before it, is missing")
                         .mend("Take it back from version control; no number is given twice."));
@@ -59,6 +60,29 @@ public final class Editions {
             before = number;
         }
         return new Editions(folder, unit, numbers);
+    }
+
+    /**
+     * What is wrong with those of a coach. Each is large: of the last one, which readers have, it is known whether it is as
+     * it was issued, and of others when they are read.
+     */
+    public static List<Finding> faults(Folder folder, String unit) {
+        List<Finding> findings = new ArrayList<>();
+        Editions editions = of(folder, unit, findings::add);
+        int last = editions.last();
+        if (last > 0) {
+            editions.text(path(unit, last), findings::add)
+                    .flatMap(file -> EditionFile.fault(file, unit, last))
+                    .ifPresent(findings::add);
+        }
+        return findings;
+    }
+
+    /** All that lies where they are. */
+    public static List<Path> files(Folder folder, String unit) {
+        return folder.files(in(unit), "").stream()
+                .map(name -> folder.root().resolve(in(unit)).resolve(name))
+                .toList();
     }
 
     private static String in(String unit) {
@@ -98,11 +122,8 @@ public final class Editions {
             return Optional.of(
                     new SourceFile(path, Files.readString(folder.root().resolve(path))));
         } catch (IOException e) {
-            findings.accept(Finding.error(
-                            EditionFile.UNREADABLE,
-                            Place.whole(new SourceFile(path, "")),
-                            "the file cannot be read as text")
-                    .mend(EditionFile.RESTORE));
+            findings.accept(
+                    EditionFile.unreadable(Place.whole(new SourceFile(path, "")), "the file cannot be read as text"));
             return Optional.empty();
         }
     }

@@ -35,8 +35,6 @@ import java.util.stream.Stream;
  */
 public final class WorkList {
     /** No edition: those are files of JSON. */
-    private static final String UNREADABLE = "work-list-unreadable";
-
     private static final String NAME = "to-do.md";
 
     private static final long MOST_BYTES = 4L << 20;
@@ -102,8 +100,12 @@ public final class WorkList {
     }
 
     private static Finding unreadable(String path, String why) {
-        return Finding.error(UNREADABLE, Place.whole(new SourceFile(path, "")), why)
+        return unreadable(Place.whole(new SourceFile(path, "")), why)
                 .mend("Save it as UTF-8 text, or take it away; `changes --work-list` then begins a new one.");
+    }
+
+    private static Finding unreadable(Place at, String why) {
+        return Finding.error("work-list-unreadable", at, why);
     }
 
     private static Optional<WorkList> of(SourceFile file, byte[] bytes, Consumer<Finding> findings) {
@@ -120,11 +122,9 @@ public final class WorkList {
                         .mend("Take out the lines of marks and keep the items of both sides."));
                 wrong = true;
             } else if (item.matches() && !" xX".contains(item.group(1))) {
-                findings.accept(Finding.error(
-                                UNREADABLE,
-                                at,
-                                "`[" + item.group(1) + "]` is neither `[ ]`, to be done, nor `[x]`, done")
-                        .mend("Write `[x]` where it is done, else `[ ]`."));
+                findings.accept(
+                        unreadable(at, "`[" + item.group(1) + "]` is neither `[ ]`, to be done, nor `[x]`, done")
+                                .mend("Write `[x]` where it is done, else `[ ]`."));
                 wrong = true;
             } else if (since.isEmpty() && edition.find()) {
                 since = Optional.of(Integer.parseInt(edition.group(1)));

@@ -1,20 +1,26 @@
 package bayfolio.preview;
 
 import bayfolio.check.Check;
+import bayfolio.check.CheckedCoach;
 import bayfolio.compose.Composer;
+import bayfolio.compose.WhatChanged;
 import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
+import bayfolio.edition.Editions;
+import bayfolio.edition.Issued;
 import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
 import bayfolio.read.FleetReader;
+import bayfolio.read.Folder;
 import bayfolio.render.Means;
 import bayfolio.render.Media;
 import bayfolio.render.Output;
 import bayfolio.render.Printing;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
+import bayfolio.source.Lazy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,24 +45,45 @@ record Draft(
         WebSite site,
         Map<String, Seen> handbooks,
         Map<String, Kept> media,
+        Map<String, KeptEditions> editions,
         Map<String, byte[]> shared) {
 
     /** The media of a coach, and what they were made of. */
     record Kept(String of, Unit unit, Media media) {}
 
-    /** A coach as either reader sees it; made when somebody asks, and kept. */
-    record Seen(Handbook whole, Map<Audience, Handbook> by) {
-        Seen(Handbook whole) {
-            this(whole, new ConcurrentHashMap<>());
+    /**
+     * The editions of a coach, and what they were read from.
+     *
+     * @param issued empty where there are none
+     * @param faults what is wrong with them
+     */
+    record KeptEditions(String of, Optional<Issued> issued, List<Finding> faults) {}
+
+    /** A coach that was looked at, and its handbook as soon as it is made. */
+    private record Made(CheckedCoach coach, CompletableFuture<Handbook> handbook) {}
+
+    /**
+     * A coach as either reader sees it; made when somebody asks, and kept.
+     *
+     * @param now what its files say
+     * @param whole the same with what is otherwise than in its last edition; to find that takes longer than to make it
+     */
+    record Seen(Handbook now, Lazy<Handbook> whole, Map<Audience, Handbook> by) {
+        static Seen of(Handbook now, CheckedCoach coach, Optional<Issued> issued) {
+            return new Seen(
+                    now,
+                    issued.map(it -> new Lazy<>(() -> WhatChanged.in(now, coach, it)))
+                            .orElseGet(() -> new Lazy<>(() -> now)),
+                    new ConcurrentHashMap<>());
         }
 
         Handbook by(Audience reader) {
-            return by.computeIfAbsent(reader, whole::seenBy);
+            return by.computeIfAbsent(reader, it -> whole.get().seenBy(it));
         }
     }
 
     static Draft first(Path root, FleetReader.Reading reading, Theme theme) throws IOException {
-        return new Draft(0, Findings.of(List.of()), site(reading, theme), Map.of(), Map.of(), Map.of())
+        return new Draft(0, Findings.of(List.of()), site(reading, theme), Map.of(), Map.of(), Map.of(), Map.of())
                 .next(root, reading, theme, Optional.empty());
     }
 
@@ -76,14 +103,16 @@ record Draft(
                 .filter(unit -> only.isEmpty() || only.get().equals(unit.id()))
                 .toList();
         // Pages and findings are made side by side; pages of a coach in which something is wrong are thrown away.
-        Map<String, CompletableFuture<Handbook>> made = new ConcurrentHashMap<>();
+        Map<String, Made> made = new ConcurrentHashMap<>();
         Check check = Check.of(
                 fleet,
                 reading.library(),
                 theme.catalogs(),
                 reading.findings(),
                 looked,
-                filled -> made.put(filled.unit().id(), CompletableFuture.supplyAsync(() -> Composer.compose(filled))));
+                filled -> made.put(
+                        filled.unit().id(),
+                        new Made(filled, CompletableFuture.supplyAsync(() -> Composer.compose(filled)))));
         List<Finding> all = new ArrayList<>();
         check.findings().all().stream()
                 .filter(finding -> only.isEmpty() || concerns(finding, only.get()))
@@ -91,15 +120,21 @@ record Draft(
         this.findings.all().stream()
                 .filter(finding -> only.isPresent() && !concerns(finding, only.get()))
                 .forEach(all::add);
+        Map<String, KeptEditions> editions = new HashMap<>(this.editions);
+        for (Unit unit : looked) {
+            KeptEditions its = editions(unit.id(), root);
+            editions.put(unit.id(), its);
+            all.addAll(its.faults());
+        }
         Findings findings = Findings.of(all);
         Map<String, Seen> handbooks = new HashMap<>(this.handbooks);
         Map<String, Kept> media = new HashMap<>(this.media);
         for (Unit unit : looked) {
             if (findings.stopping(unit.id(), false).isEmpty()) {
-                handbooks.put(
-                        unit.id(),
-                        new Seen(Objects.requireNonNull(made.get(unit.id())).join()));
-                String of = files(unit, root);
+                Made one = Objects.requireNonNull(made.get(unit.id()));
+                KeptEditions its = Objects.requireNonNull(editions.get(unit.id()));
+                handbooks.put(unit.id(), Seen.of(one.handbook().join(), one.coach(), its.issued()));
+                String of = files(Media.sources(unit, root));
                 Kept kept = media.get(unit.id());
                 Media taken = kept != null && kept.of().equals(of) ? kept.media() : Media.of(unit, root);
                 media.put(unit.id(), new Kept(of, unit, taken));
@@ -109,16 +144,32 @@ record Draft(
         for (String unit : fleet.coaches()) {
             Seen handbook = handbooks.get(unit);
             if (handbook != null) {
-                coaches.add(WebSite.entry(handbook.whole()));
+                coaches.add(WebSite.entry(handbook.now()));
             }
         }
-        return new Draft(number + 1, findings, site, handbooks, media, site.shared(Output.Whole.forRenters(coaches)));
+        return new Draft(
+                number + 1, findings, site, handbooks, media, editions, site.shared(Output.Whole.forRenters(coaches)));
     }
 
-    /** Photos and films are large: they are made anew where a file or its day is another. */
-    private static String files(Unit unit, Path root) throws IOException {
+    private KeptEditions editions(String unit, Path root) throws IOException {
+        Folder folder = new Folder(root);
+        String of = files(Editions.files(folder, unit));
+        KeptEditions known = editions.get(unit);
+        if (known != null && known.of().equals(of)) {
+            return known;
+        }
+        // Where one before the last is needed and cannot be read, pages have no bars; `publish` tells why.
+        Editions all = Editions.of(folder, unit, told -> {});
+        return new KeptEditions(
+                of,
+                Optional.of(all).filter(it -> it.last() > 0).map(it -> new Issued(it, told -> {})),
+                Editions.faults(folder, unit));
+    }
+
+    /** Photos, films and editions are large: they are read anew where a file or its day is another. */
+    private static String files(List<Path> all) throws IOException {
         StringBuilder files = new StringBuilder();
-        for (Path file : Media.sources(unit, root)) {
+        for (Path file : all) {
             files.append(file)
                     .append(' ')
                     .append(Files.getLastModifiedTime(file))

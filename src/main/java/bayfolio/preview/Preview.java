@@ -300,7 +300,7 @@ public final class Preview implements AutoCloseable {
         state.add("findings", findings);
         JsonArray written = new JsonArray();
         unit.map(draft.handbooks()::get)
-                .map(Draft.Seen::whole)
+                .map(Draft.Seen::now)
                 .flatMap(handbook -> WebSite.page(
                         handbook, path.substring(path.indexOf('/') + 1).replaceFirst("^$", "index.html")))
                 .ifPresent(it -> written(it, written));

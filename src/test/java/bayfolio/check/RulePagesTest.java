@@ -7,11 +7,15 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import bayfolio.Folders;
 import bayfolio.TinyFilm;
+import bayfolio.bookings.Bookings;
+import bayfolio.bookings.Column;
 import bayfolio.catalog.Catalogs;
 import bayfolio.check.sense.Relations;
+import bayfolio.edition.Editions;
 import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
+import bayfolio.issue.WorkList;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Overlay;
 import bayfolio.render.theme.Theme;
@@ -55,7 +59,8 @@ import org.junit.jupiter.api.io.TempDir;
  *   <li>{@code markdown equipment}: one more kind of equipment, {@code flagpole}, or that which {@code =} names;
  *   <li>{@code markdown}: one more procedure, with {@code own} one of the tiny coach, in which ids are names, with {@code
  *       trouble} one more trouble guide;
- *   <li>{@code text path=}: a file as it lies in the fleet folder, read from there;
+ *   <li>{@code text path=} or another language: a file as it lies in the fleet folder, read from there, and what only
+ *       commands read by what they read it with: editions, work lists, bookings;
  *   <li>{@code film path= seconds=}: the head of a film that is so long; with {@code located}, as a phone saves it that
  *       knows where it is, with {@code bytes=}, one of that size;
  *   <li>{@code picture path=}: any picture there; with {@code located}, as a camera saves it that
@@ -75,6 +80,10 @@ class RulePagesTest {
     private static final Pattern TOLD = Pattern.compile(
             "(?:(?:Finding|proof)\\s*\\.\\s*(?:error|warning|note)|\\btell|(?m:^ +(?:return )?(?:error|warning|note)))\\(\\s*\"([a-z-]+)\""
                     + "|case [A-Z_]+ -> \"([a-z]+(?:-[a-z]+)+)\"");
+
+    /** A code that a constant of the class stands for. */
+    private static final Pattern NAMED =
+            Pattern.compile("Finding\\s*\\.\\s*(?:error|warning|note)\\(\\s*((?:[A-Za-z]+\\.)?[A-Z][A-Z_]+)\\b");
 
     /** Of a fleet without a theme of its own. */
     private static final Lazy<Catalogs> BUILT_IN = new Lazy<>(RulePagesTest::builtIn);
@@ -244,9 +253,19 @@ class RulePagesTest {
 
     private static Set<String> codes(Path source) throws IOException {
         Set<String> codes = new TreeSet<>();
-        Matcher told = TOLD.matcher(Files.readString(source));
+        String text = Files.readString(source);
+        Matcher told = TOLD.matcher(text);
         while (told.find()) {
             codes.add(Objects.requireNonNullElse(told.group(1), told.group(2)));
+        }
+        Matcher named = NAMED.matcher(text);
+        while (named.find()) {
+            Matcher constant = Pattern.compile("String " + Pattern.quote(named.group(1)) + " = \"([a-z-]+)\";")
+                    .matcher(text);
+            assertThat(constant.find())
+                    .as("%s: %s stands for a code of this class", source, named.group(1))
+                    .isTrue();
+            codes.add(constant.group(1));
         }
         return codes;
     }
@@ -290,6 +309,8 @@ class RulePagesTest {
         return path.endsWith(".yaml")
                 || path.endsWith(".ledger")
                 || path.endsWith(".md")
+                || path.endsWith(".json")
+                || path.endsWith(".csv")
                 || path.endsWith(".properties");
     }
 
@@ -367,10 +388,24 @@ class RulePagesTest {
                 .flatMap(block -> block.option("path").stream())
                 .collect(Collectors.toSet());
         // The tiny coach has next to nothing of what the procedures of the program speak of.
-        return findings(FleetReader.read(Folders.at(root)), root)
-                .filter(finding -> paths.contains(finding.at().file().path()))
+        return Stream.concat(findings(FleetReader.read(Folders.at(root)), root), foundByCommands(root, paths))
+                // A file of another program is named as the command names it.
+                .filter(finding -> paths.contains(finding.at().file().path().replace(root + "/", "")))
                 .map(finding -> new Told(finding, true))
                 .toList();
+    }
+
+    /** In files of a coach that are read when somebody asks for what they are about, and in those of another program. */
+    private static Stream<Finding> foundByCommands(Path root, Set<String> paths) throws IOException {
+        List<Finding> findings = new ArrayList<>(Editions.faults(Folders.at(root), "tiny"));
+        WorkList.read(root, "tiny", findings::add);
+        for (String path : paths) {
+            if (path.endsWith(".csv")) {
+                Path file = root.resolve(path);
+                Bookings.read(file, List.of("tiny"), Set.of(Column.EDITION_SENT), booking -> {}, findings::add);
+            }
+        }
+        return findings.stream();
     }
 
     private static List<Told> toldOfSnippets(RulePage.Example example, Path root) throws Exception {

@@ -6,6 +6,7 @@ import bayfolio.edition.Comparison;
 import bayfolio.edition.Edition;
 import bayfolio.edition.EditionFile;
 import bayfolio.edition.Editions;
+import bayfolio.finding.Finding;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -45,6 +46,7 @@ final class EditionsBenchmark {
         }
         Editions editions = Editions.of(Folders.at(root), COACH, told -> {});
         List<Long> times = new ArrayList<>();
+        List<Long> judged = new ArrayList<>();
         Edition first = editions.read(1, told -> {}).orElseThrow();
         for (int number = 2; number <= count; number++) {
             long begun = System.nanoTime();
@@ -55,15 +57,31 @@ final class EditionsBenchmark {
                 throw new IllegalStateException(changes + " changes in edition " + number);
             }
         }
-        List<Long> warm = new ArrayList<>(times.subList(times.size() / 2, times.size()));
-        Collections.sort(warm);
+        for (int round = 0; round < count; round++) {
+            long begun = System.nanoTime();
+            List<Finding> faults = Editions.faults(Folders.at(root), COACH);
+            judged.add((System.nanoTime() - begun) / 1_000_000);
+            if (!faults.isEmpty()) {
+                throw new IllegalStateException(faults.toString());
+            }
+        }
+        List<Long> warm = laterHalf(times);
+        List<Long> warmJudged = laterHalf(judged);
         System.out.printf(
                 Locale.ROOT,
-                "%d editions of %s, %d KB each: read and compared in %d ms, the slowest of the later half in %d ms%n",
+                "%d editions of %s, %d KB each: read and compared in %d ms, the slowest of the later half in %d ms; the last one judged in %d ms, %d ms the first time%n",
                 count,
                 COACH,
                 Files.size(root.resolve(Editions.path(COACH, 1))) / 1000,
                 warm.get(warm.size() / 2),
-                warm.get(warm.size() - 1));
+                warm.get(warm.size() - 1),
+                warmJudged.get(warmJudged.size() / 2),
+                judged.get(0));
+    }
+
+    private static List<Long> laterHalf(List<Long> times) {
+        List<Long> warm = new ArrayList<>(times.subList(times.size() / 2, times.size()));
+        Collections.sort(warm);
+        return warm;
     }
 }

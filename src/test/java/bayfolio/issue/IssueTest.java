@@ -144,11 +144,24 @@ final class IssueTest {
         assertThat(said("issue", "knot", "--note", "Another", "--date", "2026-07-01"))
                 .contains("edition 1 of `knot`, which came before it, is missing [edition-missing]")
                 .endsWith("Nothing was issued.\nexit 1\n");
+        assertThat(said("check", "knot")).contains("[edition-missing]").endsWith("exit 1\n");
         Files.move(edition("knot", 2), fleet.resolve("units/knot/editions/two.json"));
         assertThat(said("issue", "knot", "--note", "Another", "--date", "2026-07-01"))
                 .contains(
                         "two.json:1:1: error: the name of the file is no number of an edition, such as `1.json` [edition-misplaced]")
                 .endsWith("Nothing was issued.\nexit 1\n");
+        assertThat(said("check", "knot")).contains("two.json:1:1: error: ").endsWith("exit 1\n");
+    }
+
+    /** Git may end lines otherwise, and an editor the last one. */
+    @Test
+    void howLinesEndIsNoChangeByHand() throws IOException {
+        said("issue", "knot", "--note", "As bought", "--date", "2026-05-02");
+        String issued = Files.readString(edition("knot", 1));
+        Files.writeString(edition("knot", 1), issued.stripTrailing().replace("\n", "\r\n"));
+
+        assertThat(said("check", "knot")).isEqualTo("exit 0\n");
+        assertThat(said("changes", "knot")).isEqualTo("knot: edition 1 and now say the same.\nexit 0\n");
     }
 
     private void told(String spoilt, String finding) throws IOException {
@@ -157,6 +170,13 @@ final class IssueTest {
                 .contains(finding)
                 .endsWith("Nothing was issued.\nexit 1\n");
         assertThat(said("changes", "knot")).contains(finding).endsWith("exit 1\n");
+        assertThat(said("check")).containsOnlyOnce(finding).endsWith("exit 1\n");
+        assertThat(said("check", "knot")).containsOnlyOnce(finding).endsWith("exit 1\n");
+        assertThat(said("check", "plover")).isEqualTo("exit 0\n");
+        assertThat(said("publish", "--only", "web"))
+                .containsOnlyOnce(finding)
+                .contains("Left out: knot (1 error).")
+                .endsWith("exit 1\n");
         assertThat(Files.readString(edition("knot", 2))).isEqualTo(spoilt);
         try (Stream<Path> files = Files.list(fleet.resolve("units/knot/editions"))) {
             assertThat(files).hasSize(2);

@@ -205,10 +205,23 @@ final class ShownChangesTest {
         byte[] site = Files.readAllBytes(fleet.resolve("site-out/web/knot/index.html"));
         edit("units/knot/editions/1.json", "\"note\": \"As bought.\"", "\"note\": \"As sold.\"");
         assertThat(new TypedFleet(fleet).said("publish", "--only", "web"))
-                .contains("An edition is not as it was issued, nothing was published")
-                .contains("units/knot/editions/1.json:7:1: edition 1 of `knot` is not as it was issued")
-                .endsWith("exit 1\n");
+                .containsOnlyOnce("units/knot/editions/1.json:7:1: error: edition 1 of `knot` is not as it was issued")
+                .endsWith("Nothing was published.\nexit 1\n");
         assertThat(Arrays.equals(Files.readAllBytes(fleet.resolve("site-out/web/knot/index.html")), site))
                 .isTrue();
+    }
+
+    @Test
+    void anOlderEditionThatIsToBeShownIsToldWhenItIsRead() throws Exception {
+        run("issue", "knot", "--note", "As bought.", "--date", "2026-05-02");
+        edit(UNIT, "where: beside the tap", "where: below the tap");
+        run("issue", "knot", "--note", "The pump has a new switch.", "--date", "2026-06-01");
+        edit("units/knot/editions/1.json", "\"note\": \"As bought.\"", "\"note\": \"As sold.\"");
+
+        run("check");
+        assertThat(new TypedFleet(fleet).said("publish", "--only", "web"))
+                .contains("An edition is not as it was issued, nothing was published")
+                .containsOnlyOnce("units/knot/editions/1.json:7:1: edition 1 of `knot` is not as it was issued")
+                .endsWith("exit 1\n");
     }
 }

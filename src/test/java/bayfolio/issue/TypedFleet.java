@@ -12,9 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A fleet folder of which somebody types commands and edits files. */
-record TypedFleet(Path root) {
+public record TypedFleet(Path root) {
     /** What a command said, on both channels, and its exit code behind. */
-    String said(String... words) {
+    public String said(String... words) {
         StringWriter said = new StringWriter();
         PrintWriter writer = new PrintWriter(said, true);
         List<String> all = new ArrayList<>(List.of(words));
@@ -23,7 +23,7 @@ record TypedFleet(Path root) {
         return said + "exit " + exit + "\n";
     }
 
-    void edit(String file, String before, String after) throws IOException {
+    public void edit(String file, String before, String after) throws IOException {
         Path path = root.resolve(file);
         String text = Files.readString(path);
         assertThat(text).contains(before);

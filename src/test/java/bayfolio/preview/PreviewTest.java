@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
 import bayfolio.Folders;
+import bayfolio.issue.TypedFleet;
 import bayfolio.read.FleetReader;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.theme.UnknownThemeException;
@@ -20,6 +21,8 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -110,6 +113,61 @@ final class PreviewTest {
         assertThat(broken.get("stays").getAsBoolean()).isTrue();
         assertThat(broken.get("findings").toString()).contains("units/plover/unit.yaml:");
         assertThat(kept).contains("Sanderling");
+    }
+
+    /** The first draft whose page of the pump says something. */
+    private Document pump(int known, String said) throws Exception {
+        Document page = Jsoup.parse("");
+        for (int more = 0; more < 20 && !page.text().contains(said); more++) {
+            known = state(known, "/web/plover/switch/pump.html").get("draft").getAsInt();
+            page = Jsoup.parse(get("web/plover/switch/pump.html").body());
+        }
+        return page;
+    }
+
+    @Test
+    void whatIsOtherwiseThanInTheLastEditionIsShownAsItIsPublished() throws Exception {
+        Path root = folder.resolve("fleet");
+        TypedFleet fleet = new TypedFleet(root);
+        assertThat(get("web/plover/what-changed.html").statusCode()).isEqualTo(404);
+
+        fleet.said("issue", "plover", "--note", "As bought.", "--date", "2026-05-02");
+        Document issued = pump(1, "Edition 1, May 2, 2026");
+        assertThat(issued.select(".edition")).hasSize(1);
+        assertThat(issued.select(".changed")).isEmpty();
+
+        fleet.edit("units/plover/unit.yaml", "where: beside the tap", "where: below the tap");
+        Document changed = pump(2, "below the tap");
+        assertThat(fleet.said(
+                        "publish",
+                        "--only",
+                        "web",
+                        "--out",
+                        folder.resolve("out").toString()))
+                .endsWith("exit 0\n");
+        Path web = folder.resolve("out/web/plover");
+        Document published = Jsoup.parse(Files.readString(web.resolve("switch/pump.html")));
+        assertThat(published.select(".changed")).isNotEmpty();
+        assertThat(changed.select("main, footer").outerHtml())
+                .isEqualTo(published.select("main, footer").outerHtml());
+        assertThat(Jsoup.parse(get("web/plover/what-changed.html").body())
+                        .select("main")
+                        .outerHtml())
+                .isEqualTo(Jsoup.parse(Files.readString(web.resolve("what-changed.html")))
+                        .select("main")
+                        .outerHtml());
+    }
+
+    @Test
+    void anEditionThatIsNotAsItWasIssuedIsToldAndLeavesTheLastGoodPage() throws Exception {
+        TypedFleet fleet = new TypedFleet(folder.resolve("fleet"));
+        fleet.said("issue", "plover", "--note", "As bought.", "--date", "2026-05-02");
+        pump(1, "Edition 1, May 2, 2026");
+
+        fleet.edit("units/plover/editions/1.json", "As bought.", "As sold.");
+
+        assertThat(until(2, true).get("findings").toString()).contains("edition 1 of `plover` is not as it was issued");
+        assertThat(get("web/plover/switch/pump.html").body()).contains("Edition 1, May 2, 2026");
     }
 
     /** A page of another site that found a name for this address must not read the drafts. */

@@ -3,10 +3,12 @@ package bayfolio.render;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import bayfolio.source.Lazy;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -18,11 +20,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.logging.LogType;
 
 /**
  * Each kind of page of each coach, in a real browser, as WCAG 2.2 wants it: level AA, and of AAA the enhanced contrast, the
- * target of a link by its words alone, and targets for a thumb. Of each kind the page with the most on it; with
+ * target of a link by its words alone, and targets for a thumb. Of each kind the page with the most on it, once more of a coach
+ * that was refitted since its first edition (bars, notices, what is no longer there); with
  * {@code -Dpages=PATTERN} all whose paths match.
  *
  * @see <a href="https://github.com/dequelabs/axe-core/blob/develop/doc/rule-descriptions.md">the rules</a>
@@ -34,8 +38,15 @@ class EveryKindOfPageTest {
     /** A thumb in a glove; half a pixel less, as browsers round. */
     private static final double THUMB = 55.5;
 
+    @TempDir
+    @SuppressWarnings("NullAway.Init") // set before the first test
+    private static Path folder;
+
+    private static final Lazy<RefittedSite> REFITTED = new Lazy<>(() -> RefittedSite.in(folder));
+
     @RegisterExtension
-    static final OpenSite SITE = new OpenSite(320, 640);
+    static final OpenSite SITE =
+            new OpenSite(320, 640, () -> List.of(DemoFleet.web(), REFITTED.get().web()));
 
     @SuppressWarnings("NullAway.Init") // set before the first test
     private static Axe axe;
@@ -45,8 +56,11 @@ class EveryKindOfPageTest {
     @BeforeAll
     static void read() throws IOException {
         axe = Axe.read();
+        Map<String, byte[]> refitted = REFITTED.get().pages();
+        Map<String, byte[]> all = new TreeMap<>(DemoFleet.pages());
+        all.putAll(refitted);
         Map<String, Integer> heaviest = new TreeMap<>();
-        for (Map.Entry<String, byte[]> file : DemoFleet.pages().entrySet()) {
+        for (Map.Entry<String, byte[]> file : all.entrySet()) {
             String page = file.getKey();
             if (page.endsWith(".html") && !page.startsWith("L/")) {
                 String html = new String(file.getValue(), StandardCharsets.UTF_8);
@@ -57,10 +71,14 @@ class EveryKindOfPageTest {
                 }
                 String coach = page.contains("/") ? page.substring(0, page.indexOf('/')) : "";
                 String kind = coach + " " + parsed.body().className();
-                // Pages of a sister are of the kinds of its model's other coaches, and look like theirs.
-                if (MORE.isEmpty() && !coach.isEmpty() && !DemoFleet.fewest().contains(coach)) {
+                // Pages of a sister are of the kinds of its model's other coaches, and look like theirs; so are those
+                // of a
+                // coach that was refitted, but for what tells of that.
+                boolean told = refitted.containsKey(page) && RefittedSite.tellsOfIt(parsed);
+                if (MORE.isEmpty() && !coach.isEmpty() && !DemoFleet.fewest().contains(coach) && !told) {
                     continue;
                 }
+                kind += told ? " refitted" : "";
                 kind = MORE.isEmpty() ? kind : page;
                 if (page.matches(MORE.isEmpty() ? ".*" : MORE) && heaviest.getOrDefault(kind, 0) < html.length()) {
                     heaviest.put(kind, html.length());
@@ -69,6 +87,11 @@ class EveryKindOfPageTest {
             }
         }
         assertThat(PAGES).hasSizeGreaterThan(MORE.isEmpty() ? 100 : 0);
+        if (MORE.isEmpty()) {
+            assertThat(PAGES.values())
+                    .contains("knot/what-changed.html", "knot/switch/light.html", "heron/index.html")
+                    .anyMatch(it -> it.matches("knot/do/.*"));
+        }
     }
 
     @AfterEach
@@ -141,7 +164,9 @@ class EveryKindOfPageTest {
 
     private static String html(String page) {
         try {
-            return new String(Files.readAllBytes(DemoFleet.web().resolve(page)), StandardCharsets.UTF_8);
+            Path file = DemoFleet.web().resolve(page);
+            return Files.readString(
+                    Files.exists(file) ? file : REFITTED.get().web().resolve(page));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -162,7 +187,7 @@ class EveryKindOfPageTest {
                         ;
                         const wide = document.documentElement.scrollWidth > innerWidth;
                         return [...document.querySelectorAll('main *, header *, nav *, footer *')]
-                          .filter(it => !it.closest('.wide, .skip, svg') && it.checkVisibility())
+                          .filter(it => !it.closest('.wide, .skip, .said, svg') && it.checkVisibility())
                           .filter(it => (wide && it.getBoundingClientRect().right > innerWidth + 1)
                             || (getComputedStyle(it).overflow === 'hidden' && it.scrollHeight > it.clientHeight + 1))
                           .slice(0, 3).map(it => it.outerHTML.slice(0, 120));

@@ -24,22 +24,23 @@ final class OpenSite implements BeforeAllCallback, AfterAllCallback {
     private @Nullable ChromeDriver browser;
     private @Nullable Path profile;
 
-    private final Supplier<Path> root;
+    private final Supplier<List<Path>> roots;
 
     /** Renters' pages. */
     OpenSite(int width, int height) {
-        this(width, height, DemoFleet::web);
+        this(width, height, () -> List.of(DemoFleet.web()));
     }
 
-    OpenSite(int width, int height, Supplier<Path> root) {
-        this.root = root;
+    /** @param roots of sites that are served as one */
+    OpenSite(int width, int height, Supplier<List<Path>> roots) {
+        this.roots = roots;
         this.width = width;
         this.height = height;
     }
 
     @Override
     public void beforeAll(ExtensionContext context) throws Exception {
-        server = new SiteServer(root.get());
+        server = new SiteServer(roots.get());
         profile = Files.createTempDirectory("bayfolio-browser");
         browser = Browser.open(profile);
         device(width, height);

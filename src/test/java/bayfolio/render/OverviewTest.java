@@ -32,7 +32,7 @@ class OverviewTest {
 
     @RegisterExtension
     static final OpenSite SITE =
-            new OpenSite(320, 640, () -> DemoFleet.wholeWeb().resolveSibling("staff"));
+            new OpenSite(320, 640, () -> List.of(DemoFleet.wholeWeb().resolveSibling("staff")));
 
     @BeforeEach
     void open() {

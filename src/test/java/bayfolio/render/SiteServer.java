@@ -7,6 +7,8 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.regex.Matcher;
@@ -16,12 +18,17 @@ import java.util.regex.Pattern;
 final class SiteServer implements AutoCloseable {
     private static final Pattern PART = Pattern.compile("bytes=([0-9]+)-");
 
-    private final Path root;
+    private final List<Path> roots;
     private final HttpServer server;
     private final ExecutorService threads = Executors.newFixedThreadPool(4);
 
     SiteServer(Path root) throws IOException {
-        this.root = root;
+        this(List.of(root));
+    }
+
+    /** Of several sites as one; where two have a file, it is that of the first. */
+    SiteServer(List<Path> roots) throws IOException {
+        this.roots = roots;
         server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 0);
         server.createContext("/", this::answer);
         server.setExecutor(threads);
@@ -36,12 +43,12 @@ final class SiteServer implements AutoCloseable {
     private void answer(HttpExchange exchange) throws IOException {
         try (exchange) {
             String path = exchange.getRequestURI().getPath().substring(1);
-            Path file = root.resolve(path.isEmpty() || path.endsWith("/") ? path + "index.html" : path);
-            if (!file.normalize().startsWith(root) || !Files.isRegularFile(file)) {
+            Optional<Path> file = file(path.isEmpty() || path.endsWith("/") ? path + "index.html" : path);
+            if (file.isEmpty()) {
                 exchange.sendResponseHeaders(404, -1);
                 return;
             }
-            byte[] bytes = Files.readAllBytes(file);
+            byte[] bytes = Files.readAllBytes(file.get());
             exchange.getResponseHeaders().set("Content-Type", type(path));
             // A film is asked for in parts, or a browser goes to no moment of it.
             exchange.getResponseHeaders().set("Accept-Ranges", "bytes");
@@ -55,6 +62,13 @@ final class SiteServer implements AutoCloseable {
             exchange.sendResponseHeaders(part.matches() ? 206 : 200, bytes.length == 0 ? -1 : bytes.length - from);
             exchange.getResponseBody().write(bytes, from, bytes.length - from);
         }
+    }
+
+    private Optional<Path> file(String path) {
+        return roots.stream()
+                .map(root -> root.resolve(path))
+                .filter(file -> roots.stream().anyMatch(file.normalize()::startsWith) && Files.isRegularFile(file))
+                .findFirst();
     }
 
     private static String type(String path) {
