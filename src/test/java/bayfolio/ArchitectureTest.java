@@ -39,6 +39,7 @@ final class ArchitectureTest {
             "ask",
             "render",
             "publish",
+            "mail",
             "survey",
             "rename",
             "start",
@@ -82,6 +83,9 @@ final class ArchitectureTest {
         "org.apache.fontbox.., bayfolio.typeface..",
         "com.openhtmltopdf.., bayfolio.render.print..",
         "io.nayuki.., bayfolio.render.print..",
+        "jakarta.mail.., bayfolio.render.mail..",
+        "biweekly.., bayfolio.render.mail..",
+        "ezvcard.., bayfolio.render.mail..",
         "picocli.., bayfolio.cli.."
     })
     void eachLibraryIsKnownToOnePackage(String library, String home) {

@@ -278,6 +278,11 @@ public final class Bookings {
     }
 
     /** What is told of bookings, by whoever reads them. */
+    /** Of what only makes a message say less. */
+    public static Finding unread(Place at, String message) {
+        return Finding.warning("booking-unreadable", at, message);
+    }
+
     public static Finding unreadable(Place at, String message) {
         return Finding.error("booking-unreadable", at, message);
     }

@@ -165,7 +165,7 @@ final class ChangesCommand implements Callable<Integer> {
             throws IOException {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        Editions editions = Editions.of(fleet.folder(), unit.id(), findings::add);
+        Editions editions = Editions.of(fleet.folder(), unit, findings::add);
         if (editions.last() == 0) {
             if (!all) {
                 err.println(Hidden.visible("No edition of `" + unit.id() + "` was issued yet."));

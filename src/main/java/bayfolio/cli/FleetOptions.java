@@ -53,7 +53,9 @@ final class FleetOptions extends FolderOptions {
         List<String> asked = units.isEmpty() ? check.fleet().coaches() : units;
         return Findings.of(Stream.concat(
                         check.findings().all().stream(),
-                        asked.parallelStream().flatMap(coach -> Editions.faults(folder(), coach).stream()))
+                        check.fleet().units().parallelStream()
+                                .filter(unit -> asked.contains(unit.id()))
+                                .flatMap(unit -> Editions.faults(folder(), unit).stream()))
                 .toList());
     }
 

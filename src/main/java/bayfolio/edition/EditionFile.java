@@ -23,6 +23,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -81,18 +82,20 @@ public final class EditionFile {
      * What is wrong with a file; empty where it is as it was issued.
      *
      * @param number that its name has
+     * @param ids those that the coach has had
      */
-    static Optional<Finding> fault(SourceFile file, String unit, int number) {
+    static Optional<Finding> fault(SourceFile file, String unit, int number, Set<String> ids) {
         try {
-            return fault(Head.of(file.text()), file, unit, number);
+            return fault(Head.of(file.text()), file, unit, number, ids);
         } catch (IOException | IllegalStateException | NumberFormatException e) {
             return Optional.of(unreadable(file, unit, number));
         }
     }
 
     /** Empty where something is wrong with it, which is told. */
-    static Optional<Edition> read(SourceFile file, String unit, int number, Consumer<Finding> findings) {
-        Optional<Finding> fault = fault(file, unit, number);
+    static Optional<Edition> read(
+            SourceFile file, String unit, int number, Set<String> ids, Consumer<Finding> findings) {
+        Optional<Finding> fault = fault(file, unit, number, ids);
         if (fault.isPresent()) {
             findings.accept(fault.get());
             return Optional.empty();
@@ -115,7 +118,7 @@ public final class EditionFile {
         }
     }
 
-    private static Optional<Finding> fault(Head head, SourceFile file, String unit, int number) {
+    private static Optional<Finding> fault(Head head, SourceFile file, String unit, int number, Set<String> ids) {
         int version = head.number("version");
         if (version != VERSION) {
             return Optional.of(unreadable(
@@ -137,15 +140,15 @@ public final class EditionFile {
         }
         String of = head.text("unit");
         int issued = head.number("edition");
-        return of.equals(unit) && issued == number
+        return ids.contains(of) && issued == number
                 ? Optional.empty()
                 : Optional.of(
                         misplaced(
-                                        at(file, of.equals(unit) ? "edition" : "unit"),
+                                        at(file, ids.contains(of) ? "edition" : "unit"),
                                         "it is edition " + issued + " of `" + of + "`, and stands where edition "
                                                 + number + " of `" + unit + "` belongs")
                                 .mend(
-                                        of.equals(unit)
+                                        ids.contains(of)
                                                 ? RESTORE
                                                 : "Move it out of this folder: editions are of the coach that they were issued of, and each begins with its own."));
     }

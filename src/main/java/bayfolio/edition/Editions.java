@@ -1,6 +1,7 @@
 package bayfolio.edition;
 
 import bayfolio.finding.Finding;
+import bayfolio.model.Unit;
 import bayfolio.read.Folder;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
@@ -8,8 +9,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
@@ -24,18 +27,22 @@ public final class Editions {
 
     private final Folder folder;
     private final String unit;
+    private final Set<String> ids;
     private final TreeSet<Integer> numbers;
 
-    private Editions(Folder folder, String unit, TreeSet<Integer> numbers) {
+    /** @param ids those that the coach has had: an edition has the one of its day */
+    private Editions(Folder folder, String unit, Set<String> ids, TreeSet<Integer> numbers) {
         this.folder = folder;
         this.unit = unit;
+        this.ids = Set.copyOf(ids);
         this.numbers = numbers;
     }
 
     /**
      * @param findings of files that are no editions, and of numbers that are missing
      */
-    public static Editions of(Folder folder, String unit, Consumer<Finding> findings) {
+    public static Editions of(Folder folder, Unit coach, Consumer<Finding> findings) {
+        String unit = coach.id();
         TreeSet<Integer> numbers = new TreeSet<>();
         for (String file : folder.files(in(unit), "")) {
             Matcher name = NAME.matcher(file);
@@ -59,20 +66,23 @@ public final class Editions {
             }
             before = number;
         }
-        return new Editions(folder, unit, numbers);
+        Set<String> ids = new HashSet<>(coach.facts().all(Unit.FORMERLY));
+        ids.add(unit);
+        return new Editions(folder, unit, ids, numbers);
     }
 
     /**
      * What is wrong with those of a coach. Each is large: of the last one, which readers have, it is known whether it is as
      * it was issued, and of others when they are read.
      */
-    public static List<Finding> faults(Folder folder, String unit) {
+    public static List<Finding> faults(Folder folder, Unit coach) {
         List<Finding> findings = new ArrayList<>();
-        Editions editions = of(folder, unit, findings::add);
+        Editions editions = of(folder, coach, findings::add);
+        String unit = coach.id();
         int last = editions.last();
         if (last > 0) {
             editions.text(path(unit, last), findings::add)
-                    .flatMap(file -> EditionFile.fault(file, unit, last))
+                    .flatMap(file -> EditionFile.fault(file, unit, last, editions.ids))
                     .ifPresent(findings::add);
         }
         return findings;
@@ -112,7 +122,8 @@ public final class Editions {
     /** Empty where there is none of that number, or it could not be read, which is told. */
     public Optional<Edition> read(int number, Consumer<Finding> findings) {
         return numbers.contains(number)
-                ? text(path(unit, number), findings).flatMap(file -> EditionFile.read(file, unit, number, findings))
+                ? text(path(unit, number), findings)
+                        .flatMap(file -> EditionFile.read(file, unit, number, ids, findings))
                 : Optional.empty();
     }
 

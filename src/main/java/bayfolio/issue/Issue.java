@@ -47,7 +47,7 @@ public record Issue(List<Edition> editions, Map<String, List<Changed>> changes, 
         Map<String, List<Changed>> changes = new LinkedHashMap<>();
         List<String> unchanged = new ArrayList<>();
         for (Unit unit : units) {
-            Editions issued = Editions.of(folder, unit.id(), findings);
+            Editions issued = Editions.of(folder, unit, findings);
             Now now = Now.of(check, unit);
             Optional<Edition> last = issued.read(issued.last(), findings);
             List<Changed> since =

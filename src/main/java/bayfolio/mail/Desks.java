@@ -27,7 +27,7 @@ public record Desks(Check check, Folder folder, boolean strict, Consumer<Finding
 
     private Desk desk(Unit unit) {
         CheckedCoach coach = check.of(unit);
-        Issued issued = new Issued(Editions.of(folder, unit.id(), findings), findings);
+        Issued issued = new Issued(Editions.of(folder, unit, findings), findings);
         return Desk.of(coach.coach(), WhatChanged.in(Composer.compose(coach), coach, issued));
     }
 }

@@ -4,8 +4,11 @@ import bayfolio.bookings.Booking;
 import bayfolio.bookings.Bookings;
 import bayfolio.catalog.Catalogs;
 import bayfolio.document.Message;
+import bayfolio.document.SentWhen;
 import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
+import bayfolio.model.Hire;
+import bayfolio.model.Unit;
 import bayfolio.render.mail.Letter;
 import bayfolio.render.mail.LetterForm;
 import bayfolio.render.mail.MailFile;
@@ -71,15 +74,15 @@ public final class MailRun {
         tellWords(booking);
         Optional<Desk> desk = known.computeIfAbsent(booking.coach(), desks);
         if (desk.isEmpty()) {
-            findings.accept(Finding.error(
-                            Bookings.UNREADABLE,
+            findings.accept(Bookings.unreadable(
                             booking.at(),
                             "nothing is written for it: something is wrong with coach `" + booking.coach() + "`")
                     .mend("`bayfolio check " + booking.coach() + "` tells what."));
             return;
         }
         for (Due due : Due.of(booking, depot, days.today())) {
-            if (days.every() || due.isSent(booking, days.since(), days.today())) {
+            if ((days.every() || due.isSent(booking, days.since(), days.today()))
+                    && isHandedOver(booking, due, desk.get())) {
                 write(booking, due, desk.get());
             }
         }
@@ -97,6 +100,36 @@ public final class MailRun {
         if (due.message() == Message.WEEK_BEFORE) {
             tellLacking(booking, chosen, desk);
         }
+        if (due.message() == Message.DAY_BEFORE_RETURN
+                && depot.tellsHours()
+                && !depot.isStaffed(booking.back())
+                && desk.links().stream().noneMatch(it -> it.when().equals(Optional.of(SentWhen.AFTER_HOURS_RETURN)))) {
+            findings.accept(Bookings.unread(
+                            booking.at(),
+                            "nobody is there at the return, and `" + booking.coach()
+                                    + "` has no page that tells what to do then")
+                    .mend("Call the renter, or describe where the key goes."));
+        }
+    }
+
+    /** Without anybody there only what may be. */
+    private boolean isHandedOver(Booking booking, Due due, Desk desk) {
+        boolean never = desk.coach()
+                .unit()
+                .facts()
+                .find(Unit.HIRE)
+                .flatMap(hire -> hire.facts().find(Hire.AFTER_HOURS_PICKUP))
+                .filter(may -> !may)
+                .isPresent();
+        if (due.message() != Message.AFTER_HOURS || !never) {
+            return true;
+        }
+        findings.accept(Bookings.unread(
+                        booking.at(),
+                        "nobody is there at the pickup, and `" + booking.coach()
+                                + "` is handed over by somebody alone (`after-hours-pickup: no`)")
+                .mend("Agree on another time with the renter, or have somebody stay."));
+        return false;
     }
 
     /** A time that the clocks of the depot leave out is told, and nothing is guessed. */
@@ -104,8 +137,7 @@ public final class MailRun {
         if (depot.shows(at)) {
             return true;
         }
-        findings.accept(Finding.error(
-                        Bookings.UNREADABLE,
+        findings.accept(Bookings.unreadable(
                         booking.at(),
                         "`" + what + "` is " + at.toLocalDate() + " " + at.toLocalTime()
                                 + ", a time that the clocks of " + depot.zone() + " leave out that night")
@@ -113,19 +145,17 @@ public final class MailRun {
         return false;
     }
 
+    /** A report may be sent on, so what stands in the row is not repeated. */
     private void tellWords(Booking booking) {
         if (!booking.supply().isBlank() && Chosen.supply(booking).isEmpty()) {
-            findings.accept(Finding.warning(
-                            Bookings.UNREADABLE,
-                            booking.at(),
-                            "`supply` is `" + booking.supply() + "`, which is not read")
+            findings.accept(Bookings.unread(booking.at(), "`supply` is not told in amps, and no link is chosen by it")
                     .mend("Write amps, the smallest counts: `30 A`, `50 A, 15 A`, `none`; or leave it empty."));
         }
         if (!booking.trip().isBlank() && !Chosen.isFirst(booking) && !Chosen.isRepeat(booking)) {
-            findings.accept(Finding.warning(
-                            Bookings.UNREADABLE, booking.at(), "`trip` is `" + booking.trip() + "`, which is not read")
-                    .near(NearNames.to(booking.trip(), List.of("first", "repeat")))
-                    .mend("Write `first` or `repeat`, or leave it empty."));
+            findings.accept(
+                    Bookings.unread(booking.at(), "`trip` is neither `first` nor `repeat`, and no link is chosen by it")
+                            .near(NearNames.to(booking.trip(), List.of("first", "repeat")))
+                            .mend("Write one of the two, or leave it empty."));
         }
     }
 
@@ -137,8 +167,7 @@ public final class MailRun {
                         && site.least() < desk.amps().getAsDouble())
                 .isPresent();
         if (smaller && chosen.stream().noneMatch(it -> it.why().contains(" A at a site"))) {
-            findings.accept(Finding.warning(
-                            Bookings.UNREADABLE,
+            findings.accept(Bookings.unread(
                             booking.at(),
                             "a site has a smaller supply than `" + booking.coach()
                                     + "`, and the coach has no page that tells how to plug in there")

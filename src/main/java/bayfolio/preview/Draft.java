@@ -122,7 +122,7 @@ record Draft(
                 .forEach(all::add);
         Map<String, KeptEditions> editions = new HashMap<>(this.editions);
         for (Unit unit : looked) {
-            KeptEditions its = editions(unit.id(), root);
+            KeptEditions its = editions(unit, root);
             editions.put(unit.id(), its);
             all.addAll(its.faults());
         }
@@ -151,10 +151,10 @@ record Draft(
                 number + 1, findings, site, handbooks, media, editions, site.shared(Output.Whole.forRenters(coaches)));
     }
 
-    private KeptEditions editions(String unit, Path root) throws IOException {
+    private KeptEditions editions(Unit unit, Path root) throws IOException {
         Folder folder = new Folder(root);
-        String of = files(Editions.files(folder, unit));
-        KeptEditions known = editions.get(unit);
+        String of = files(Editions.files(folder, unit.id()));
+        KeptEditions known = editions.get(unit.id());
         if (known != null && known.of().equals(of)) {
             return known;
         }

@@ -97,7 +97,7 @@ record CoachJob(
     Made run(Unit unit, Map<Audience, Audit.Outside> outside, Map<Audience, Addresses> before) throws IOException {
         CheckedCoach coach = check.of(unit);
         List<Finding> findings = new ArrayList<>();
-        Editions editions = Editions.of(new Folder(root), unit.id(), findings::add);
+        Editions editions = Editions.of(new Folder(root), unit, findings::add);
         Issued issued = new Issued(editions, findings::add);
         Handbook whole = WhatChanged.in(Composer.compose(coach), coach, issued);
         Optional<AsPrinted> inBinder =

@@ -47,7 +47,7 @@ final class WorkLists {
     }
 
     private void carried(WorkList list, Unit unit, Check before, Check after) throws IOException {
-        Editions editions = Editions.of(folder, unit.id(), told -> {});
+        Editions editions = Editions.of(folder, unit, told -> {});
         // Lines that are not ticked are made anew; what is due is worked out for the others alone.
         Optional<Edition> since =
                 list.ticked() ? editions.read(list.since(editions), told -> {}) : Optional.<Edition>empty();
@@ -65,6 +65,7 @@ final class WorkLists {
                         .map(now -> Consequences.of(
                                 Comparison.between(edition.snapshot(), now.snapshot()),
                                 edition.date(),
+                                Optional.empty(),
                                 Optional.of(now.coach()))))
                 .orElse(List.of());
     }

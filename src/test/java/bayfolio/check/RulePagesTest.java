@@ -397,7 +397,11 @@ class RulePagesTest {
 
     /** In files of a coach that are read when somebody asks for what they are about, and in those of another program. */
     private static Stream<Finding> foundByCommands(Path root, Set<String> paths) throws IOException {
-        List<Finding> findings = new ArrayList<>(Editions.faults(Folders.at(root), "tiny"));
+        List<Finding> findings = new ArrayList<>();
+        FleetReader.read(Folders.at(root))
+                .fleet()
+                .units()
+                .forEach(unit -> findings.addAll(Editions.faults(Folders.at(root), unit)));
         WorkList.read(root, "tiny", findings::add);
         for (String path : paths) {
             if (path.endsWith(".csv")) {

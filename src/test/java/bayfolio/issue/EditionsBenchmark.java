@@ -44,7 +44,7 @@ final class EditionsBenchmark {
                             "Edition " + number,
                             states[number % 2].snapshot())));
         }
-        Editions editions = Editions.of(Folders.at(root), COACH, told -> {});
+        Editions editions = Editions.of(Folders.at(root), states[0].coach().unit(), told -> {});
         List<Long> times = new ArrayList<>();
         List<Long> judged = new ArrayList<>();
         Edition first = editions.read(1, told -> {}).orElseThrow();
@@ -59,7 +59,8 @@ final class EditionsBenchmark {
         }
         for (int round = 0; round < count; round++) {
             long begun = System.nanoTime();
-            List<Finding> faults = Editions.faults(Folders.at(root), COACH);
+            List<Finding> faults =
+                    Editions.faults(Folders.at(root), states[0].coach().unit());
             judged.add((System.nanoTime() - begun) / 1_000_000);
             if (!faults.isEmpty()) {
                 throw new IllegalStateException(faults.toString());

@@ -37,6 +37,16 @@ final class IssueTest {
     }
 
     @Test
+    void aCoachThatGotAnotherIdKeepsItsEditions() throws IOException {
+        said("issue", "knot", "--note", "As bought", "--date", "2026-05-02");
+        Files.move(fleet.resolve("units/knot"), fleet.resolve("units/ruff"));
+        edit("units/ruff/unit.yaml", "id: knot\n", "id: ruff\nformerly: [knot]\n");
+
+        assertThat(said("check")).doesNotContain("edition-misplaced");
+        assertThat(said("changes", "ruff")).startsWith("ruff: edition 1 and now");
+    }
+
+    @Test
     void editionsAreNumberedAndTellWhatIsNew() throws IOException {
         assertThat(said("issue", "knot", "--note", "As bought", "--date", "2026-05-02"))
                 .isEqualTo("Issued: edition 1 of knot, 2026-05-02.\nexit 0\n");

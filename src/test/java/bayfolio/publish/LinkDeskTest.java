@@ -10,6 +10,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import ezvcard.Ezvcard;
+import ezvcard.property.Telephone;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -83,6 +85,15 @@ class LinkDeskTest {
             assertThat(folder.resolve("web/" + coach + "/links.csv")).doesNotExist();
         }
         assertThat(folder.resolve("web/links.schema.json")).doesNotExist();
+        // To be read out, or pasted into a message to a helper.
+        assertThat(Files.readString(folder.resolve("web/whimbrel/phone-card.txt")))
+                .contains("Coach number: HB 07\n", "Height: 12 ft 7 in (3.84 m)\n", "Highest allowed weight: 24,000 lb")
+                .contains("Fuel: gasoline\n", "Plug of the power cord: 50 A plug");
+        assertThat(Ezvcard.parse(folder.resolve("web/desk.vcf").toFile())
+                        .first()
+                        .getTelephoneNumbers())
+                .extracting(Telephone::getText)
+                .containsExactly("+1 555-0110", "+1 555-0120", "+1 555-0130");
     }
 
     private static Document html(Path file) throws IOException {

@@ -38,7 +38,7 @@ public final class SmallFleet {
      *
      * @return the exit code
      */
-    static int publish(Path fleet, Path out, String... words) {
+    public static int publish(Path fleet, Path out, String... words) {
         List<String> all = new ArrayList<>(
                 List.of("publish", "--fleet", fleet.toString(), "--out", out.toString(), "--only", "web"));
         all.addAll(List.of(words));
