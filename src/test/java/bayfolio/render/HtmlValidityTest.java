@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import bayfolio.DemoFleet;
+import bayfolio.publish.BusyDay;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -50,9 +51,11 @@ class HtmlValidityTest {
     @Test
     void whatStaffSeeOfTheFleetIsValid() throws Exception {
         Map<String, byte[]> files = DemoFleet.files(DemoFleet.web().resolveSibling("staff"));
-        for (String page : List.of("index.html", "fleet.html")) {
+        for (String page : List.of("index.html", "fleet.html", "due.html")) {
             check(page, Objects.requireNonNull(files.get(page), page));
         }
+        Map<String, byte[]> busy = DemoFleet.files(BusyDay.published().out().resolve("staff"));
+        check("index.html", Objects.requireNonNull(busy.get("index.html")));
 
         assertThat(messages.told).isEmpty();
     }
