@@ -420,6 +420,7 @@ public final class WebSite implements Output {
     /** What staff see on the first page besides the coaches. */
     private View forStaff(View view, Today day, List<Overview> overviews, Catalog screen) {
         return view.with("own", Assets.of(theme.staffAssets()).folder())
+                .with("spoken", ScriptWords.file(catalogs, screen.language()))
                 .with("today", TodayView.of(day))
                 .with(
                         "overviews",
