@@ -16,6 +16,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -124,6 +125,7 @@ public record DemoFleet(Path root, Check check) {
                         List.of(),
                         Set.of(Publisher.WEB),
                         Printing.USUAL,
+                        Optional.empty(),
                         true,
                         false,
                         coach -> {}));

@@ -1,7 +1,6 @@
 package bayfolio.cli;
 
 import bayfolio.bookings.Booking;
-import bayfolio.bookings.Bookings;
 import bayfolio.bookings.Column;
 import bayfolio.check.Check;
 import bayfolio.edition.AsPrinted;
@@ -27,11 +26,9 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -150,6 +147,7 @@ final class ChangesCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "`--work-list` is of what the files say now; leave `--to` out.");
         }
+        bookings.ifPresent(file -> new BookingsFile(file, spec.commandLine()).refuseMissing());
     }
 
     private boolean isAsked(Unit unit) {
@@ -220,33 +218,15 @@ final class ChangesCommand implements Callable<Integer> {
 
     /** Those of the coaches that are asked for, from the day of the fleet on. */
     private List<Booking> booked(Check check, List<Finding> findings) throws IOException {
-        List<Booking> booked = new ArrayList<>();
         if (bookings.isEmpty()) {
-            return booked;
+            return List.of();
         }
-        LocalDate day = check.fleet()
-                .asOf()
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), "No file of the fleet speaks of a day; give one with --as-of."));
-        try {
-            Bookings.read(
-                    bookings.get(),
-                    check.fleet().units().stream().map(Unit::id).toList(),
-                    Set.of(Column.EDITION_SENT),
-                    booking -> {
-                        if ((all || fleet.units.contains(booking.coach()))
-                                && !booking.pickup().toLocalDate().isBefore(day)) {
-                            booked.add(booking);
-                        }
-                    },
-                    findings::add);
-        } catch (NoSuchFileException e) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "There is no file `" + Hidden.visible(bookings.get().toString()) + "`.");
-        }
-        booked.sort(Comparator.comparing(Booking::pickup).thenComparing(Booking::id));
-        return booked;
+        BookingsFile file = new BookingsFile(bookings.get(), spec.commandLine());
+        LocalDate day = file.day(check.fleet());
+        return file.read(check.fleet(), Set.of(Column.EDITION_SENT), findings::add).bookings().stream()
+                .filter(booking -> all || fleet.units.contains(booking.coach()))
+                .filter(booking -> !booking.pickup().toLocalDate().isBefore(day))
+                .toList();
     }
 
     private List<ToTell> older(
@@ -260,9 +240,7 @@ final class ChangesCommand implements Callable<Integer> {
             }
             int sent = booking.edition().getAsInt();
             if (!editions.numbers().contains(sent)) {
-                findings.add(
-                        Bookings.unreadable(booking.at(), "there is no edition " + sent + " of `" + unit.id() + "`")
-                                .mend("Its last one is " + editions.last() + "; write the one that was sent."));
+                findings.add(BookingsFile.noSuchEdition(booking, editions));
             } else if (to.equals(NOW) || sent < Integer.parseInt(to)) {
                 compared.computeIfAbsent(
                                 sent,

@@ -1,6 +1,10 @@
 package bayfolio.cli;
 
+import bayfolio.bookings.Booked;
+import bayfolio.bookings.Booking;
 import bayfolio.check.Check;
+import bayfolio.edition.Editions;
+import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
 import bayfolio.finding.TextReport;
 import bayfolio.publish.FleetState;
@@ -10,11 +14,15 @@ import bayfolio.render.Printing;
 import bayfolio.render.print.Stock;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.Hidden;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -38,10 +46,14 @@ import picocli.CommandLine.Spec;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:published",
-            "1:errors were found, and those coaches or all were left as they were",
+            "1:errors were found, and those coaches or all were left as they were, or bookings could not be read",
             "2:the words of the call are wrong"
         },
-        footer = {"", "Example: bayfolio publish whimbrel --out /srv/handbooks"})
+        footer = {
+            "",
+            "Example: bayfolio publish whimbrel --out /srv/handbooks",
+            "Example: bayfolio publish --bookings bookings.csv --as-of 2026-04-18"
+        })
 final class PublishCommand implements Callable<Integer> {
     private static final Pattern SHARD = Pattern.compile("([1-9][0-9]{0,3})/([1-9][0-9]{0,3})");
 
@@ -61,6 +73,15 @@ final class PublishCommand implements Callable<Integer> {
             split = ",",
             description = "What to make, with commas between: book, cards, labels, sheets, web; all where left out.")
     private List<String> only = List.of();
+
+    @Option(
+            names = "--bookings",
+            paramLabel = "FILE",
+            description =
+                    "Bookings as CSV: the staff's first page tells which coaches go out and come in on the day (--as-of), and"
+                            + " who to come holds an older edition (column `edition sent`), by the numbers of bookings. Nothing"
+                            + " of it is kept or stands anywhere else.")
+    private Optional<Path> bookings = Optional.empty();
 
     @Option(
             names = "--label-stock",
@@ -132,7 +153,7 @@ final class PublishCommand implements Callable<Integer> {
                 .toList();
     }
 
-    private Publisher.Wanted wanted(List<String> sound) {
+    private Publisher.Wanted wanted(List<String> sound, Optional<Booked> booked) {
         List<String> coaches = sharded(sound);
         List<String> elsewhere =
                 sound.stream().filter(coach -> !coaches.contains(coach)).toList();
@@ -152,14 +173,17 @@ final class PublishCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "`--label-start " + start + "`: the first label of a sheet is 1.");
         }
+        Set<String> ways = only.isEmpty() ? Publisher.ways() : Set.copyOf(only);
+        bookings.ifPresent(file -> {
+            if (!ways.contains(Publisher.WEB)) {
+                throw new ParameterException(
+                        spec.commandLine(),
+                        "`--bookings` is for the staff's first page, and `--only` leaves out `" + Publisher.WEB + "`.");
+            }
+            new BookingsFile(file, spec.commandLine()).refuseMissing();
+        });
         return new Publisher.Wanted(
-                coaches,
-                elsewhere,
-                only.isEmpty() ? Publisher.ways() : Set.copyOf(only),
-                new Printing(fleet.given(), stock, start),
-                fresh,
-                true,
-                coach -> {
+                coaches, elsewhere, ways, new Printing(fleet.given(), stock, start), booked, fresh, true, coach -> {
                     // To somebody who waits, and to no log.
                     if (System.console() != null) {
                         spec.commandLine().getErr().println("Making " + coach + " ...");
@@ -171,7 +195,7 @@ final class PublishCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         // What is wrong with the call is told before anything is read.
-        wanted(List.of());
+        wanted(List.of(), Optional.empty());
         FleetState state = FleetState.of(fleet.root);
         Theme theme = fleet.theme();
         Path folder = out.orElse(fleet.root.resolve("site-out"));
@@ -181,6 +205,10 @@ final class PublishCommand implements Callable<Integer> {
         Findings findings = fleet.withEditions(check);
         PrintWriter err = spec.commandLine().getErr();
         err.print(fleet.report(findings));
+        List<Finding> misbooked = new ArrayList<>();
+        Optional<Booked> booked =
+                bookings.isPresent() ? Optional.of(booked(check, bookings.get(), misbooked)) : Optional.empty();
+        err.print(fleet.report(Findings.of(misbooked)));
         List<String> asked = fleet.units.isEmpty() ? check.fleet().coaches() : fleet.units;
         List<String> leftOut = asked.stream()
                 .filter(coach -> !findings.stopping(coach, fleet.strict).isEmpty())
@@ -191,7 +219,7 @@ final class PublishCommand implements Callable<Integer> {
             err.println("Nothing was published.");
             return 1;
         }
-        Publisher.Published published = Publisher.publish(check, state, theme, wanted(sound), folder);
+        Publisher.Published published = Publisher.publish(check, state, theme, wanted(sound, booked), folder);
         if (changedFiles.isPresent()) {
             Files.write(changedFiles.get(), published.changed());
         }
@@ -218,6 +246,27 @@ final class PublishCommand implements Callable<Integer> {
                     + ". Pages of theirs that were published before stay as they were."));
             return 1;
         }
-        return 0;
+        return misbooked.isEmpty() ? 0 : 1;
+    }
+
+    /** A booking for which an edition was sent that was never issued goes out all the same. */
+    private Booked booked(Check check, Path path, List<Finding> findings) throws IOException {
+        BookingsFile file = new BookingsFile(path, spec.commandLine());
+        file.day(check.fleet());
+        Booked booked = file.read(check.fleet(), Set.of(), findings::add);
+        Map<String, Optional<Editions>> editions = new HashMap<>();
+        for (Booking booking : booked.bookings()) {
+            if (booking.edition().isPresent()) {
+                editions.computeIfAbsent(
+                                booking.coach(),
+                                coach -> check.fleet()
+                                        .find(coach)
+                                        .map(unit -> Editions.of(fleet.folder(), unit, finding -> {})))
+                        .filter(issued ->
+                                !issued.numbers().contains(booking.edition().getAsInt()))
+                        .ifPresent(issued -> findings.add(BookingsFile.noSuchEdition(booking, issued)));
+            }
+        }
+        return booked;
     }
 }

@@ -30,7 +30,7 @@ public final class FleetDue {
     private static final int WEEK = 7;
 
     /** How urgent it is, the most urgent first; a word on the page, and no color. */
-    private enum When {
+    enum When {
         OVERDUE,
         THIS_WEEK,
         /** A recall that is not ticked off. */
@@ -43,7 +43,12 @@ public final class FleetDue {
     }
 
     /** @param day empty where it goes by no day */
-    private record Due(Unit unit, When when, Optional<LocalDate> day, String what, String due, String by) {}
+    record Due(Unit unit, When when, Optional<LocalDate> day, String what, String due, String by) {}
+
+    private static final Comparator<Due> MOST_URGENT_FIRST = Comparator.comparing(Due::when)
+            .thenComparing(due -> due.day.orElse(LocalDate.MAX))
+            .thenComparing(due -> due.unit.name())
+            .thenComparing(Due::what);
 
     private final Fleet fleet;
     private final Catalog words;
@@ -67,13 +72,20 @@ public final class FleetDue {
                 FleetOverview.leftOut(fleet, units));
     }
 
+    /** Work that is overdue or due within a week, the most urgent first; recalls are none. */
+    static List<Due> pressing(Fleet fleet, Catalog words, List<Unit> units) {
+        FleetDue all = new FleetDue(fleet, words);
+        return units.stream()
+                .flatMap(all::works)
+                .filter(due -> due.when == When.OVERDUE || due.when == When.THIS_WEEK)
+                .sorted(MOST_URGENT_FIRST)
+                .toList();
+    }
+
     private Table table(List<Unit> units) {
         List<Row> rows = units.stream()
-                .flatMap(this::all)
-                .sorted(Comparator.comparing(Due::when)
-                        .thenComparing(due -> due.day.orElse(LocalDate.MAX))
-                        .thenComparing(due -> due.unit.name())
-                        .thenComparing(Due::what))
+                .flatMap(unit -> Stream.concat(works(unit), recalls(unit)))
+                .sorted(MOST_URGENT_FIRST)
                 .map(this::row)
                 .toList();
         return new Table(
@@ -90,18 +102,22 @@ public final class FleetDue {
                 rows);
     }
 
+    static String said(When when, Catalog words) {
+        return words.say("due." + Type.word(when));
+    }
+
     private Row row(Due due) {
         return new Row(
                 due.unit.id(),
                 List.of(
                         Cell.of(due.unit.name()),
-                        Cell.of(words.say("due." + Type.word(due.when)), due.when.ordinal()),
+                        Cell.of(said(due.when, words), due.when.ordinal()),
                         Cell.of(due.what),
                         due.day.map(day -> Cell.of(due.due, day.toEpochDay())).orElseGet(() -> Cell.of(due.due)),
                         due.by.isEmpty() ? Cell.EMPTY : Cell.of(due.by)));
     }
 
-    private Stream<Due> all(Unit unit) {
+    private Stream<Due> works(Unit unit) {
         Wording wording = new Wording(new Coach(fleet, unit), words);
         return Stream.of(
                         unit.facts().all(Unit.SERVICES).stream().map(service -> service(unit, service, wording)),
@@ -112,8 +128,7 @@ public final class FleetDue {
                                         words.say("due.alarm", "alarm", alarm.name()),
                                         alarm.facts().find(Gauge.REPLACE_BY),
                                         words.say("due.no-replace-by"))),
-                        tires(unit).stream(),
-                        recalls(unit))
+                        tires(unit).stream())
                 .flatMap(each -> each);
     }
 

@@ -1,5 +1,6 @@
 package bayfolio.compose;
 
+import bayfolio.catalog.Catalog;
 import bayfolio.document.Audience;
 import bayfolio.document.Content;
 import bayfolio.document.From;
@@ -11,7 +12,6 @@ import bayfolio.document.Stamp;
 import bayfolio.model.Notice;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
-import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -224,7 +224,7 @@ final class Notices {
                                     notice.facts().located(Notice.TEXT).orElseThrow())),
                     view.word(notice.forStaff() ? "notice.for-staff" : "notice"),
                     notice.facts().get(Notice.TEXT),
-                    days(notice),
+                    days(notice, view.words()),
                     linked ? links(meant) : List.of());
         }
 
@@ -267,16 +267,12 @@ final class Notices {
                 target instanceof Target.OfPart part ? new Target.OfProcedure(part.procedure()) : target);
     }
 
-    private String days(Notice notice) {
-        String since = view.wording().day(notice.facts().get(Notice.SINCE));
-        Optional<LocalDate> until = notice.facts().find(Notice.UNTIL);
-        return until.map(day -> view.words()
-                        .say(
-                                "notice.until",
-                                "since",
-                                since,
-                                "until",
-                                view.wording().day(day)))
-                .orElseGet(() -> view.words().say("notice.since", "since", since));
+    /** Since when and until when it stands. */
+    static String days(Notice notice, Catalog words) {
+        String since = words.day(notice.facts().get(Notice.SINCE));
+        return notice.facts()
+                .find(Notice.UNTIL)
+                .map(day -> words.say("notice.until", "since", since, "until", words.day(day)))
+                .orElseGet(() -> words.say("notice.since", "since", since));
     }
 }

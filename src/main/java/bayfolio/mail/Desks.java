@@ -19,10 +19,7 @@ public record Desks(Check check, Folder folder, boolean strict, Consumer<Finding
         if (!check.findings().stopping(coach, strict).isEmpty()) {
             return Optional.empty();
         }
-        return check.units().stream()
-                .filter(unit -> unit.id().equals(coach))
-                .findFirst()
-                .map(this::desk);
+        return check.fleet().find(coach).map(this::desk);
     }
 
     private Desk desk(Unit unit) {

@@ -129,6 +129,11 @@ public final class Fleet {
         return new Fleet(facts, units, shared, unread, asOf, marks, differences, given);
     }
 
+    /** A coach by its id; empty where there is none, or it could not be read. */
+    public Optional<Unit> find(String id) {
+        return units.stream().filter(unit -> unit.id().equals(id)).findFirst();
+    }
+
     /** As a coach sees it, which knows of the others only what they have in common. */
     public Fleet alone(Unit unit) {
         return new Fleet(this, unit);

@@ -1,5 +1,6 @@
 package bayfolio.publish;
 
+import bayfolio.bookings.Booked;
 import bayfolio.check.Check;
 import bayfolio.document.Audience;
 import bayfolio.edition.AsPrinted;
@@ -20,6 +21,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -59,6 +61,7 @@ public final class Publisher {
      *     were published before stay as they are
      * @param elsewhere ids of coaches that are published by somebody else, to be laid beside these: they are listed with them
      * @param ways some of {@link #ways}; of these coaches nothing else is there afterwards
+     * @param booked what is booked, if somebody has said so: it stands on the staff's first page and nowhere else
      * @param fresh whether those are made anew, too, of which nothing is otherwise than when they were published last
      * @param ledger whether addresses are held against the ledger of the fleet, and new ones written into it; otherwise
      *     nothing was ever published
@@ -69,12 +72,13 @@ public final class Publisher {
             List<String> elsewhere,
             Set<String> ways,
             Printing printing,
+            Optional<Booked> booked,
             boolean fresh,
             boolean ledger,
             Consumer<String> begun) {
         /** By somebody who does not look on, and gives nothing to anybody. */
         public Wanted(List<String> units, Set<String> ways, Printing printing) {
-            this(units, List.of(), ways, printing, false, false, coach -> {});
+            this(units, List.of(), ways, printing, Optional.empty(), false, false, coach -> {});
         }
 
         public Wanted {

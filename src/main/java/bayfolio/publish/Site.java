@@ -5,13 +5,18 @@ import bayfolio.check.Check;
 import bayfolio.compose.Composer;
 import bayfolio.compose.FleetDue;
 import bayfolio.compose.FleetOverview;
+import bayfolio.compose.FleetToday;
 import bayfolio.document.Audience;
+import bayfolio.document.NodeId;
 import bayfolio.document.Overview;
+import bayfolio.document.Today;
 import bayfolio.edition.AsPrinted;
+import bayfolio.edition.Editions;
 import bayfolio.finding.FindingLine;
 import bayfolio.model.Coach;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Unit;
+import bayfolio.read.Folder;
 import bayfolio.render.Means;
 import bayfolio.render.Output;
 import bayfolio.render.web.WebSite;
@@ -29,7 +34,6 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -189,8 +193,9 @@ final class Site {
         Map<String, byte[]> shared = new TreeMap<>();
         entries.forEach((reader, those) -> {
             List<Output.Entry> coaches = List.copyOf(those.values());
-            Output.Whole whole =
-                    reader == Audience.STAFF ? whole(reader, coaches, overviews()) : whole(reader, coaches, List.of());
+            Output.Whole whole = reader == Audience.STAFF
+                    ? whole(reader, coaches, Optional.of(today()), overviews())
+                    : whole(reader, coaches, Optional.empty(), List.of());
             Map<String, byte[]> files = new TreeMap<>();
             outputs.forEach(each -> files.putAll(each.shared(whole)));
             Phrases secret = reader == Audience.STAFF ? Phrases.NONE : staffTexts;
@@ -208,10 +213,12 @@ final class Site {
                         : next.read(OutputFolder.root(reader) + path))));
     }
 
-    private Output.Whole whole(Audience reader, List<Output.Entry> coaches, List<Overview> overviews) {
+    private Output.Whole whole(
+            Audience reader, List<Output.Entry> coaches, Optional<Today> today, List<Overview> overviews) {
         Set<String> there = coaches.stream().map(Output.Entry::unit).collect(Collectors.toSet());
         return new Output.Whole(
                 coaches,
+                today,
                 overviews,
                 given.renamed(check.fleet(), reader, there),
                 check.fleet().facts().facts().all(FleetFacts.LEFT).stream()
@@ -237,9 +244,34 @@ final class Site {
     /** Of all coaches as they are described now, those that are not made anew, too. */
     private List<Overview> overviews() {
         Catalog words = check.catalogs().of(check.fleet().languages());
-        Predicate<Unit> sound =
-                unit -> check.findings().stopping(unit.id(), false).isEmpty();
-        return List.of(FleetOverview.of(check.fleet(), words, sound), FleetDue.of(check.fleet(), words, sound));
+        return List.of(
+                FleetOverview.of(check.fleet(), words, this::isSound),
+                FleetDue.of(check.fleet(), words, this::isSound));
+    }
+
+    private boolean isSound(Unit unit) {
+        return check.findings().stopping(unit.id(), false).isEmpty();
+    }
+
+    private Today today() {
+        Folder folder = new Folder(fleet.root());
+        return FleetToday.of(
+                check.fleet(),
+                check.catalogs().of(check.fleet().languages()),
+                this::isSound,
+                wanted.booked(),
+                coach -> check.fleet()
+                        .find(coach)
+                        .map(unit -> Editions.of(folder, unit, finding -> {}).last())
+                        .orElse(0),
+                this::isThere);
+    }
+
+    /** Whether staff find a page; what somebody else publishes is laid beside this. */
+    private boolean isThere(String coach, NodeId page) {
+        return wanted.elsewhere().contains(coach)
+                || next.read(OutputFolder.root(Audience.STAFF) + coach + "/" + WebSite.file(page))
+                        .isPresent();
     }
 
     private void tell(CoachJob.Fault fault, String part, List<String> sentences) {

@@ -4,6 +4,7 @@ import bayfolio.document.Audience;
 import bayfolio.document.Handbook;
 import bayfolio.document.OldAddresses;
 import bayfolio.document.Overview;
+import bayfolio.document.Today;
 import bayfolio.edition.AsPrinted;
 import bayfolio.template.TemplateProblem;
 import java.util.Collections;
@@ -70,11 +71,17 @@ public interface Output {
      * What a reader gets of a fleet as a whole.
      *
      * @param coaches those that have a handbook there
-     * @param overviews pages of all of them, for staff alone
+     * @param today what the day needs; for staff alone, as what follows
+     * @param overviews pages of all of them
      * @param led old addresses of coaches that have another id by now, with what each leads on to: {@code knot/do/level}
      * @param left coaches that are no longer there
      */
-    record Whole(List<Entry> coaches, List<Overview> overviews, SortedMap<String, String> led, List<Gone> left) {
+    record Whole(
+            List<Entry> coaches,
+            Optional<Today> today,
+            List<Overview> overviews,
+            SortedMap<String, String> led,
+            List<Gone> left) {
         public Whole {
             coaches = List.copyOf(coaches);
             overviews = List.copyOf(overviews);
@@ -83,11 +90,11 @@ public interface Output {
         }
 
         public boolean isForStaff() {
-            return !overviews.isEmpty();
+            return today.isPresent();
         }
 
         public static Whole forRenters(List<Entry> coaches) {
-            return new Whole(coaches, List.of(), Collections.emptySortedMap(), List.of());
+            return new Whole(coaches, Optional.empty(), List.of(), Collections.emptySortedMap(), List.of());
         }
     }
 

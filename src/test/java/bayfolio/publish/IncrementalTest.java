@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -103,6 +104,37 @@ class IncrementalTest {
 
         assertThat(publish(fleet, out, false)).containsExactly("knot");
         assertThat(BothRoots.of(out)).isEqualTo(site);
+    }
+
+    /** Nothing else is made anew for them, and the same gives the same bytes. */
+    @Test
+    void otherBookingsAndAnotherDayAreNoticed() throws Exception {
+        BusyDay day = BusyDay.write(folder);
+        Path out = folder.resolve("out");
+        Path page = out.resolve("staff/index.html");
+        Path list = folder.resolve("changed.txt");
+        String file = day.bookings().toString();
+        day.publish("--bookings", file);
+        Map<String, FileTime> before = times(out);
+        day.publish("--bookings", file);
+        assertThat(times(out)).isEqualTo(before);
+
+        Files.writeString(day.bookings(), Files.readString(day.bookings()).replace("04 16:00", "04 17:00"));
+        day.publish("--bookings", file, "--changed-files", list.toString());
+        assertThat(Files.readString(page)).contains("17:00, Knot").doesNotContain("16:00, Knot, booking B-2");
+        assertThat(Files.readAllLines(list)).containsExactly("staff/index.html");
+
+        day.publish("--changed-files", list.toString());
+        assertThat(Files.readString(page))
+                .contains("No file of bookings was given")
+                .doesNotContain("17:00, Knot");
+        assertThat(Files.readAllLines(list)).containsExactly("staff/index.html");
+
+        day.publishOn("2026-05-11", "--bookings", file);
+        assertThat(Files.readString(page)).contains("What May 11, 2026 needs", "10:00, Knot, booking B-2");
+        Map<String, String> kept = BothRoots.of(out);
+        day.publishOn("2026-05-11", "--bookings", file, "--fresh");
+        assertThat(BothRoots.of(out)).isEqualTo(kept);
     }
 
     /** A time that was set back, with the same length: its bytes are looked at. */
@@ -285,7 +317,15 @@ class IncrementalTest {
                 check(fleet),
                 state,
                 theme,
-                new Publisher.Wanted(COACHES, List.of(), Set.of(Publisher.WEB), Printing.USUAL, fresh, true, made::add),
+                new Publisher.Wanted(
+                        COACHES,
+                        List.of(),
+                        Set.of(Publisher.WEB),
+                        Printing.USUAL,
+                        Optional.empty(),
+                        fresh,
+                        true,
+                        made::add),
                 out);
         return made.stream().sorted().toList();
     }

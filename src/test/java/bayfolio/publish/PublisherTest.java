@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bayfolio.DemoFleet;
 import bayfolio.Folders;
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -16,14 +15,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.IntStream;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.cos.COSArray;
-import org.apache.pdfbox.cos.COSBase;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSObjectKey;
-import org.apache.pdfbox.cos.COSString;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -556,7 +547,7 @@ class PublisherTest {
                 DemoFleet.files(out.resolve("web")).entrySet()) {
             if (file.getKey().endsWith(".pdf")) {
                 files++;
-                assertThat(all(file.getValue()))
+                assertThat(PdfWords.of(file.getValue()))
                         .as(file.getKey())
                         .contains("Plover")
                         .doesNotContain("quokka")
@@ -565,30 +556,8 @@ class PublisherTest {
             }
         }
         assertThat(files).isEqualTo(6);
-        assertThat(all(Objects.requireNonNull(
+        assertThat(PdfWords.of(Objects.requireNonNull(
                         DemoFleet.files(out.resolve("staff")).get("plover/print/damage.pdf"))))
                 .contains("xylophone");
-    }
-
-    /** The text of a PDF, what it says of itself, and every other string in it. */
-    private static String all(byte[] pdf) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            StringBuilder all = new StringBuilder(new PDFTextStripper().getText(document));
-            all.append(new String(document.getDocumentCatalog().getMetadata().toByteArray(), StandardCharsets.UTF_8));
-            for (COSObjectKey key : document.getDocument().getXrefTable().keySet()) {
-                strings(document.getDocument().getObjectFromPool(key).getObject(), all);
-            }
-            return all.toString();
-        }
-    }
-
-    private static void strings(COSBase value, StringBuilder all) {
-        if (value instanceof COSString text) {
-            all.append('\n').append(text.getString());
-        } else if (value instanceof COSArray array) {
-            array.forEach(each -> strings(each, all));
-        } else if (value instanceof COSDictionary dictionary) {
-            dictionary.getValues().forEach(each -> strings(each, all));
-        }
     }
 }

@@ -3,9 +3,11 @@ package bayfolio.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,12 +23,20 @@ class ShardsTest {
     @Test
     void fourShardsLaidOverEachOtherAreTheWholeSite() throws Exception {
         Path fleet = SmallFleet.write(folder.resolve("fleet"), COACHES);
-        assertThat(SmallFleet.publish(fleet, folder.resolve("whole"))).isZero();
+        Path bookings = folder.resolve("bookings.csv");
+        Files.writeString(
+                bookings,
+                "booking,coach,pickup,return\n"
+                        + "B-1,avocet,2026-05-04 16:00,2026-05-11 10:00\nB-2,ruff,2026-05-01 16:00,2026-05-04 10:00\n");
+        String[] day = {"--as-of", "2026-05-04", "--bookings", bookings.toString()};
+        assertThat(SmallFleet.publish(fleet, folder.resolve("whole"), day)).isZero();
 
         Path merged = folder.resolve("merged");
         for (int shard = 1; shard <= 4; shard++) {
             Path out = folder.resolve("shard-" + shard);
-            assertThat(SmallFleet.publish(fleet, out, "--shard", shard + "/4")).isZero();
+            String[] words = Stream.concat(Stream.of(day), Stream.of("--shard", shard + "/4"))
+                    .toArray(String[]::new);
+            assertThat(SmallFleet.publish(fleet, out, words)).isZero();
             for (String root : OutputFolder.ROOTS) {
                 Map<String, byte[]> files = DemoFleet.files(out.resolve(root).toRealPath());
                 assertThat(files.keySet().stream().filter(path -> path.matches("[a-z]+/index.html")))

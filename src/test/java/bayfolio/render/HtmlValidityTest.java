@@ -5,6 +5,7 @@ import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import bayfolio.DemoFleet;
 import bayfolio.HtmlFaults;
+import bayfolio.publish.BusyDay;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -34,9 +35,11 @@ class HtmlValidityTest {
     @Test
     void whatStaffSeeOfTheFleetIsValid() throws Exception {
         Map<String, byte[]> files = DemoFleet.files(DemoFleet.web().resolveSibling("staff"));
-        for (String page : List.of("index.html", "fleet.html")) {
+        for (String page : List.of("index.html", "fleet.html", "due.html")) {
             faults.check(page, Objects.requireNonNull(files.get(page), page));
         }
+        Map<String, byte[]> busy = DemoFleet.files(BusyDay.published().out().resolve("staff"));
+        faults.check("index.html", Objects.requireNonNull(busy.get("index.html")));
 
         assertThat(faults.told()).isEmpty();
     }

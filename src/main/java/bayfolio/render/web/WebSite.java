@@ -13,6 +13,7 @@ import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.Section;
 import bayfolio.document.Sketch;
+import bayfolio.document.Today;
 import bayfolio.model.Photo;
 import bayfolio.render.Means;
 import bayfolio.render.Media;
@@ -83,6 +84,7 @@ public final class WebSite implements Output {
     private final Map<String, String> symbols;
     private final Template page;
     private final Template fleet;
+    private final Template today;
     private final Template drawing;
     private final Template led;
     private final Template overview;
@@ -101,6 +103,7 @@ public final class WebSite implements Output {
         this.symbols = theme.symbols();
         this.page = template("page");
         this.fleet = template("fleet");
+        this.today = template("today");
         this.drawing = template("drawing");
         this.led = template("led");
         this.overview = template("overview");
@@ -369,7 +372,7 @@ public final class WebSite implements Output {
     }
 
     /** Where a page is in the folder of its coach; browsers ask for `index.html` where none is named. */
-    static String file(NodeId page) {
+    public static String file(NodeId page) {
         return (page.equals(PageKind.HOME.node()) ? "index" : page.page()) + ".html";
     }
 
@@ -393,11 +396,6 @@ public final class WebSite implements Output {
                 .with("language", screen.language())
                 .with("title", means.fleet().name())
                 .with(
-                        "overviews",
-                        all.overviews().stream()
-                                .map(it -> new View().with("href", file(it)).with("words", it.title()))
-                                .toList())
-                .with(
                         "coaches",
                         all.coaches().stream()
                                 .map(coach -> new View()
@@ -410,7 +408,13 @@ public final class WebSite implements Output {
                                         .with("picture", coach.picture())
                                         .with("shows", coach.shows()))
                                 .toList());
-        files.put(INDEX, bytes(fleet.fill(view.names(), complaints::add).text()));
+        files.put(
+                INDEX,
+                bytes(all.today()
+                        .map(day -> today.fill(
+                                forStaff(view, day, all.overviews(), screen).names(), complaints::add))
+                        .orElseGet(() -> fleet.fill(view.names(), complaints::add))
+                        .text()));
         all.overviews().forEach(it -> files.putAll(overview(it, all.coaches())));
         files.put(DeskCard.FILE, bytes(DeskCard.of(means.fleet())));
         if (all.isForStaff()) {
@@ -429,6 +433,18 @@ public final class WebSite implements Output {
                         all.coaches().stream().map(Entry::unit).toList()));
         files.putAll(old);
         return files;
+    }
+
+    /** What staff see on the first page besides the coaches. */
+    private View forStaff(View view, Today day, List<Overview> overviews, Catalog screen) {
+        return view.with("own", Assets.of(theme.staffAssets()).folder())
+                .with("spoken", ScriptWords.file(catalogs, screen.language()))
+                .with("today", TodayView.of(day))
+                .with(
+                        "overviews",
+                        overviews.stream()
+                                .map(it -> new View().with("href", file(it)).with("words", it.title()))
+                                .toList());
     }
 
     /** At addresses of coaches that have another id by now, or have left. */
