@@ -11,6 +11,7 @@ import bayfolio.document.OldAddresses;
 import bayfolio.document.Overview;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
+import bayfolio.document.Revision;
 import bayfolio.document.Section;
 import bayfolio.document.Sketch;
 import bayfolio.model.Photo;
@@ -333,6 +334,16 @@ public final class WebSite implements Output {
                 .map(page -> page(handbook, media, page, List.of(), OldAddresses.NONE, new TreeMap<>()));
     }
 
+    /** At the foot of each page. */
+    public static String edition(Revision revision, Catalog screen) {
+        return screen.say(
+                revision.asIssued() ? "edition" : "edition.after",
+                "edition",
+                revision.edition(),
+                "day",
+                screen.day(revision.day()));
+    }
+
     /** A coach in the list of the fleet, as its handbook has it. */
     public static Entry entry(Handbook handbook) {
         return entry(handbook.unit(), handbook.cover());
@@ -349,12 +360,12 @@ public final class WebSite implements Output {
     }
 
     /** Where the largest size of a photo is, in the folder of its coach. */
-    static String photo(String id) {
+    public static String photo(String id) {
         return PHOTOS + id + ".jpg";
     }
 
     /** Where a page is in the folder of its coach; browsers ask for `index.html` where none is named. */
-    static String file(NodeId page) {
+    public static String file(NodeId page) {
         return (page.equals(PageKind.HOME.node()) ? "index" : page.page()) + ".html";
     }
 
