@@ -9,6 +9,7 @@ import bayfolio.fact.Described;
 import bayfolio.fact.Key;
 import bayfolio.fact.Shape;
 import bayfolio.fact.Type;
+import bayfolio.measure.Quantity;
 import bayfolio.model.Thing;
 import bayfolio.prose.Inline;
 import bayfolio.source.Located;
@@ -99,7 +100,9 @@ final class FactRows {
             return sentence(record);
         }
         return Stream.of(new Line(
-                Audience.EVERYBODY, List.of(new Inline.Text(view.wording().of(type, fact)))));
+                Audience.EVERYBODY,
+                List.of(new Inline.Text(view.wording().of(type, fact))),
+                value instanceof Quantity measured ? Optional.of(measured) : Optional.empty()));
     }
 
     /** A record within a record: its facts one after the other; in two wordings where some of them are for staff. */

@@ -3,6 +3,7 @@ package bayfolio.document;
 import bayfolio.drawing.Drawing;
 import bayfolio.explain.Begin;
 import bayfolio.explain.Calculator;
+import bayfolio.measure.Quantity;
 import bayfolio.prose.Block;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Signal;
@@ -140,10 +141,18 @@ public sealed interface Content extends Node {
             }
         }
 
-        /** One value of a fact; of a list of them one has no name of its own. */
-        public record Line(Audience audience, List<Inline> words) {
+        /**
+         * One value of a fact; of a list of them one has no name of its own.
+         *
+         * @param measured what the words tell, where that is a figure with a unit
+         */
+        public record Line(Audience audience, List<Inline> words, Optional<Quantity> measured) {
             public Line {
                 words = List.copyOf(words);
+            }
+
+            public Line(Audience audience, List<Inline> words) {
+                this(audience, words, Optional.empty());
             }
         }
 

@@ -3,6 +3,7 @@ package bayfolio.document;
 import bayfolio.drawing.Drawing;
 import bayfolio.explain.Calculator;
 import bayfolio.fact.Type;
+import bayfolio.measure.Quantity;
 import bayfolio.model.Photo;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
@@ -12,6 +13,7 @@ import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
 import java.util.Locale;
@@ -49,17 +51,36 @@ public final class DocumentJson {
         return of(handbook, true);
     }
 
+    /** The same of one page alone. */
+    public static String asRead(Page page) {
+        return written(true, json -> json.record(page, around(page.stamp().language())));
+    }
+
     private static String of(Handbook handbook, boolean asRead) {
+        return written(asRead, json -> json.write(handbook));
+    }
+
+    /** Something that is written, of whatever is to be. */
+    private interface Writing {
+        void to(DocumentJson json) throws IOException;
+    }
+
+    private static String written(boolean asRead, Writing writing) {
         StringWriter text = new StringWriter();
         JsonWriter json = new JsonWriter(text);
         json.setFormattingStyle(FormattingStyle.PRETTY.withIndent(""));
         json.setHtmlSafe(false);
         try {
-            new DocumentJson(json, asRead).write(handbook);
+            writing.to(new DocumentJson(json, asRead));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return text + "\n";
+    }
+
+    /** What is not told of a part, since it goes without saying. */
+    private static Stamp around(String language) {
+        return new Stamp(PageKind.HOME.node(), Audience.EVERYBODY, From.PROGRAM, language);
     }
 
     private void write(Handbook handbook) throws IOException {
@@ -74,7 +95,7 @@ public final class DocumentJson {
         if (handbook.reader().isPresent()) {
             json.name("reader").value(Type.word(handbook.reader().get()));
         }
-        Stamp around = new Stamp(PageKind.HOME.node(), Audience.EVERYBODY, From.PROGRAM, handbook.language());
+        Stamp around = around(handbook.language());
         json.name("parts").beginArray();
         for (Handbook.Part part : handbook.parts()) {
             record(part, around);
@@ -191,9 +212,12 @@ public final class DocumentJson {
                 || type == Audience.class;
     }
 
-    /** Where it was written; and a drawing, which is made of facts that stand in it elsewhere. */
+    /** Where it was written; a drawing, which is made of facts that stand in it elsewhere; a figure that the words tell. */
     static boolean leftOut(RecordComponent component) {
-        return component.getType() == Place.class || component.getType() == Drawing.class;
+        return component.getType() == Place.class
+                || component.getType() == Drawing.class
+                || component.getGenericType() instanceof ParameterizedType generic
+                        && generic.getActualTypeArguments()[0] == Quantity.class;
     }
 
     /** What says nothing, and where it was written. */

@@ -8,6 +8,7 @@ import bayfolio.edition.Editions;
 import bayfolio.render.Means;
 import bayfolio.render.Output;
 import bayfolio.render.Printing;
+import bayfolio.render.data.MachineCopy;
 import bayfolio.render.print.Book;
 import bayfolio.render.print.Cards;
 import bayfolio.render.print.ChangedPages;
@@ -40,7 +41,8 @@ public final class Publisher {
             new Way("cards", Cards::new),
             new Way("labels", Labels::new),
             new Way("sheets", Sheets::new),
-            new Way(Publisher.WEB, WebSite::new));
+            new Way(Publisher.WEB, WebSite::new),
+            new Way(Publisher.WEB, MachineCopy::new));
 
     private record Way(String name, Function<Means, Output> output) {}
 

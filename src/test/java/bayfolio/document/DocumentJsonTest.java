@@ -32,7 +32,7 @@ import org.junit.jupiter.api.function.Executable;
 
 /** The normal form of handbooks. With {@code -Dgolden=write} the golden files are written anew, and the test fails once. */
 final class DocumentJsonTest {
-    private static final Path SCHEMA = Path.of("src/main/resources/bayfolio/handbook.schema.json");
+    private static final Path SCHEMA = Path.of("src/main/resources/bayfolio/document.schema.json");
     private static final Path GOLDEN = Path.of("src/test/resources/bayfolio/handbooks");
     private static final Path SMALL = Path.of("src/test/resources/golden/small-clean/fleet");
     private static final boolean WRITE = System.getProperty("golden", "").equals("write");

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
 import bayfolio.publish.SmallFleet;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -106,6 +108,34 @@ final class ShownChangesTest {
                         .select("footer .edition")
                         .text())
                 .isEqualTo("Edition 2, June 1, 2026");
+    }
+
+    @Test
+    void theMachineCopyHasTheEditionThatPagesHaveAtTheFoot() throws Exception {
+        published("web");
+        assertThat(edition().keySet()).containsExactly("state");
+
+        run("issue", "knot", "--note", "As bought.", "--date", "2026-05-02");
+        Document issued = page(published("web"), "switches.html");
+        assertThat(edition().get("state").getAsString()).isEqualTo("1");
+        assertThat(edition().get("number").getAsInt()).isEqualTo(1);
+        assertThat(edition().get("day").getAsString()).isEqualTo("2026-05-02");
+        assertThat(edition().get("as-issued").getAsBoolean()).isTrue();
+        assertThat(texts(issued, "footer .edition"))
+                .containsExactly(edition().get("words").getAsString());
+
+        edit(UNIT, "where: beside the tap", "where: below the tap");
+        Document changed = page(published("web"), "switches.html");
+        assertThat(edition().get("state").getAsString()).matches("1-[0-9a-f]{8}");
+        assertThat(edition().get("number").getAsInt()).isEqualTo(1);
+        assertThat(edition().get("as-issued").getAsBoolean()).isFalse();
+        assertThat(texts(changed, "footer .edition"))
+                .containsExactly(edition().get("words").getAsString());
+    }
+
+    private JsonObject edition() throws IOException {
+        String copy = Files.readString(fleet.resolve("site-out/web/knot/handbook.json"));
+        return JsonParser.parseString(copy).getAsJsonObject().getAsJsonObject("edition");
     }
 
     /** Where the text of an element on a page stands: steps and rows, paragraphs of an opening, by their order. */

@@ -77,8 +77,8 @@ class AtAHostTest {
         Files.writeString(unit, Files.readString(unit).replace("name: Pump switch", "name: Switch of the pump"));
         assertThat(publish("--changed-files", list.toString())).isZero();
         assertThat(Files.readAllLines(list))
-                .contains("web/knot/switches.html", "web/knot/kept.json")
-                .doesNotContain("web/index.html", "web/knot/compartments.html")
+                .contains("web/knot/switches.html", "web/knot/kept.json", "web/knot/handbook.json")
+                .doesNotContain("web/index.html", "web/knot/compartments.html", "web/handbook.schema.json")
                 .noneMatch(path -> path.contains("plover"));
 
         Files.move(fleet.resolve("units/plover"), folder.resolve("sold"));

@@ -10,6 +10,7 @@ import bayfolio.check.Check;
 import bayfolio.check.CheckedCoach;
 import bayfolio.compose.Composer;
 import bayfolio.document.Audience;
+import bayfolio.document.Handbook;
 import bayfolio.fact.Key;
 import bayfolio.finding.Findings;
 import bayfolio.model.Coach;
@@ -27,8 +28,10 @@ import bayfolio.procedure.Stage;
 import bayfolio.procedure.Who;
 import bayfolio.render.BlankMedia;
 import bayfolio.render.Means;
+import bayfolio.render.Media;
 import bayfolio.render.Output;
 import bayfolio.render.Printing;
+import bayfolio.render.data.MachineCopy;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
 import java.nio.charset.StandardCharsets;
@@ -50,12 +53,13 @@ final class DisclosuresTest {
     private static final String CODE = "4711";
 
     private final Catalogs screen;
-    private final WebSite site;
+    private final List<Output> outputs;
 
     DisclosuresTest() throws Exception {
         Theme theme = Theme.load(Path.of(""), Theme.BUILT_IN);
         screen = theme.catalogs();
-        site = new WebSite(new Means(theme, screen, Demo.fleet(), Printing.USUAL));
+        Means means = new Means(theme, screen, Demo.fleet(), Printing.USUAL);
+        outputs = List.of(new WebSite(means), new MachineCopy(means));
     }
 
     @Test
@@ -204,9 +208,10 @@ final class DisclosuresTest {
                 check.library().of(coach.unit()).stream()
                         .map(script -> ProcedureFiller.fill(script, coach, references, finding -> {}))
                         .toList());
-        return site.files(
-                Composer.compose(filled).seenBy(Audience.RENTERS),
-                BlankMedia.of(coach.unit()).seenBy(coach.unit(), Audience.RENTERS),
-                Output.Around.NOTHING);
+        Handbook theirs = Composer.compose(filled).seenBy(Audience.RENTERS);
+        Media media = BlankMedia.of(coach.unit()).seenBy(coach.unit(), Audience.RENTERS);
+        Map<String, byte[]> files = new TreeMap<>();
+        outputs.forEach(output -> files.putAll(output.files(theirs, media, Output.Around.NOTHING)));
+        return files;
     }
 }

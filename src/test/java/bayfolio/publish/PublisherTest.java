@@ -56,6 +56,7 @@ class PublisherTest {
                         "404.html",
                         "L",
                         "_headers",
+                        "handbook.schema.json",
                         "index.html",
                         "assets",
                         "avocet",

@@ -129,14 +129,7 @@ final class PageView {
     }
 
     private String edition() {
-        return handbook.revision()
-                .map(it -> screen.say(
-                        it.asIssued() ? "edition" : "edition.after",
-                        "edition",
-                        it.edition(),
-                        "day",
-                        screen.day(it.day())))
-                .orElse("");
+        return handbook.revision().map(it -> WebSite.edition(it, screen)).orElse("");
     }
 
     /** Where one reads what has changed. */

@@ -11,6 +11,7 @@ import bayfolio.document.OldAddresses;
 import bayfolio.document.Overview;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
+import bayfolio.document.Revision;
 import bayfolio.document.Section;
 import bayfolio.document.Sketch;
 import bayfolio.document.Today;
@@ -351,6 +352,16 @@ public final class WebSite implements Output {
                 .map(page -> page(handbook, media, page, List.of(), OldAddresses.NONE, new TreeMap<>()));
     }
 
+    /** At the foot of each page. */
+    public static String edition(Revision revision, Catalog screen) {
+        return screen.say(
+                revision.asIssued() ? "edition" : "edition.after",
+                "edition",
+                revision.edition(),
+                "day",
+                screen.day(revision.day()));
+    }
+
     /** A coach in the list of the fleet, as its handbook has it. */
     public static Entry entry(Handbook handbook) {
         return entry(handbook.unit(), handbook.cover());
@@ -367,7 +378,7 @@ public final class WebSite implements Output {
     }
 
     /** Where the largest size of a photo is, in the folder of its coach. */
-    static String photo(String id) {
+    public static String photo(String id) {
         return PHOTOS + id + ".jpg";
     }
 
