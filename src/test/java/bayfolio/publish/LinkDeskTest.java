@@ -89,7 +89,7 @@ class LinkDeskTest {
         assertThat(Files.readString(folder.resolve("web/whimbrel/phone-card.txt")))
                 .contains("Coach number: HB 07\n", "Height: 12 ft 7 in (3.84 m)\n", "Highest allowed weight: 24,000 lb")
                 .contains("Fuel: gasoline\n", "Plug of the power cord: 50 A plug");
-        assertThat(Ezvcard.parse(folder.resolve("web/desk.vcf").toFile())
+        assertThat(Ezvcard.parse(folder.resolve("web/desk.vcf"))
                         .first()
                         .getTelephoneNumbers())
                 .extracting(Telephone::getText)

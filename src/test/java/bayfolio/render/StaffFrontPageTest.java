@@ -27,7 +27,7 @@ class StaffFrontPageTest {
 
     @RegisterExtension
     static final OpenSite SITE =
-            new OpenSite(320, 640, () -> BusyDay.published().out());
+            new OpenSite(320, 640, () -> List.of(BusyDay.published().out()));
 
     @BeforeEach
     void open() {
