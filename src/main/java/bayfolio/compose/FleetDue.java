@@ -52,10 +52,12 @@ public final class FleetDue {
 
     private final Fleet fleet;
     private final Catalog words;
+    private final List<Unit> units;
 
-    private FleetDue(Fleet fleet, Catalog words) {
+    private FleetDue(Fleet fleet, Catalog words, List<Unit> units) {
         this.fleet = fleet;
         this.words = words;
+        this.units = units;
     }
 
     /**
@@ -68,13 +70,13 @@ public final class FleetDue {
                 "due",
                 words.say("due.title"),
                 words.language(),
-                List.of(new FleetDue(fleet, words).table(units)),
+                List.of(new FleetDue(fleet, words, units).table()),
                 FleetOverview.leftOut(fleet, units));
     }
 
     /** Work that is overdue or due within a week, the most urgent first; recalls are none. */
     static List<Due> pressing(Fleet fleet, Catalog words, List<Unit> units) {
-        FleetDue all = new FleetDue(fleet, words);
+        FleetDue all = new FleetDue(fleet, words, units);
         return units.stream()
                 .flatMap(all::works)
                 .filter(due -> due.when == When.OVERDUE || due.when == When.THIS_WEEK)
@@ -82,7 +84,7 @@ public final class FleetDue {
                 .toList();
     }
 
-    private Table table(List<Unit> units) {
+    private Table table() {
         List<Row> rows = units.stream()
                 .flatMap(unit -> Stream.concat(works(unit), recalls(unit)))
                 .sorted(MOST_URGENT_FIRST)
@@ -175,8 +177,10 @@ public final class FleetDue {
 
     /** Also one whose last day is over: what was not done by then still is not. */
     private Stream<Due> recalls(Unit unit) {
-        return fleet.recalls().stream()
-                .filter(notice -> notice.recall().orElseThrow().open().contains(unit.id()))
+        return fleet.notices(units).stream()
+                .filter(notice -> notice.recall()
+                        .filter(recall -> recall.open().contains(unit.id()))
+                        .isPresent())
                 .map(notice -> {
                     Optional<LocalDate> until = notice.facts().find(Notice.UNTIL);
                     return new Due(

@@ -12,7 +12,6 @@ import bayfolio.document.Today.Way;
 import bayfolio.model.Fleet;
 import bayfolio.model.Notice;
 import bayfolio.model.Unit;
-import bayfolio.source.Place;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -77,9 +76,22 @@ public final class FleetToday {
                         .map(day -> words.say("today.title", "day", words.day(day)))
                         .orElseGet(() -> words.say("today.undated")),
                 words.language(),
-                booked.map(it -> it.whole() ? List.<String>of() : List.of(words.say("today.not-whole")))
-                        .orElseGet(() -> List.of(words.say("today.no-bookings"))),
+                today.remarks(booked),
                 parts);
+    }
+
+    private List<String> remarks(Optional<Booked> booked) {
+        List<String> remarks = new ArrayList<>();
+        if (booked.isEmpty()) {
+            remarks.add(words.say("today.no-bookings"));
+        } else if (!booked.get().whole()) {
+            remarks.add(words.say("today.not-whole"));
+        }
+        List<String> leftOut = FleetOverview.leftOut(fleet, List.copyOf(units.values()));
+        if (!leftOut.isEmpty()) {
+            remarks.add(words.say("today.left-out", "coaches", leftOut));
+        }
+        return remarks;
     }
 
     private List<Part> booked(List<Booking> bookings, ToIntFunction<String> lastEdition) {
@@ -158,37 +170,29 @@ public final class FleetToday {
                         .toList());
     }
 
-    /** Each once with all its coaches. A recall that is not ticked off is open even when its last day is over. */
+    /** Each once with all its coaches. */
     private Part notices() {
-        Map<Place, Notice> notices = new LinkedHashMap<>();
-        Map<Place, List<String>> coaches = new LinkedHashMap<>();
-        units.values()
-                .forEach(unit -> Stream.concat(
-                                fleet.notices(unit).stream(),
-                                fleet.recalls().stream()
-                                        .filter(notice -> notice.recall()
-                                                .orElseThrow()
-                                                .open()
-                                                .contains(unit.id())))
-                        .collect(Collectors.toMap(
-                                notice -> notice.facts().at(),
-                                notice -> notice,
-                                (one, same) -> one,
-                                LinkedHashMap::new))
-                        .forEach((place, notice) -> {
-                            notices.putIfAbsent(place, notice);
-                            coaches.computeIfAbsent(place, it -> new ArrayList<>())
-                                    .add(unit.id());
-                        }));
         return part(
                 "notices",
-                notices.entrySet().stream()
-                        .map(each -> new Line(
-                                said(each.getValue()),
-                                coaches.getOrDefault(each.getKey(), List.of()).stream()
-                                        .map(this::home)
-                                        .toList()))
+                fleet.notices(List.copyOf(units.values())).stream()
+                        .flatMap(this::noticed)
                         .toList());
+    }
+
+    private Stream<Line> noticed(Notice notice) {
+        List<Way> coaches = units.values().stream()
+                .filter(unit -> holds(notice, unit))
+                .map(unit -> home(unit.id()))
+                .toList();
+        return coaches.isEmpty() ? Stream.empty() : Stream.of(new Line(said(notice), coaches));
+    }
+
+    /** A recall holds until it is ticked off, even when its last day is over. */
+    private boolean holds(Notice notice, Unit unit) {
+        return notice.recall()
+                .map(recall -> recall.open().contains(unit.id()))
+                .orElseGet(() -> fleet.notices(unit).stream()
+                        .anyMatch(it -> it.facts().at().equals(notice.facts().at())));
     }
 
     private String said(Notice notice) {

@@ -200,6 +200,11 @@ public final class Fleet {
 
     /** All there are, each once, whether or not it is in force: those of the fleet, then those that coaches share or have. */
     public List<Notice> notices() {
+        return notices(units);
+    }
+
+    /** The same of some coaches alone, since of others it may not be known. */
+    public List<Notice> notices(List<Unit> units) {
         Map<Place, Notice> notices = new LinkedHashMap<>();
         Stream.concat(
                         facts.facts().all(FleetFacts.NOTICES).stream(),

@@ -202,7 +202,11 @@ final class FleetTodayTest {
         BusyDay day = with(HEAD + "B-1,knot,2026-05-04 16:00,2026-05-11 10:00\n"
                 + "B-2,plover,2026-05-04 17:00,2026-05-11 10:00\n");
         Path knot = day.fleet().resolve("units/knot/unit.yaml");
-        Files.writeString(knot, Files.readString(knot).replace("name: Knot\n", "name: [1]\n"));
+        // Nor does a recall of its own that nobody can read stop the others.
+        Files.writeString(
+                knot,
+                Files.readString(knot).replace("name: Knot\n", "name: [1]\n")
+                        + "\nnotices:\n  - {id: hoses, text: Oh., since: 2026-05-01, recall: 5}\n");
 
         assertThat(day.publish("--bookings", day.bookings().toString()))
                 .contains("Left out: knot")
@@ -211,6 +215,9 @@ final class FleetTodayTest {
                 .containsExactly(
                         "16:00, knot, booking B-1 > ",
                         "17:00, Plover, booking B-2 > plover/ready.html, plover/condition.html");
+        assertThat(page(day).select(".remark").eachText())
+                .containsExactly("Nothing but bookings is told of coaches in which the check finds errors: knot.");
+        assertThat(lines(page(day), "notices")).hasSize(2).noneMatch(line -> line.contains("knot"));
     }
 
     @Test
