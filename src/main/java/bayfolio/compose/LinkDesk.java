@@ -141,13 +141,8 @@ final class LinkDesk {
                 when,
                 line,
                 spoken.toUpperCase(Locale.ROOT),
-                view.coach()
-                                .fleet()
-                                .facts()
-                                .facts()
-                                .get(FleetFacts.BASE_ADDRESS)
-                                .replaceFirst("/*$", "/") + view.unit().id() + "/" + file(page),
-                ShortAddress.of(view.coach(), spoken));
+                base() + view.unit().id() + "/" + file(page),
+                base() + ShortAddress.below(view.unit(), spoken));
     }
 
     private String base() {

@@ -265,7 +265,12 @@ class MailTest {
     @Test
     void whatMayNotBeHandedOverWithNobodyThereIsTold() throws IOException {
         Path unit = fleet.resolve("units/knot/unit.yaml");
-        Files.writeString(unit, Files.readString(unit) + "\nhire: {after-hours-pickup: no}\n");
+        String filler = "  - {id: fill, name: Water filler, roles: [fresh-fill-port], what: drinking water, side: left,"
+                + " from-front: 9 ft, access: free}\n";
+        Files.writeString(
+                unit,
+                Files.readString(unit).replace("\nconnections:\n", "\nconnections:\n" + filler)
+                        + "\nhire: {after-hours-pickup: no}\n");
         mail(HEAD + "B-1,knot,2026-06-06 14:00,2026-06-12 10:00,,,,,,\n", "--every", "--as-of", "2026-05-20");
 
         assertThat(said)

@@ -73,6 +73,7 @@ class LinkDeskTest {
                 assertThat(led.select("a").attr("href"))
                         .endsWith(
                                 coach + "/" + (path.endsWith("/") ? "index.html" : path.substring(coach.length() + 1)));
+                assertThat(link.get(3)).startsWith(base + "L/");
                 spoken.add(link.get(2) + " " + link.get(3));
             }
             // One page has one short address, whatever it is sent with.
@@ -89,9 +90,7 @@ class LinkDeskTest {
         assertThat(Files.readString(folder.resolve("web/whimbrel/phone-card.txt")))
                 .contains("Coach number: HB 07\n", "Height: 12 ft 7 in (3.84 m)\n", "Highest allowed weight: 24,000 lb")
                 .contains("Fuel: gasoline\n", "Plug of the power cord: 50 A plug");
-        assertThat(Ezvcard.parse(folder.resolve("web/desk.vcf"))
-                        .first()
-                        .getTelephoneNumbers())
+        assertThat(Ezvcard.parse(folder.resolve("web/desk.vcf")).first().getTelephoneNumbers())
                 .extracting(Telephone::getText)
                 .containsExactly("+1 555-0110", "+1 555-0120", "+1 555-0130");
     }

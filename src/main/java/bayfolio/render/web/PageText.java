@@ -13,8 +13,10 @@ final class PageText {
     private PageText() {}
 
     static String of(Page page) {
-        return page.title() + "\n" + lines(page.opening().stream())
+        String text = page.title() + "\n" + lines(page.opening().stream())
                 + page.sections().stream().map(PageText::of).collect(Collectors.joining());
+        // What holds a figure and its unit together on a page is a sign that not every field takes.
+        return text.replace('\u00A0', ' ').replace('\u202F', ' ');
     }
 
     private static String of(Section section) {
