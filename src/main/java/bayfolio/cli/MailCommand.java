@@ -6,6 +6,7 @@ import bayfolio.check.Check;
 import bayfolio.fact.Type;
 import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
+import bayfolio.finding.Severity;
 import bayfolio.finding.TextReport;
 import bayfolio.mail.Depot;
 import bayfolio.mail.Desks;
@@ -18,7 +19,6 @@ import bayfolio.render.mail.LetterForm;
 import bayfolio.render.theme.Theme;
 import bayfolio.source.Hidden;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -94,10 +94,8 @@ final class MailCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        if (!Files.isRegularFile(file)) {
-            throw new ParameterException(
-                    spec.commandLine(), "There is no file `" + Hidden.visible(file.toString()) + "`.");
-        }
+        BookingsFile bookings = new BookingsFile(file, spec.commandLine());
+        bookings.refuseMissing();
         MailFolder folder = new MailFolder(out);
         if (folder.isPublic(fleet.root)) {
             throw new ParameterException(
@@ -107,19 +105,19 @@ final class MailCommand implements Callable<Integer> {
         }
         Theme theme = fleet.theme();
         LetterForm form = new LetterForm(theme);
+        PrintWriter screen = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        if (isWrong(form, err)) {
+            return 1;
+        }
         FleetReader.Reading reading = fleet.read(List.of());
         Check check =
                 Check.of(reading.fleet(), reading.library(), theme.catalogs(), reading.findings(), Check.Known.NOTHING);
-        LocalDate today = check.fleet()
-                .asOf()
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), "No file of the fleet speaks of a day; give one with --as-of."));
+        LocalDate today = bookings.day(check.fleet());
         Depot depot = Depot.of(check.fleet())
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(),
                         "`units/fleet.yaml` names no time zone that there is; write `time-zone: America/New_York`."));
-        PrintWriter screen = spec.commandLine().getOut();
-        PrintWriter err = spec.commandLine().getErr();
         List<Finding> findings = new ArrayList<>();
         MailRun run = new MailRun(
                 depot,
@@ -131,20 +129,28 @@ final class MailCommand implements Callable<Integer> {
                         : MailRun.into(folder, form),
                 findings::add);
         Bookings.read(file, check.fleet().coaches(), Set.of(), run::take, findings::add);
+        if (run.failed().isPresent()) {
+            throw run.failed().get();
+        }
         err.print(TextReport.of(Findings.of(findings), false));
-        if (!form.complaints().isEmpty()) {
-            form.complaints().forEach(it -> err.println(Hidden.visible(it.at() + ": " + it.message())));
+        if (isWrong(form, err)) {
             return 1;
         }
         if (!depot.tellsHours()) {
             err.println(
                     "`units/fleet.yaml` does not say when the depot is open (`open`): no message tells how to get in when nobody is there.");
         }
+        String messages = run.written() + (run.written() == 1 ? " message" : " messages");
         screen.println(
                 dry
-                        ? run.written() + " messages would be written."
-                        : run.written() + " messages written into " + Hidden.visible(out.toString()) + ".");
-        return findings.stream().anyMatch(it -> it.severity() == bayfolio.finding.Severity.ERROR) ? 1 : 0;
+                        ? messages + " would be written."
+                        : messages + " written into " + Hidden.visible(out.toString()) + ".");
+        return findings.stream().anyMatch(it -> it.severity() == Severity.ERROR) ? 1 : 0;
+    }
+
+    private static boolean isWrong(LetterForm form, PrintWriter err) {
+        form.complaints().forEach(it -> err.println(Hidden.visible(it.at() + ": " + it.message())));
+        return !form.complaints().isEmpty();
     }
 
     private static void show(PrintWriter screen, Booking booking, Due due, Letter letter, List<String> why) {

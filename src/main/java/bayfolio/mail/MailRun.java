@@ -13,7 +13,6 @@ import bayfolio.render.mail.Letter;
 import bayfolio.render.mail.LetterForm;
 import bayfolio.render.mail.MailFile;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.HashMap;
@@ -47,6 +46,7 @@ public final class MailRun {
     private final Taker taker;
     private final Consumer<Finding> findings;
     private int written;
+    private Optional<IOException> failed = Optional.empty();
 
     /**
      * @param desks by id of the coach; nothing for one in which the check found errors
@@ -68,6 +68,9 @@ public final class MailRun {
 
     /** What is due of a booking. */
     public void take(Booking booking) {
+        if (failed.isPresent()) {
+            return;
+        }
         if (!isThere(booking, "pickup", booking.pickup()) || !isThere(booking, "return", booking.back())) {
             return;
         }
@@ -93,10 +96,10 @@ public final class MailRun {
         Letter letter = Written.letter(booking, due, chosen, desk, depot, catalogs);
         try {
             taker.take(booking, due, letter, chosen.stream().map(Chosen::why).toList());
+            written++;
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            failed = Optional.of(e);
         }
-        written++;
         if (due.message() == Message.WEEK_BEFORE) {
             tellLacking(booking, chosen, desk);
         }
@@ -173,6 +176,11 @@ public final class MailRun {
                                     + "`, and the coach has no page that tells how to plug in there")
                     .mend("Ask whether an adapter is on board, and call the renter."));
         }
+    }
+
+    /** Why a message could not be written; none was after that. */
+    public Optional<IOException> failed() {
+        return failed;
     }
 
     /** How many messages there were. */

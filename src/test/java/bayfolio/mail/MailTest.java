@@ -323,7 +323,7 @@ class MailTest {
                 "2026-06-01",
                 "--out",
                 folder.resolve("second").toString());
-        assertThat(said).contains("1 messages written");
+        assertThat(said).contains("1 message written");
         // Who books late gets at once what others had before.
         mail(row.replace(",1,\n", ",,\n"), "--as-of", "2026-06-02", "--dry-run");
         assertThat(said)
@@ -376,6 +376,35 @@ class MailTest {
         assertThat(mail("booking,pickup,return\nB-1,2026-06-05 10:00,2026-06-12 10:00\n", "--as-of", "2026-05-29"))
                 .isEqualTo(1);
         assertThat(said).contains("bookings.csv:1:1: error: the column `coach` is missing");
+    }
+
+    @Test
+    void whatCannotBeWrittenIsOneSentence() throws IOException {
+        Files.writeString(out, "a file where the folder would be");
+        int exit = mail(HEAD + "B-1,knot,2026-06-05 10:00,2026-06-12 10:00,,,,,,\n", "--as-of", "2026-05-29");
+
+        assertThat(exit).isNotZero();
+        assertThat(said).contains(out.toString()).doesNotContain("taken apart").doesNotContain("\tat ");
+        assertThat(said.strip().lines()).hasSize(1);
+    }
+
+    @Test
+    void somebodyWhoHasBeenOnACoachIsToldWhatHasChanged() throws IOException {
+        StringWriter text = new StringWriter();
+        PrintWriter writer = new PrintWriter(text, true);
+        assertThat(Folders.run(
+                        writer, writer, "issue", "knot", "--note", "As bought", "--date", "2026-05-02", "--fleet",
+                        fleet.toString()))
+                .as(text.toString())
+                .isZero();
+        mail(
+                HEAD + "B-1,knot,2026-06-05 10:00,2026-06-12 10:00,,,,repeat,,\n",
+                "--every",
+                "--dry-run",
+                "--as-of",
+                "2026-05-20");
+
+        assertThat(said).containsPattern("What has changed +has been on a coach before|What is new +has been on a coach before");
     }
 
     @Test

@@ -106,7 +106,7 @@ class LinkDeskTest {
                 CSVFormat.RFC4180.builder().setHeader().get())) {
             List<List<String>> table = new ArrayList<>();
             for (CSVRecord row : rows) {
-                table.add(List.of(row.get("title"), row.get("line"), row.get("address"), row.get("short address")));
+                table.add(List.of(row.get("title"), row.get("line"), row.get("address"), row.get("short-address")));
             }
             return table;
         }

@@ -45,7 +45,7 @@ final class SiteServer implements AutoCloseable {
             String path = exchange.getRequestURI().getPath().substring(1);
             Optional<Path> file = file(path.isEmpty() || path.endsWith("/") ? path + "index.html" : path);
             if (file.isEmpty()) {
-                exchange.sendResponseHeaders(404, -1);
+                missing(exchange);
                 return;
             }
             byte[] bytes = Files.readAllBytes(file.get());
@@ -62,6 +62,21 @@ final class SiteServer implements AutoCloseable {
             exchange.sendResponseHeaders(part.matches() ? 206 : 200, bytes.length == 0 ? -1 : bytes.length - from);
             exchange.getResponseBody().write(bytes, from, bytes.length - from);
         }
+    }
+
+    /** As hosts do it that know the page for what is not there, to who asks for a page. */
+    private void missing(HttpExchange exchange) throws IOException {
+        Optional<Path> told = String.valueOf(exchange.getRequestHeaders().getFirst("Accept")).startsWith("text/html")
+                ? file("404.html")
+                : Optional.empty();
+        if (told.isEmpty()) {
+            exchange.sendResponseHeaders(404, -1);
+            return;
+        }
+        byte[] page = Files.readAllBytes(told.get());
+        exchange.getResponseHeaders().set("Content-Type", "text/html; charset=utf-8");
+        exchange.sendResponseHeaders(404, page.length);
+        exchange.getResponseBody().write(page);
     }
 
     private Optional<Path> file(String path) {

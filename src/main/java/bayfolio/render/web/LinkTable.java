@@ -27,7 +27,7 @@ final class LinkTable {
     static final String SCHEMA = "links.schema.json";
 
     private static final List<String> HEAD =
-            List.of("coach", "message", "when", "title", "line", "address", "short address");
+            List.of("coach", "message", "when", "title", "line", "address", "short-address");
 
     /** By what programs of tables take a cell for a formula. */
     private static final String FORMULAS = "=+-@\t\r";

@@ -542,6 +542,7 @@ public final class WebSite implements Output {
                 .on(base)
                 .with("language", screen.language())
                 .with("title", means.fleet().name())
+                .with("root", base)
                 .with("home", base + INDEX);
         return bytes(notFound.fill(view.names(), complaints::add).text());
     }
