@@ -84,6 +84,7 @@ public final class Editions {
             editions.text(path(unit, last), findings::add)
                     .flatMap(file -> EditionFile.fault(file, unit, last, editions.ids))
                     .ifPresent(findings::add);
+            AsPrinted.read(folder, unit, last, findings::add);
         }
         return findings;
     }

@@ -91,8 +91,7 @@ class ChosenTest {
         List<Chosen> chosen =
                 Chosen.of(booking, Message.CONFIRMATION, DESK, new Depot(FLEET, ZoneId.of("America/New_York")));
 
-        assertThat(String.join(
-                        " ", chosen.stream().map(it -> it.link().title()).toList()))
+        assertThat(String.join(" ", chosen.stream().map(it -> it.link().title()).toList()))
                 .isEqualTo(titles);
         assertThat(chosen).allSatisfy(it -> assertThat(it.why()).isNotBlank());
     }

@@ -393,7 +393,15 @@ class MailTest {
         StringWriter text = new StringWriter();
         PrintWriter writer = new PrintWriter(text, true);
         assertThat(Folders.run(
-                        writer, writer, "issue", "knot", "--note", "As bought", "--date", "2026-05-02", "--fleet",
+                        writer,
+                        writer,
+                        "issue",
+                        "knot",
+                        "--note",
+                        "As bought",
+                        "--date",
+                        "2026-05-02",
+                        "--fleet",
                         fleet.toString()))
                 .as(text.toString())
                 .isZero();
@@ -404,7 +412,9 @@ class MailTest {
                 "--as-of",
                 "2026-05-20");
 
-        assertThat(said).containsPattern("What has changed +has been on a coach before|What is new +has been on a coach before");
+        assertThat(said)
+                .containsPattern(
+                        "What has changed +has been on a coach before|What is new +has been on a coach before");
     }
 
     @Test

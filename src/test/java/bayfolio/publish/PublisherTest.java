@@ -107,7 +107,10 @@ class PublisherTest {
         assertThat(after.get("dunlin/index.html")).contains("Knot").doesNotContain("Dunlin");
         assertThat(after.get("index.html")).contains("Knot");
         before.forEach((path, text) -> {
-            if (!path.startsWith("dunlin/") && !path.startsWith("L/DUNLIN/") && path.contains("/") && !path.startsWith("assets/")) {
+            if (!path.startsWith("dunlin/")
+                    && !path.startsWith("L/DUNLIN/")
+                    && path.contains("/")
+                    && !path.startsWith("assets/")) {
                 assertThat(after.get(path)).as(path).isEqualTo(text);
             }
         });

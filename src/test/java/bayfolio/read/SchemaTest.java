@@ -158,6 +158,8 @@ class SchemaTest {
                                 "35 USD",
                                 "switch.water-pump",
                                 "switch:water-pump",
+                                "08:00",
+                                "desk@a.example",
                                 "any")
                         .filter(each ->
                                 Pattern.compile(text.pattern()).matcher(each).find())

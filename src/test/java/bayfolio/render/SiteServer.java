@@ -66,9 +66,10 @@ final class SiteServer implements AutoCloseable {
 
     /** As hosts do it that know the page for what is not there, to who asks for a page. */
     private void missing(HttpExchange exchange) throws IOException {
-        Optional<Path> told = String.valueOf(exchange.getRequestHeaders().getFirst("Accept")).startsWith("text/html")
-                ? file("404.html")
-                : Optional.empty();
+        Optional<Path> told =
+                String.valueOf(exchange.getRequestHeaders().getFirst("Accept")).startsWith("text/html")
+                        ? file("404.html")
+                        : Optional.empty();
         if (told.isEmpty()) {
             exchange.sendResponseHeaders(404, -1);
             return;

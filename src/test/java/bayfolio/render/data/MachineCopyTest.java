@@ -328,25 +328,27 @@ final class MachineCopyTest {
                 for (Audience reader : readers().toList()) {
                     Site was = new Site(only(before), reader);
                     Site is = new Site(only(after), reader);
-                    Set<String> said = new TreeSet<>();
-                    was.texts().forEach((path, text) -> {
-                        if (!text.equals(is.texts().get(path))) {
-                            said.add(path);
-                        }
-                    });
-                    Set<String> told = new TreeSet<>();
-                    was.digests().forEach((path, digest) -> {
-                        if (!digest.equals(is.digests().get(path))) {
-                            told.add(path);
-                        }
-                    });
+                    Map<String, String> texts = was.texts();
+                    Map<String, String> digests = was.digests();
+                    Set<String> said = others(texts, is.texts());
 
-                    assertThat(said).isNotEmpty().hasSizeLessThan(was.texts().size());
-                    assertThat(told).isEqualTo(said);
-                    assertThat(was.digests().keySet()).isEqualTo(was.texts().keySet());
+                    assertThat(said).isNotEmpty().hasSizeLessThan(texts.size());
+                    assertThat(others(digests, is.digests())).isEqualTo(said);
+                    assertThat(digests.keySet()).isEqualTo(texts.keySet());
                 }
             }
         }
+    }
+
+    /** Keys of which the second has another value. */
+    private static Set<String> others(Map<String, String> was, Map<String, String> is) {
+        Set<String> others = new TreeSet<>();
+        was.forEach((path, value) -> {
+            if (!value.equals(is.get(path))) {
+                others.add(path);
+            }
+        });
+        return others;
     }
 
     /** A foot higher: on many pages, in what is worked out, on drawings. */
