@@ -53,6 +53,6 @@ class LinkDeskPageTest {
         SITE.browser().get(SITE.origin() + typed);
 
         new WebDriverWait(SITE.browser(), Duration.ofSeconds(5))
-                .until(it -> it.getCurrentUrl().endsWith("whimbrel/do/prepare-return.html"));
+                .until(it -> String.valueOf(it.getCurrentUrl()).endsWith("whimbrel/do/prepare-return.html"));
     }
 }
