@@ -233,6 +233,27 @@ class MailTest {
     }
 
     @Test
+    void eachIsWrittenInTheLanguageOfItsRenterWhereTheThemeHasIt() throws Exception {
+        Path words = Files.createDirectories(fleet.resolve("themes/harbor")).resolve("words-de.properties");
+        Files.writeString(
+                words,
+                "mail.confirmation.subject = Buchung {booking}: {coach}\n"
+                        + "mail.confirmation.opening = Sie haben {coach} gebucht, f\u00fcr sich.\n");
+        mail(
+                HEAD + "B-1,knot,2026-06-05 10:00,2026-06-12 10:00,,,de,,,\n"
+                        + "B-2,knot,2026-06-05 10:00,2026-06-12 10:00,,,fr,,,\n",
+                "--as-of",
+                "2026-05-20");
+
+        Mail german = Mail.read(out.resolve("B-1.confirmation.eml"));
+        assertThat(german.head().getSubject()).isEqualTo("Buchung B-1: Knot");
+        assertThat(german.text()).startsWith("Sie haben Knot gebucht, f\u00fcr sich.");
+        assertThat(Jsoup.parse(german.html()).select("html").attr("lang")).startsWith("de");
+        assertThat(Mail.read(out.resolve("B-2.confirmation.eml")).head().getSubject())
+                .isEqualTo("Booking B-2: Knot, from June 5, 2026");
+    }
+
+    @Test
     void theSameBookingGivesTheSameBytes() throws Exception {
         String row = HEAD + "B-1,knot,2026-06-06 14:00,2026-06-12 10:00,4,,,,,\n";
         mail(row, "--every", "--as-of", "2026-05-20");
