@@ -655,7 +655,7 @@ public sealed interface Content extends Node {
      */
     record Sendable(
             Stamp stamp,
-            Inline.Link page,
+            Inline.Link link,
             Message message,
             Optional<SentWhen> when,
             String line,
@@ -670,7 +670,7 @@ public sealed interface Content extends Node {
 
         @Override
         public Stream<Inline.Link> links() {
-            return Stream.of(page);
+            return Stream.of(link);
         }
     }
 

@@ -46,8 +46,8 @@ final class Parts {
         boolean forStaff =
                 node.has("audience") ? node.get("audience").getAsString().equals("staff") : forStaffAround;
         String kind = node.has("kind") ? node.get("kind").getAsString() : "";
-        // What holds meanwhile belongs to no edition, and what staff send says again what its page says.
-        if (kind.equals("notice") || kind.equals("sendable")) {
+        // What holds meanwhile belongs to no edition.
+        if (kind.equals("notice")) {
             return;
         }
         StringBuilder text = new StringBuilder();

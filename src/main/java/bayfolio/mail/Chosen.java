@@ -27,7 +27,7 @@ record Chosen(Letter.Link link, String why) {
             if (it.message() == message) {
                 why(it.when(), booking, desk, depot)
                         .ifPresent(why -> chosen.add(
-                                new Chosen(new Letter.Link(it.page().plain(), it.line(), it.address()), why)));
+                                new Chosen(new Letter.Link(it.link().plain(), it.line(), it.address()), why)));
             }
         }
         if (message == Message.CONFIRMATION && isRepeat(booking)) {

@@ -407,8 +407,8 @@ public final class ContentView {
                             "sendable",
                             new View()
                                     .with("id", content.id().within())
-                                    .with("href", ways.to(content.page().target()))
-                                    .with("words", content.page().plain())
+                                    .with("href", ways.to(content.link().target()))
+                                    .with("words", content.link().plain())
                                     .with("line", content.line())
                                     .with("sometimes", content.when().isPresent())
                                     .with(

@@ -48,7 +48,7 @@ final class LinkTable {
                         harmless(it.when()
                                 .map(when -> screen.say("sent-when." + Type.word(when)))
                                 .orElse("")),
-                        harmless(it.page().plain()),
+                        harmless(it.link().plain()),
                         harmless(it.line()),
                         harmless(it.address()),
                         harmless(it.shortAddress())));
@@ -69,7 +69,7 @@ final class LinkTable {
             JsonObject link = new JsonObject();
             link.addProperty("message", Type.word(it.message()));
             it.when().ifPresent(when -> link.addProperty("when", Type.word(when)));
-            link.addProperty("title", it.page().plain());
+            link.addProperty("title", it.link().plain());
             link.addProperty("line", it.line());
             link.addProperty("address", it.address());
             link.addProperty("short-address", it.shortAddress());

@@ -214,10 +214,10 @@ public final class WebSite implements Output {
                 });
         handbook.sendable()
                 .forEach(it -> handbook.addresses()
-                        .of(it.page().target())
+                        .of(it.link().target())
                         .ifPresent(home -> files.put(
                                 shortAddresses(handbook.unit()) + it.code() + "/index.html",
-                                labeled(handbook, home, it.page().plain(), screen))));
+                                labeled(handbook, home, it.link().plain(), screen))));
         return files;
     }
 
