@@ -2,8 +2,10 @@ package bayfolio.bookings;
 
 import bayfolio.source.Place;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /**
  * A hire of one coach. Whose it is, it does not say.
@@ -28,4 +30,9 @@ public record Booking(
         Optional<String> language,
         String trip,
         OptionalInt edition,
-        Place at) {}
+        Place at) {
+    /** That the renter reads, the best first: what the booking says goes before what the coach has. */
+    public List<String> languages(List<String> ofCoach) {
+        return Stream.concat(language.stream(), ofCoach.stream()).toList();
+    }
+}

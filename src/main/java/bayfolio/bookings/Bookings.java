@@ -277,12 +277,12 @@ public final class Bookings {
         return unreadable(at(line), message);
     }
 
-    /** What is told of bookings, by whoever reads them. */
     /** Of what only makes a message say less. */
     public static Finding unread(Place at, String message) {
         return Finding.warning("booking-unreadable", at, message);
     }
 
+    /** What is told of bookings, by whoever reads them. */
     public static Finding unreadable(Place at, String message) {
         return Finding.error("booking-unreadable", at, message);
     }

@@ -3,19 +3,17 @@ package bayfolio.compose;
 import bayfolio.document.Audience;
 import bayfolio.document.Content;
 import bayfolio.document.Message;
-import bayfolio.document.NodeId;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
 import bayfolio.document.PlainText;
 import bayfolio.document.Section;
+import bayfolio.document.SentPage;
 import bayfolio.document.SentWhen;
 import bayfolio.document.Stamp;
 import bayfolio.fact.Type;
-import bayfolio.model.FleetFacts;
 import bayfolio.procedure.Form;
 import bayfolio.procedure.Head;
 import bayfolio.procedure.Procedure;
-import bayfolio.reckon.Question;
 import bayfolio.source.Located;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -27,8 +25,6 @@ import java.util.Optional;
 
 /** What staff send links to, in the order in which messages are sent. Only what renters may read is among it. */
 final class LinkDesk {
-    private static final NodeId WATER = PageKind.QUESTION.node(Question.WATER_DAYS.id());
-
     private final CoachView view;
     private final Map<String, Page> pages = new HashMap<>();
 
@@ -46,30 +42,22 @@ final class LinkDesk {
         for (Message message : Message.values()) {
             sent.put(message, new ArrayList<>());
         }
-        for (PageKind kind : PageKind.sent()) {
-            for (Message message : kind.sentWith()) {
-                page(kind)
-                        .map(own -> sendable(
-                                section(page, message),
-                                own,
-                                kind.id(),
-                                message,
-                                view.word("links.line." + kind.id()),
-                                Optional.empty(),
-                                kind.id()))
-                        .ifPresent(of(sent, message)::add);
+        for (SentPage own : SentPage.ALL) {
+            Page of = pages.get(own.page().page());
+            if (of != null) {
+                for (Message message : own.with()) {
+                    of(sent, message)
+                            .add(sendable(
+                                    section(page, message),
+                                    of,
+                                    own.id(),
+                                    message,
+                                    view.word("links.line." + own.id()),
+                                    own.when(),
+                                    own.id()));
+                }
             }
         }
-        Optional.ofNullable(pages.get(WATER.page()))
-                .map(water -> sendable(
-                        section(page, Message.WEEK_BEFORE),
-                        water,
-                        Question.WATER_DAYS.id(),
-                        Message.WEEK_BEFORE,
-                        view.word("links.line." + Question.WATER_DAYS.id()),
-                        Optional.of(SentWhen.MANY_PEOPLE),
-                        Question.WATER_DAYS.id()))
-                .ifPresent(of(sent, Message.WEEK_BEFORE)::add);
         for (Procedure procedure : view.procedures()) {
             PageKind kind = procedure.form() == Form.TROUBLE ? PageKind.GUIDE : PageKind.PROCEDURE;
             Page of = pages.get(kind.node(procedure.id()).page());
@@ -83,7 +71,7 @@ final class LinkDesk {
                                     message,
                                     procedure.head().facts().find(Head.LINE).orElseGet(() -> firstSentence(of)),
                                     procedure.head().facts().find(Head.SENT_WHEN),
-                                    procedure.head().facts().find(Head.SPOKEN).orElse(procedure.id())));
+                                    procedure.head().spoken()));
                 }
             }
         }
@@ -109,10 +97,6 @@ final class LinkDesk {
 
     private static Stamp section(Stamp page, Message message) {
         return page.child(Type.word(message));
-    }
-
-    private Optional<Page> page(PageKind kind) {
-        return Optional.ofNullable(pages.get(kind.node().page()));
     }
 
     private static List<Message> messages(Procedure procedure) {
@@ -141,12 +125,8 @@ final class LinkDesk {
                 when,
                 line,
                 spoken.toUpperCase(Locale.ROOT),
-                base() + view.unit().id() + "/" + file(page),
-                base() + ShortAddress.below(view.unit(), spoken));
-    }
-
-    private String base() {
-        return view.coach().fleet().facts().facts().get(FleetFacts.BASE_ADDRESS).replaceFirst("/*$", "/");
+                view.coach().fleet().address() + view.unit().id() + "/" + file(page),
+                view.coach().fleet().address() + ShortAddress.below(view.unit(), spoken));
     }
 
     private static String file(Page page) {

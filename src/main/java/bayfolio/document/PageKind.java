@@ -85,25 +85,6 @@ public enum PageKind {
         return part;
     }
 
-    /** Of the pages that the program makes itself, those that staff send. */
-    public static List<PageKind> sent() {
-        return Arrays.stream(values())
-                .filter(kind -> !kind.sentWith().isEmpty())
-                .toList();
-    }
-
-    /** The messages with which staff send it; none for what somebody wrote, which says so itself. */
-    public List<Message> sentWith() {
-        return switch (this) {
-            case HOME -> List.of(Message.CONFIRMATION);
-            case NUMBERS -> List.of(Message.OFFER);
-            case WORKED_OUT -> List.of(Message.WEEK_BEFORE);
-            case NIGHT_CARD -> List.of(Message.DAY_BEFORE, Message.AFTER_HOURS);
-            case PHONE_CARD, TROUBLE_LIST -> List.of(Message.FAULT);
-            default -> List.of();
-        };
-    }
-
     /** As references name it, {@code page:numbers}; of many pages their folder. */
     public String id() {
         return name;

@@ -2,19 +2,19 @@ package bayfolio.edition;
 
 import bayfolio.finding.Finding;
 import bayfolio.read.Folder;
+import bayfolio.read.WholeFile;
 import bayfolio.source.Place;
 import bayfolio.source.SourceFile;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -28,8 +28,6 @@ import java.util.regex.Pattern;
 public record AsPrinted(String unit, int edition, SortedMap<String, List<PrintedPage>> books) {
     private static final Pattern LINE =
             Pattern.compile("([a-z0-9]+) ([1-9][0-9]{0,4}) ([0-9a-f]{12})((?: [a-z0-9/-]+)*)");
-
-    private static final String UNREADABLE = "pages-unreadable";
 
     public AsPrinted {
         books = Collections.unmodifiableSortedMap(new TreeMap<>(books));
@@ -52,8 +50,11 @@ public record AsPrinted(String unit, int edition, SortedMap<String, List<Printed
             if (!page.matches() || pages.size() + 1 != Integer.parseInt(page.group(2))) {
                 return unreadable(Place.of(file, number, 1, line.length()), edition, findings);
             }
-            pages.add(
-                    new PrintedPage(page.group(3), List.of(page.group(4).strip().split(" "))));
+            pages.add(new PrintedPage(
+                    page.group(3),
+                    page.group(4).isEmpty()
+                            ? List.of()
+                            : List.of(page.group(4).substring(1).split(" "))));
         }
         return books.isEmpty()
                 ? unreadable(Place.whole(file), edition, findings)
@@ -83,14 +84,7 @@ public record AsPrinted(String unit, int edition, SortedMap<String, List<Printed
 
     /** Whole, or as it was. */
     public void keep(Path root) throws IOException {
-        Path file = file(root);
-        Path beside = file.resolveSibling("." + file.getFileName() + "-" + UUID.randomUUID());
-        try {
-            Files.writeString(beside, text());
-            Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE);
-        } finally {
-            Files.deleteIfExists(beside);
-        }
+        new WholeFile(file(root), text().getBytes(StandardCharsets.UTF_8)).make();
     }
 
     private Path file(Path root) {

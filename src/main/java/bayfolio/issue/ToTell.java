@@ -9,8 +9,6 @@ import bayfolio.edition.Changed;
 import bayfolio.edition.Compared;
 import bayfolio.edition.Part;
 import bayfolio.model.Coach;
-import bayfolio.model.FleetFacts;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -47,16 +45,12 @@ public record ToTell(Booking booking, int edition, String text) {
      * @param compared the edition that he holds, and what holds now
      */
     public static Optional<ToTell> of(Booking booking, int edition, Compared compared, Coach coach, Catalogs catalogs) {
-        List<String> languages = new ArrayList<>(booking.language().stream().toList());
-        languages.addAll(coach.languages());
         List<String> pages = pages(compared);
         if (pages.isEmpty()) {
             return Optional.empty();
         }
-        Catalog words = catalogs.of(languages);
-        String address =
-                coach.fleet().facts().facts().get(FleetFacts.BASE_ADDRESS).replaceFirst("/*$", "/") + booking.coach()
-                        + "/";
+        Catalog words = catalogs.of(booking.languages(coach.languages()));
+        String address = coach.fleet().address() + booking.coach() + "/";
         List<String> named = pages.subList(0, Math.min(MOST, pages.size()));
         return Optional.of(new ToTell(
                 booking,

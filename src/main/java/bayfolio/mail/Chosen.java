@@ -42,10 +42,7 @@ record Chosen(Letter.Link link, String why) {
         }
         return switch (when.get()) {
             case SMALLER_SUPPLY ->
-                supply(booking)
-                        .filter(site -> site.least() > 0
-                                && desk.amps().isPresent()
-                                && site.least() < desk.amps().getAsDouble())
+                smaller(booking, desk)
                         .map(site -> figure(site.least()) + " A at a site, "
                                 + figure(desk.amps().getAsDouble()) + " A in the coach");
             case MANY_PEOPLE ->
@@ -62,18 +59,22 @@ record Chosen(Letter.Link link, String why) {
                         ? Optional.of("it may freeze then")
                         : Optional.empty();
             case STAFFED_RETURN ->
-                depot.tellsHours() && !depot.isStaffed(booking.back())
-                        ? Optional.empty()
-                        : Optional.of("somebody is there at the return");
+                depot.isDeserted(booking.back()) ? Optional.empty() : Optional.of("somebody is there at the return");
             case AFTER_HOURS_RETURN ->
-                depot.tellsHours() && !depot.isStaffed(booking.back())
-                        ? Optional.of("nobody is there at the return")
-                        : Optional.empty();
+                depot.isDeserted(booking.back()) ? Optional.of("nobody is there at the return") : Optional.empty();
         };
     }
 
     static Optional<SiteSupply> supply(Booking booking) {
         return booking.supply().isBlank() ? Optional.empty() : SiteSupply.parse(booking.supply());
+    }
+
+    /** Where that is less than the coach is built for, and more than nothing. */
+    static Optional<SiteSupply> smaller(Booking booking, Desk desk) {
+        return supply(booking)
+                .filter(site -> site.least() > 0
+                        && desk.amps().isPresent()
+                        && site.least() < desk.amps().getAsDouble());
     }
 
     static boolean isRepeat(Booking booking) {

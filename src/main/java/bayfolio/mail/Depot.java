@@ -8,7 +8,9 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.Month;
+import java.time.Period;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 
 /** When somebody is at the depot, and which time it is there. */
@@ -48,23 +50,23 @@ public record Depot(Fleet fleet, ZoneId zone) {
         return fleet.facts().facts().has(FleetFacts.OPEN);
     }
 
+    /** Whether it is known that nobody is there. */
+    boolean isDeserted(LocalDateTime at) {
+        return tellsHours() && !isStaffed(at);
+    }
+
     /** Whether somebody is there to hand over a coach, or to take it. */
-    public boolean isStaffed(LocalDateTime at) {
+    private boolean isStaffed(LocalDateTime at) {
         return !fleet.facts().facts().all(FleetFacts.CLOSED_ON).contains(at.toLocalDate())
                 && fleet.facts().facts().all(FleetFacts.OPEN).stream().anyMatch(it -> it.holds(at));
     }
 
     /** Whether it may freeze on one of the days, both of them among them. */
     public boolean mayFreeze(LocalDate first, LocalDate last) {
-        for (LocalDate day = first; !day.isAfter(last); day = day.plusDays(1)) {
-            Month month = day.getMonth();
-            if (fleet.facts().facts().all(FleetFacts.FROST_MONTHS).contains(month)) {
-                return true;
-            }
-            if (day.isAfter(first.plusYears(1))) {
-                return false;
-            }
-        }
-        return false;
+        List<Month> frost = fleet.facts().facts().all(FleetFacts.FROST_MONTHS);
+        return first.withDayOfMonth(1)
+                .datesUntil(last.plusDays(1), Period.ofMonths(1))
+                .map(LocalDate::getMonth)
+                .anyMatch(frost::contains);
     }
 }

@@ -4,6 +4,7 @@ import bayfolio.document.Content;
 import bayfolio.document.Handbook;
 import bayfolio.document.Page;
 import bayfolio.document.PageKind;
+import bayfolio.document.SentWhen;
 import bayfolio.model.Coach;
 import bayfolio.model.Supply;
 import bayfolio.reckon.water.WaterUse;
@@ -19,6 +20,7 @@ import java.util.TreeMap;
  * What messages have to know of a coach: its links, and what decides about them. The handbook itself is not kept, so that all
  * coaches of a fleet fit.
  *
+ * @param home address of the handbook
  * @param links in the order of the desk
  * @param news the page that tells what has changed; nothing where no edition was issued
  * @param amps of the supply that it is built for; nothing where it has none
@@ -26,7 +28,7 @@ import java.util.TreeMap;
  */
 record Desk(
         Coach coach,
-        String language,
+        String home,
         List<Content.Sendable> links,
         Optional<Letter.Link> news,
         OptionalDouble amps,
@@ -42,7 +44,7 @@ record Desk(
                 .orElse("");
         return new Desk(
                 coach,
-                handbook.language(),
+                home,
                 links,
                 handbook.find(PageKind.WHAT_CHANGED.node())
                         .filter(page -> !home.isEmpty())
@@ -53,6 +55,11 @@ record Desk(
                         .mapToDouble(it -> it.facts().get(Supply.AMPS).value())
                         .max(),
                 days(coach));
+    }
+
+    /** Whether it has a page for when something is so of a booking. */
+    boolean has(SentWhen when) {
+        return links.stream().anyMatch(it -> it.when().equals(Optional.of(when)));
     }
 
     private static Map<Integer, Double> days(Coach coach) {

@@ -23,7 +23,7 @@ public record Due(Message message, LocalDate day) {
         }
         all.add(new Due(Message.WEEK_BEFORE, pickup.minusDays(WEEK)));
         all.add(new Due(Message.DAY_BEFORE, pickup.minusDays(1)));
-        if (depot.tellsHours() && !depot.isStaffed(booking.pickup())) {
+        if (depot.isDeserted(booking.pickup())) {
             all.add(new Due(Message.AFTER_HOURS, pickup));
         }
         all.add(new Due(Message.DAY_BEFORE_RETURN, booking.back().toLocalDate().minusDays(1)));

@@ -1,12 +1,12 @@
 package bayfolio.mail;
 
+import bayfolio.read.WholeFile;
 import bayfolio.render.mail.Letter;
 import bayfolio.source.Digest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 
 /** Where messages are written: a folder of files that is never a part of what is published. */
 public record MailFolder(Path folder) {
@@ -35,14 +35,7 @@ public record MailFolder(Path folder) {
     /** Whole, or not at all; one of that name is replaced. */
     void write(Letter letter, byte[] mail) throws IOException {
         Files.createDirectories(folder);
-        Path file = folder.resolve(name(letter.id()));
-        Path beside = folder.resolve("." + file.getFileName() + ".part");
-        try {
-            Files.write(beside, mail);
-            Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-        } finally {
-            Files.deleteIfExists(beside);
-        }
+        new WholeFile(folder.resolve(name(letter.id())), mail).make();
     }
 
     /** Of a number of a booking that is no name of a file, what can be read of it, and its digest. */

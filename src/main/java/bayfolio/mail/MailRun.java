@@ -9,6 +9,7 @@ import bayfolio.finding.Finding;
 import bayfolio.finding.NearNames;
 import bayfolio.model.Hire;
 import bayfolio.model.Unit;
+import bayfolio.render.mail.DeskCard;
 import bayfolio.render.mail.Letter;
 import bayfolio.render.mail.LetterForm;
 import bayfolio.render.mail.MailFile;
@@ -42,6 +43,7 @@ public final class MailRun {
     private final Catalogs catalogs;
     private final Days days;
     private final Function<String, Optional<Desk>> desks;
+    private final String card;
     private final Map<String, Optional<Desk>> known = new HashMap<>();
     private final Taker taker;
     private final Consumer<Finding> findings;
@@ -54,6 +56,7 @@ public final class MailRun {
      */
     public MailRun(Depot depot, Catalogs catalogs, Days days, Desks desks, Taker taker, Consumer<Finding> findings) {
         this.depot = depot;
+        this.card = DeskCard.of(depot.fleet());
         this.catalogs = catalogs;
         this.days = days;
         this.desks = desks::of;
@@ -68,10 +71,9 @@ public final class MailRun {
 
     /** What is due of a booking. */
     public void take(Booking booking) {
-        if (failed.isPresent()) {
-            return;
-        }
-        if (!isThere(booking, "pickup", booking.pickup()) || !isThere(booking, "return", booking.back())) {
+        if (failed.isPresent()
+                || !isThere(booking, "pickup", booking.pickup())
+                || !isThere(booking, "return", booking.back())) {
             return;
         }
         tellWords(booking);
@@ -84,7 +86,8 @@ public final class MailRun {
             return;
         }
         for (Due due : Due.of(booking, depot, days.today())) {
-            if ((days.every() || due.isSent(booking, days.since(), days.today()))
+            if (failed.isEmpty()
+                    && (days.every() || due.isSent(booking, days.since(), days.today()))
                     && isHandedOver(booking, due, desk.get())) {
                 write(booking, due, desk.get());
             }
@@ -93,20 +96,25 @@ public final class MailRun {
 
     private void write(Booking booking, Due due, Desk desk) {
         List<Chosen> chosen = Chosen.of(booking, due.message(), desk, depot);
-        Letter letter = Written.letter(booking, due, chosen, desk, depot, catalogs);
+        Letter letter = Written.letter(booking, due, chosen, desk, depot, card, catalogs);
         try {
             taker.take(booking, due, letter, chosen.stream().map(Chosen::why).toList());
             written++;
         } catch (IOException e) {
             failed = Optional.of(e);
         }
-        if (due.message() == Message.WEEK_BEFORE) {
-            tellLacking(booking, chosen, desk);
+        if (due.message() == Message.WEEK_BEFORE
+                && Chosen.smaller(booking, desk).isPresent()
+                && !desk.has(SentWhen.SMALLER_SUPPLY)) {
+            findings.accept(Bookings.unread(
+                            booking.at(),
+                            "a site has a smaller supply than `" + booking.coach()
+                                    + "`, and the coach has no page that tells how to plug in there")
+                    .mend("Ask whether an adapter is on board, and call the renter."));
         }
         if (due.message() == Message.DAY_BEFORE_RETURN
-                && depot.tellsHours()
-                && !depot.isStaffed(booking.back())
-                && desk.links().stream().noneMatch(it -> it.when().equals(Optional.of(SentWhen.AFTER_HOURS_RETURN)))) {
+                && depot.isDeserted(booking.back())
+                && !desk.has(SentWhen.AFTER_HOURS_RETURN)) {
             findings.accept(Bookings.unread(
                             booking.at(),
                             "nobody is there at the return, and `" + booking.coach()
@@ -159,22 +167,6 @@ public final class MailRun {
                     Bookings.unread(booking.at(), "`trip` is neither `first` nor `repeat`, and no link is chosen by it")
                             .near(NearNames.to(booking.trip(), List.of("first", "repeat")))
                             .mend("Write one of the two, or leave it empty."));
-        }
-    }
-
-    /** Somebody goes to a site with a smaller outlet, and the coach has no page for that. */
-    private void tellLacking(Booking booking, List<Chosen> chosen, Desk desk) {
-        boolean smaller = Chosen.supply(booking)
-                .filter(site -> desk.amps().isPresent()
-                        && site.least() > 0
-                        && site.least() < desk.amps().getAsDouble())
-                .isPresent();
-        if (smaller && chosen.stream().noneMatch(it -> it.why().contains(" A at a site"))) {
-            findings.accept(Bookings.unread(
-                            booking.at(),
-                            "a site has a smaller supply than `" + booking.coach()
-                                    + "`, and the coach has no page that tells how to plug in there")
-                    .mend("Ask whether an adapter is on board, and call the renter."));
         }
     }
 

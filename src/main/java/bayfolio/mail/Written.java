@@ -11,6 +11,7 @@ import bayfolio.model.Phone;
 import bayfolio.render.mail.CalendarFile;
 import bayfolio.render.mail.DeskCard;
 import bayfolio.render.mail.Letter;
+import java.net.URI;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -40,22 +41,22 @@ final class Written {
         this.due = due;
         this.desk = desk;
         this.depot = depot;
-        List<String> languages = new ArrayList<>(booking.language().stream().toList());
-        languages.addAll(desk.coach().languages());
-        this.words = catalogs.of(languages);
+        this.words = catalogs.of(booking.languages(desk.coach().languages()));
     }
 
-    static Letter letter(Booking booking, Due due, List<Chosen> chosen, Desk desk, Depot depot, Catalogs catalogs) {
-        return new Written(booking, due, desk, depot, catalogs).letter(chosen);
+    /** @param card of the desk, the same with all messages */
+    static Letter letter(
+            Booking booking, Due due, List<Chosen> chosen, Desk desk, Depot depot, String card, Catalogs catalogs) {
+        return new Written(booking, due, desk, depot, catalogs).letter(chosen, card);
     }
 
-    private Letter letter(List<Chosen> chosen) {
+    private Letter letter(List<Chosen> chosen, String card) {
         Fleet fleet = depot.fleet();
         String message = Type.word(due.message());
         List<Letter.Attached> attached = new ArrayList<>();
         if (WITH_FILES.contains(due.message())) {
             attached.add(new Letter.Attached("booking.ics", CalendarFile.KIND, calendar(sent())));
-            attached.add(new Letter.Attached(DeskCard.FILE, DeskCard.KIND, DeskCard.of(fleet)));
+            attached.add(new Letter.Attached(DeskCard.FILE, DeskCard.KIND, card));
         }
         return new Letter(
                 booking.id() + "." + message,
@@ -108,28 +109,17 @@ final class Written {
 
     private String calendar(Instant made) {
         String where = depot.fleet().facts().facts().find(FleetFacts.ADDRESS).orElse("");
-        String home = desk.links().stream()
-                .filter(it -> it.address().endsWith("/"))
-                .map(it -> it.address())
-                .findFirst()
-                .orElse("");
         return CalendarFile.of(
-                List.of(event("pickup", booking.pickup(), where, home), event("return", booking.back(), where, home)),
-                made);
+                List.of(event("pickup", booking.pickup(), where), event("return", booking.back(), where)), made);
     }
 
-    private CalendarFile.Event event(String which, LocalDateTime at, String where, String home) {
-        String host = depot.fleet()
-                .facts()
-                .facts()
-                .get(FleetFacts.BASE_ADDRESS)
-                .replaceFirst("^https://", "")
-                .replaceFirst("/.*", "");
+    private CalendarFile.Event event(String which, LocalDateTime at, String where) {
+        String host = URI.create(depot.fleet().address()).getHost();
         return new CalendarFile.Event(
                 booking.id() + "-" + which + "@" + host,
                 words.say("mail." + which, "coach", desk.coach().unit().name()),
                 where,
-                home,
+                desk.home(),
                 depot.instant(at),
                 HANDOVER);
     }

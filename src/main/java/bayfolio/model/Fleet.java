@@ -356,6 +356,11 @@ public final class Fleet {
         return Optional.ofNullable(wordById.get(id));
     }
 
+    /** Where the handbooks are published, with a slash at the end. */
+    public String address() {
+        return facts.facts().get(FleetFacts.BASE_ADDRESS).replaceFirst("/*$", "/");
+    }
+
     /** The path of the folder at the host that the handbooks are published in: {@code /}, or {@code /handbooks/}. */
     public String basePath() {
         String path = facts.facts()

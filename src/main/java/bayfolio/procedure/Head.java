@@ -117,6 +117,11 @@ public record Head(Facts facts) implements Described {
         return facts.find(LANGUAGE).orElse(LANGUAGE_OF_SHARED);
     }
 
+    /** How its short address ends. */
+    public String spoken() {
+        return facts.find(SPOKEN).orElse(id());
+    }
+
     public Stage stage() {
         return facts.get(STAGE);
     }

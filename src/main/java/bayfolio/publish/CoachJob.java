@@ -97,11 +97,11 @@ record CoachJob(
     Made run(Unit unit, Map<Audience, Audit.Outside> outside, Map<Audience, Addresses> before) throws IOException {
         CheckedCoach coach = check.of(unit);
         List<Finding> findings = new ArrayList<>();
-        Editions editions = Editions.of(new Folder(root), unit, findings::add);
-        Issued issued = new Issued(editions, findings::add);
+        Folder folder = new Folder(root);
+        Issued issued = new Issued(Editions.of(folder, unit, findings::add), findings::add);
         Handbook whole = WhatChanged.in(Composer.compose(coach), coach, issued);
         Optional<AsPrinted> inBinder =
-                whole.revision().flatMap(it -> AsPrinted.read(new Folder(root), unit.id(), it.before(), findings::add));
+                whole.revision().flatMap(it -> AsPrinted.read(folder, unit.id(), it.before(), findings::add));
         if (!findings.isEmpty()) {
             return Made.wrong(
                     Fault.EDITION,

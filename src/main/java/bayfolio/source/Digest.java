@@ -20,6 +20,11 @@ public final class Digest {
     public static String of(Iterable<byte[]> files) {
         MessageDigest digest = sha256();
         files.forEach(digest::update);
+        return of(digest);
+    }
+
+    /** Of all that one was fed with. */
+    public static String of(MessageDigest digest) {
         return whole(digest).substring(0, LETTERS);
     }
 

@@ -41,7 +41,7 @@ class ChosenTest {
 
     private static final Desk DESK = new Desk(
             new Coach(FLEET, FLEET.units().get(0)),
-            "en",
+            "https://books.lanterncreek.example/plover/",
             Arrays.stream(SentWhen.values()).map(ChosenTest::link).toList(),
             Optional.of(new Letter.Link("news", "", "https://books.lanterncreek.example/plover/what-changed.html")),
             OptionalDouble.of(30),

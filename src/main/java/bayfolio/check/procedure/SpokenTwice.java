@@ -2,11 +2,9 @@ package bayfolio.check.procedure;
 
 import bayfolio.check.CheckedCoach;
 import bayfolio.check.Rule;
-import bayfolio.document.PageKind;
+import bayfolio.document.SentPage;
 import bayfolio.finding.Finding;
 import bayfolio.procedure.Head;
-import bayfolio.procedure.Procedure;
-import bayfolio.reckon.Question;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
@@ -19,26 +17,21 @@ public final class SpokenTwice implements Rule {
     @Override
     public Stream<Finding> check(CheckedCoach coach) {
         Map<String, String> taken = new HashMap<>();
-        taken.put(Question.WATER_DAYS.id(), "the page `" + Question.WATER_DAYS.id() + "`");
-        PageKind.sent().forEach(kind -> taken.put(kind.id(), "the page `" + kind.id() + "`"));
+        SentPage.ALL.forEach(page -> taken.put(page.id(), "the page `" + page.id() + "`"));
         coach.unit()
                 .things()
                 .filter(thing -> LABELED.contains(thing.kind()))
                 .forEach(thing -> taken.put(thing.id(), "the label of " + thing.kind() + " `" + thing.id() + "`"));
         return coach.procedures().stream().filter(it -> it.form().hasSteps()).flatMap(procedure -> {
-            String other = taken.putIfAbsent(spoken(procedure), "procedure `" + procedure.id() + "`");
+            String other = taken.putIfAbsent(procedure.head().spoken(), "procedure `" + procedure.id() + "`");
             return other == null
                     ? Stream.of()
                     : Stream.of(Finding.error(
                                     "spoken-twice",
                                     procedure.head().facts().at(Head.SPOKEN),
-                                    "the short address of `" + procedure.id() + "` ends with `" + spoken(procedure)
-                                            + "`, and so does that of " + other)
+                                    "the short address of `" + procedure.id() + "` ends with `"
+                                            + procedure.head().spoken() + "`, and so does that of " + other)
                             .mend("Give it a word of its own, one that is easy to say: `spoken: dump`."));
         });
-    }
-
-    private static String spoken(Procedure procedure) {
-        return procedure.head().facts().find(Head.SPOKEN).orElse(procedure.id());
     }
 }

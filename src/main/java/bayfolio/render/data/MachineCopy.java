@@ -7,22 +7,19 @@ import bayfolio.document.Page;
 import bayfolio.document.Section;
 import bayfolio.document.Stamp;
 import bayfolio.fact.Type;
-import bayfolio.model.FleetFacts;
 import bayfolio.model.Photo;
 import bayfolio.render.Means;
 import bayfolio.render.Media;
 import bayfolio.render.Output;
 import bayfolio.render.web.WebSite;
 import bayfolio.source.Digest;
+import bayfolio.source.Resource;
 import bayfolio.template.TemplateProblem;
 import com.google.gson.FormattingStyle;
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.ArrayList;
@@ -58,7 +55,7 @@ public final class MachineCopy implements Output {
 
     public MachineCopy(Means means) {
         this.means = means;
-        this.base = means.fleet().facts().facts().get(FleetFacts.BASE_ADDRESS).replaceFirst("/*$", "/");
+        this.base = means.fleet().address();
     }
 
     @Override
@@ -73,7 +70,7 @@ public final class MachineCopy implements Output {
 
     @Override
     public Map<String, byte[]> shared(Whole fleet) {
-        return Map.of(SCHEMA, schema());
+        return Map.of(SCHEMA, Resource.bytes(SCHEMA));
     }
 
     @Override
@@ -217,15 +214,6 @@ public final class MachineCopy implements Output {
     private static void maybe(JsonObject json, String name, String text) {
         if (!text.isEmpty()) {
             json.addProperty(name, text);
-        }
-    }
-
-    private static byte[] schema() {
-        String path = "/bayfolio/" + SCHEMA;
-        try (InputStream in = Objects.requireNonNull(MachineCopy.class.getResourceAsStream(path), path)) {
-            return in.readAllBytes();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 }

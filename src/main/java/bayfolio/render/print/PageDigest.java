@@ -24,8 +24,6 @@ import org.apache.pdfbox.pdmodel.PDPage;
  * bars are no part of it. They are what tagged PDF calls artifacts (ISO 32000-2, 14.8.2.2).
  */
 final class PageDigest {
-    private static final int LETTERS = 12;
-
     /** Is set when it is not set already, by a frame before. */
     private static final Set<String> STATE = Set.of(
             OperatorName.NON_STROKING_RGB,
@@ -85,7 +83,7 @@ final class PageDigest {
             }
             operands.clear();
         }
-        return Digest.whole(digest).substring(0, LETTERS);
+        return Digest.of(digest);
     }
 
     /** A photo or a drawing; its name says nothing of it, and most stand on one page. */

@@ -1,13 +1,10 @@
 package bayfolio.render.web;
 
 import bayfolio.document.Content;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
+import bayfolio.source.Resource;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * What a host is to say with each file, as many hosts of static sites read it from a file: how long it may be kept, and what
@@ -16,7 +13,7 @@ import java.util.Objects;
 final class Headers {
     static final String FILE = "_headers";
 
-    private static final String RULES = "/bayfolio/headers.txt";
+    private static final String RULES = "headers.txt";
     private static final String BASE = "@base@";
     private static final String PATH = "@path@";
 
@@ -45,10 +42,6 @@ final class Headers {
     }
 
     private static String rules() {
-        try (InputStream in = Objects.requireNonNull(Headers.class.getResourceAsStream(RULES), RULES)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return new String(Resource.bytes(RULES), StandardCharsets.UTF_8);
     }
 }

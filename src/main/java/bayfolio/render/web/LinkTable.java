@@ -4,17 +4,16 @@ import bayfolio.catalog.Catalog;
 import bayfolio.document.Content;
 import bayfolio.document.Handbook;
 import bayfolio.fact.Type;
+import bayfolio.source.Resource;
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Objects;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -92,11 +91,6 @@ final class LinkTable {
     }
 
     static byte[] schema() {
-        try (InputStream schema =
-                Objects.requireNonNull(LinkTable.class.getResourceAsStream("/bayfolio/" + SCHEMA), SCHEMA)) {
-            return schema.readAllBytes();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return Resource.bytes(SCHEMA);
     }
 }
