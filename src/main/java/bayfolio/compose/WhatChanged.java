@@ -275,6 +275,11 @@ public final class WhatChanged {
             }
 
             @Override
+            public Sort pointers(Change.PointersReordered it) {
+                return Sort.TEXT;
+            }
+
+            @Override
             public Sort hazard(Change.HazardAdded it) {
                 return Sort.HAZARD;
             }

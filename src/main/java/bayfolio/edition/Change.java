@@ -48,6 +48,8 @@ public sealed interface Change {
 
         R steps(StepsReordered change);
 
+        R pointers(PointersReordered change);
+
         R hazard(HazardAdded change);
 
         R hazard(HazardRemoved change);
@@ -199,6 +201,24 @@ public sealed interface Change {
         @Override
         public <R> R accept(Visitor<R> visitor) {
             return visitor.steps(this);
+        }
+    }
+
+    /**
+     * What leads to other pages comes in another order.
+     *
+     * @param list the part of the page that they are in
+     * @param before their ids
+     */
+    record PointersReordered(String list, List<String> before, List<String> after) implements Change {
+        public PointersReordered {
+            before = List.copyOf(before);
+            after = List.copyOf(after);
+        }
+
+        @Override
+        public <R> R accept(Visitor<R> visitor) {
+            return visitor.pointers(this);
         }
     }
 

@@ -72,6 +72,9 @@ public final class Comparison {
                 otherwise.put(id, false);
             }
         }
+        reordered(Part.Sort.POINTER).stream()
+                .flatMap(list -> list.atAnotherTurn().stream())
+                .forEach(id -> otherwise.putIfAbsent(id, false));
     }
 
     /** In the order in which they are told. */
@@ -331,26 +334,64 @@ public final class Comparison {
                 removed(one);
             }
         });
-        Map<String, List<String>> now = lists(is);
-        lists(was).forEach((list, earlier) -> {
+        for (Reordered list : reordered(Part.Sort.STEP)) {
+            Set<String> parts =
+                    was.containsKey(list.id()) || is.containsKey(list.id()) ? Set.of(list.id()) : list.atAnotherTurn();
+            add(new Change.StepsReordered(list.id(), list.before(), list.after()), true, parts);
+        }
+    }
+
+    /**
+     * A list of which the parts that stay come in another order.
+     *
+     * @param id of the part that they are in
+     */
+    private record Reordered(String id, List<String> before, List<String> after) {
+        /** All but those that each longest run in the same order has: the one that was moved, both of two that swap. */
+        Set<String> atAnotherTurn() {
+            int size = after.size();
+            int[] turns = after.stream().mapToInt(before::indexOf).toArray();
+            int[] until = new int[size];
+            int[] from = new int[size];
+            int longest = 0;
+            for (int i = 0; i < size; i++) {
+                until[i] = 1;
+                for (int j = 0; j < i; j++) {
+                    until[i] = turns[j] < turns[i] ? Math.max(until[i], until[j] + 1) : until[i];
+                }
+                longest = Math.max(longest, until[i]);
+            }
+            for (int i = size - 1; i >= 0; i--) {
+                from[i] = 1;
+                for (int j = i + 1; j < size; j++) {
+                    from[i] = turns[i] < turns[j] ? Math.max(from[i], from[j] + 1) : from[i];
+                }
+            }
+            int[] sameTurn = new int[longest + 1];
+            int all = longest + 1;
+            for (int i = 0; i < size; i++) {
+                sameTurn[until[i]] += until[i] + from[i] == all ? 1 : 0;
+            }
+            return IntStream.range(0, size)
+                    .filter(i -> until[i] + from[i] != all || sameTurn[until[i]] > 1)
+                    .mapToObj(after::get)
+                    .collect(Collectors.toSet());
+        }
+    }
+
+    private List<Reordered> reordered(Part.Sort sort) {
+        Map<String, List<String>> now = lists(is, sort);
+        List<Reordered> reordered = new ArrayList<>();
+        lists(was, sort).forEach((list, earlier) -> {
             List<String> later = new ArrayList<>(now.getOrDefault(list, List.of()));
             List<String> stayed = new ArrayList<>(earlier);
             stayed.retainAll(new HashSet<>(later));
             later.retainAll(new HashSet<>(stayed));
             if (!stayed.equals(later)) {
-                add(new Change.StepsReordered(list, stayed, later), true, inOtherOrder(list, stayed, later));
+                reordered.add(new Reordered(list, stayed, later));
             }
         });
-    }
-
-    /** The list; where it has no heading the steps that come at another turn. */
-    private Set<String> inOtherOrder(String list, List<String> earlier, List<String> later) {
-        return was.containsKey(list) || is.containsKey(list)
-                ? Set.of(list)
-                : IntStream.range(0, later.size())
-                        .filter(i -> !later.get(i).equals(earlier.get(i)))
-                        .mapToObj(later::get)
-                        .collect(Collectors.toSet());
+        return reordered;
     }
 
     private void added(Part part) {
@@ -375,13 +416,13 @@ public final class Comparison {
                 .collect(Collectors.toSet());
     }
 
-    /** Ids of steps by the list that they are in. */
-    private static Map<String, List<String>> lists(Map<String, Part> parts) {
+    /** Ids by the list that they are in. */
+    private static Map<String, List<String>> lists(Map<String, Part> parts, Part.Sort sort) {
         Map<String, List<String>> lists = new LinkedHashMap<>();
         parts.values().stream()
-                .filter(part -> part.sort() == Part.Sort.STEP)
-                .forEach(step -> lists.computeIfAbsent(step.around(), it -> new ArrayList<>())
-                        .add(step.id()));
+                .filter(part -> part.sort() == sort)
+                .forEach(part -> lists.computeIfAbsent(part.around(), it -> new ArrayList<>())
+                        .add(part.id()));
         return lists;
     }
 
@@ -459,7 +500,19 @@ public final class Comparison {
                 .filter(id -> either(id, part -> part.sort() != Part.Sort.POINTER))
                 .forEach(this::text);
         pointers();
-        left().forEach(this::text);
+        left().stream().filter(id -> !readsAlike(id)).forEach(this::text);
+        for (Reordered list : reordered(Part.Sort.POINTER)) {
+            Set<String> parts = list.atAnotherTurn();
+            if (!parts.stream().allMatch(this::taken)) {
+                add(new Change.PointersReordered(list.id(), list.before(), list.after()), false, parts);
+            }
+        }
+    }
+
+    private boolean readsAlike(String id) {
+        Part one = was.get(id);
+        Part other = is.get(id);
+        return one != null && other != null && one.reads(other);
     }
 
     private void text(String id) {

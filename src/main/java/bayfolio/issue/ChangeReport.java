@@ -101,9 +101,29 @@ public final class ChangeReport {
 
         @Override
         public String steps(Change.StepsReordered change) {
-            return "steps in another order: " + change.list() + "\n  "
-                    + change.before().stream().map(Lines::within).collect(Collectors.joining(", ")) + "\n  "
-                    + change.after().stream().map(Lines::within).collect(Collectors.joining(", "));
+            return "steps in another order: " + change.list() + orders(change.before(), change.after());
+        }
+
+        @Override
+        public String pointers(Change.PointersReordered change) {
+            return "list in another order: " + change.list() + orders(change.before(), change.after());
+        }
+
+        /** Where both begin and end alike, that is left out. */
+        private static String orders(List<String> before, List<String> after) {
+            int from = 0;
+            int to = before.size();
+            while (from < to && before.get(from).equals(after.get(from))) {
+                from++;
+            }
+            while (from < to && before.get(to - 1).equals(after.get(to - 1))) {
+                to--;
+            }
+            return order(before.subList(from, to)) + order(after.subList(from, to));
+        }
+
+        private static String order(List<String> ids) {
+            return "\n  " + ids.stream().map(Lines::within).collect(Collectors.joining(", "));
         }
 
         private static String within(String id) {

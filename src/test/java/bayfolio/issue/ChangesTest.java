@@ -30,6 +30,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -49,17 +50,19 @@ final class ChangesTest {
     /** Side by side, each coach in a fleet folder of its own. */
     @Test
     void eachEditThatAReaderSeesIsToldAndNothingElse() {
+        SoftAssertions edits = new SoftAssertions();
         IntStream.range(0, COACHES.size()).parallel().forEach(lane -> {
             try {
-                edited(COACHES.get(lane), (EDITS + lane) / COACHES.size(), new Random(SEED + lane));
+                edited(COACHES.get(lane), (EDITS + lane) / COACHES.size(), new Random(SEED + lane), edits);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
         });
+        edits.assertAll();
     }
 
     /** @param wanted how many edits a reader is to see */
-    private void edited(String coach, int wanted, Random random) throws IOException {
+    private void edited(String coach, int wanted, Random random, SoftAssertions edits) throws IOException {
         Path root = DemoFleet.copy(Path.of(""), folder.resolve(coach));
         Now before = States.now(root, coach);
         Snapshot was = before.snapshot();
@@ -77,19 +80,19 @@ final class ChangesTest {
             List<Changed> there = Comparison.of(was, is);
             List<Changed> back = Comparison.of(is, was);
 
-            assertThat(mirrored(there)).as(edit.toString()).isEqualTo(told(back));
-            assertThat(applied(was.facts(), there)).as(edit.toString()).isEqualTo(joined(is.facts()));
+            edits.assertThat(mirrored(there)).as(edit.toString()).isEqualTo(told(back));
+            edits.assertThat(applied(was.facts(), there)).as(edit.toString()).isEqualTo(joined(is.facts()));
             if (after.handbook().isEmpty()) {
                 continue;
             }
             Set<String> differ = differing(pages, pages(after));
             if (!differ.isEmpty()) {
                 seen++;
-                assertThat(there).as(edit.toString()).isNotEmpty();
+                edits.assertThat(there).as(edit.toString()).isNotEmpty();
             }
             Set<String> told = new TreeSet<>();
             there.forEach(changed -> told.addAll(changed.pages()));
-            assertThat(told).as(edit.toString()).isEqualTo(differ);
+            edits.assertThat(told).as(edit.toString()).isEqualTo(differ);
         }
     }
 
@@ -255,6 +258,11 @@ final class ChangesTest {
             }
 
             @Override
+            public Change pointers(Change.PointersReordered it) {
+                return new Change.PointersReordered(it.list(), it.after(), it.before());
+            }
+
+            @Override
             public Change hazard(Change.HazardAdded it) {
                 return new Change.HazardRemoved(it.hazard(), it.text());
             }
@@ -343,6 +351,28 @@ final class ChangesTest {
             assertThat(changed.change()).isInstanceOf(Change.StepsReordered.class);
             assertThat(changed.pages()).containsExactly("do/use-fire-extinguisher");
         });
+    }
+
+    /** The lists of a stage follow its text. */
+    @Test
+    void pointersInAnotherOrderAreOnTheirPage() throws Exception {
+        Path root = DemoFleet.copy(Path.of(""), folder);
+        Now before = States.now(root, "turnstone");
+        Path file = root.resolve("units/shared/stages/emergency.md");
+        String text = Files.readString(file);
+        String after = text.replaceFirst(
+                "(?s)(## What if a storm or flood comes.*?)(## What if there is thunder.*?)(?=## )", "$2$1");
+        assertThat(after).isNotEqualTo(text);
+        Files.writeString(file, after);
+
+        List<Changed> changes =
+                Comparison.of(before.snapshot(), States.now(root, "turnstone").snapshot());
+
+        assertThat(changes)
+                .filteredOn(it -> it.change() instanceof Change.PointersReordered)
+                .allMatch(it -> !it.technical() && it.said().isEmpty())
+                .flatExtracting(Changed::pages)
+                .contains("home", "procedures");
     }
 
     /** A thing under another id is the same: by what it was called before, and by what it is for. */
