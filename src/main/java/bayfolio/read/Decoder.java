@@ -74,14 +74,11 @@ final class Decoder {
     private final Optional<Folder> films;
     private final Consumer<Finding> findings;
 
-    /** Of a model, what coaches take over as it is. */
-    private final Optional<Map<Node, Decoded>> shared;
+    /** Of the model that a coach was laid over. */
+    private final Optional<TakenOver> shared;
 
     /** What is not looked at, since it was told to be wrong as a whole. */
     private final Set<Node> told;
-
-    /** A record, with what was found in it; empty where it is none. */
-    record Decoded(Optional<? extends Described> record, List<Finding> findings) {}
 
     /**
      * @param lists what may be named
@@ -96,7 +93,7 @@ final class Decoder {
             Lists lists,
             Optional<Folder> films,
             Consumer<Finding> findings,
-            Optional<Map<Node, Decoded>> shared,
+            Optional<TakenOver> shared,
             Set<Node> told) {
         this.places = places;
         this.lists = lists;
@@ -112,7 +109,7 @@ final class Decoder {
 
     /** Of a coach that was laid over its model. */
     Decoder over(Model model, Set<Node> wrong) {
-        return new Decoder(places, lists, films, findings, Optional.of(model.decoded()), wrong);
+        return new Decoder(places, lists, films, findings, Optional.of(model.takenOver()), wrong);
     }
 
     /** A record of a shape; empty where the node is no record at all. */
@@ -250,12 +247,24 @@ final class Decoder {
     }
 
     private <V> void value(Key<V> key, Node node, Facts.Draft facts) {
-        Optional<V> value = decode(key.type(), node);
-        value.ifPresent(it ->
-                facts.put(key, new Located<>(it, places.apply(node), it instanceof Quantity ? written(node) : "")));
-        if (value.isEmpty() || !all(value.get(), node)) {
+        Optional<Located<V>> value = located(key.type(), node);
+        value.ifPresent(it -> facts.put(key, it));
+        if (value.isEmpty() || !all(value.get().value(), node)) {
             facts.unread(key);
         }
+    }
+
+    private <V> Optional<Located<V>> located(Type<V> type, Node node) {
+        // What is wrong as a whole is so for one coach alone.
+        return shared.filter(it -> told.isEmpty() && it.has(node))
+                .map(it -> it.value(
+                        node, type, found -> new Decoder(places, lists, films, found).made(type, node), findings))
+                .orElseGet(() -> made(type, node));
+    }
+
+    private <V> Optional<Located<V>> made(Type<V> type, Node node) {
+        return decode(type, node)
+                .map(it -> new Located<>(it, places.apply(node), it instanceof Quantity ? written(node) : ""));
     }
 
     /** Whether it holds all elements that are written, if it is a list. */
@@ -340,27 +349,9 @@ final class Decoder {
 
             @Override
             public <E extends Described> Optional<E> record(Type.Nested<E> nested) {
-                return told.contains(node) ? Optional.empty() : shared(node, nested.shape());
+                return told.contains(node) ? Optional.empty() : Decoder.this.record(node, nested.shape());
             }
         });
-    }
-
-    /** Sisters take over most of their model as it is: decoded once, it is one value for all of them. */
-    @SuppressWarnings("unchecked") // a node is always read as one shape
-    private <E extends Described> Optional<E> shared(Node node, Shape<E> shape) {
-        if (shared.isEmpty() || !Yaml.isOfModel(node)) {
-            return record(node, shape);
-        }
-        Decoded known = shared.get().get(node);
-        if (known == null) {
-            List<Finding> found = new ArrayList<>();
-            Optional<E> record = new Decoder(places, lists, films, found::add).record(node, shape);
-            Decoded made = new Decoded(record, List.copyOf(found));
-            Decoded first = shared.get().putIfAbsent(node, made);
-            known = first == null ? made : first;
-        }
-        known.findings.forEach(findings);
-        return (Optional<E>) known.record;
     }
 
     private boolean isReadable(ScalarNode scalar) {
@@ -393,7 +384,7 @@ final class Decoder {
         }
         List<Located<E>> elements = new ArrayList<>();
         for (Node each : sequence.getValue()) {
-            decode(element, each).ifPresent(value -> elements.add(new Located<>(value, places.apply(each))));
+            located(element, each).ifPresent(elements::add);
         }
         return Optional.of(elements);
     }

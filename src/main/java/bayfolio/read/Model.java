@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -29,9 +28,8 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  * What the coaches of one model share, as it is written; a coach is laid over it.
  *
  * @param node without what is each coach's own
- * @param decoded records that coaches take over as they are: read once, and one for all of them
  */
-record Model(String id, SourceFile file, MappingNode node, Map<Node, Decoder.Decoded> decoded) {
+record Model(String id, SourceFile file, MappingNode node, TakenOver takenOver) {
     /** Where models lie. */
     static final String FOLDER = "units/models";
 
@@ -72,11 +70,8 @@ record Model(String id, SourceFile file, MappingNode node, Map<Node, Decoder.Dec
                             .mend("Write what its coaches share, with the keys of a coach."));
             return Optional.empty();
         }
-        return Optional.of(new Model(
-                path[path.length - 2],
-                file,
-                shared(mapping, Unit.SHAPE, new Told(file, findings)),
-                new ConcurrentHashMap<>()));
+        MappingNode shared = shared(mapping, Unit.SHAPE, new Told(file, findings));
+        return Optional.of(new Model(path[path.length - 2], file, shared, new TakenOver(shared)));
     }
 
     private record Told(SourceFile file, Consumer<Finding> findings) {
