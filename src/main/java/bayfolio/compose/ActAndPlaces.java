@@ -18,7 +18,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * Takes a step apart: what is done, and what it is done to. {@code Turn off the pump: [](switch:water-pump-switch "off").}
@@ -245,7 +244,8 @@ final class ActAndPlaces {
             where.put(handled.target(), new Where(known.stamp(), known.thing(), known.place(), handled.pieces()));
         } else if (!handled.pieces().isEmpty()) {
             // Named in the writer's words.
-            Inline.Link link = links().filter(it -> it.target().equals(handled.target()))
+            Inline.Link link = links().stream()
+                    .filter(it -> it.target().equals(handled.target()))
                     .findFirst()
                     .orElseThrow();
             where.put(
@@ -276,10 +276,12 @@ final class ActAndPlaces {
         return false;
     }
 
-    private Stream<Inline.Link> links() {
-        return Stream.concat(
-                Stream.concat(act.stream(), more.stream()).flatMap(Block::links),
-                answers.stream().flatMap(Answer::links));
+    private List<Inline.Link> links() {
+        List<Inline.Link> links = new ArrayList<>();
+        act.forEach(block -> block.links(links::add));
+        more.forEach(block -> block.links(links::add));
+        answers.forEach(answer -> answer.links(links::add));
+        return links;
     }
 
     private Stamp stamp(Target target) {

@@ -9,9 +9,11 @@ import bayfolio.prose.Inline;
 import bayfolio.prose.Signal;
 import bayfolio.prose.StepLabel;
 import bayfolio.prose.Target;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /** A block of a section: the one family of what can stand in a handbook. */
@@ -75,8 +77,8 @@ public sealed interface Content extends Node {
         }
 
         @Override
-        public Stream<Inline.Link> links() {
-            return blocks.stream().flatMap(Block::links);
+        public void links(Consumer<Inline.Link> each) {
+            blocks.forEach(block -> block.links(each));
         }
     }
 
@@ -110,8 +112,8 @@ public sealed interface Content extends Node {
         }
 
         @Override
-        public Stream<Inline.Link> links() {
-            return about.stream();
+        public void links(Consumer<Inline.Link> each) {
+            about.forEach(each);
         }
     }
 
@@ -129,8 +131,8 @@ public sealed interface Content extends Node {
             }
 
             @Override
-            public Stream<Inline.Link> links() {
-                return lines.stream().flatMap(line -> Inline.links(line.words()));
+            public void links(Consumer<Inline.Link> each) {
+                lines.forEach(line -> line.words().forEach(words -> words.links(each)));
             }
 
             private Optional<Row> seenBy(Audience reader) {
@@ -189,8 +191,8 @@ public sealed interface Content extends Node {
             }
 
             @Override
-            public Stream<Inline.Link> links() {
-                return Stream.of(link);
+            public void links(Consumer<Inline.Link> each) {
+                each.accept(link);
             }
         }
 
@@ -310,25 +312,20 @@ public sealed interface Content extends Node {
 
             @Override
             public List<Node> parts() {
-                return Stream.of(
-                                notices,
-                                hazards,
-                                where,
-                                answers.stream()
-                                        .flatMap(each -> each.where().stream())
-                                        .toList(),
-                                readOut)
-                        .<Node>flatMap(List::stream)
-                        .toList();
+                List<Node> parts = new ArrayList<>(notices);
+                parts.addAll(hazards);
+                parts.addAll(where);
+                answers.forEach(answer -> parts.addAll(answer.where()));
+                parts.addAll(readOut);
+                return parts;
             }
 
             @Override
-            public Stream<Inline.Link> links() {
-                return Stream.concat(
-                        Stream.concat(act.stream(), more.stream()).flatMap(Block::links),
-                        Stream.concat(
-                                known.stream().flatMap(each -> Inline.links(each.words())),
-                                answers.stream().flatMap(Answer::links)));
+            public void links(Consumer<Inline.Link> each) {
+                act.forEach(block -> block.links(each));
+                more.forEach(block -> block.links(each));
+                known.forEach(it -> it.words().forEach(words -> words.links(each)));
+                answers.forEach(answer -> answer.links(each));
             }
         }
 
@@ -346,9 +343,10 @@ public sealed interface Content extends Node {
                 where = List.copyOf(where);
             }
 
-            /** All links in its own words. */
-            public Stream<Inline.Link> links() {
-                return Stream.concat(Inline.links(look), Inline.links(then));
+            /** Takes all links in its own words. */
+            public void links(Consumer<Inline.Link> each) {
+                look.forEach(words -> words.links(each));
+                then.forEach(words -> words.links(each));
             }
         }
 
@@ -382,8 +380,8 @@ public sealed interface Content extends Node {
             }
 
             @Override
-            public Stream<Inline.Link> links() {
-                return Stream.of(thing);
+            public void links(Consumer<Inline.Link> each) {
+                each.accept(thing);
             }
         }
 
@@ -394,8 +392,8 @@ public sealed interface Content extends Node {
             }
 
             @Override
-            public Stream<Inline.Link> links() {
-                return text.stream().flatMap(Block::links);
+            public void links(Consumer<Inline.Link> each) {
+                text.forEach(block -> block.links(each));
             }
         }
 
@@ -428,8 +426,8 @@ public sealed interface Content extends Node {
          */
         public record Pointer(Stamp stamp, int across, int down, Inline.Link thing) implements Node {
             @Override
-            public Stream<Inline.Link> links() {
-                return Stream.of(thing);
+            public void links(Consumer<Inline.Link> each) {
+                each.accept(thing);
             }
         }
 
@@ -479,8 +477,8 @@ public sealed interface Content extends Node {
         public record Chapter(Stamp stamp, Target home, int from, int to, String title, Inline.Link thing)
                 implements Node {
             @Override
-            public Stream<Inline.Link> links() {
-                return Stream.of(thing);
+            public void links(Consumer<Inline.Link> each) {
+                each.accept(thing);
             }
         }
 
@@ -586,8 +584,8 @@ public sealed interface Content extends Node {
         }
 
         @Override
-        public Stream<Inline.Link> links() {
-            return things.stream();
+        public void links(Consumer<Inline.Link> each) {
+            things.forEach(each);
         }
     }
 
@@ -638,8 +636,8 @@ public sealed interface Content extends Node {
         }
 
         @Override
-        public Stream<Inline.Link> links() {
-            return Stream.of(thing);
+        public void links(Consumer<Inline.Link> each) {
+            each.accept(thing);
         }
     }
 
@@ -669,8 +667,8 @@ public sealed interface Content extends Node {
         }
 
         @Override
-        public Stream<Inline.Link> links() {
-            return Stream.of(link);
+        public void links(Consumer<Inline.Link> each) {
+            each.accept(link);
         }
     }
 
@@ -688,8 +686,8 @@ public sealed interface Content extends Node {
             }
 
             @Override
-            public Stream<Inline.Link> links() {
-                return Stream.of(link);
+            public void links(Consumer<Inline.Link> each) {
+                each.accept(link);
             }
         }
 

@@ -1,22 +1,16 @@
 package bayfolio.document;
 
-import bayfolio.drawing.Drawing;
 import bayfolio.explain.Calculator;
 import bayfolio.fact.Type;
-import bayfolio.measure.Quantity;
 import bayfolio.model.Photo;
 import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
-import bayfolio.source.Place;
 import com.google.gson.FormattingStyle;
 import com.google.gson.stream.JsonWriter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.RecordComponent;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -112,16 +106,17 @@ public final class DocumentJson {
 
     private void record(Record record, Stamp around) throws IOException {
         json.beginObject();
-        if (kinds(record.getClass())) {
-            json.name("kind").value(kind(record.getClass()));
+        RecordForm form = RecordForm.of(record.getClass());
+        if (form.isOneOfSeveral()) {
+            json.name("kind").value(form.kind());
         }
         Stamp inside = record instanceof Node node ? node.stamp() : around;
-        for (RecordComponent component : record.getClass().getRecordComponents()) {
-            Object value = value(component, record);
+        for (RecordForm.Field field : form.fields()) {
+            Object value = field.value(record);
             if (value instanceof Stamp stamp) {
                 stamp(stamp, around);
-            } else if (!left(component, value) && !(asRead && value instanceof Audience)) {
-                json.name(name(component));
+            } else if (!saysNothing(value) && !(asRead && value instanceof Audience)) {
+                json.name(field.name());
                 value(value, inside);
             }
         }
@@ -202,63 +197,11 @@ public final class DocumentJson {
         }
     }
 
-    /** Whether there are values of it that say nothing. */
-    static boolean mayBeLeftOut(RecordComponent component) {
-        Class<?> type = component.getType();
-        return type == List.class
-                || type == Optional.class
-                || type == String.class
-                || type == boolean.class
-                || type == Audience.class;
-    }
-
-    /** Where it was written; a drawing, which is made of facts that stand in it elsewhere; a figure that the words tell. */
-    static boolean leftOut(RecordComponent component) {
-        return component.getType() == Place.class
-                || component.getType() == Drawing.class
-                || component.getGenericType() instanceof ParameterizedType generic
-                        && generic.getActualTypeArguments()[0] == Quantity.class;
-    }
-
-    /** What says nothing, and where it was written. */
-    private static boolean left(RecordComponent component, @Nullable Object value) {
-        return leftOut(component)
-                || value instanceof List<?> list && list.isEmpty()
+    private static boolean saysNothing(@Nullable Object value) {
+        return value instanceof List<?> list && list.isEmpty()
                 || value instanceof Optional<?> optional && optional.isEmpty()
                 || value instanceof String text && text.isEmpty()
                 || value instanceof Boolean yes && !yes
                 || value instanceof Audience audience && audience == Audience.EVERYBODY;
-    }
-
-    /** Whether it is one of several kinds, so that its own must be told. */
-    static boolean kinds(Class<?> record) {
-        for (Class<?> each : record.getInterfaces()) {
-            if (each.isSealed()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** What a record is called in JSON: {@code link-list}. */
-    public static String kind(Class<?> record) {
-        return words(record.getSimpleName());
-    }
-
-    /** What its field is called there. */
-    public static String name(RecordComponent component) {
-        return words(component.getName());
-    }
-
-    private static String words(String camel) {
-        return camel.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
-    }
-
-    private static @Nullable Object value(RecordComponent component, Record record) {
-        try {
-            return component.getAccessor().invoke(record);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException("every part of a handbook is a public record", e);
-        }
     }
 }

@@ -8,7 +8,6 @@ import com.google.gson.FormattingStyle;
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
 import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -112,22 +111,22 @@ public final class DocumentSchema {
     private Map<String, Object> record(Class<?> record) {
         Map<String, Object> properties = new LinkedHashMap<>();
         List<String> required = new ArrayList<>();
-        if (DocumentJson.kinds(record)) {
-            properties.put("kind", Map.of("const", DocumentJson.kind(record)));
+        RecordForm form = RecordForm.of(record.asSubclass(Record.class));
+        if (form.isOneOfSeveral()) {
+            properties.put("kind", Map.of("const", form.kind()));
             required.add("kind");
         }
-        for (RecordComponent component : record.getRecordComponents()) {
-            if (component.getType() == Stamp.class) {
+        for (RecordForm.Field field : form.fields()) {
+            if (field.component().getType() == Stamp.class) {
                 properties.put("id", of(NodeId.class));
                 required.add("id");
                 properties.put("audience", of(Audience.class));
                 properties.put("language", text());
                 properties.put("from", array(pattern("^(thing|fact|text):.+$")));
-            } else if (!DocumentJson.leftOut(component)) {
-                String name = DocumentJson.name(component);
-                properties.put(name, of(component.getGenericType()));
-                if (!DocumentJson.mayBeLeftOut(component)) {
-                    required.add(name);
+            } else {
+                properties.put(field.name(), of(field.component().getGenericType()));
+                if (!field.mayBeLeftOut()) {
+                    required.add(field.name());
                 }
             }
         }

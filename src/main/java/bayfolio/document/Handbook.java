@@ -1,7 +1,6 @@
 package bayfolio.document;
 
 import bayfolio.model.Photo;
-import bayfolio.prose.Inline;
 import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -11,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -33,7 +33,8 @@ public final class Handbook {
     private final SortedMap<NodeId, NodeId> formerly;
     private final Optional<Revision> revision;
     private final AddressBook addresses;
-    private final Map<NodeId, Node> nodes = new HashMap<>();
+    private final Map<NodeId, Node> nodes;
+    private final Map<Audience, Handbook> copies = new ConcurrentHashMap<>();
 
     /** Worked out when it is first asked for. */
     private @Nullable String edition;
@@ -77,7 +78,33 @@ public final class Handbook {
      * @param old with the page or section that each leads on to, which is in it
      */
     public Handbook formerly(Map<NodeId, NodeId> old) {
-        return new Handbook(unit, cover, language, parts, sketches, old, revision, reader, whole);
+        return new Handbook(this, old);
+    }
+
+    /** Its parts were looked through already. */
+    private Handbook(Handbook same, Map<NodeId, NodeId> old) {
+        this.unit = same.unit;
+        this.cover = same.cover;
+        this.language = same.language;
+        this.parts = same.parts;
+        this.sketches = same.sketches;
+        this.reader = same.reader;
+        this.whole = same.whole;
+        this.revision = same.revision;
+        this.addresses = same.addresses;
+        this.nodes = same.nodes;
+        this.formerly = there(old, nodes);
+    }
+
+    /** Old names that are free, of what is still there. */
+    private static SortedMap<NodeId, NodeId> there(Map<NodeId, NodeId> formerly, Map<NodeId, Node> nodes) {
+        SortedMap<NodeId, NodeId> there = new TreeMap<>(NodeId.ORDER);
+        formerly.forEach((old, home) -> {
+            if (nodes.containsKey(home) && !nodes.containsKey(old)) {
+                there.put(old, home);
+            }
+        });
+        return there;
     }
 
     /**
@@ -130,6 +157,7 @@ public final class Handbook {
         this.whole = whole;
         this.revision = revision;
         List<Node> all = walk().toList();
+        this.nodes = new HashMap<>(all.size() * 2);
         this.addresses = new AddressBook(all);
         for (Node node : all) {
             if (nodes.putIfAbsent(node.id(), node) != null) {
@@ -137,12 +165,7 @@ public final class Handbook {
             }
         }
         nodes.values().forEach(this::complete);
-        this.formerly = new TreeMap<>(NodeId.ORDER);
-        formerly.forEach((old, home) -> {
-            if (nodes.containsKey(home) && !nodes.containsKey(old)) {
-                this.formerly.put(old, home);
-            }
-        });
+        this.formerly = there(formerly, nodes);
         // What a reader sees nothing of is not drawn for him.
         this.sketches = sketches.entrySet().stream()
                 .filter(each -> reader.isEmpty() || addresses.of(each.getKey()).isPresent())
@@ -150,15 +173,13 @@ public final class Handbook {
     }
 
     private void complete(Node node) {
-        node.links()
-                .map(Inline.Link::target)
-                .filter(target -> !(target instanceof Target.OfPhone)
-                        && addresses.of(target).isEmpty())
-                .findFirst()
-                .ifPresent(target -> {
-                    throw new IllegalArgumentException(
-                            node.id() + " of " + unit + " links to " + target + ", which has no home");
-                });
+        node.links(link -> {
+            Target target = link.target();
+            if (!(target instanceof Target.OfPhone) && addresses.of(target).isEmpty()) {
+                throw new IllegalArgumentException(
+                        node.id() + " of " + unit + " links to " + target + ", which has no home");
+            }
+        });
         if (node instanceof Content.Quote quote && !(nodes.get(quote.page()) instanceof Page)) {
             throw new IllegalArgumentException(
                     node.id() + " of " + unit + " quotes " + quote.page() + ", which is no page of it");
@@ -167,6 +188,10 @@ public final class Handbook {
 
     /** What a reader sees of it: {@link Audience#RENTERS} or {@link Audience#STAFF}. */
     public Handbook seenBy(Audience reader) {
+        return copies.computeIfAbsent(reader, this::copy);
+    }
+
+    private Handbook copy(Audience reader) {
         List<Part> seen = new ArrayList<>();
         for (Part part : parts) {
             List<Page> pages = Node.seen(part.pages(), reader, (page, it) -> Optional.of(page.seenBy(it)));

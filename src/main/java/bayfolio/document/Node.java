@@ -4,6 +4,7 @@ import bayfolio.prose.Inline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /** A part of a handbook, large or small. */
@@ -15,9 +16,14 @@ public interface Node {
         return List.of();
     }
 
-    /** All links in its own words, those of its parts not among them. */
+    /** Takes all links in its own words, those of its parts not among them. */
+    default void links(Consumer<Inline.Link> each) {}
+
+    /** All links in its own words, in reading order. */
     default Stream<Inline.Link> links() {
-        return Stream.of();
+        List<Inline.Link> links = new ArrayList<>();
+        links(links::add);
+        return links.stream();
     }
 
     default NodeId id() {
@@ -40,10 +46,13 @@ public interface Node {
 
     /** Those of several that a reader sees, each without what he does not see in it. */
     static <N extends Node> List<N> seen(List<N> all, Audience reader, Pruning<N> pruning) {
-        return all.stream()
-                .filter(each -> each.stamp().audience().includes(reader))
-                .flatMap(each -> pruning.prune(each, reader).stream())
-                .toList();
+        List<N> seen = new ArrayList<>();
+        for (N each : all) {
+            if (each.stamp().audience().includes(reader)) {
+                pruning.prune(each, reader).ifPresent(seen::add);
+            }
+        }
+        return seen;
     }
 
     /** A node without what a reader does not see; nothing where all that was in it is gone. */

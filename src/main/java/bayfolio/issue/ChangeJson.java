@@ -1,6 +1,6 @@
 package bayfolio.issue;
 
-import bayfolio.document.DocumentJson;
+import bayfolio.document.RecordForm;
 import bayfolio.edition.Change;
 import bayfolio.edition.Changed;
 import bayfolio.fact.Type;
@@ -10,8 +10,8 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
-import java.lang.reflect.RecordComponent;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Changes with all that follows from them, for programs: an object each, its kind and fields named as the records that declare them. */
 public final class ChangeJson {
@@ -39,38 +39,34 @@ public final class ChangeJson {
     private static JsonObject of(Consequences consequences) {
         Changed changed = consequences.changed();
         JsonObject json = new JsonObject();
-        json.addProperty("kind", DocumentJson.kind(changed.change().getClass()));
+        json.addProperty("kind", kind((Record) changed.change()));
         json.addProperty("technical", changed.technical());
         json.addProperty("for-staff", changed.forStaff());
-        fields(changed.change()).entrySet().forEach(field -> json.add(field.getKey(), field.getValue()));
+        fields((Record) changed.change()).entrySet().forEach(field -> json.add(field.getKey(), field.getValue()));
         json.add("pages", value(List.copyOf(changed.pages())));
         json.add("parts", value(List.copyOf(changed.parts())));
         JsonArray all = new JsonArray();
         consequences.all().forEach(each -> {
             JsonObject consequence = new JsonObject();
-            consequence.addProperty("kind", DocumentJson.kind(each.getClass()));
-            fields(each).entrySet().forEach(field -> consequence.add(field.getKey(), field.getValue()));
+            consequence.addProperty("kind", kind((Record) each));
+            fields((Record) each).entrySet().forEach(field -> consequence.add(field.getKey(), field.getValue()));
             all.add(consequence);
         });
         json.add("consequences", all);
         return json;
     }
 
-    private static JsonObject fields(Object record) {
+    private static String kind(Record record) {
+        return RecordForm.of(record.getClass()).kind();
+    }
+
+    private static JsonObject fields(Record record) {
         JsonObject json = new JsonObject();
-        for (RecordComponent component : record.getClass().getRecordComponents()) {
-            try {
-                json.add(
-                        DocumentJson.name(component),
-                        value(component.getAccessor().invoke(record)));
-            } catch (ReflectiveOperationException e) {
-                throw new IllegalStateException("every change and every consequence is a public record", e);
-            }
-        }
+        RecordForm.of(record.getClass()).fields().forEach(field -> json.add(field.name(), value(field.value(record))));
         return json;
     }
 
-    private static JsonElement value(Object value) {
+    private static JsonElement value(@Nullable Object value) {
         if (value instanceof List<?> list) {
             JsonArray array = new JsonArray();
             list.forEach(each -> array.add(value(each)));
@@ -78,7 +74,7 @@ public final class ChangeJson {
         } else if (value instanceof Change.Thing
                 || value instanceof Change.Value
                 || value instanceof Consequence.Numbers) {
-            return fields(value);
+            return fields((Record) value);
         } else if (value instanceof Enum<?> word) {
             return new JsonPrimitive(Type.word(word));
         } else if (value instanceof Number number) {
