@@ -275,7 +275,7 @@ public final class WhatChanged {
             }
 
             @Override
-            public Sort pointers(Change.PointersReordered it) {
+            public Sort parts(Change.PartsReordered it) {
                 return Sort.TEXT;
             }
 

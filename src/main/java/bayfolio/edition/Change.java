@@ -48,7 +48,7 @@ public sealed interface Change {
 
         R steps(StepsReordered change);
 
-        R pointers(PointersReordered change);
+        R parts(PartsReordered change);
 
         R hazard(HazardAdded change);
 
@@ -205,20 +205,20 @@ public sealed interface Change {
     }
 
     /**
-     * What leads to other pages comes in another order.
+     * Parts that stay, other than steps, come in another order: what leads to other pages, or what stands on one.
      *
      * @param list the part of the page that they are in
      * @param before their ids
      */
-    record PointersReordered(String list, List<String> before, List<String> after) implements Change {
-        public PointersReordered {
+    record PartsReordered(String list, List<String> before, List<String> after) implements Change {
+        public PartsReordered {
             before = List.copyOf(before);
             after = List.copyOf(after);
         }
 
         @Override
         public <R> R accept(Visitor<R> visitor) {
-            return visitor.pointers(this);
+            return visitor.parts(this);
         }
     }
 

@@ -36,6 +36,11 @@ public final class Comparison {
     /** A shorter text stands in many places by chance. */
     private static final int TELLING = 3;
 
+    private static final Predicate<Part> STEPS = part -> part.sort() == Part.Sort.STEP;
+
+    /** What has its turn on a page; the order of pages is none of them. */
+    private static final Predicate<Part> PARTS = part -> part.sort() != Part.Sort.STEP && part.sort() != Part.Sort.PAGE;
+
     private final Renaming renaming;
     private final Snapshot before;
     private final Snapshot after;
@@ -72,7 +77,7 @@ public final class Comparison {
                 otherwise.put(id, false);
             }
         }
-        reordered(Part.Sort.POINTER).stream()
+        reordered(PARTS).stream()
                 .flatMap(list -> list.atAnotherTurn().stream())
                 .forEach(id -> otherwise.putIfAbsent(id, false));
     }
@@ -334,7 +339,7 @@ public final class Comparison {
                 removed(one);
             }
         });
-        for (Reordered list : reordered(Part.Sort.STEP)) {
+        for (Reordered list : reordered(STEPS)) {
             Set<String> parts =
                     was.containsKey(list.id()) || is.containsKey(list.id()) ? Set.of(list.id()) : list.atAnotherTurn();
             add(new Change.StepsReordered(list.id(), list.before(), list.after()), true, parts);
@@ -379,10 +384,10 @@ public final class Comparison {
         }
     }
 
-    private List<Reordered> reordered(Part.Sort sort) {
-        Map<String, List<String>> now = lists(is, sort);
+    private List<Reordered> reordered(Predicate<Part> wanted) {
+        Map<String, List<String>> now = lists(is, wanted);
         List<Reordered> reordered = new ArrayList<>();
-        lists(was, sort).forEach((list, earlier) -> {
+        lists(was, wanted).forEach((list, earlier) -> {
             List<String> later = new ArrayList<>(now.getOrDefault(list, List.of()));
             List<String> stayed = new ArrayList<>(earlier);
             stayed.retainAll(new HashSet<>(later));
@@ -417,10 +422,10 @@ public final class Comparison {
     }
 
     /** Ids by the list that they are in. */
-    private static Map<String, List<String>> lists(Map<String, Part> parts, Part.Sort sort) {
+    private static Map<String, List<String>> lists(Map<String, Part> parts, Predicate<Part> wanted) {
         Map<String, List<String>> lists = new LinkedHashMap<>();
         parts.values().stream()
-                .filter(part -> part.sort() == sort)
+                .filter(wanted)
                 .forEach(part -> lists.computeIfAbsent(part.around(), it -> new ArrayList<>())
                         .add(part.id()));
         return lists;
@@ -459,6 +464,10 @@ public final class Comparison {
 
     private static String text(@Nullable Part part) {
         return part == null ? "" : part.text();
+    }
+
+    private static String lines(@Nullable Part part) {
+        return part == null ? "" : part.lines().replace("\n", " \u00b6 ");
     }
 
     /** What leads to a page of which a change is told follows from that, such as how long a procedure takes. */
@@ -501,10 +510,10 @@ public final class Comparison {
                 .forEach(this::text);
         pointers();
         left().stream().filter(id -> !readsAlike(id)).forEach(this::text);
-        for (Reordered list : reordered(Part.Sort.POINTER)) {
+        for (Reordered list : reordered(PARTS)) {
             Set<String> parts = list.atAnotherTurn();
             if (!parts.stream().allMatch(this::taken)) {
-                add(new Change.PointersReordered(list.id(), list.before(), list.after()), false, parts);
+                add(new Change.PartsReordered(list.id(), list.before(), list.after()), false, parts);
             }
         }
     }
@@ -518,6 +527,10 @@ public final class Comparison {
     private void text(String id) {
         String one = text(was.get(id));
         String other = text(is.get(id));
+        if (one.equals(other)) {
+            one = lines(was.get(id));
+            other = lines(is.get(id));
+        }
         add(
                 new Change.TextChanged(id, one, other),
                 !links(id) || !one.equals(other) && !editorial.is(one, other),

@@ -9,7 +9,7 @@ import java.util.List;
  * @param page the page that it stands on, whose name its own need not begin with: entries of an index keep theirs
  * @param around the id of the part that it is in; empty for a page
  * @param kind of the content that it is, as its normal form has it: {@code label}, {@code link-list}; empty for what has none
- * @param text all that is read, with a space between; of a page its title
+ * @param lines all that is read, each paragraph, point and row on a line of its own; of a page its title
  * @param links what its words lead to, as in {@code switch:pump-switch}, and how it is marked, as in {@code urgent}
  * @param from what it came from: {@code fact:switch/pump-switch/plate}
  * @param forStaff whether renters never see it
@@ -20,7 +20,7 @@ public record Part(
         String around,
         Sort sort,
         String kind,
-        String text,
+        String lines,
         List<String> links,
         List<String> from,
         boolean forStaff) {
@@ -40,7 +40,12 @@ public record Part(
         from = List.copyOf(from);
     }
 
+    /** All that is read, with a space between. */
+    public String text() {
+        return lines.replace('\n', ' ');
+    }
+
     boolean reads(Part other) {
-        return text.equals(other.text) && links.equals(other.links);
+        return lines.equals(other.lines) && links.equals(other.links);
     }
 }

@@ -1,5 +1,7 @@
 package bayfolio.edition;
 
+import bayfolio.document.RecordForm;
+import bayfolio.prose.Block;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
@@ -10,6 +12,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The parts of a handbook by their names, in reading order, out of its normal form. */
 final class Parts {
@@ -22,6 +26,10 @@ final class Parts {
 
     /** Fields of forms, which have names of their own in them. */
     private static final Set<String> PLAIN = Set.of("calculator", "figures");
+
+    private static final Set<String> BLOCKS = Stream.of(Block.class.getPermittedSubclasses())
+            .map(block -> RecordForm.of(block.asSubclass(Record.class)).kind())
+            .collect(Collectors.toUnmodifiableSet());
 
     private final Map<String, Part> all = new LinkedHashMap<>();
 
@@ -75,7 +83,12 @@ final class Parts {
 
     private static void read(JsonElement value, StringBuilder text, List<String> links, List<JsonObject> inside) {
         if (value instanceof JsonArray array) {
-            array.forEach(each -> read(each, text, links, inside));
+            for (JsonElement each : array) {
+                if (each.isJsonArray() || isBlock(each)) {
+                    newLine(text);
+                }
+                read(each, text, links, inside);
+            }
         } else if (value instanceof JsonObject object) {
             if (object.has("id")) {
                 inside.add(object);
@@ -85,10 +98,22 @@ final class Parts {
         } else if (value.isJsonPrimitive()) {
             String words = value.getAsString();
             boolean joined = text.isEmpty()
-                    || text.charAt(text.length() - 1) == ' '
+                    || Character.isWhitespace(text.charAt(text.length() - 1))
                     || words.startsWith(" ")
                     || words.matches("[.,;:!?)].*");
             text.append(joined ? "" : " ").append(words);
+        }
+    }
+
+    private static boolean isBlock(JsonElement value) {
+        return value instanceof JsonObject object
+                && object.get("kind") instanceof JsonPrimitive kind
+                && BLOCKS.contains(kind.getAsString());
+    }
+
+    private static void newLine(StringBuilder text) {
+        if (!text.isEmpty() && text.charAt(text.length() - 1) != '\n') {
+            text.append('\n');
         }
     }
 

@@ -151,7 +151,7 @@ final class Renaming {
                     part(part.around()),
                     part.sort(),
                     part.kind(),
-                    part.text(),
+                    part.lines(),
                     part.links().stream().map(link -> each(link, ":")).toList(),
                     part.from().stream().map(from -> each(from, "/")).toList(),
                     part.forStaff());

@@ -105,8 +105,8 @@ public final class ChangeReport {
         }
 
         @Override
-        public String pointers(Change.PointersReordered change) {
-            return "list in another order: " + change.list() + orders(change.before(), change.after());
+        public String parts(Change.PartsReordered change) {
+            return "in another order: " + change.list() + orders(change.before(), change.after());
         }
 
         /** Where both begin and end alike, that is left out. */

@@ -258,8 +258,8 @@ final class ChangesTest {
             }
 
             @Override
-            public Change pointers(Change.PointersReordered it) {
-                return new Change.PointersReordered(it.list(), it.after(), it.before());
+            public Change parts(Change.PartsReordered it) {
+                return new Change.PartsReordered(it.list(), it.after(), it.before());
             }
 
             @Override
@@ -369,7 +369,7 @@ final class ChangesTest {
                 Comparison.of(before.snapshot(), States.now(root, "turnstone").snapshot());
 
         assertThat(changes)
-                .filteredOn(it -> it.change() instanceof Change.PointersReordered)
+                .filteredOn(it -> it.change() instanceof Change.PartsReordered)
                 .allMatch(it -> !it.technical() && it.said().isEmpty())
                 .flatExtracting(Changed::pages)
                 .contains("home", "procedures");
