@@ -14,11 +14,10 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * What of an edition belongs together: the files of one coach in both roots, or what all coaches share.
@@ -35,7 +34,7 @@ record Part(String name, String made, Found found, SortedMap<String, File> files
     private static final String FOUND = "found ";
     private static final String FOR_STAFF = "for staff ";
 
-    private static final Pattern LINE = Pattern.compile("([0-9a-f]{64}) ([0-9]{1,19}) ([0-9]{1,19}) (.+)");
+    private static final int CHECKSUM = 64;
 
     /**
      * @param of the digest of what was looked at
@@ -56,6 +55,18 @@ record Part(String name, String made, Found found, SortedMap<String, File> files
      * @param modified the time of its last change, in milliseconds: who finds it unchanged need not read the file
      */
     record File(String checksum, long size, long modified) {
+        /** A line of a list, without the path at its end; nothing where it is none. */
+        static Optional<File> read(String line, int size, int modified, int path) {
+            try {
+                return Optional.of(new File(
+                        line.substring(0, size),
+                        Long.parseLong(line, size + 1, modified, 10),
+                        Long.parseLong(line, modified + 1, path, 10)));
+            } catch (NumberFormatException spoilt) {
+                return Optional.empty();
+            }
+        }
+
         static File of(byte[] bytes, long modified) {
             return new File(sha256(bytes), bytes.length, modified);
         }
@@ -116,10 +127,7 @@ record Part(String name, String made, Found found, SortedMap<String, File> files
         List<String> forStaff = new ArrayList<>();
         SortedMap<String, File> files = new TreeMap<>();
         for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
-            Matcher it = LINE.matcher(line);
-            if (it.matches()) {
-                files.put(it.group(4), new File(it.group(1), Long.parseLong(it.group(2)), Long.parseLong(it.group(3))));
-            } else if (line.startsWith("made ")) {
+            if (line.startsWith("made ")) {
                 made = line.substring(5);
             } else if (line.startsWith("looked at ")) {
                 looked = line.substring(10);
@@ -127,6 +135,14 @@ record Part(String name, String made, Found found, SortedMap<String, File> files
                 found.add(line.substring(FOUND.length()));
             } else if (line.startsWith(FOR_STAFF)) {
                 forStaff.add(line.substring(FOR_STAFF.length()));
+            } else {
+                // A large fleet has millions of these, which are read several times.
+                int size = line.indexOf(' ');
+                int modified = line.indexOf(' ', size + 1);
+                int path = line.indexOf(' ', modified + 1);
+                if (size == CHECKSUM && modified > 0 && path > 0 && path + 1 < line.length()) {
+                    File.read(line, size, modified, path).ifPresent(it -> files.put(line.substring(path + 1), it));
+                }
             }
         }
         return new Part(name, made, new Found(looked, found, forStaff), files);
