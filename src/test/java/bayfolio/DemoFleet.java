@@ -128,6 +128,7 @@ public record DemoFleet(Path root, Check check) {
                         Optional.empty(),
                         true,
                         false,
+                        false,
                         coach -> {}));
     }
 

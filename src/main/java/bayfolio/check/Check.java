@@ -10,6 +10,7 @@ import bayfolio.finding.Findings;
 import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
+import bayfolio.model.Units;
 import bayfolio.model.Whose;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Procedure;
@@ -31,19 +32,17 @@ import java.util.stream.Stream;
  * All that is known to be wrong with a fleet, told in one run.
  *
  * @param catalogs the words of all languages
- * @param units the coaches that could be read
  * @param ofCoaches what was found in each that was looked at, by its id, whether or not somebody lives with it
  */
 public record Check(
-        Fleet fleet,
-        Library library,
-        Catalogs catalogs,
-        List<Unit> units,
-        Findings findings,
-        Map<String, List<Finding>> ofCoaches) {
+        Fleet fleet, Library library, Catalogs catalogs, Findings findings, Map<String, List<Finding>> ofCoaches) {
     public Check {
-        units = List.copyOf(units);
         ofCoaches = Map.copyOf(ofCoaches);
+    }
+
+    /** The coaches that could be read. */
+    public Units units() {
+        return fleet.units();
     }
 
     /** What is known already of coaches that are as they were when they were looked at last. */
@@ -94,24 +93,23 @@ public record Check(
         LanguageWithoutWords.check(fleet, catalogs).forEach(findings::add);
         MessagesOfThemes.check(catalogs).forEach(findings::add);
         findings.addAll(ofTheFleet(fleet, library));
-        List<Unit> units = fleet.units();
         // Coaches have nothing to do with each other and rules have no state; the order stays that of the fleet. Where
         // there are few, what one coach takes is shared out; both at once, threads would wait for each other.
         boolean many = looked.size() >= Runtime.getRuntime().availableProcessors();
-        List<List<Finding>> found = stream(looked, many)
-                .map(unit ->
-                        known.of(unit).orElseGet(() -> look(new Coach(fleet, unit), library, catalogs, !many, filled)))
+        List<Looked> found = stream(looked, many)
+                .map(unit -> new Looked(
+                        unit.id(),
+                        known.of(unit).orElseGet(() -> look(new Coach(fleet, unit), library, catalogs, !many, filled))))
                 .toList();
-        found.forEach(findings::addAll);
         Map<String, List<Finding>> ofCoaches = new HashMap<>();
-        for (int i = 0; i < looked.size(); i++) {
-            ofCoaches.putIfAbsent(looked.get(i).id(), found.get(i));
-        }
+        found.forEach(each -> {
+            findings.addAll(each.findings);
+            ofCoaches.putIfAbsent(each.unit, each.findings);
+        });
         return new Check(
                 fleet,
                 library,
                 catalogs,
-                units,
                 Findings.of(Acceptances.applied(
                         findings.stream()
                                 .map(finding -> ofAModel(finding, fleet))
@@ -121,14 +119,19 @@ public record Check(
                 ofCoaches);
     }
 
+    /** What was found in a coach. */
+    private record Looked(String unit, List<Finding> findings) {
+        Looked {
+            findings = List.copyOf(findings);
+        }
+    }
+
     /** What is wrong with a text of a model is wrong for all of its coaches. */
     private static Finding ofAModel(Finding finding, Fleet fleet) {
         return UnitsPath.model(finding.at().file().path())
                 .filter(model -> finding.units().isEmpty())
-                .map(model -> finding.on(fleet.units().stream()
-                        .filter(new Whose.OfAModel(model)::has)
-                        .map(Unit::id)
-                        .toList()))
+                .map(model ->
+                        finding.on(fleet.units().of(new Whose.OfAModel(model)).ids()))
                 .orElse(finding);
     }
 

@@ -135,7 +135,7 @@ public record Text(
     /** A shared script is. */
     private static boolean american(Script script, Fleet fleet) {
         return script.whose().shared()
-                || fleet.units().stream().filter(script.whose()::has).allMatch(Text::american);
+                || fleet.units().of(script.whose()).stream().allMatch(Text::american);
     }
 
     private static Stream<Text> script(Script script, boolean american) {

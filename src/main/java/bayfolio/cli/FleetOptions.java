@@ -9,6 +9,7 @@ import bayfolio.read.FleetReader;
 import bayfolio.render.theme.Theme;
 import java.io.IOException;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
@@ -53,8 +54,7 @@ final class FleetOptions extends FolderOptions {
         List<String> asked = units.isEmpty() ? check.fleet().coaches() : units;
         return Findings.of(Stream.concat(
                         check.findings().all().stream(),
-                        check.fleet().units().parallelStream()
-                                .filter(unit -> asked.contains(unit.id()))
+                        check.fleet().units().only(Set.copyOf(asked)::contains).parallelStream()
                                 .flatMap(unit -> Editions.faults(folder(), unit).stream()))
                 .toList());
     }

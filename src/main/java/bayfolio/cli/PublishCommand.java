@@ -155,8 +155,9 @@ final class PublishCommand implements Callable<Integer> {
 
     private Publisher.Wanted wanted(List<String> sound, Optional<Booked> booked) {
         List<String> coaches = sharded(sound);
+        Set<String> made = Set.copyOf(coaches);
         List<String> elsewhere =
-                sound.stream().filter(coach -> !coaches.contains(coach)).toList();
+                sound.stream().filter(coach -> !made.contains(coach)).toList();
         for (String way : only) {
             if (!Publisher.ways().contains(way)) {
                 throw new ParameterException(
@@ -183,7 +184,15 @@ final class PublishCommand implements Callable<Integer> {
             new BookingsFile(file, spec.commandLine()).refuseMissing();
         });
         return new Publisher.Wanted(
-                coaches, elsewhere, ways, new Printing(fleet.given(), stock, start), booked, fresh, true, coach -> {
+                coaches,
+                elsewhere,
+                ways,
+                new Printing(fleet.given(), stock, start),
+                booked,
+                fresh,
+                true,
+                changedFiles.isPresent(),
+                coach -> {
                     // To somebody who waits, and to no log.
                     if (System.console() != null) {
                         spec.commandLine().getErr().println("Making " + coach + " ...");

@@ -15,6 +15,7 @@ import bayfolio.model.Notice;
 import bayfolio.model.Service;
 import bayfolio.model.Tires;
 import bayfolio.model.Unit;
+import bayfolio.model.Units;
 import bayfolio.model.Wording;
 import bayfolio.reckon.NextDue;
 import bayfolio.reckon.TireWeek;
@@ -52,9 +53,9 @@ public final class FleetDue {
 
     private final Fleet fleet;
     private final Catalog words;
-    private final List<Unit> units;
+    private final Units units;
 
-    private FleetDue(Fleet fleet, Catalog words, List<Unit> units) {
+    private FleetDue(Fleet fleet, Catalog words, Units units) {
         this.fleet = fleet;
         this.words = words;
         this.units = units;
@@ -64,8 +65,8 @@ public final class FleetDue {
      * @param words of the language that staff read
      * @param sound whether nothing is wrong with a coach; of others nothing is said that may be untrue
      */
-    public static Overview of(Fleet fleet, Catalog words, Predicate<Unit> sound) {
-        List<Unit> units = fleet.units().stream().filter(sound).toList();
+    public static Overview of(Fleet fleet, Catalog words, Predicate<String> sound) {
+        Units units = fleet.units().only(sound);
         return new Overview(
                 "due",
                 words.say("due.title"),
@@ -75,7 +76,7 @@ public final class FleetDue {
     }
 
     /** Work that is overdue or due within a week, the most urgent first; recalls are none. */
-    static List<Due> pressing(Fleet fleet, Catalog words, List<Unit> units) {
+    static List<Due> pressing(Fleet fleet, Catalog words, Units units) {
         FleetDue all = new FleetDue(fleet, words, units);
         return units.stream()
                 .flatMap(all::works)

@@ -20,6 +20,7 @@ import bayfolio.model.Service;
 import bayfolio.model.Size;
 import bayfolio.model.Supply;
 import bayfolio.model.Unit;
+import bayfolio.model.Units;
 import bayfolio.model.Wording;
 import bayfolio.reckon.NextDue;
 import bayfolio.source.Located;
@@ -52,8 +53,8 @@ public final class FleetOverview {
      * @param words of the language that staff read
      * @param sound whether nothing is wrong with a coach; of others nothing is said that may be untrue
      */
-    public static Overview of(Fleet fleet, Catalog words, Predicate<Unit> sound) {
-        List<Unit> units = fleet.units().stream().filter(sound).toList();
+    public static Overview of(Fleet fleet, Catalog words, Predicate<String> sound) {
+        Units units = fleet.units().only(sound);
         return new Overview(
                 "fleet",
                 words.say("overview.title"),
@@ -66,9 +67,8 @@ public final class FleetOverview {
     }
 
     /** Ids of the coaches that nothing is said of. */
-    static List<String> leftOut(Fleet fleet, List<Unit> said) {
-        List<String> shown = said.stream().map(Unit::id).toList();
-        return fleet.coaches().stream().filter(coach -> !shown.contains(coach)).toList();
+    static List<String> leftOut(Fleet fleet, Units said) {
+        return fleet.coaches().stream().filter(coach -> !said.has(coach)).toList();
     }
 
     /** A column and what a coach has in it. */
@@ -101,7 +101,7 @@ public final class FleetOverview {
     }
 
     /** One that no coach has anything in is left out. */
-    private Table coaches(List<Unit> units) {
+    private Table coaches(Units units) {
         List<Told> all = columns();
         List<List<Cell>> rows = units.stream()
                 .map(unit -> {
@@ -116,13 +116,14 @@ public final class FleetOverview {
                         rows.stream().anyMatch(row -> !row.get(column).lines().isEmpty()))
                 .boxed()
                 .toList();
+        List<String> ids = units.ids();
         return new Table(
                 "coaches",
                 words.say("overview.coaches"),
                 used.stream().map(column -> all.get(column).column).toList(),
                 IntStream.range(0, rows.size())
                         .mapToObj(row -> new Row(
-                                units.get(row).id(),
+                                ids.get(row),
                                 used.stream().map(rows.get(row)::get).toList()))
                         .toList());
     }

@@ -12,12 +12,12 @@ import bayfolio.document.Today.Way;
 import bayfolio.model.Fleet;
 import bayfolio.model.Notice;
 import bayfolio.model.Unit;
+import bayfolio.model.Units;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -39,16 +39,14 @@ public final class FleetToday {
     private final Fleet fleet;
     private final Catalog words;
     private final Optional<LocalDate> day;
-    private final Map<String, Unit> units;
+    private final Units units;
     private final BiPredicate<String, NodeId> there;
 
-    private FleetToday(Fleet fleet, Catalog words, Predicate<Unit> sound, BiPredicate<String, NodeId> there) {
+    private FleetToday(Fleet fleet, Catalog words, Predicate<String> sound, BiPredicate<String, NodeId> there) {
         this.fleet = fleet;
         this.words = words;
         this.day = fleet.asOf();
-        this.units = fleet.units().stream()
-                .filter(sound)
-                .collect(Collectors.toMap(Unit::id, unit -> unit, (one, other) -> one, LinkedHashMap::new));
+        this.units = fleet.units().only(sound);
         this.there = there;
     }
 
@@ -62,7 +60,7 @@ public final class FleetToday {
     public static Today of(
             Fleet fleet,
             Catalog words,
-            Predicate<Unit> sound,
+            Predicate<String> sound,
             Optional<Booked> booked,
             ToIntFunction<String> lastEdition,
             BiPredicate<String, NodeId> there) {
@@ -87,7 +85,7 @@ public final class FleetToday {
         } else if (!booked.get().whole()) {
             remarks.add(words.say("today.not-whole"));
         }
-        List<String> leftOut = FleetOverview.leftOut(fleet, List.copyOf(units.values()));
+        List<String> leftOut = FleetOverview.leftOut(fleet, units);
         if (!leftOut.isEmpty()) {
             remarks.add(words.say("today.left-out", "coaches", leftOut));
         }
@@ -157,7 +155,7 @@ public final class FleetToday {
     private Part due() {
         return part(
                 "due",
-                FleetDue.pressing(fleet, words, List.copyOf(units.values())).stream()
+                FleetDue.pressing(fleet, words, units).stream()
                         .map(due -> new Line(
                                 words.row(Stream.of(FleetDue.said(due.when(), words), due.due(), due.by())
                                         .filter(it -> !it.isEmpty())
@@ -173,14 +171,11 @@ public final class FleetToday {
     /** Each once with all its coaches. */
     private Part notices() {
         return part(
-                "notices",
-                fleet.notices(List.copyOf(units.values())).stream()
-                        .flatMap(this::noticed)
-                        .toList());
+                "notices", fleet.notices(units).stream().flatMap(this::noticed).toList());
     }
 
     private Stream<Line> noticed(Notice notice) {
-        List<Way> coaches = units.values().stream()
+        List<Way> coaches = units.stream()
                 .filter(unit -> holds(notice, unit))
                 .map(unit -> home(unit.id()))
                 .toList();
@@ -224,6 +219,6 @@ public final class FleetToday {
 
     /** Of one in which something is wrong its id, since its name may be what is wrong. */
     private String name(String coach) {
-        return Optional.ofNullable(units.get(coach)).map(Unit::name).orElse(coach);
+        return units.find(coach).map(Unit::name).orElse(coach);
     }
 }

@@ -9,12 +9,14 @@ import bayfolio.model.Difference;
 import bayfolio.model.Fleet;
 import bayfolio.model.Thing;
 import bayfolio.model.Unit;
+import bayfolio.model.Units;
+import bayfolio.model.Whose;
 import bayfolio.source.Steps;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** What the coaches of each model say otherwise than it: for staff, who take one for the other. */
@@ -28,14 +30,14 @@ final class ModelDifferences {
     }
 
     /** A table for each model; none for one whose coaches are all alike. */
-    static List<Table> of(Fleet fleet, List<Unit> units, Catalog words) {
-        Map<String, List<Unit>> byModel = units.stream()
-                .filter(unit -> fleet.difference(unit).isPresent())
-                .collect(Collectors.groupingBy(
-                        unit -> fleet.difference(unit).orElseThrow().model(), TreeMap::new, Collectors.toList()));
+    static List<Table> of(Fleet fleet, Units units, Catalog words) {
+        SortedSet<String> models = units.stream()
+                .flatMap(unit -> fleet.difference(unit).stream())
+                .map(Difference::model)
+                .collect(Collectors.toCollection(TreeSet::new));
         ModelDifferences differences = new ModelDifferences(fleet, words);
-        return byModel.entrySet().stream()
-                .map(model -> differences.table(model.getKey(), model.getValue()))
+        return models.stream()
+                .map(model -> differences.table(model, units.of(new Whose.OfAModel(model))))
                 .filter(table -> !table.rows().isEmpty())
                 .toList();
     }

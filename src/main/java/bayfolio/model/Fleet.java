@@ -25,7 +25,7 @@ public final class Fleet {
     private static final List<Key<?>> SITE = List.of(FleetFacts.SITE_SWITCHES, FleetFacts.SITE_CONNECTIONS);
 
     private final FleetFacts facts;
-    private final List<Unit> units;
+    private final Units units;
     private final Shared shared;
     private final Map<String, Role> roleById;
     private final Map<String, Word> wordById;
@@ -66,7 +66,7 @@ public final class Fleet {
         this.differences = Map.copyOf(differences);
         this.unread = List.copyOf(unread);
         this.facts = facts;
-        this.units = List.copyOf(units);
+        this.units = Units.of(units);
         this.shared = shared;
         this.roleById = byId(shared.roles(), Role::id);
         this.wordById = byId(shared.words(), Word::id);
@@ -80,7 +80,7 @@ public final class Fleet {
     /** With one coach of another one; what all share is looked up there. */
     private Fleet(Fleet whole, Unit alone) {
         this.facts = whole.facts;
-        this.units = List.of(alone);
+        this.units = Units.of(List.of(alone));
         this.shared = whole.shared;
         this.roleById = whole.roleById;
         this.wordById = whole.wordById;
@@ -131,7 +131,7 @@ public final class Fleet {
 
     /** A coach by its id; empty where there is none, or it could not be read. */
     public Optional<Unit> find(String id) {
-        return units.stream().filter(unit -> unit.id().equals(id)).findFirst();
+        return units.find(id);
     }
 
     /** As a coach sees it, which knows of the others only what they have in common. */
@@ -222,7 +222,7 @@ public final class Fleet {
         return facts;
     }
 
-    public List<Unit> units() {
+    public Units units() {
         return units;
     }
 
@@ -302,7 +302,7 @@ public final class Fleet {
 
     /** Ids of all coaches there are, sorted; of those that could not be read, the names of their folders. */
     public List<String> coaches() {
-        return Stream.concat(units.stream().map(Unit::id), unread.stream())
+        return Stream.concat(units.ids().stream(), unread.stream())
                 .distinct()
                 .sorted()
                 .toList();

@@ -232,8 +232,7 @@ public final class Rewording {
         for (OfALanguage file : written) {
             List<Source> sources = file.whose().shared()
                     ? of(fleet)
-                    : fleet.units().stream()
-                            .filter(file.whose()::has)
+                    : fleet.units().of(file.whose()).stream()
                             .flatMap(unit -> of(unit).stream())
                             .toList();
             Map<String, List<String>> digests = new LinkedHashMap<>();

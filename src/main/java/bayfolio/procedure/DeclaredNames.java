@@ -78,7 +78,7 @@ final class DeclaredNames {
 
     /** The coaches that it is about. */
     Stream<Unit> units() {
-        return fleet.units().stream().filter(whose::has);
+        return fleet.units().of(whose).stream();
     }
 
     /** Whether a thing of any kind has that id; none has one where ids are no names. */

@@ -5,6 +5,7 @@ import bayfolio.model.Features;
 import bayfolio.model.Unit;
 import bayfolio.model.Whose;
 import bayfolio.source.Lazy;
+import bayfolio.source.Located;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -33,6 +34,11 @@ public final class Library {
     private final List<Script> scripts;
     private final List<Acts> acts;
     private final Map<Form, Set<String>> ids;
+
+    /** Since each coach of a large fleet may have some of its own. */
+    private final Map<Whose, List<Script>> byWhose;
+
+    private final Map<String, List<Script>> byId;
     private final Map<Integer, List<Typed>> holding = new ConcurrentHashMap<>();
     private final Supplier<BitSet> runs;
 
@@ -53,6 +59,8 @@ public final class Library {
         this.translations = translations;
         this.unread = List.copyOf(unread);
         this.scripts = List.copyOf(scripts);
+        this.byWhose = scripts.stream().collect(Collectors.groupingBy(Script::whose));
+        this.byId = scripts.stream().collect(Collectors.groupingBy(Script::id));
         this.ids = scripts.stream()
                 .collect(Collectors.groupingBy(Script::form, Collectors.mapping(Script::id, Collectors.toSet())));
         this.runs = new Lazy<>(() -> {
@@ -198,11 +206,22 @@ public final class Library {
         return unit.once(this, (it, library) -> library.scriptsOf(it));
     }
 
+    /** What lies in the folders of all, of its model and of the coach itself, whether or not it applies. */
+    private List<Script> writtenFor(Unit unit) {
+        return Stream.of(
+                        Optional.of(Whose.ALL),
+                        unit.model().<Whose>map(Whose.OfAModel::new),
+                        unit.facts().ifRead(Unit.ID).map(Located::value).<Whose>map(Whose.OfACoach::new))
+                .flatMap(Optional::stream)
+                .flatMap(whose -> byWhose.getOrDefault(whose, List.of()).stream())
+                .toList();
+    }
+
     private Applying scriptsOf(Unit unit) {
         Features features = unit.features();
         List<Script> those = new ArrayList<>();
         Set<String> unread = new HashSet<>();
-        for (Script script : scripts) {
+        for (Script script : writtenFor(unit)) {
             try {
                 if (script.appliesTo(unit, features)) {
                     those.add(script);
@@ -239,17 +258,17 @@ public final class Library {
      * @param scheme of its form: {@code procedure}
      */
     public Optional<Script> shared(String scheme, String id) {
-        return scripts.stream()
+        return byId.getOrDefault(id, List.of()).stream()
                 .filter(script ->
                         Form.ofSteps(scheme).filter(script.form()::equals).isPresent())
-                .filter(script -> script.whose().shared() && script.id().equals(id))
+                .filter(script -> script.whose().shared())
                 .findFirst();
     }
 
     /** Whether all of that id are read by staff alone. */
     boolean forStaff(Form form, String id) {
-        List<Script> called = scripts.stream()
-                .filter(script -> script.form() == form && script.id().equals(id))
+        List<Script> called = byId.getOrDefault(id, List.of()).stream()
+                .filter(script -> script.form() == form)
                 .toList();
         return !called.isEmpty() && called.stream().allMatch(Script::forStaff);
     }

@@ -6,10 +6,12 @@ import bayfolio.model.Fleet;
 import bayfolio.model.FleetFacts;
 import bayfolio.model.Shared;
 import bayfolio.model.Unit;
+import bayfolio.model.Whose;
 import bayfolio.procedure.Library;
 import bayfolio.procedure.Script;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A fleet as if nothing had been written for staff: no facts, things or notes of theirs, no procedures, no sources. It is
@@ -19,7 +21,7 @@ final class ForRenters {
     private final Check check;
     private final FleetFacts facts;
     private final Shared shared;
-    private final Library library;
+    private final List<Script> common;
 
     ForRenters(Check check) {
         Fleet fleet = check.fleet();
@@ -33,10 +35,24 @@ final class ForRenters {
                         .map(country -> new Country(country.facts().forRenters()))
                         .toList(),
                 fleet.equipment());
-        this.library = check.library()
-                .with(check.library().scripts().stream()
-                        .filter(script -> !script.forStaff())
-                        .map(Script::forRenters)
+        // Those of one coach alone are made when it is asked for.
+        this.common = forRenters(
+                check.library().scripts().stream().filter(script -> !(script.whose() instanceof Whose.OfACoach)));
+    }
+
+    private static List<Script> forRenters(Stream<Script> scripts) {
+        return scripts.filter(script -> !script.forStaff())
+                .map(Script::forRenters)
+                .toList();
+    }
+
+    private Library library(Unit unit) {
+        return check.library()
+                .with(Stream.concat(
+                                common.stream(),
+                                forRenters(check.library().of(unit).stream()
+                                                .filter(script -> script.whose() instanceof Whose.OfACoach))
+                                        .stream())
                         .toList());
     }
 
@@ -49,9 +65,8 @@ final class ForRenters {
         // too.
         return new Check(
                 check.fleet().asOf().map(fleet::asOf).orElse(fleet),
-                library,
+                library(unit),
                 check.catalogs(),
-                theirs,
                 check.findings(),
                 Map.of());
     }

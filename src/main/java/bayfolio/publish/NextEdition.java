@@ -33,7 +33,9 @@ final class NextEdition implements AutoCloseable {
     private final Edition edition;
     private final long now;
     private final Set<String> folders = ConcurrentHashMap.newKeySet();
-    private final Set<String> changed = ConcurrentHashMap.newKeySet();
+
+    /** Paths of what somebody had taken away. */
+    private final Set<String> remade = ConcurrentHashMap.newKeySet();
 
     /**
      * Names of parts whose files stay, with what was found in the coach: they are laid into it when it is known that something
@@ -94,12 +96,13 @@ final class NextEdition implements AutoCloseable {
             byte[] bytes = files.get(path);
             boolean same = bytes == null || file.getValue().equals(was.get(path));
             if (!(same && link(path, file.getValue())) && bytes != null) {
-                changed.add(path);
+                if (same) {
+                    remade.add(path);
+                }
                 isNew.set(true);
                 write(path, bytes, file.getValue());
             }
         }
-        was.keySet().stream().filter(path -> !all.containsKey(path)).forEach(changed::add);
     }
 
     /**
@@ -203,13 +206,20 @@ final class NextEdition implements AutoCloseable {
 
     /** Paths of what is other than it was last, is new or is gone, below both roots. */
     Set<String> changed() throws IOException {
-        Set<String> all = new TreeSet<>(changed);
-        if (before.isPresent()) {
-            for (String name : before.get().parts()) {
-                if (!kept.containsKey(name) && !edition.has(name)) {
-                    all.addAll(before.get().part(name).orElseThrow().files().keySet());
+        Set<String> all = new TreeSet<>(remade);
+        Set<String> names = new TreeSet<>(edition.parts());
+        names.addAll(before.isPresent() ? before.get().parts() : List.of());
+        names.removeAll(kept.keySet());
+        for (String name : names) {
+            Map<String, Part.File> was = last(name).map(Part::files).orElseGet(TreeMap::new);
+            Map<String, Part.File> is = edition.part(name).map(Part::files).orElseGet(TreeMap::new);
+            is.forEach((path, file) -> {
+                Part.File old = was.get(path);
+                if (old == null || !old.holds(file)) {
+                    all.add(path);
                 }
-            }
+            });
+            was.keySet().stream().filter(path -> !is.containsKey(path)).forEach(all::add);
         }
         return all;
     }

@@ -67,6 +67,7 @@ public final class Publisher {
      * @param fresh whether those are made anew, too, of which nothing is otherwise than when they were published last
      * @param ledger whether addresses are held against the ledger of the fleet, and new ones written into it; otherwise
      *     nothing was ever published
+     * @param changes whether it is to be told which files have changed: a large fleet has millions
      * @param begun is told each coach when its files are made, since that may take long
      */
     public record Wanted(
@@ -77,10 +78,11 @@ public final class Publisher {
             Optional<Booked> booked,
             boolean fresh,
             boolean ledger,
+            boolean changes,
             Consumer<String> begun) {
         /** By somebody who does not look on, and gives nothing to anybody. */
         public Wanted(List<String> units, Set<String> ways, Printing printing) {
-            this(units, List.of(), ways, printing, Optional.empty(), false, false, coach -> {});
+            this(units, List.of(), ways, printing, Optional.empty(), false, false, false, coach -> {});
         }
 
         public Wanted {
@@ -115,7 +117,7 @@ public final class Publisher {
                 }
                 given.refuseLost(check.fleet());
                 fleet.refuseChanges();
-                Set<String> changed = next.changed();
+                Set<String> changed = wanted.changes() ? next.changed() : Set.of();
                 // That it can be written is known before anything is swapped in.
                 try (GivenOut.Writing ledger = given.writing()) {
                     if (next.isNew()) {
@@ -133,7 +135,8 @@ public final class Publisher {
      * What was published.
      *
      * @param pages how many the renters' site has
-     * @param changed paths of files that are new, other than before, or gone, below the folder that was published into
+     * @param changed paths of files that are new, other than before, or gone, below the folder that was published into, if
+     *     that was asked for
      * @param unkept files of the fleet that could not be written, of which the site knows nothing
      */
     public record Published(int pages, Set<String> changed, List<String> unkept) {}

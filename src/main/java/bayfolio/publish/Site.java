@@ -72,21 +72,20 @@ final class Site {
 
     /** Those that are wanted are made, if they are not as they were; of others stays what was published before. */
     void coaches() throws IOException {
-        Map<String, Unit> units = check.units().stream()
-                .filter(unit -> wanted.units().contains(unit.id()))
-                .collect(Collectors.toMap(Unit::id, unit -> unit));
+        Set<String> these = Set.copyOf(wanted.units());
         Inputs inputs = new Inputs(check.fleet(), fleet);
-        Map<Unit, String> changed = new ConcurrentHashMap<>();
+        SortedMap<String, String> changed = new ConcurrentSkipListMap<>();
         Map<String, Part.Found> found = new ConcurrentHashMap<>();
         Workers.each(check.fleet().coaches(), coach -> {
-            Unit unit = units.get(coach);
             Optional<Part> last = next.last(coach);
-            if (unit == null) {
+            Optional<Unit> wantedNow = these.contains(coach) ? check.units().find(coach) : Optional.empty();
+            if (wantedNow.isEmpty()) {
                 if (last.isPresent()) {
                     keep(last.get(), last.get().found());
                 }
                 return;
             }
+            Unit unit = wantedNow.get();
             Part.Found now = found(unit, inputs, last);
             found.put(coach, now);
             String key = inputs.ofFiles(unit, check.library(), wanted);
@@ -94,7 +93,7 @@ final class Site {
             if (stays.isPresent()) {
                 keep(stays.get(), now);
             } else {
-                changed.put(unit, key);
+                changed.put(coach, key);
             }
         });
         staffTexts = new Phrases(found.values().stream()
@@ -102,11 +101,11 @@ final class Site {
                 .collect(Collectors.toSet()));
         ForRenters forRenters = new ForRenters(check);
         Workers.each(
-                units.values().stream().filter(changed::containsKey).toList(),
-                unit -> make(
-                        unit,
-                        Objects.requireNonNull(changed.get(unit)),
-                        Objects.requireNonNull(found.get(unit.id())),
+                List.copyOf(changed.keySet()),
+                coach -> make(
+                        check.units().find(coach).orElseThrow(),
+                        Objects.requireNonNull(changed.get(coach)),
+                        Objects.requireNonNull(found.get(coach)),
                         forRenters));
     }
 
@@ -185,8 +184,7 @@ final class Site {
     /** Before the last part: all coaches must be there. */
     void shared(List<Output> outputs) throws IOException {
         if (wanted.ways().contains(Publisher.WEB)) {
-            check.units().stream()
-                    .filter(unit -> wanted.elsewhere().contains(unit.id()))
+            check.units().only(Set.copyOf(wanted.elsewhere())::contains).stream()
                     .map(this::elsewhere)
                     .forEach(entry -> entries.values().forEach(those -> those.put(entry.unit(), entry)));
         }
@@ -249,8 +247,8 @@ final class Site {
                 FleetDue.of(check.fleet(), words, this::isSound));
     }
 
-    private boolean isSound(Unit unit) {
-        return check.findings().stopping(unit.id(), false).isEmpty();
+    private boolean isSound(String coach) {
+        return check.findings().stopping(coach, false).isEmpty();
     }
 
     private Today today() {

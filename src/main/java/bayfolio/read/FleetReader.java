@@ -22,6 +22,7 @@ import bayfolio.model.Roles;
 import bayfolio.model.Shared;
 import bayfolio.model.Sources;
 import bayfolio.model.Unit;
+import bayfolio.model.Units;
 import bayfolio.model.Whose;
 import bayfolio.model.Words;
 import bayfolio.procedure.Acts;
@@ -131,14 +132,15 @@ public final class FleetReader {
                 .flatMap(file -> Model.of(file, findings));
     };
 
-    private static final Keeper.Reader<Optional<Resolved>> COACH =
+    private static final Keeper.Reader<Optional<Resolved>> COACH = new Keeper.Large<>(
             (folder, name, findings) -> folder.text("units/" + name + "/unit.yaml", findings)
                     .flatMap(file -> Resolved.of(
                             folder,
                             file,
                             folder.read(LISTS, SHARED, told -> {}),
                             Layered.models(folder, file, told -> {}),
-                            findings));
+                            findings)),
+            coach -> coach.map(Resolved::bytes).orElse(0L));
 
     /** Procedures of a coach stay while its id does. */
     private static final Keeper.Reader<Optional<String>> ID =
@@ -226,23 +228,29 @@ public final class FleetReader {
         scriptsOfModels.values().forEach(it -> scripts.addAll(it.read));
         coaches.forEach(it -> scripts.addAll(it.scripts.read));
         coaches.forEach(it -> findings.addAll(it.findings));
-        coaches.stream()
-                .flatMap(coach -> coach.unit.stream())
-                .filter(unit -> models.contains(unit.id()))
+        List<OfACoach> known =
+                coaches.stream().filter(coach -> coach.unit.isPresent()).toList();
+        known.stream()
+                .filter(coach -> models.contains(coach.unit.orElseThrow()))
+                .map(coach -> unit(coach.folder))
                 .forEach(unit -> findings.add(Finding.error(
                                 "duplicate-id",
                                 unit.facts().at(Unit.ID),
                                 "the id `" + unit.id() + "` belongs to a model already, at " + Model.FOLDER + "/"
                                         + unit.id())
                         .mend("Give one of them an id of its own.")));
-        List<Unit> units =
-                coaches.stream().flatMap(coach -> coach.unit.stream()).toList();
+        List<String> folders = known.stream().map(OfACoach::folder).toList();
+        Units units = new Units(
+                known.stream()
+                        .map(coach -> new Units.Name(coach.unit.orElseThrow(), coach.model))
+                        .toList(),
+                turn -> unit(folders.get(turn)));
         List<Whose> unread = new ArrayList<>(shared.unread);
         scriptsOfModels.values().forEach(it -> unread.addAll(it.unread));
         coaches.forEach(it -> unread.addAll(it.scripts.unread));
         Fleet fleet = new Fleet(
                 facts,
-                judged ? units : List.of(),
+                judged ? units : List.<Unit>of(),
                 new Shared(
                         all(roles, Roles.ROLES, judged),
                         all(words, Words.WORDS, judged),
@@ -257,7 +265,7 @@ public final class FleetReader {
         // Where no coach was taken, none is missed.
         (judged ? ledger.of(fleet) : ledger.faults().stream()).forEach(findings::add);
         Map<String, HireMarks> marks = new TreeMap<>();
-        coaches.forEach(coach -> coach.unit.ifPresent(unit -> coach.marks.ifPresent(it -> marks.put(unit.id(), it))));
+        coaches.forEach(coach -> coach.unit.ifPresent(unit -> coach.marks.ifPresent(it -> marks.put(unit, it))));
         List<Translation> texts = new ArrayList<>();
         List<Rewording.OfALanguage> reworded = new ArrayList<>();
         translated(SHARED, Optional.of(Whose.ALL), texts, reworded);
@@ -265,11 +273,11 @@ public final class FleetReader {
                 .keySet()
                 .forEach(model -> translated(
                         Model.FOLDER + "/" + model, Optional.of(new Whose.OfAModel(model)), texts, reworded));
-        coaches.forEach(coach -> translated(
-                "units/" + coach.folder, coach.unit.map(it -> new Whose.OfACoach(it.id())), texts, reworded));
+        coaches.forEach(
+                coach -> translated("units/" + coach.folder, coach.unit.map(Whose.OfACoach::new), texts, reworded));
         Map<String, Difference> differences = new TreeMap<>();
-        coaches.forEach(coach ->
-                coach.unit.ifPresent(unit -> coach.difference.ifPresent(it -> differences.put(unit.id(), it))));
+        coaches.forEach(
+                coach -> coach.unit.ifPresent(unit -> coach.difference.ifPresent(it -> differences.put(unit, it))));
         Translations translations = new Translations(texts, new Rewording(reworded));
         return new Reading(
                 fleet.marked(marks).layered(differences).having(ledger.ledger().had(fleet)),
@@ -325,16 +333,21 @@ public final class FleetReader {
     /**
      * What the folder of one coach says.
      *
-     * @param unit empty where nobody knows which coach it is
+     * @param unit its id; empty where nobody knows which coach it is
      */
     private record OfACoach(
             String folder,
             Optional<String> model,
-            Optional<Unit> unit,
+            Optional<String> unit,
             Optional<Difference> difference,
             Optional<HireMarks> marks,
             Scripts scripts,
             List<Finding> findings) {}
+
+    /** As it was read; one that nobody can tell from others was left out. */
+    private Unit unit(String name) {
+        return folder.read(COACH, name, told -> {}).flatMap(Resolved::unit).orElseThrow();
+    }
 
     private OfACoach coach(String name) {
         String path = "units/" + name;
@@ -356,7 +369,7 @@ public final class FleetReader {
                 resolved.map(Resolved::model)
                         .orElseGet(() ->
                                 folder.text(path + "/unit.yaml", told -> {}).flatMap(Layered::model)),
-                unit,
+                unit.map(Unit::id),
                 resolved.flatMap(Resolved::difference),
                 marks(path + "/marks.yaml"),
                 scripts,

@@ -15,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -61,7 +62,7 @@ public final class Folder {
     private final Keeper keeper;
 
     /** What was asked at this moment, with the answers; empty where it is looked up each time. */
-    private final Optional<Map<Keeper.Question<?>, Lazy<Object>>> moment;
+    private final Optional<Moment> moment;
 
     /** Where it is written down what somebody asks, with the answers. */
     private final Optional<Map<Keeper.Question<?>, Object>> asked;
@@ -71,13 +72,18 @@ public final class Folder {
 
     /** As it is whenever it is asked; what is read of it at one moment is kept for the next. */
     public Folder(Path root) {
-        this(root, new Keeper(), Optional.empty(), Optional.empty(), Map.of());
+        this(root, new Keeper());
+    }
+
+    /** What is kept of it is kept there. */
+    Folder(Path root, Keeper keeper) {
+        this(root, keeper, Optional.empty(), Optional.empty(), Map.of());
     }
 
     private Folder(
             Path root,
             Keeper keeper,
-            Optional<Map<Keeper.Question<?>, Lazy<Object>>> moment,
+            Optional<Moment> moment,
             Optional<Map<Keeper.Question<?>, Object>> asked,
             Map<String, String> instead) {
         this.root = root;
@@ -109,7 +115,7 @@ public final class Folder {
     Folder now() {
         return moment.isPresent()
                 ? this
-                : new Folder(root, keeper, Optional.of(new ConcurrentHashMap<>()), Optional.empty(), instead);
+                : new Folder(root, keeper, Optional.of(new Moment()), Optional.empty(), instead);
     }
 
     /** The same, which writes down what it is asked. */
@@ -119,19 +125,38 @@ public final class Folder {
 
     /** Of what was not asked for since {@link #now} nothing is kept any more. */
     void forgetTheRest() {
-        moment.ifPresent(questions -> keeper.forgetAllBut(questions.keySet()));
+        moment.ifPresent(it -> keeper.forgetAllBut(it.asked()));
     }
 
-    @SuppressWarnings("unchecked") // a question always has answers of one type
     <A> A ask(Keeper.Question<A> question) {
         Folder plain = asked.isPresent() ? new Folder(root, keeper, moment, Optional.empty(), instead) : this;
-        A answer = moment.isPresent()
-                ? (A) moment.get()
-                        .computeIfAbsent(question, it -> new Lazy<>(() -> it.answer(plain)))
-                        .get()
-                : question.answer(plain);
-        asked.ifPresent(questions -> questions.put(question, answer));
+        A answer = moment.isPresent() ? moment.get().answer(question, plain) : question.answer(plain);
+        asked.ifPresent(questions -> questions.put(question, question.known(answer)));
         return answer;
+    }
+
+    /** Answers that were given at one moment. */
+    private static final class Moment {
+        private final Map<Keeper.Question<?>, Lazy<Object>> answers = new ConcurrentHashMap<>();
+
+        /** Those are answered anew each time, as all that they are made of was answered at the moment. */
+        private final Set<Keeper.Question<?>> large = ConcurrentHashMap.newKeySet();
+
+        @SuppressWarnings("unchecked") // a question always has answers of one type
+        <A> A answer(Keeper.Question<A> question, Folder folder) {
+            if (question.isLarge()) {
+                large.add(question);
+                return question.answer(folder);
+            }
+            return (A) answers.computeIfAbsent(question, it -> new Lazy<>(() -> it.answer(folder)))
+                    .get();
+        }
+
+        Set<Keeper.Question<?>> asked() {
+            Set<Keeper.Question<?>> asked = new HashSet<>(answers.keySet());
+            asked.addAll(large);
+            return asked;
+        }
     }
 
     /** What a reader makes of something, worked out anew only where something it asked for is not as it was. */

@@ -16,6 +16,12 @@ import java.util.function.Consumer;
  * @param difference from its model; empty for one that has none
  */
 record Resolved(Optional<String> model, Optional<Unit> unit, Optional<Difference> difference) {
+    /** That it takes in mind, roughly: what facts and their places take beside the text that they were read from. */
+    long bytes() {
+        return unit.map(it -> 40_000 + 8L * it.facts().at().file().text().length())
+                .orElse(0L);
+    }
+
     /** A coach for itself, over the model that it names, which is read for it. */
     static Optional<Resolved> of(Folder folder, SourceFile file, Lists lists, Consumer<Finding> findings) {
         return of(folder, file, lists, Layered.models(folder, file, findings), findings);

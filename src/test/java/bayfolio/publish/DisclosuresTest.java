@@ -179,7 +179,7 @@ final class DisclosuresTest {
     /** @param asStaff whether names withhold nothing */
     private List<String> told(Unit unit, List<Script> scripts, boolean asStaff) {
         Fleet fleet = fleet(unit);
-        Check check = new Check(fleet, new Library(scripts), screen, List.of(unit), Findings.of(List.of()), Map.of());
+        Check check = new Check(fleet, new Library(scripts), screen, Findings.of(List.of()), Map.of());
         return Disclosures.of(
                 new Wording(new Coach(fleet, unit), screen.of("en-US")),
                 rendered(check, asStaff),

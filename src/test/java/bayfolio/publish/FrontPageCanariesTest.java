@@ -100,7 +100,7 @@ final class FrontPageCanariesTest {
                                         .map(country -> new Country(Canaries.in(country.facts(), STAFF)))
                                         .toList()))
                 .asOf(LocalDate.of(2031, 7, 1));
-        Check check = new Check(fleet, reading.library(), theme.catalogs(), units, Findings.of(List.of()), Map.of());
+        Check check = new Check(fleet, reading.library(), theme.catalogs(), Findings.of(List.of()), Map.of());
         Path out = folder.resolve("out");
         Publisher.publish(
                 check,
@@ -114,6 +114,7 @@ final class FrontPageCanariesTest {
                         Optional.of(new Booked(booked(), true)),
                         true,
                         true,
+                        false,
                         coach -> {}),
                 out);
         for (Map.Entry<String, String> file : BothRoots.of(out).entrySet()) {

@@ -325,6 +325,7 @@ class IncrementalTest {
                         Optional.empty(),
                         fresh,
                         true,
+                        false,
                         made::add),
                 out);
         return made.stream().sorted().toList();

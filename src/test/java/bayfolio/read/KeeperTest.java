@@ -7,6 +7,7 @@ import bayfolio.catalog.Catalogs;
 import bayfolio.check.Check;
 import bayfolio.finding.Findings;
 import bayfolio.finding.JsonReport;
+import bayfolio.model.Unit;
 import bayfolio.render.theme.Theme;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -104,6 +105,25 @@ class KeeperTest {
                 .isNotSameAs(before.fleet().units().get(0));
     }
 
+    /** Coaches are read again whenever somebody asks for one, those of a model, too. */
+    @Test
+    void whereThereIsNoRoomForCoachesTheSameIsFound() throws Exception {
+        Path fleet = DemoFleet.copy(Path.of(""), root.resolve("fleet"));
+        Path unit = fleet.resolve("units/curlew/unit.yaml");
+        Files.writeString(unit, Files.readString(unit).replace("id: curlew\n", "id: avocet\n"));
+        Folder small = new Folder(fleet, new Keeper(0));
+        FleetReader.Reading reading = FleetReader.read(small);
+
+        assertThat(reading.fleet().units().get(0))
+                .isNotSameAs(reading.fleet().units().get(0));
+        assertThat(reading.fleet().units().ids())
+                .isEqualTo(reading.fleet().units().stream().map(Unit::id).toList());
+        Findings anew = found(FleetReader.read(new Folder(fleet)));
+        assertThat(anew.hasErrors()).isTrue();
+        assertThat(JsonReport.of(found(reading))).isEqualTo(JsonReport.of(anew));
+        assertThat(JsonReport.of(found(FleetReader.read(small)))).isEqualTo(JsonReport.of(anew));
+    }
+
     /** Both have a file of the same path, with other words. */
     @Test
     void twoFleetsInOneProgramDoNotMeet() throws Exception {
@@ -165,10 +185,13 @@ class KeeperTest {
     private Findings findings(Edit edit, Folder folder) throws Exception {
         String before = Files.readString(edit.file);
         Files.writeString(edit.file, edit.text);
-        FleetReader.Reading reading = FleetReader.read(folder);
-        Findings findings = Check.of(reading.fleet(), reading.library(), screen, reading.findings())
-                .findings();
+        Findings findings = found(FleetReader.read(folder));
         Files.writeString(edit.file, before);
         return findings;
+    }
+
+    private Findings found(FleetReader.Reading reading) {
+        return Check.of(reading.fleet(), reading.library(), screen, reading.findings())
+                .findings();
     }
 }

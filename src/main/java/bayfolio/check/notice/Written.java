@@ -23,10 +23,6 @@ import java.util.stream.Stream;
  * @param ofTheFleet whether it stands in the file of the fleet
  */
 record Written(Notice notice, List<Unit> coaches, boolean ofTheFleet) {
-    Written {
-        coaches = List.copyOf(coaches);
-    }
-
     /** All that could be read, the fleet's first. */
     static Stream<Written> all(Fleet fleet) {
         Map<Place, Notice> notices = new LinkedHashMap<>();

@@ -388,7 +388,7 @@ final class MachineCopyTest {
             Catalogs screen = theme.catalogs();
             Unit coach = fleet.units().get(0);
             this.unit = coach.id();
-            Check check = new Check(fleet, READING.library(), screen, List.of(coach), Findings.of(List.of()), Map.of());
+            Check check = new Check(fleet, READING.library(), screen, Findings.of(List.of()), Map.of());
             Handbook seen = Composer.compose(check.of(coach)).seenBy(reader);
             Media media = BlankMedia.of(coach).seenBy(coach, reader);
             Means means = new Means(theme, screen, fleet, Printing.USUAL);
