@@ -10,11 +10,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
 
 /**
  * The whole site as it was published once: its roots, and a list of the files of each {@link Part}, in a folder of its
@@ -63,35 +65,25 @@ record Edition(Path folder) {
      * letters.
      */
     String owner(String path) {
+        return owner(path, this::has);
+    }
+
+    /** @param has whether there is a part of a name */
+    static String owner(String path, Predicate<String> has) {
         String[] names = path.split("/", 4);
-        if (names.length > 1 && has(names[1])) {
+        if (names.length > 1 && has.test(names[1])) {
             return names[1];
         }
-        return names.length > 2 && has(names[2].toLowerCase(Locale.ROOT))
+        return names.length > 2 && has.test(names[2].toLowerCase(Locale.ROOT))
                 ? names[2].toLowerCase(Locale.ROOT)
                 : Part.SHARED;
     }
 
     /** Takes away what was written here; what was not stays, with the folders that hold it. */
     void delete() throws IOException {
-        Set<String> above = ConcurrentHashMap.newKeySet();
-        Workers.each(parts(), name -> {
-            Part part = Part.read(name, list(name));
-            for (String path : part.files().keySet()) {
-                deleteFile(folder.resolve(path));
-            }
-            for (String each : longestFirst(part.folders())) {
-                if (!deleteIfEmpty(folder.resolve(each))) {
-                    above.add(each);
-                }
-            }
-            // Last, since without it nobody would know what the rest is.
-            Files.deleteIfExists(list(name));
-        });
-        // Those that several parts have in common.
-        for (String each : longestFirst(above)) {
-            deleteIfEmpty(folder.resolve(each));
-        }
+        Set<String> common = ConcurrentHashMap.newKeySet();
+        Workers.each(parts(), name -> common.addAll(delete(name)));
+        deleteEmpty(common);
         for (Path left : entries(folder.resolve(PARTS))) {
             if (left.getFileName().toString().endsWith(LIST + ".next")) {
                 Files.delete(left);
@@ -99,6 +91,46 @@ record Edition(Path folder) {
         }
         deleteIfEmpty(folder.resolve(PARTS));
         deleteIfEmpty(folder);
+    }
+
+    /**
+     * Takes away the files of a part.
+     *
+     * @return its folders that it may have in common with others
+     */
+    Set<String> delete(String name) throws IOException {
+        Part part = Part.read(name, list(name));
+        Set<String> common = take(part.files().keySet(), part.folders());
+        // Last, since without it nobody would know what the rest is.
+        Files.deleteIfExists(list(name));
+        return common;
+    }
+
+    /**
+     * Takes away files of a part, and folders of which nothing is left.
+     *
+     * @return those folders that it may have in common with others: threads make files in them meanwhile
+     */
+    Set<String> take(Set<String> files, Set<String> folders) throws IOException {
+        Set<String> common = new HashSet<>();
+        for (String path : files) {
+            deleteFile(folder.resolve(path));
+        }
+        for (String each : longestFirst(folders)) {
+            if (each.chars().filter(letter -> letter == '/').count() < 2) {
+                common.add(each);
+            } else {
+                deleteIfEmpty(folder.resolve(each));
+            }
+        }
+        return common;
+    }
+
+    /** When no thread makes files in it any more. */
+    void deleteEmpty(Set<String> folders) throws IOException {
+        for (String each : longestFirst(folders)) {
+            deleteIfEmpty(folder.resolve(each));
+        }
     }
 
     private static void deleteFile(Path file) throws IOException {

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -22,8 +24,9 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
 
 /**
- * An edition that is being written beside the last one, part by part; nobody sees it yet. A file that holds what it held
- * last is not written once more: both editions have the one file. Several threads may write parts of it at once.
+ * An edition that is being written beside the last one, part by part; nobody sees it yet. It is made of the one before the
+ * last, where that is still there: then most of its files are in their places already. A file that holds what it held last is
+ * not written once more: both editions have the one file. Several threads may write parts of it at once.
  */
 final class NextEdition implements AutoCloseable {
     /** Where what was published last lies, by its path below both roots. */
@@ -37,22 +40,48 @@ final class NextEdition implements AutoCloseable {
     /** Paths of what somebody had taken away. */
     private final Set<String> remade = ConcurrentHashMap.newKeySet();
 
+    /** Folders that several parts may have had in common, and that may be empty now. */
+    private final Set<String> common = ConcurrentHashMap.newKeySet();
+
+    /** Names of parts whose files were written. */
+    private final Set<String> written = ConcurrentHashMap.newKeySet();
+
     /**
      * Names of parts whose files stay, with what was found in the coach: they are laid into it when it is known that something
      * is new. Their lists are read again then, since those of ten thousand coaches are not kept in mind.
      */
-    private final Map<String, Part.Found> kept = new ConcurrentHashMap<>();
+    private final Map<String, Kept> kept = new ConcurrentHashMap<>();
+
+    /** @param same whether its list says so already */
+    private record Kept(Part.Found found, boolean same) {}
 
     /** Whether a part is not what it was. */
     private final AtomicBoolean isNew = new AtomicBoolean();
 
-    private boolean seen;
+    /** Whether it is made of the one before the last. */
+    private final boolean made;
 
-    NextEdition(Edition edition, Optional<Edition> before, Function<String, Path> last, long now) throws IOException {
+    private boolean seen;
+    private boolean unneeded;
+    private final Spared spared;
+
+    /** Lays an edition aside, for the next one to be made of. */
+    interface Spared {
+        void lay() throws IOException;
+    }
+
+    /**
+     * @param edition with what the one before the last had, or empty
+     * @param before the last one
+     */
+    NextEdition(Edition edition, Optional<Edition> before, Function<String, Path> last, long now, Spared spared)
+            throws IOException {
+        this.spared = spared;
         this.edition = edition;
         this.before = before;
         this.last = last;
         this.now = now;
+        this.made = !edition.parts().isEmpty();
         Files.createDirectories(edition.list(Part.SHARED).getParent());
     }
 
@@ -63,6 +92,16 @@ final class NextEdition implements AutoCloseable {
     /** Readers see it: it stays. */
     void stays() {
         seen = true;
+    }
+
+    /** Nothing is new: it is of use to the next one alone. */
+    void unneeded() {
+        unneeded = true;
+    }
+
+    /** Whether nobody had taken away any file of the last one. */
+    boolean foundWhole() {
+        return remade.isEmpty();
     }
 
     /**
@@ -90,27 +129,84 @@ final class NextEdition implements AutoCloseable {
         if (!last.equals(Optional.of(next))) {
             isNew.set(true);
         }
-        next.write(edition.list(name));
+        written.add(name);
+        Set<String> there = list(next);
         for (Map.Entry<String, Part.File> file : all.entrySet()) {
             String path = file.getKey();
             byte[] bytes = files.get(path);
             boolean same = bytes == null || file.getValue().equals(was.get(path));
-            if (!(same && link(path, file.getValue())) && bytes != null) {
-                if (same) {
-                    remade.add(path);
-                }
-                isNew.set(true);
+            boolean gone = same && !Files.exists(this.last.apply(path), LinkOption.NOFOLLOW_LINKS);
+            if (gone) {
+                remade.add(path);
+            }
+            if (!there.contains(path) && !(same && link(path, file.getValue())) && bytes != null) {
                 write(path, bytes, file.getValue());
+            }
+            if (bytes != null && (gone || !same)) {
+                isNew.set(true);
             }
         }
     }
 
     /**
-     * What all coaches share.
+     * Writes the list of a part, when all is away that it does not name.
+     *
+     * @return paths of files that are in their places already
+     */
+    private Set<String> list(Part part) throws IOException {
+        Optional<Part> spare = edition.part(part.name());
+        Set<String> there = new HashSet<>();
+        if (spare.isPresent()) {
+            Set<String> others = new HashSet<>();
+            for (Map.Entry<String, Part.File> file : spare.get().files().entrySet()) {
+                String path = file.getKey();
+                if (file.getValue().equals(part.files().get(path))
+                        && Files.exists(edition.folder().resolve(path), LinkOption.NOFOLLOW_LINKS)) {
+                    there.add(path);
+                } else if (!isOfAnother(path, part.name())) {
+                    others.add(path);
+                }
+            }
+            Set<String> empty = spare.get().folders();
+            empty.removeAll(part.folders());
+            common.addAll(edition.take(others, empty));
+        }
+        part.write(edition.list(part.name()));
+        if (made) {
+            for (String path : part.files().keySet()) {
+                if (!there.contains(path)) {
+                    // It may have been another part's.
+                    Files.deleteIfExists(edition.folder().resolve(path));
+                }
+            }
+        }
+        return there;
+    }
+
+    /** Whether another part has written a file in the place of one that this part had. */
+    private boolean isOfAnother(String path, String part) throws IOException {
+        String owner = Edition.owner(path, written::contains);
+        return !owner.equals(part)
+                && written.contains(owner)
+                && edition.part(owner)
+                        .filter(it -> it.files().containsKey(path))
+                        .isPresent();
+    }
+
+    private boolean stays(String part) {
+        return written.contains(part) || kept.containsKey(part);
+    }
+
+    /**
+     * What all coaches share; after all others were written or kept.
      *
      * @param needed folders of what was published last that pages need which are not made anew, below both roots
      */
     void writeShared(Map<String, byte[]> files, Set<String> needed) throws IOException {
+        // Pages of a coach that was sold are among them; before, they were its own.
+        List<String> gone = new ArrayList<>(edition.parts());
+        gone.removeIf(name -> name.equals(Part.SHARED) || stays(name));
+        Workers.each(gone, name -> common.addAll(edition.delete(name)));
         Map<String, Part.File> stay = new TreeMap<>();
         last(Part.SHARED)
                 .ifPresent(part -> part.files().forEach((path, file) -> {
@@ -127,10 +223,11 @@ final class NextEdition implements AutoCloseable {
      * @param found in the coach
      */
     void keep(Part last, Part.Found found) {
-        if (!last.found().equals(found)) {
+        boolean same = last.found().equals(found);
+        if (!same) {
             isNew.set(true);
         }
-        kept.put(last.name(), found);
+        kept.put(last.name(), new Kept(found, same));
     }
 
     /** Whether it differs from the last one; once all parts were written or kept. */
@@ -138,7 +235,7 @@ final class NextEdition implements AutoCloseable {
         boolean gone = false;
         if (before.isPresent()) {
             for (String name : before.get().parts()) {
-                gone |= !kept.containsKey(name) && !edition.has(name);
+                gone |= !kept.containsKey(name) && !written.contains(name);
             }
         }
         return gone || isNew.get();
@@ -147,12 +244,21 @@ final class NextEdition implements AutoCloseable {
     /** Lays in what was kept. */
     void complete() throws IOException {
         Workers.each(List.copyOf(kept.keySet()), name -> {
-            Part part = last(name).orElseThrow().with(Objects.requireNonNull(kept.get(name)));
-            part.write(edition.list(part.name()));
+            Kept stays = Objects.requireNonNull(kept.get(name));
+            if (stays.same
+                    && edition.has(name)
+                    && Files.mismatch(edition.list(name), before.orElseThrow().list(name)) < 0) {
+                return;
+            }
+            Part part = last(name).orElseThrow().with(stays.found);
+            Set<String> there = list(part);
             for (Map.Entry<String, Part.File> file : part.files().entrySet()) {
-                link(file.getKey(), file.getValue());
+                if (!there.contains(file.getKey())) {
+                    link(file.getKey(), file.getValue());
+                }
             }
         });
+        edition.deleteEmpty(common);
         kept.clear();
     }
 
@@ -168,14 +274,11 @@ final class NextEdition implements AutoCloseable {
 
     /** Where a file of it lies, by its path below both roots; nothing where it has none. */
     private Optional<Path> file(String path) {
-        Path written = edition.folder().resolve(path);
-        if (Files.exists(written, LinkOption.NOFOLLOW_LINKS)) {
-            return Optional.of(written);
-        }
-        Path stays = last.apply(path);
-        return before.isPresent() && kept.containsKey(before.get().owner(path)) && Files.isRegularFile(stays)
-                ? Optional.of(stays)
-                : Optional.empty();
+        String owner = Edition.owner(path, this::stays);
+        Optional<Path> file = written.contains(owner)
+                ? Optional.of(edition.folder().resolve(path))
+                : Optional.of(last.apply(path)).filter(it -> kept.containsKey(owner));
+        return file.filter(Files::isRegularFile);
     }
 
     /** What was published last, by its path below both roots; nothing where it is gone. */
@@ -207,12 +310,13 @@ final class NextEdition implements AutoCloseable {
     /** Paths of what is other than it was last, is new or is gone, below both roots. */
     Set<String> changed() throws IOException {
         Set<String> all = new TreeSet<>(remade);
-        Set<String> names = new TreeSet<>(edition.parts());
+        Set<String> names = new TreeSet<>(written);
         names.addAll(before.isPresent() ? before.get().parts() : List.of());
         names.removeAll(kept.keySet());
         for (String name : names) {
             Map<String, Part.File> was = last(name).map(Part::files).orElseGet(TreeMap::new);
-            Map<String, Part.File> is = edition.part(name).map(Part::files).orElseGet(TreeMap::new);
+            Map<String, Part.File> is =
+                    written.contains(name) ? edition.part(name).orElseThrow().files() : Map.of();
             is.forEach((path, file) -> {
                 Part.File old = was.get(path);
                 if (old == null || !old.holds(file)) {
@@ -259,10 +363,13 @@ final class NextEdition implements AutoCloseable {
         return to;
     }
 
-    /** Unless it was swapped in, nothing of it stays: what was written so far would keep a full disk full. */
+    /** Unless it is of use, nothing of it stays: what was written so far would keep a full disk full. */
     @Override
     public void close() throws IOException {
-        if (!seen) {
+        if (unneeded) {
+            edition.deleteEmpty(common);
+            spared.lay();
+        } else if (!seen) {
             edition.delete();
         }
     }

@@ -26,6 +26,7 @@ import java.util.stream.Stream;
  * staff             a link to .editions/current/staff
  * .editions/current a link to the edition that readers see
  * .editions/7       an {@link Edition}: web, staff and the lists of their files
+ * .editions/spare   the edition before, which the next one is made of: most of its files are right already
  * .editions/lock    held while somebody publishes
  * </pre>
  *
@@ -75,6 +76,8 @@ final class OutputFolder implements AutoCloseable {
             }
         }
     }
+
+    private static final String SPARE = "spare";
 
     private final Path folder;
     private final Path editions;
@@ -233,12 +236,17 @@ final class OutputFolder implements AutoCloseable {
 
     /** An edition to be written; {@link #swapIn} makes readers see it. */
     NextEdition next() throws IOException, PublishException {
-        Optional<Edition> named = current();
+        Edition next = new Edition(editions.resolve(Integer.toString(1 + highest())));
+        Edition spare = new Edition(editions.resolve(SPARE));
+        if (there(spare.folder())) {
+            disk.move(spare.folder(), next.folder());
+        }
         return new NextEdition(
-                new Edition(editions.resolve(Integer.toString(1 + highest()))),
-                named,
+                next,
+                current(),
                 folder::resolve,
-                System.currentTimeMillis());
+                System.currentTimeMillis(),
+                () -> disk.move(next.folder(), spare.folder()));
     }
 
     private static String name(String root, Path below) {
@@ -256,9 +264,14 @@ final class OutputFolder implements AutoCloseable {
         verify();
         boolean links = Files.isSymbolicLink(current) || disk.links(editions);
         takeOver(links);
+        Optional<Edition> before = current();
         name(written.edition(), links);
         written.stays();
         finish();
+        // Where somebody took away files of it, its lists say more than there is.
+        if (links && before.isPresent() && written.foundWhole()) {
+            disk.move(before.get().folder(), editions.resolve(SPARE));
+        }
         clean();
     }
 
@@ -345,6 +358,10 @@ final class OutputFolder implements AutoCloseable {
             if (!named.equals(Optional.of(edition))) {
                 edition.delete();
             }
+        }
+        Edition spare = new Edition(editions.resolve(SPARE));
+        if (there(spare.folder()) && !Files.isSymbolicLink(current)) {
+            spare.delete();
         }
         for (String left : List.of("current-next", "link", "link-next")) {
             Files.deleteIfExists(editions.resolve(left));

@@ -123,6 +123,8 @@ public final class Publisher {
                     if (next.isNew()) {
                         next.complete();
                         output.swapIn(next);
+                    } else {
+                        next.unneeded();
                     }
                     ledger.swapIn();
                 }

@@ -1,40 +1,63 @@
 package bayfolio.publish;
 
 import bayfolio.Jvm;
-import java.io.BufferedReader;
+import bayfolio.cli.Bayfolio;
+import bayfolio.render.web.FloorBenchmark;
+import java.io.PrintWriter;
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
- * Fleets of many small coaches, published by a program of its own each time: coaches and pages a second, the highest heap,
- * an incremental run after one line has changed, and how the time grows. Run on demand; see DEVELOPERS.md.
+ * Fleets of many small coaches, most of them of models, published by a program of its own each time: coaches and pages a second,
+ * cold and warm, the highest heap, runs after one line has changed and when nothing has, how the time grows; beside it what
+ * the libraries alone need for one of them, and {@code cmark} over its texts. Run on demand; see DEVELOPERS.md.
  */
 final class FleetBenchmark {
     private static final int[] SIZES = sizes();
     private static final String HEAP = System.getProperty("heap", "512m");
-    private static final Pattern PEAK = Pattern.compile("peak ([0-9]+)");
+
+    /** Of this size the libraries are measured, too. */
+    private static final int FLOOR = 10;
 
     private FleetBenchmark() {}
 
-    /** Publishes, and says how much of its heap was ever used. */
+    /** Publishes as often as {@code rounds} says, anew each time, and tells how long it took and how much of its heap was ever used. */
     static final class Measured {
         private Measured() {}
 
-        public static void main(String[] words) throws Exception {
-            int exit = bayfolio.cli.Bayfolio.run(
-                    new java.io.PrintWriter(System.out, true), new java.io.PrintWriter(System.err, true), words);
-            long peak = java.lang.management.ManagementFactory.getMemoryPoolMXBeans().stream()
-                    .filter(pool -> pool.getType() == java.lang.management.MemoryType.HEAP)
-                    .mapToLong(pool -> pool.getPeakUsage().getUsed())
-                    .sum();
+        public static void main(String[] words) {
+            double begun = ManagementFactory.getRuntimeMXBean().getStartTime() / 1e3;
+            for (int round = 0; round < Integer.getInteger("rounds"); round++) {
+                List<String> all = new ArrayList<>(List.of(words));
+                if (round > 0) {
+                    all.add("--fresh");
+                    begun = System.currentTimeMillis() / 1e3;
+                }
+                int exit = Bayfolio.run(
+                        new PrintWriter(System.out, true),
+                        new PrintWriter(System.err, true),
+                        all.toArray(String[]::new));
+                if (exit != 0) {
+                    System.exit(exit);
+                }
+                System.out.println("took " + (System.currentTimeMillis() / 1e3 - begun));
+            }
+            long peak = 0;
+            for (MemoryPoolMXBean pool : ManagementFactory.getMemoryPoolMXBeans()) {
+                if (pool.getType() == MemoryType.HEAP) {
+                    peak += pool.getPeakUsage().getUsed();
+                }
+            }
             System.out.println("peak " + peak / 1_000_000);
-            System.exit(exit);
         }
     }
 
@@ -42,55 +65,69 @@ final class FleetBenchmark {
         Path folder = Files.createTempDirectory("bayfolio-fleet");
         List<double[]> times = new ArrayList<>();
         for (int size : SIZES) {
-            Path fleet = SmallFleet.write(
+            Path fleet = SmallFleet.withModels(
                     folder.resolve("fleet-" + size),
                     IntStream.range(0, size).mapToObj(i -> "coach-" + i).toList());
             Path out = folder.resolve("out-" + size);
-            double full = run(size + " coaches", size, fleet, out);
-            times.add(new double[] {size, full});
+            // A large fleet is warm before it is half done.
+            List<Double> full = run(size + " coaches", size, size > 100 ? 1 : 3, fleet, out);
+            times.add(new double[] {size, full.get(full.size() - 1)});
             Path unit = fleet.resolve("units/coach-0/unit.yaml");
             Files.writeString(unit, Files.readString(unit).replace("name: Pump switch", "name: Switch of the pump"));
-            run("  one line changed", size, fleet, out);
-            run("  nothing changed", size, fleet, out);
+            run("  one line changed", size, 1, fleet, out);
+            run("  nothing changed", size, 1, fleet, out);
+            if (size == FLOOR) {
+                Process floor = Jvm.start(List.of("-Dfleet=" + fleet, "-Drounds=4"), FloorBenchmark.class);
+                floor.inputReader().lines().forEach(line -> System.out.println("  " + line));
+            }
         }
-        if (times.size() > 1) {
-            double[] first = times.get(0);
-            double[] last = times.get(times.size() - 1);
+        for (int i = 1; i < times.size(); i++) {
+            double[] few = times.get(i - 1);
+            double[] many = times.get(i);
             System.out.printf(
                     Locale.ROOT,
-                    "grows by size to the power of %.2f%n",
-                    Math.log(last[1] / first[1]) / Math.log(last[0] / first[0]));
+                    "from %.0f to %.0f coaches the time grows by the number of coaches to the power of %.2f%n",
+                    few[0],
+                    many[0],
+                    Math.log(many[1] / few[1]) / Math.log(many[0] / few[0]));
         }
     }
 
-    private static double run(String what, int size, Path fleet, Path out) throws Exception {
-        long begun = System.nanoTime();
+    /** @return how long each round took, in seconds */
+    private static List<Double> run(String what, int size, int rounds, Path fleet, Path out) throws Exception {
         Process publisher = Jvm.start(
-                List.of("-Xmx" + HEAP, "-XX:TieredStopAtLevel=4"),
+                List.of("-Xmx" + HEAP, "-XX:+UseParallelGC", "-Drounds=" + rounds),
                 Measured.class,
                 "publish",
                 "--only=web",
                 "--fleet=" + fleet,
                 "--out=" + out);
-        String said;
-        try (BufferedReader reader = publisher.inputReader()) {
-            said = String.join("\n", reader.lines().toList());
-        }
-        double seconds = (System.nanoTime() - begun) / 1e9;
+        String said = String.join("\n", publisher.inputReader().lines().toList());
         if (publisher.waitFor() != 0) {
             throw new IllegalStateException(said);
         }
-        Matcher peak = PEAK.matcher(said);
-        Matcher pages = Pattern.compile("Published ([0-9]+) pages").matcher(said);
-        System.out.printf(
-                Locale.ROOT,
-                "%-24s %7.2f s, %6.1f coaches and %7.1f pages a second, peak heap %s MB%n",
-                what,
-                seconds,
-                size / seconds,
-                (pages.find() ? Integer.parseInt(pages.group(1)) : 0) / seconds,
-                peak.find() ? peak.group(1) : "?");
-        return seconds;
+        List<Double> took = all("took ([0-9.]+)", said);
+        double pages = all("Published ([0-9]+) pages", said).get(0);
+        for (int round = 0; round < rounds; round++) {
+            System.out.printf(
+                    Locale.ROOT,
+                    "%-20s %5s %8.2f s, %6.1f coaches and %7.1f pages a second, peak heap %.0f MB%n",
+                    round == 0 ? what : "",
+                    round == 0 ? "cold" : "warm",
+                    took.get(round),
+                    size / took.get(round),
+                    pages / took.get(round),
+                    all("peak ([0-9]+)", said).get(0));
+        }
+        return took;
+    }
+
+    private static List<Double> all(String pattern, String said) {
+        return Pattern.compile(pattern)
+                .matcher(said)
+                .results()
+                .map((MatchResult it) -> Double.valueOf(it.group(1)))
+                .toList();
     }
 
     private static int[] sizes() {

@@ -2,12 +2,15 @@ package bayfolio.publish;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bayfolio.DemoFleet;
 import bayfolio.Jvm;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -40,6 +43,7 @@ class KilledPublisherTest {
             Swapping.publish(out, next);
             assertThat(BothRoots.of(out)).isEqualTo(whole.get(next));
             assertThat(editions(out)).isEqualTo(1);
+            assertThat(spare(out)).isEqualTo(listed(out));
         }
         System.out.println(
                 "KilledPublisherTest: " + KILLS + " kills, " + left + " of them while an edition was written");
@@ -50,6 +54,28 @@ class KilledPublisherTest {
         Path out = folder.resolve(said);
         Swapping.publish(out, said);
         return BothRoots.of(out);
+    }
+
+    /** Files of the edition that the next one is made of. */
+    private static Set<String> spare(Path out) throws Exception {
+        Path spare = out.resolve(".editions/spare");
+        Set<String> files = new TreeSet<>();
+        for (String root : OutputFolder.ROOTS) {
+            if (Files.isDirectory(spare.resolve(root))) {
+                DemoFleet.files(spare.resolve(root)).keySet().forEach(path -> files.add(root + "/" + path));
+            }
+        }
+        return files;
+    }
+
+    /** Those that its lists name. */
+    private static Set<String> listed(Path out) throws Exception {
+        Edition spare = new Edition(out.resolve(".editions/spare"));
+        Set<String> files = new TreeSet<>();
+        for (String name : spare.parts()) {
+            files.addAll(spare.part(name).orElseThrow().files().keySet());
+        }
+        return files;
     }
 
     private static long editions(Path out) throws Exception {

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** A fleet of coaches that are as small as the shared procedures allow, alike but for their names. */
+/** A fleet of coaches that are as small as the shared procedures allow, alike but for their names and, with models, for a fact. */
 public final class SmallFleet {
     private SmallFleet() {}
 
@@ -33,6 +33,43 @@ public final class SmallFleet {
         return fleet;
     }
 
+    /** The same with three coaches of four described as what differs from a model, of which fifty have one. */
+    static Path withModels(Path fleet, List<String> coaches) throws IOException {
+        List<String> whole = new ArrayList<>();
+        for (int i = 0; i < coaches.size(); i++) {
+            if (i % 4 == 0) {
+                whole.add(coaches.get(i));
+            } else {
+                sister(fleet, "small-" + i / 50, coaches.get(i));
+            }
+        }
+        return write(fleet, whole);
+    }
+
+    private static void sister(Path fleet, String model, String coach) throws IOException {
+        for (Map.Entry<String, byte[]> file :
+                DemoFleet.files(DemoFleet.SMALL.resolve("units/plover")).entrySet()) {
+            String text = new String(file.getValue(), StandardCharsets.UTF_8);
+            String shared = file.getKey().equals("unit.yaml") ? "model.yaml" : file.getKey();
+            DemoFleet.write(
+                    fleet.resolve("units/models/" + model).resolve(shared),
+                    text.replaceAll("(?m)^(id|name|number): .*\n|^ +(measured-by|checked-by): .*\n", "")
+                            .getBytes(StandardCharsets.UTF_8));
+        }
+        DemoFleet.write(fleet.resolve("units/" + coach + "/unit.yaml"), """
+                id: %s
+                name: %s
+                number: P3
+                model: %s
+                size: {measured-by: Morning shift of the workshop}
+                compartments:
+                  - {id: l1-gear, checked-by: Evening shift of the yard}
+                switches:
+                  - {id: pump, name: Pump switch}
+                """.formatted(coach, name(coach), model)
+                .getBytes(StandardCharsets.UTF_8));
+    }
+
     /**
      * Publishes its pages as somebody would who types it.
      *
@@ -47,10 +84,13 @@ public final class SmallFleet {
     }
 
     private static byte[] named(byte[] file, String coach) {
-        String name = coach.substring(0, 1).toUpperCase(Locale.ROOT) + coach.substring(1);
         return new String(file, StandardCharsets.UTF_8)
                 .replace("id: plover\n", "id: " + coach + "\n")
-                .replace("name: Plover\n", "name: " + name + "\n")
+                .replace("name: Plover\n", "name: " + name(coach) + "\n")
                 .getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static String name(String coach) {
+        return coach.substring(0, 1).toUpperCase(Locale.ROOT) + coach.substring(1);
     }
 }

@@ -41,7 +41,7 @@ import org.commonmark.renderer.html.HtmlRenderer;
  * by commonmark-java, the same page templates with the same values by Mustache.java, the same bytes written, by as many
  * threads; and {@code cmark}, written in C, over the same texts where it is installed. Run on demand; see DEVELOPERS.md.
  */
-final class FloorBenchmark {
+public final class FloorBenchmark {
     private static final Path FLEET = Path.of(System.getProperty("fleet", ""));
     private static final int ROUNDS = Integer.getInteger("rounds", 6);
 
