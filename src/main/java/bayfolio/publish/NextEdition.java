@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -59,7 +60,7 @@ final class NextEdition implements AutoCloseable {
     private final AtomicBoolean isNew = new AtomicBoolean();
 
     /** Whether it is made of the one before the last. */
-    private final boolean made;
+    private final boolean reused;
 
     private boolean seen;
     private boolean unneeded;
@@ -81,7 +82,7 @@ final class NextEdition implements AutoCloseable {
         this.before = before;
         this.last = last;
         this.now = now;
-        this.made = !edition.parts().isEmpty();
+        this.reused = !edition.parts().isEmpty();
         Files.createDirectories(edition.list(Part.SHARED).getParent());
     }
 
@@ -160,8 +161,7 @@ final class NextEdition implements AutoCloseable {
             Set<String> others = new HashSet<>();
             for (Map.Entry<String, Part.File> file : spare.get().files().entrySet()) {
                 String path = file.getKey();
-                if (file.getValue().equals(part.files().get(path))
-                        && Files.exists(edition.folder().resolve(path), LinkOption.NOFOLLOW_LINKS)) {
+                if (file.getValue().equals(part.files().get(path)) && isInPlace(path, file.getValue())) {
                     there.add(path);
                 } else if (!isOfAnother(path, part.name())) {
                     others.add(path);
@@ -172,7 +172,7 @@ final class NextEdition implements AutoCloseable {
             common.addAll(edition.take(others, empty));
         }
         part.write(edition.list(part.name()));
-        if (made) {
+        if (reused) {
             for (String path : part.files().keySet()) {
                 if (!there.contains(path)) {
                     // It may have been another part's.
@@ -181,6 +181,24 @@ final class NextEdition implements AutoCloseable {
             }
         }
         return there;
+    }
+
+    /** Whether a file is as it was written: what was changed in the last edition was changed here, too, where both have the one file. */
+    private boolean isInPlace(String path, Part.File file) throws IOException {
+        try {
+            return file.is(edition.folder().resolve(path));
+        } catch (NoSuchFileException gone) {
+            return false;
+        }
+    }
+
+    private boolean areInPlace(Part part) throws IOException {
+        for (Map.Entry<String, Part.File> file : part.files().entrySet()) {
+            if (!isInPlace(file.getKey(), file.getValue())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether another part has written a file in the place of one that this part had. */
@@ -245,12 +263,13 @@ final class NextEdition implements AutoCloseable {
     void complete() throws IOException {
         Workers.each(List.copyOf(kept.keySet()), name -> {
             Kept stays = Objects.requireNonNull(kept.get(name));
+            Part part = last(name).orElseThrow().with(stays.found);
             if (stays.same
                     && edition.has(name)
-                    && Files.mismatch(edition.list(name), before.orElseThrow().list(name)) < 0) {
+                    && Files.mismatch(edition.list(name), before.orElseThrow().list(name)) < 0
+                    && areInPlace(part)) {
                 return;
             }
-            Part part = last(name).orElseThrow().with(stays.found);
             Set<String> there = list(part);
             for (Map.Entry<String, Part.File> file : part.files().entrySet()) {
                 if (!there.contains(file.getKey())) {

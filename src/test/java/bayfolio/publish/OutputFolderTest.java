@@ -397,6 +397,38 @@ class OutputFolderTest {
         return files;
     }
 
+    /** The file that was changed lies in the edition before, too. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aFileThatSomebodyChangedAndPutRightIsRightInEachEdition(boolean kept) throws Exception {
+        Map<String, byte[]> plover = bytes(Map.of("web/plover/index.html", "as written"));
+        for (String index : List.of("first", "second", "third", "fourth")) {
+            if (index.equals("third")) {
+                Path page = folder.resolve("web/plover/index.html").toRealPath();
+                Files.writeString(page, "changed in place");
+                assertThatThrownBy(() -> published(System.LINKS)).isInstanceOf(PublishException.class);
+                Files.delete(page);
+                Files.writeString(page, "as written");
+            }
+            try (OutputFolder output = open(OutputFolder.Disk.REAL);
+                    NextEdition next = output.next()) {
+                output.verify();
+                Optional<Part> last = next.last("plover");
+                if (kept && last.isPresent()) {
+                    next.keep(last.get(), Part.Found.NOTHING);
+                } else {
+                    next.write("plover", "", Part.Found.NOTHING, plover);
+                }
+                next.writeShared(bytes(Map.of("web/index.html", index, "staff/index.html", "")), Set.of());
+                next.complete();
+                output.swapIn(next);
+            }
+            assertThat(BothRoots.of(folder))
+                    .containsEntry("web/plover/index.html", "as written")
+                    .containsEntry("web/index.html", index);
+        }
+    }
+
     private static List<Path> emptyFolders(Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
             return all.filter(path -> Files.isDirectory(path) && path.toFile().list().length == 0)
