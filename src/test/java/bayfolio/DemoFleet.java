@@ -19,6 +19,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -90,14 +91,28 @@ public record DemoFleet(Path root, Check check) {
      */
     public static List<String> looked() {
         return coaches().stream()
-                .filter(coach ->
-                        System.getProperty("coaches", "").equals("all") || isWhole(coach) || coach.equals(SISTER))
+                .filter(coach -> areAllWanted() || isWhole(coach) || coach.equals(SISTER))
                 .toList();
+    }
+
+    public static boolean areAllWanted() {
+        return System.getProperty("coaches", "").equals("all");
+    }
+
+    /** Of those that are described whole every other one, where each takes longest of all. All with {@code -Dcoaches=all}. */
+    public static List<String> everyOther() {
+        List<String> coaches = fewest();
+        return areAllWanted()
+                ? coaches
+                : IntStream.range(0, coaches.size())
+                        .filter(i -> i % 2 == 0)
+                        .mapToObj(coaches::get)
+                        .toList();
     }
 
     /** Those of a test that takes very long for each: no sister either. All with {@code -Dcoaches=all}. */
     public static List<String> fewest() {
-        return System.getProperty("coaches", "").equals("all") ? coaches() : whole();
+        return areAllWanted() ? coaches() : whole();
     }
 
     /** The files of the renters' copy of the demo fleet by their paths, without the coaches that are not looked at. */

@@ -44,12 +44,12 @@ public final class Composer {
         pages.add(new LinkDesk(view, List.copyOf(pages)).page());
         pages.addAll(new IndexPage(view, List.copyOf(pages)).pages().toList());
         return new Handbook(
-                        coach.unit().id(),
-                        cover(coach.unit(), coach.words()),
-                        coach.words().language(),
-                        parts(new Notices(view).on(noticed(explained(pages, coach), view))),
-                        sketches)
-                .formerly(new TakenOutPages(view).formerly(pages));
+                coach.unit().id(),
+                cover(coach.unit(), coach.words()),
+                coach.words().language(),
+                parts(new Notices(view).on(noticed(explained(pages, coach), view))),
+                sketches,
+                new TakenOutPages(view).formerly(pages));
     }
 
     /** What tells a coach from others; where no picture was chosen, the first that everybody may see stands for it. */

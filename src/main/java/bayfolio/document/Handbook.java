@@ -33,7 +33,7 @@ public final class Handbook {
     private final SortedMap<NodeId, NodeId> formerly;
     private final Optional<Revision> revision;
     private final AddressBook addresses;
-    private final Map<NodeId, Node> nodes;
+    private final Map<NodeId, Node> nodes = new HashMap<>();
     private final Map<Audience, Handbook> copies = new ConcurrentHashMap<>();
 
     /** Worked out when it is first asked for. */
@@ -66,45 +66,17 @@ public final class Handbook {
     /**
      * @param unit id of the coach
      * @param sketches of things, for whoever shows one
+     * @param formerly names that pages and sections had before, with the one in it that each leads on to
      * @throws IllegalArgumentException naming a link whose target has no home, or a name that is given twice
      */
-    public Handbook(String unit, Cover cover, String language, List<Part> parts, Map<Target, List<Sketch>> sketches) {
-        this(unit, cover, language, parts, sketches, Map.of(), Optional.empty(), Optional.empty(), Optional.empty());
-    }
-
-    /**
-     * The same with names that pages and sections had before.
-     *
-     * @param old with the page or section that each leads on to, which is in it
-     */
-    public Handbook formerly(Map<NodeId, NodeId> old) {
-        return new Handbook(this, old);
-    }
-
-    /** Its parts were looked through already. */
-    private Handbook(Handbook same, Map<NodeId, NodeId> old) {
-        this.unit = same.unit;
-        this.cover = same.cover;
-        this.language = same.language;
-        this.parts = same.parts;
-        this.sketches = same.sketches;
-        this.reader = same.reader;
-        this.whole = same.whole;
-        this.revision = same.revision;
-        this.addresses = same.addresses;
-        this.nodes = same.nodes;
-        this.formerly = there(old, nodes);
-    }
-
-    /** Old names that are free, of what is still there. */
-    private static SortedMap<NodeId, NodeId> there(Map<NodeId, NodeId> formerly, Map<NodeId, Node> nodes) {
-        SortedMap<NodeId, NodeId> there = new TreeMap<>(NodeId.ORDER);
-        formerly.forEach((old, home) -> {
-            if (nodes.containsKey(home) && !nodes.containsKey(old)) {
-                there.put(old, home);
-            }
-        });
-        return there;
+    public Handbook(
+            String unit,
+            Cover cover,
+            String language,
+            List<Part> parts,
+            Map<Target, List<Sketch>> sketches,
+            Map<NodeId, NodeId> formerly) {
+        this(unit, cover, language, parts, sketches, formerly, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /**
@@ -157,7 +129,6 @@ public final class Handbook {
         this.whole = whole;
         this.revision = revision;
         List<Node> all = walk().toList();
-        this.nodes = new HashMap<>(all.size() * 2);
         this.addresses = new AddressBook(all);
         for (Node node : all) {
             if (nodes.putIfAbsent(node.id(), node) != null) {
@@ -165,7 +136,12 @@ public final class Handbook {
             }
         }
         nodes.values().forEach(this::complete);
-        this.formerly = there(formerly, nodes);
+        this.formerly = new TreeMap<>(NodeId.ORDER);
+        formerly.forEach((old, home) -> {
+            if (nodes.containsKey(home) && !nodes.containsKey(old)) {
+                this.formerly.put(old, home);
+            }
+        });
         // What a reader sees nothing of is not drawn for him.
         this.sketches = sketches.entrySet().stream()
                 .filter(each -> reader.isEmpty() || addresses.of(each.getKey()).isPresent())

@@ -55,6 +55,9 @@ public final class Comparison {
     /** Ids of all parts that are otherwise, with whether some change has them already. */
     private final Map<String, Boolean> otherwise = new LinkedHashMap<>();
 
+    /** Lists of parts other than steps. */
+    private final List<Reordered> turned;
+
     private final Editorial editorial;
     private final List<Changed> changes = new ArrayList<>();
 
@@ -77,9 +80,8 @@ public final class Comparison {
                 otherwise.put(id, false);
             }
         }
-        reordered(PARTS).stream()
-                .flatMap(list -> list.atAnotherTurn().stream())
-                .forEach(id -> otherwise.putIfAbsent(id, false));
+        this.turned = reordered(PARTS);
+        turned.stream().flatMap(list -> list.atAnotherTurn().stream()).forEach(id -> otherwise.putIfAbsent(id, false));
     }
 
     /** In the order in which they are told. */
@@ -510,7 +512,7 @@ public final class Comparison {
                 .forEach(this::text);
         pointers();
         left().stream().filter(id -> !readsAlike(id)).forEach(this::text);
-        for (Reordered list : reordered(PARTS)) {
+        for (Reordered list : turned) {
             Set<String> parts = list.atAnotherTurn();
             if (!parts.stream().allMatch(this::taken)) {
                 add(new Change.PartsReordered(list.id(), list.before(), list.after()), false, parts);

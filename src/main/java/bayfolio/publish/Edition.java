@@ -145,18 +145,15 @@ record Edition(Path folder) {
         return sorted;
     }
 
-    /** Whether nothing is there any more; the system knows sooner than a look whether a folder is empty. */
-    private static boolean deleteIfEmpty(Path folder) throws IOException {
+    /** The system knows sooner than a look whether a folder is empty. */
+    private static void deleteIfEmpty(Path folder) throws IOException {
         if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
-            return true;
+            return;
         }
         try {
             Files.delete(folder);
-            return true;
-        } catch (DirectoryNotEmptyException full) {
-            return false;
-        } catch (NoSuchFileException gone) {
-            return true;
+        } catch (DirectoryNotEmptyException | NoSuchFileException stays) {
+            // It is of use to others, or gone already.
         }
     }
 

@@ -136,15 +136,16 @@ final class NextEdition implements AutoCloseable {
             String path = file.getKey();
             byte[] bytes = files.get(path);
             boolean same = bytes == null || file.getValue().equals(was.get(path));
-            boolean gone = same && !Files.exists(this.last.apply(path), LinkOption.NOFOLLOW_LINKS);
+            boolean isThere = there.contains(path);
+            boolean gone = same && !(isThere ? isInLast(path) : link(path, file.getValue()));
             if (gone) {
                 remade.add(path);
             }
-            if (!there.contains(path) && !(same && link(path, file.getValue())) && bytes != null) {
-                write(path, bytes, file.getValue());
-            }
             if (bytes != null && (gone || !same)) {
                 isNew.set(true);
+                if (!isThere) {
+                    write(path, bytes, file.getValue());
+                }
             }
         }
     }
@@ -283,8 +284,11 @@ final class NextEdition implements AutoCloseable {
 
     /** Whether nobody took away a file of a part since it was published last. */
     boolean isWhole(Part part) {
-        return part.files().keySet().stream()
-                .allMatch(path -> Files.exists(last.apply(path), LinkOption.NOFOLLOW_LINKS));
+        return part.files().keySet().stream().allMatch(this::isInLast);
+    }
+
+    private boolean isInLast(String path) {
+        return Files.exists(last.apply(path), LinkOption.NOFOLLOW_LINKS);
     }
 
     Optional<Part> last(String name) throws IOException {
@@ -356,10 +360,10 @@ final class NextEdition implements AutoCloseable {
 
     /** Whether it was there: what somebody took away is made anew. */
     private boolean link(String path, Part.File file) throws IOException {
-        Path from = last.apply(path);
-        if (!Files.exists(from, LinkOption.NOFOLLOW_LINKS)) {
+        if (!isInLast(path)) {
             return false;
         }
+        Path from = last.apply(path);
         Path to = place(path);
         try {
             Files.createLink(to, from);

@@ -28,6 +28,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.assertj.core.api.SoftAssertions;
@@ -332,20 +333,26 @@ final class ChangesTest {
         return joined;
     }
 
+    /** What is told after an edit of one file. */
+    private List<Changed> changes(String coach, String path, UnaryOperator<String> edit) throws IOException {
+        Path root = DemoFleet.copy(Path.of(""), folder);
+        Now before = States.now(root, coach);
+        Path file = root.resolve(path);
+        String text = Files.readString(file);
+        String after = edit.apply(text);
+        assertThat(after).isNotEqualTo(text);
+        Files.writeString(file, after);
+        return Comparison.of(before.snapshot(), States.now(root, coach).snapshot());
+    }
+
     /** Those of an emergency stand below no heading. */
     @Test
     void stepsInAnotherOrderAreOnTheirPage() throws Exception {
-        Path root = DemoFleet.copy(Path.of(""), folder);
-        Now before = States.now(root, "phalarope");
-        Path file = root.resolve("units/shared/procedures/use-fire-extinguisher.md");
-        String text = Files.readString(file);
         String pin = "1. Pull out the pin. {#pull-out-pin}\n";
-        String after = text.replaceFirst("(?m)^(\\Q" + pin + "\\E)(.*\\n)", "$2$1");
-        assertThat(after).isNotEqualTo(text);
-        Files.writeString(file, after);
-
-        List<Changed> changes =
-                Comparison.of(before.snapshot(), States.now(root, "phalarope").snapshot());
+        List<Changed> changes = changes(
+                "phalarope",
+                "units/shared/procedures/use-fire-extinguisher.md",
+                text -> text.replaceFirst("(?m)^(\\Q" + pin + "\\E)(.*\\n)", "$2$1"));
 
         assertThat(changes).singleElement().satisfies(changed -> {
             assertThat(changed.change()).isInstanceOf(Change.StepsReordered.class);
@@ -356,17 +363,11 @@ final class ChangesTest {
     /** The lists of a stage follow its text. */
     @Test
     void pointersInAnotherOrderAreOnTheirPage() throws Exception {
-        Path root = DemoFleet.copy(Path.of(""), folder);
-        Now before = States.now(root, "turnstone");
-        Path file = root.resolve("units/shared/stages/emergency.md");
-        String text = Files.readString(file);
-        String after = text.replaceFirst(
-                "(?s)(## What if a storm or flood comes.*?)(## What if there is thunder.*?)(?=## )", "$2$1");
-        assertThat(after).isNotEqualTo(text);
-        Files.writeString(file, after);
-
-        List<Changed> changes =
-                Comparison.of(before.snapshot(), States.now(root, "turnstone").snapshot());
+        List<Changed> changes = changes(
+                "turnstone",
+                "units/shared/stages/emergency.md",
+                text -> text.replaceFirst(
+                        "(?s)(## What if a storm or flood comes.*?)(## What if there is thunder.*?)(?=## )", "$2$1"));
 
         assertThat(changes)
                 .filteredOn(it -> it.change() instanceof Change.PartsReordered)
@@ -378,14 +379,11 @@ final class ChangesTest {
     /** A thing under another id is the same: by what it was called before, and by what it is for. */
     @Test
     void aNewIdIsNoNewThing() throws Exception {
-        Path root = DemoFleet.copy(Path.of(""), folder);
-        Path file = root.resolve("units/whimbrel/unit.yaml");
-        String text = Files.readString(file);
-        Now before = States.now(root, "whimbrel");
-        Files.writeString(file, text.replace("id: gray-dump-valve\n", "id: gray-valve\n"));
         Set<String> kinds = new HashSet<>();
-        List<Changed> changes =
-                Comparison.of(before.snapshot(), States.now(root, "whimbrel").snapshot());
+        List<Changed> changes = changes(
+                "whimbrel",
+                "units/whimbrel/unit.yaml",
+                text -> text.replace("id: gray-dump-valve\n", "id: gray-valve\n"));
         changes.forEach(changed -> kinds.add(changed.change().getClass().getSimpleName()));
 
         assertThat(changes.stream().map(Changed::change))

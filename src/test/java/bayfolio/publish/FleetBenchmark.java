@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
@@ -27,6 +26,9 @@ final class FleetBenchmark {
 
     /** Of this size the libraries are measured, too. */
     private static final int FLOOR = 10;
+
+    /** Tests do without the second one. */
+    private static final String BOTH_COMPILERS = "-XX:TieredStopAtLevel=4";
 
     private FleetBenchmark() {}
 
@@ -77,8 +79,12 @@ final class FleetBenchmark {
             run("  one line changed", size, 1, fleet, out);
             run("  nothing changed", size, 1, fleet, out);
             if (size == FLOOR) {
-                Process floor = Jvm.start(List.of("-Dfleet=" + fleet, "-Drounds=4"), FloorBenchmark.class);
+                Process floor =
+                        Jvm.start(List.of(BOTH_COMPILERS, "-Dfleet=" + fleet, "-Drounds=4"), FloorBenchmark.class);
                 floor.inputReader().lines().forEach(line -> System.out.println("  " + line));
+                if (floor.waitFor() != 0) {
+                    throw new IllegalStateException("the libraries alone were not measured");
+                }
             }
         }
         for (int i = 1; i < times.size(); i++) {
@@ -96,7 +102,7 @@ final class FleetBenchmark {
     /** @return how long each round took, in seconds */
     private static List<Double> run(String what, int size, int rounds, Path fleet, Path out) throws Exception {
         Process publisher = Jvm.start(
-                List.of("-Xmx" + HEAP, "-XX:+UseParallelGC", "-Drounds=" + rounds),
+                List.of("-Xmx" + HEAP, BOTH_COMPILERS, "-XX:+UseParallelGC", "-Drounds=" + rounds),
                 Measured.class,
                 "publish",
                 "--only=web",
@@ -126,7 +132,7 @@ final class FleetBenchmark {
         return Pattern.compile(pattern)
                 .matcher(said)
                 .results()
-                .map((MatchResult it) -> Double.valueOf(it.group(1)))
+                .map(it -> Double.valueOf(it.group(1)))
                 .toList();
     }
 

@@ -75,6 +75,7 @@ final class MarksTest {
                 new Handbook.Cover("Plover", "", "", Optional.empty()),
                 "en-US",
                 List.of(new Handbook.Part("start", List.of(page))),
+                Map.of(),
                 Map.of());
     }
 }

@@ -73,8 +73,8 @@ class EveryKindOfPageTest {
                 String coach = page.contains("/") ? page.substring(0, page.indexOf('/')) : "";
                 String kind = coach + " " + parsed.body().className();
                 // Pages of a sister are of the kinds of its model's other coaches, and look like theirs; so are those
-                // of a
-                // coach that was refitted, but for what tells of that.
+                // of
+                // a coach that was refitted, but for what tells of that.
                 boolean told = refitted.containsKey(page) && RefittedSite.tellsOfIt(parsed);
                 if (MORE.isEmpty() && !coach.isEmpty() && !DemoFleet.fewest().contains(coach) && !told) {
                     continue;
@@ -103,22 +103,24 @@ class EveryKindOfPageTest {
 
     /** Of all pages, one of each kind. */
     private static List<String> oneOfEach() {
-        Map<String, String> kinds = new TreeMap<>();
-        PAGES.forEach((kind, page) -> kinds.putIfAbsent(kind.substring(kind.indexOf(' ') + 1), page));
-        return List.copyOf(kinds.values());
+        return ofEachKind().values().stream().map(pages -> pages.get(0)).toList();
     }
 
-    /** Those of two coaches, of another two from kind to kind, and all where all are wanted. */
-    private static List<String> twoOfEach() {
-        if (!MORE.isEmpty() || System.getProperty("coaches", "").equals("all")) {
-            return List.copyOf(PAGES.values());
-        }
+    private static Map<String, List<String>> ofEachKind() {
         Map<String, List<String>> kinds = new TreeMap<>();
         PAGES.forEach(
                 (kind, page) -> kinds.computeIfAbsent(kind.substring(kind.indexOf(' ') + 1), it -> new ArrayList<>())
                         .add(page));
+        return kinds;
+    }
+
+    /** Those of two coaches, of another two from kind to kind, and all where all are wanted. */
+    private static List<String> twoOfEach() {
+        if (!MORE.isEmpty() || DemoFleet.areAllWanted()) {
+            return List.copyOf(PAGES.values());
+        }
         List<String> two = new ArrayList<>();
-        kinds.forEach((kind, pages) -> {
+        ofEachKind().forEach((kind, pages) -> {
             Collections.rotate(pages, kind.hashCode());
             two.addAll(pages.subList(0, Math.min(2, pages.size())));
         });

@@ -237,7 +237,8 @@ class BadInputOnPaperTest {
                         .toList(),
                 whole.sketches()
                         .collect(Collectors.groupingBy(
-                                it -> DEMO.renters().pages().get(0).home())));
+                                it -> DEMO.renters().pages().get(0).home())),
+                Map.of());
     }
 
     private static List<Inline> words(String text) {

@@ -17,7 +17,6 @@ import java.util.TimeZone;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
 import org.junit.jupiter.api.Test;
@@ -46,19 +45,8 @@ class BookTest {
     /** A fifth of a millimeter: letters hang over their place by as much. */
     private static final double SLIGHT = 0.2;
 
-    /** Books take long; all with {@code -Dcoaches=all}. */
-    static List<String> everyOther() {
-        List<String> coaches = DemoFleet.fewest();
-        return System.getProperty("coaches", "").equals("all")
-                ? coaches
-                : IntStream.range(0, coaches.size())
-                        .filter(i -> i % 2 == 0)
-                        .mapToObj(coaches::get)
-                        .toList();
-    }
-
     @ParameterizedTest
-    @MethodSource("everyOther")
+    @MethodSource("bayfolio.DemoFleet#everyOther")
     void aReaderFindsHisWayOnPaper(String unit) throws Exception {
         DemoBook demo = DemoBook.of(unit);
         try (Read book = new Read(demo.book(Paper.A4, Printed.CLEAR))) {
@@ -120,7 +108,7 @@ class BookTest {
     }
 
     @ParameterizedTest
-    @MethodSource("everyOther")
+    @MethodSource("bayfolio.DemoFleet#everyOther")
     void nothingThatBelongsTogetherIsTornApart(String unit) throws Exception {
         try (Read book = new Read(DemoBook.of(unit).book(Paper.A4, Printed.CLEAR))) {
             List<String> torn = new ArrayList<>();
