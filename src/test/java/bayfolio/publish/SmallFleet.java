@@ -49,12 +49,10 @@ public final class SmallFleet {
     private static void sister(Path fleet, String model, String coach) throws IOException {
         for (Map.Entry<String, byte[]> file :
                 DemoFleet.files(DemoFleet.SMALL.resolve("units/plover")).entrySet()) {
-            String text = new String(file.getValue(), StandardCharsets.UTF_8);
-            String shared = file.getKey().equals("unit.yaml") ? "model.yaml" : file.getKey();
+            boolean unit = file.getKey().equals("unit.yaml");
             DemoFleet.write(
-                    fleet.resolve("units/models/" + model).resolve(shared),
-                    text.replaceAll("(?m)^(id|name|number): .*\n|^ +(measured-by|checked-by): .*\n", "")
-                            .getBytes(StandardCharsets.UTF_8));
+                    fleet.resolve("units/models/" + model).resolve(unit ? "model.yaml" : file.getKey()),
+                    unit ? shared(file.getValue()) : file.getValue());
         }
         DemoFleet.write(fleet.resolve("units/" + coach + "/unit.yaml"), """
                 id: %s
@@ -65,9 +63,16 @@ public final class SmallFleet {
                 compartments:
                   - {id: l1-gear, checked-by: Evening shift of the yard}
                 switches:
-                  - {id: pump, name: Pump switch}
+                  - {id: pump, where: above the tap}
                 """.formatted(coach, name(coach), model)
                 .getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Without what is each coach's own. */
+    private static byte[] shared(byte[] unit) {
+        return new String(unit, StandardCharsets.UTF_8)
+                .replaceAll("(?m)^(id|name|number): .*\\n|^ +(measured-by|checked-by): .*\\n", "")
+                .getBytes(StandardCharsets.UTF_8);
     }
 
     /**
