@@ -139,7 +139,10 @@ public sealed interface Content extends Node {
                 List<Line> seen = lines.stream()
                         .filter(line -> line.audience().includes(reader))
                         .toList();
-                return seen.isEmpty() ? Optional.empty() : Optional.of(new Row(stamp, label, seen));
+                if (seen.isEmpty()) {
+                    return Optional.empty();
+                }
+                return Optional.of(seen.size() == lines.size() ? this : new Row(stamp, label, seen));
             }
         }
 
@@ -175,7 +178,10 @@ public sealed interface Content extends Node {
         @Override
         public Optional<Content> seenBy(Audience reader) {
             List<Row> seen = Node.seen(rows, reader, Row::seenBy);
-            return seen.isEmpty() ? Optional.empty() : Optional.of(new FactTable(stamp, seen));
+            if (seen.isEmpty()) {
+                return Optional.empty();
+            }
+            return Optional.of(Node.isSame(seen, rows) ? this : new FactTable(stamp, seen));
         }
     }
 
@@ -213,7 +219,10 @@ public sealed interface Content extends Node {
         @Override
         public Optional<Content> seenBy(Audience reader) {
             List<Entry> seen = Node.seen(entries, reader, (entry, it) -> Optional.of(entry));
-            return seen.isEmpty() ? Optional.empty() : Optional.of(new LinkList(stamp, heading, seen));
+            if (seen.isEmpty()) {
+                return Optional.empty();
+            }
+            return Optional.of(Node.isSame(seen, entries) ? this : new LinkList(stamp, heading, seen));
         }
     }
 
@@ -235,7 +244,8 @@ public sealed interface Content extends Node {
             }
 
             private Optional<Part> seenBy(Audience reader) {
-                return Optional.of(new Part(stamp, title, Node.seen(steps, reader, Step::seenBy)));
+                List<Step> seen = Node.seen(steps, reader, Step::seenBy);
+                return Optional.of(Node.isSame(seen, steps) ? this : new Part(stamp, title, seen));
             }
         }
 
@@ -297,17 +307,12 @@ public sealed interface Content extends Node {
             }
 
             private Optional<Step> seenBy(Audience reader) {
-                return Optional.of(new Step(
-                        stamp,
-                        Node.seen(notices, reader, (notice, it) -> Optional.of(notice)),
-                        hazards,
-                        act,
-                        any,
-                        where,
-                        known,
-                        answers,
-                        more,
-                        Node.seen(readOut, reader, (words, it) -> Optional.of(words))));
+                List<Notice> seen = Node.seen(notices, reader, (notice, it) -> Optional.of(notice));
+                List<ReadOut> read = Node.seen(readOut, reader, (words, it) -> Optional.of(words));
+                return Optional.of(
+                        Node.isSame(seen, notices) && Node.isSame(read, readOut)
+                                ? this
+                                : new Step(stamp, seen, hazards, act, any, where, known, answers, more, read));
             }
 
             @Override
@@ -408,7 +413,8 @@ public sealed interface Content extends Node {
 
         @Override
         public Optional<Content> seenBy(Audience reader) {
-            return Optional.of(new Steps(stamp, ticked, Node.seen(parts, reader, Part::seenBy)));
+            List<Part> seen = Node.seen(parts, reader, Part::seenBy);
+            return Optional.of(Node.isSame(seen, parts) ? this : new Steps(stamp, ticked, seen));
         }
     }
 
@@ -442,8 +448,8 @@ public sealed interface Content extends Node {
 
         @Override
         public Optional<Content> seenBy(Audience reader) {
-            return Optional.of(
-                    new Picture(stamp, photo, alt, Node.seen(pointers, reader, (pointer, it) -> Optional.of(pointer))));
+            List<Pointer> seen = Node.seen(pointers, reader, (pointer, it) -> Optional.of(pointer));
+            return Optional.of(Node.isSame(seen, pointers) ? this : new Picture(stamp, photo, alt, seen));
         }
 
         @Override
@@ -503,14 +509,9 @@ public sealed interface Content extends Node {
 
         @Override
         public Optional<Content> seenBy(Audience reader) {
-            return Optional.of(new Film(
-                    stamp,
-                    film,
-                    name,
-                    file,
-                    poster,
-                    captioned,
-                    Node.seen(chapters, reader, (chapter, it) -> Optional.of(chapter))));
+            List<Chapter> seen = Node.seen(chapters, reader, (chapter, it) -> Optional.of(chapter));
+            return Optional.of(
+                    Node.isSame(seen, chapters) ? this : new Film(stamp, film, name, file, poster, captioned, seen));
         }
 
         @Override
@@ -538,7 +539,10 @@ public sealed interface Content extends Node {
         @Override
         public Optional<Content> seenBy(Audience reader) {
             List<Content> seen = Node.seen(inside, reader, Content::seenBy);
-            return seen.isEmpty() ? Optional.empty() : Optional.of(new Fold(stamp, title, seen));
+            if (seen.isEmpty()) {
+                return Optional.empty();
+            }
+            return Optional.of(Node.isSame(seen, inside) ? this : new Fold(stamp, title, seen));
         }
     }
 
@@ -708,7 +712,10 @@ public sealed interface Content extends Node {
         @Override
         public Optional<Content> seenBy(Audience reader) {
             List<Tile> seen = Node.seen(tiles, reader, (tile, it) -> Optional.of(tile));
-            return seen.isEmpty() ? Optional.empty() : Optional.of(new Tiles(stamp, seen));
+            if (seen.isEmpty()) {
+                return Optional.empty();
+            }
+            return Optional.of(Node.isSame(seen, tiles) ? this : new Tiles(stamp, seen));
         }
     }
 

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,27 +32,30 @@ public final class DocumentJson {
     /** Whether what nobody reads is left out: whom a part is for, and what it came from. */
     private final boolean asRead;
 
-    private DocumentJson(JsonWriter json, boolean asRead) {
+    /** What pages say by themselves, where that is known. */
+    private final Optional<Function<Page, String>> pages;
+
+    private DocumentJson(JsonWriter json, boolean asRead, Optional<Function<Page, String>> pages) {
         this.json = json;
         this.asRead = asRead;
+        this.pages = pages;
     }
 
     public static String of(Handbook handbook) {
-        return of(handbook, false);
+        return written(false, Optional.empty(), json -> json.write(handbook));
     }
 
     /** What a reader reads of his copy, and nothing of how it came to be: two that read the same are the same. */
     public static String asRead(Handbook handbook) {
-        return of(handbook, true);
+        return written(true, Optional.of(handbook::asRead), json -> json.write(handbook));
     }
 
-    /** The same of one page alone. */
-    public static String asRead(Page page) {
-        return written(true, json -> json.record(page, around(page.stamp().language())));
-    }
-
-    private static String of(Handbook handbook, boolean asRead) {
-        return written(asRead, json -> json.write(handbook));
+    /** The same of one page alone; {@link Handbook#asRead} has it already. */
+    static String asRead(Page page) {
+        return written(
+                true,
+                Optional.empty(),
+                json -> json.record(page, around(page.stamp().language())));
     }
 
     /** Something that is written, of whatever is to be. */
@@ -59,13 +63,13 @@ public final class DocumentJson {
         void to(DocumentJson json) throws IOException;
     }
 
-    private static String written(boolean asRead, Writing writing) {
+    private static String written(boolean asRead, Optional<Function<Page, String>> pages, Writing writing) {
         StringWriter text = new StringWriter();
         JsonWriter json = new JsonWriter(text);
         json.setFormattingStyle(FormattingStyle.PRETTY.withIndent(""));
         json.setHtmlSafe(false);
         try {
-            writing.to(new DocumentJson(json, asRead));
+            writing.to(new DocumentJson(json, asRead, pages));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -158,6 +162,10 @@ public final class DocumentJson {
             value(optional.orElseThrow(), around);
         } else if (value instanceof NodeId id) {
             json.value(id.toString());
+        } else if (value instanceof Page page
+                && pages.isPresent()
+                && page.stamp().language().equals(around.language())) {
+            json.jsonValue(pages.get().apply(page).strip());
         } else if (value instanceof Record record) {
             record(record, around);
         } else if (value instanceof List<?> list) {

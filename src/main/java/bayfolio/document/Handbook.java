@@ -5,6 +5,7 @@ import bayfolio.prose.Target;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,6 +36,9 @@ public final class Handbook {
     private final AddressBook addresses;
     private final Map<NodeId, Node> nodes = new HashMap<>();
     private final Map<Audience, Handbook> copies = new ConcurrentHashMap<>();
+
+    /** What pages say, which is asked for more than once; most are the same ones in all copies. */
+    private final Map<Page, String> read;
 
     /** Worked out when it is first asked for. */
     private @Nullable String edition;
@@ -128,6 +132,7 @@ public final class Handbook {
         this.reader = reader;
         this.whole = whole;
         this.revision = revision;
+        this.read = whole.map(it -> it.read).orElseGet(() -> Collections.synchronizedMap(new IdentityHashMap<>()));
         List<Node> all = walk().toList();
         this.addresses = new AddressBook(all);
         for (Node node : all) {
@@ -208,6 +213,11 @@ public final class Handbook {
                 it.day(),
                 it.asIssued(),
                 it.changed().stream().filter(nodes::containsKey).collect(Collectors.toSet()));
+    }
+
+    /** What a reader reads on a page of it, in its normal form. */
+    public String asRead(Page page) {
+        return read.computeIfAbsent(page, DocumentJson::asRead);
     }
 
     /** Which state of it this is, the same for all its readers. */

@@ -44,15 +44,23 @@ public interface Node {
         }
     }
 
-    /** Those of several that a reader sees, each without what he does not see in it. */
+    /** Those of several that a reader sees, each without what he does not see in it; the same list where he sees all. */
     static <N extends Node> List<N> seen(List<N> all, Audience reader, Pruning<N> pruning) {
         List<N> seen = new ArrayList<>();
+        boolean whole = true;
         for (N each : all) {
-            if (each.stamp().audience().includes(reader)) {
-                pruning.prune(each, reader).ifPresent(seen::add);
-            }
+            Optional<N> left =
+                    each.stamp().audience().includes(reader) ? pruning.prune(each, reader) : Optional.empty();
+            left.ifPresent(seen::add);
+            whole &= left.isPresent() && isSame(left.get(), each);
         }
-        return seen;
+        return whole ? all : seen;
+    }
+
+    /** Whether it is the very one: most of what renters see is what staff see, and need not be read twice. */
+    @SuppressWarnings("ReferenceEquality") // that two read alike is not asked
+    static boolean isSame(Object one, Object other) {
+        return one == other;
     }
 
     /** A node without what a reader does not see; nothing where all that was in it is gone. */

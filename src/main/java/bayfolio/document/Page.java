@@ -1,6 +1,7 @@
 package bayfolio.document;
 
 import bayfolio.prose.Target;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -32,7 +33,9 @@ public record Page(
 
     @Override
     public List<Node> parts() {
-        return Stream.<Node>concat(opening.stream(), sections.stream()).toList();
+        List<Node> parts = new ArrayList<>(opening);
+        parts.addAll(sections);
+        return parts;
     }
 
     /** The same with something that stands before all else. */
@@ -48,13 +51,10 @@ public record Page(
     }
 
     Page seenBy(Audience reader) {
-        return new Page(
-                stamp,
-                kind,
-                home,
-                title,
-                Node.seen(opening, reader, Content::seenBy),
-                Node.seen(sections, reader, Section::seenBy),
-                urgent);
+        List<Content> seenFirst = Node.seen(opening, reader, Content::seenBy);
+        List<Section> seen = Node.seen(sections, reader, Section::seenBy);
+        return Node.isSame(seenFirst, opening) && Node.isSame(seen, sections)
+                ? this
+                : new Page(stamp, kind, home, title, seenFirst, seen, urgent);
     }
 }

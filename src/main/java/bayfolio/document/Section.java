@@ -32,8 +32,9 @@ public record Section(Stamp stamp, Optional<Target> home, String title, int leve
     /** Nothing where all that stood under its heading is gone. */
     Optional<Section> seenBy(Audience reader) {
         List<Content> seen = Node.seen(contents, reader, Content::seenBy);
-        return seen.isEmpty() && !contents.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Section(stamp, home, title, level, seen));
+        if (Node.isSame(seen, contents)) {
+            return Optional.of(this);
+        }
+        return seen.isEmpty() ? Optional.empty() : Optional.of(new Section(stamp, home, title, level, seen));
     }
 }

@@ -1,7 +1,6 @@
 package bayfolio.render.data;
 
 import bayfolio.document.Content;
-import bayfolio.document.DocumentJson;
 import bayfolio.document.Handbook;
 import bayfolio.document.Node;
 import bayfolio.document.Page;
@@ -33,7 +32,7 @@ final class Said {
     }
 
     private void add(Page page) {
-        words.add(DocumentJson.asRead(page));
+        words.add(handbook.asRead(page));
         page.walk().forEach(node -> add(page, node));
     }
 
