@@ -79,6 +79,16 @@ record Edition(Path folder) {
                 : Part.SHARED;
     }
 
+    /** What paths begin with that belong to an owner as surely as a path of it does; empty where only that one does. */
+    static String ownedWith(String owner, String path) {
+        int coach = path.indexOf('/') + 1;
+        int within = path.indexOf('/', coach) + 1;
+        if (path.startsWith(owner + "/", coach)) {
+            return path.substring(0, within);
+        }
+        return within == 0 ? "" : path.substring(0, path.indexOf('/', within) + 1);
+    }
+
     /** Takes away what was written here; what was not stays, with the folders that hold it. */
     void delete() throws IOException {
         Set<String> common = ConcurrentHashMap.newKeySet();

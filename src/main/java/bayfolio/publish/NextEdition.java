@@ -34,10 +34,12 @@ final class NextEdition implements AutoCloseable {
     private final Function<String, Path> last;
 
     private final Optional<Edition> before;
+
+    /** How many files of each part of the last one are there as they were written. */
+    private final Map<String, Integer> unchanged;
+
     private final Edition edition;
     private final long now;
-    private final Set<String> folders = ConcurrentHashMap.newKeySet();
-
     /** Paths of what somebody had taken away. */
     private final Set<String> remade = ConcurrentHashMap.newKeySet();
 
@@ -74,9 +76,17 @@ final class NextEdition implements AutoCloseable {
     /**
      * @param edition with what the one before the last had, or empty
      * @param before the last one
+     * @param unchanged how many files of each of its parts are there as they were written
      */
-    NextEdition(Edition edition, Optional<Edition> before, Function<String, Path> last, long now, Spared spared)
+    NextEdition(
+            Edition edition,
+            Optional<Edition> before,
+            Map<String, Integer> unchanged,
+            Function<String, Path> last,
+            long now,
+            Spared spared)
             throws IOException {
+        this.unchanged = unchanged;
         this.spared = spared;
         this.edition = edition;
         this.before = before;
@@ -131,20 +141,21 @@ final class NextEdition implements AutoCloseable {
             isNew.set(true);
         }
         written.add(name);
+        Folders folders = new Folders();
         Set<String> there = list(next);
         for (Map.Entry<String, Part.File> file : all.entrySet()) {
             String path = file.getKey();
             byte[] bytes = files.get(path);
             boolean same = bytes == null || file.getValue().equals(was.get(path));
             boolean isThere = there.contains(path);
-            boolean gone = same && !(isThere ? isInLast(path) : link(path, file.getValue()));
+            boolean gone = same && !(isThere ? isInLast(path) : link(path, file.getValue(), folders));
             if (gone) {
                 remade.add(path);
             }
             if (bytes != null && (gone || !same)) {
                 isNew.set(true);
                 if (!isThere) {
-                    write(path, bytes, file.getValue());
+                    write(path, bytes, file.getValue(), folders);
                 }
             }
         }
@@ -271,10 +282,11 @@ final class NextEdition implements AutoCloseable {
                     && areInPlace(part)) {
                 return;
             }
+            Folders folders = new Folders();
             Set<String> there = list(part);
             for (Map.Entry<String, Part.File> file : part.files().entrySet()) {
                 if (!there.contains(file.getKey())) {
-                    link(file.getKey(), file.getValue());
+                    link(file.getKey(), file.getValue(), folders);
                 }
             }
         });
@@ -284,7 +296,7 @@ final class NextEdition implements AutoCloseable {
 
     /** Whether nobody took away a file of a part since it was published last. */
     boolean isWhole(Part part) {
-        return part.files().keySet().stream().allMatch(this::isInLast);
+        return Objects.equals(unchanged.get(part.name()), part.files().size());
     }
 
     private boolean isInLast(String path) {
@@ -351,20 +363,20 @@ final class NextEdition implements AutoCloseable {
         return all;
     }
 
-    private void write(String path, byte[] bytes, Part.File file) throws IOException {
-        Path to = place(path);
+    private void write(String path, byte[] bytes, Part.File file, Folders folders) throws IOException {
+        Path to = folders.place(path);
         // Never into a file that the last edition has, too.
         Files.write(to, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         Files.setLastModifiedTime(to, FileTime.fromMillis(file.modified()));
     }
 
     /** Whether it was there: what somebody took away is made anew. */
-    private boolean link(String path, Part.File file) throws IOException {
+    private boolean link(String path, Part.File file, Folders folders) throws IOException {
         if (!isInLast(path)) {
             return false;
         }
         Path from = last.apply(path);
-        Path to = place(path);
+        Path to = folders.place(path);
         try {
             Files.createLink(to, from);
         } catch (FileAlreadyExistsException twice) {
@@ -376,14 +388,17 @@ final class NextEdition implements AutoCloseable {
         return true;
     }
 
-    private Path place(String path) throws IOException {
-        Path to = edition.folder().resolve(path);
-        String above = path.substring(0, path.lastIndexOf('/'));
-        if (!folders.contains(above)) {
-            Files.createDirectories(to.getParent());
-            folders.add(above);
+    /** Those that are there for a part; it has a hundred, and a large fleet a million. */
+    private final class Folders {
+        private final Set<String> made = new HashSet<>();
+
+        Path place(String path) throws IOException {
+            Path to = edition.folder().resolve(path);
+            if (made.add(path.substring(0, path.lastIndexOf('/')))) {
+                Files.createDirectories(to.getParent());
+            }
+            return to;
         }
-        return to;
     }
 
     /** Unless it is of use, nothing of it stays: what was written so far would keep a full disk full. */

@@ -3,20 +3,30 @@ package bayfolio.publish;
 import bayfolio.document.Audience;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The folder that is published into, with its two roots: {@code web}, which is public, and {@code staff}.
@@ -85,6 +95,9 @@ final class OutputFolder implements AutoCloseable {
     private final PublishLock lock;
     private final Disk disk;
 
+    /** How many files of each part were there as they were written, when it was verified last. */
+    private Map<String, Integer> unchanged = Map.of();
+
     private OutputFolder(Path folder, Path editions, PublishLock lock, Disk disk) {
         this.folder = folder;
         this.editions = editions;
@@ -139,6 +152,7 @@ final class OutputFolder implements AutoCloseable {
      */
     void verify() throws IOException, PublishException {
         Optional<Edition> named = current();
+        Map<String, Integer> files = new ConcurrentHashMap<>();
         for (String root : ROOTS) {
             Path there = folder.resolve(root);
             if (!there(there)) {
@@ -164,30 +178,54 @@ final class OutputFolder implements AutoCloseable {
                 throw foreign(there);
             }
             Queue<Path> others = new ConcurrentLinkedQueue<>();
-            Workers.each(entries, entry -> foreign(entry, inside, root, named).ifPresent(others::add));
+            Workers.each(entries, entry -> look(entry, inside, root, new Known(named), files, others));
             Optional<Path> foreign = others.stream().min(Comparator.naturalOrder());
             if (foreign.isPresent()) {
                 throw foreign(there.resolve(inside.relativize(foreign.get())));
             }
         }
+        unchanged = Map.copyOf(files);
     }
 
-    /** The first in an entry of a root that was not written here. */
-    private static Optional<Path> foreign(Path entry, Path inside, String root, Optional<Edition> named)
+    /**
+     * Goes through an entry of a root, asking the system once about each file: a large fleet has millions.
+     *
+     * @param files counts those of each part
+     * @param others gets the first that was not written here
+     */
+    private static void look(
+            Path entry, Path inside, String root, Known known, Map<String, Integer> files, Queue<Path> others)
             throws IOException {
-        Known known = new Known(named);
-        try (Stream<Path> paths = Files.walk(entry)) {
-            for (Path path : (Iterable<Path>) paths::iterator) {
-                String name = name(root, inside.relativize(path));
-                boolean ours = Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)
-                        ? known.holdsFolder(name) || !Edition.isEmpty(path)
-                        : known.holdsFile(name, path);
-                if (!ours) {
-                    return Optional.of(path);
-                }
+        Deque<String> folders = new ArrayDeque<>();
+        Path above = Objects.requireNonNull(entry.getParent());
+        folders.push(name(root, inside.relativize(above)));
+        Files.walkFileTree(entry, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes now) throws IOException {
+                String name = folders.element() + "/" + folder.getFileName();
+                folders.push(name);
+                return seen(known.holdsFolder(name) || !Edition.isEmpty(folder), folder);
             }
-        }
-        return Optional.empty();
+
+            @Override
+            public FileVisitResult postVisitDirectory(Path folder, @Nullable IOException failed) throws IOException {
+                folders.pop();
+                return super.postVisitDirectory(folder, failed);
+            }
+
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes now) throws IOException {
+                return seen(known.holdsFile(folders.element() + "/" + file.getFileName(), file, now), file);
+            }
+
+            private FileVisitResult seen(boolean ours, Path path) {
+                if (!ours) {
+                    others.add(path);
+                }
+                return ours ? FileVisitResult.CONTINUE : FileVisitResult.TERMINATE;
+            }
+        });
+        known.files.forEach((part, some) -> files.merge(part, some, Integer::sum));
     }
 
     /** What the lists of an edition say, of which one part at a time is kept in mind. */
@@ -196,14 +234,24 @@ final class OutputFolder implements AutoCloseable {
         private Part part = new Part("", "", Part.Found.NOTHING, new TreeMap<>());
         private Set<String> folders = Set.of();
 
+        /** How many of each part were found to be there, as they were written. */
+        private final Map<String, Integer> files = new HashMap<>();
+
+        /** What paths begin with that surely belong to the part. */
+        private String place = "";
+
         Known(Optional<Edition> edition) {
             this.edition = edition;
         }
 
-        boolean holdsFile(String name, Path path) throws IOException {
+        boolean holdsFile(String name, Path path, BasicFileAttributes now) throws IOException {
             look(name);
             Part.File file = part.files().get(name);
-            return file != null && file.is(path);
+            boolean holds = file != null && file.is(path, now);
+            if (holds) {
+                files.merge(part.name(), 1, Integer::sum);
+            }
+            return holds;
         }
 
         boolean holdsFolder(String name) throws IOException {
@@ -212,8 +260,7 @@ final class OutputFolder implements AutoCloseable {
         }
 
         private void look(String name) throws IOException {
-            int root = name.indexOf('/') + 1;
-            if (root > 0 && name.startsWith(part.name() + "/", root)) {
+            if (!place.isEmpty() && name.startsWith(place)) {
                 return;
             }
             String owner = edition.map(it -> it.owner(name)).orElse(Part.SHARED);
@@ -225,6 +272,7 @@ final class OutputFolder implements AutoCloseable {
                         : new Part(owner, "", Part.Found.NOTHING, new TreeMap<>());
                 folders = part.folders();
             }
+            place = Edition.ownedWith(owner, name);
         }
     }
 
@@ -244,6 +292,7 @@ final class OutputFolder implements AutoCloseable {
         return new NextEdition(
                 next,
                 current(),
+                unchanged,
                 folder::resolve,
                 System.currentTimeMillis(),
                 () -> disk.move(next.folder(), spare.folder()));

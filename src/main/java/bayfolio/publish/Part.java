@@ -77,7 +77,11 @@ record Part(String name, String made, Found found, SortedMap<String, File> files
 
         /** Whether a file is still the one that was written. */
         boolean is(Path file) throws IOException {
-            BasicFileAttributes now = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+            return is(file, Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS));
+        }
+
+        /** @param now what the system says of it, a link not followed */
+        boolean is(Path file, BasicFileAttributes now) throws IOException {
             return now.isRegularFile()
                     && now.size() == size
                     && (now.lastModifiedTime().toMillis() == modified

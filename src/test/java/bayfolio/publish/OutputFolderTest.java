@@ -519,6 +519,7 @@ class OutputFolderTest {
                 new NextEdition(
                         new Edition(folder.resolve(".editions/" + name)),
                         Optional.empty(),
+                        Map.of(),
                         folder::resolve,
                         1_000,
                         () -> {}),
