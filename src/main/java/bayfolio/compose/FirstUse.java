@@ -18,6 +18,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -34,14 +35,19 @@ final class FirstUse {
         glossary.stream()
                 .filter(word -> !word.facts().find(Word.MANY_MEANINGS).orElse(false))
                 .forEach(word -> words.putIfAbsent(word.word().toLowerCase(Locale.ROOT), word));
-        // The longest first, so that `water heater` is not taken for `water`.
+        // By their first letters, since most places in a text are done with by that.
+        Map<String, List<String>> byLetter = words.keySet().stream()
+                // The longest first, so that `water heater` is not taken for `water`.
+                .sorted(Comparator.comparing(String::length).reversed().thenComparing(Comparator.naturalOrder()))
+                .collect(Collectors.groupingBy(word -> word.substring(0, 1), TreeMap::new, Collectors.toList()));
         pattern = Pattern.compile(
-                "(?<![\\w-])("
-                        + words.keySet().stream()
-                                .sorted(Comparator.comparing(String::length)
-                                        .reversed()
-                                        .thenComparing(Comparator.naturalOrder()))
-                                .map(Pattern::quote)
+                "(?=[" + Pattern.quote(String.join("", byLetter.keySet())) + "])(?<![\\w-])("
+                        + byLetter.entrySet().stream()
+                                .map(each -> "(?=" + Pattern.quote(each.getKey()) + ")(?:"
+                                        + each.getValue().stream()
+                                                .map(Pattern::quote)
+                                                .collect(Collectors.joining("|"))
+                                        + ")")
                                 .collect(Collectors.joining("|"))
                         + ")(?:s)?(?![\\w-])",
                 Pattern.CASE_INSENSITIVE);

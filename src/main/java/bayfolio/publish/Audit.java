@@ -133,9 +133,7 @@ public final class Audit {
             if (!path.endsWith(".html") && !staffTexts.isEmpty()) {
                 staff(
                         path,
-                        BINARY.matcher(path).find()
-                                ? ""
-                                : new String(bytes, StandardCharsets.UTF_8).replaceAll("\\s+", " "));
+                        BINARY.matcher(path).find() ? "" : Phrases.spaced(new String(bytes, StandardCharsets.UTF_8)));
             }
         });
         // Whether a link leads to a place on a page is known when all pages are; no page is kept until then.

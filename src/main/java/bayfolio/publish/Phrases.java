@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * Looks for many texts in one pass over another: Karp and Rabin, "Efficient randomized pattern-matching algorithms", 1987.
@@ -13,6 +14,9 @@ import java.util.Map;
  */
 final class Phrases {
     static final Phrases NONE = new Phrases(List.of());
+
+    /** One space by itself, as most are, is left alone. */
+    private static final Pattern BLANKS = Pattern.compile("[\\s&&[^ ]]\\s*| \\s+");
 
     private static final int BASE = 31;
 
@@ -37,6 +41,11 @@ final class Phrases {
             byBeginning.computeIfAbsent(hash, it -> new ArrayList<>()).add(text);
             slots.set(slot(hash));
         }
+    }
+
+    /** A text with one space between words, so that it does not matter how its lines were broken. */
+    static String spaced(String text) {
+        return BLANKS.matcher(text).replaceAll(" ");
     }
 
     boolean isEmpty() {

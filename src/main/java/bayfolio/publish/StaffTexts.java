@@ -89,6 +89,6 @@ final class StaffTexts {
     }
 
     private static String plain(String text) {
-        return text.strip().replaceAll("\\s+", " ");
+        return Phrases.spaced(text.strip());
     }
 }

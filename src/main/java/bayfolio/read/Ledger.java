@@ -1,5 +1,6 @@
 package bayfolio.read;
 
+import bayfolio.document.NodeId;
 import bayfolio.document.PageKind;
 import bayfolio.finding.Finding;
 import bayfolio.model.Fleet;
@@ -71,8 +72,10 @@ public final class Ledger {
     private static final String HEAD =
             "# Every address that was ever published. `publish` adds new ones; take none out, and keep it with the descriptions.";
 
-    private static final Pattern ADDRESS = Pattern.compile(
-            "(L/[A-Z0-9-]+/)[A-Z0-9-]+|([a-z0-9-]+/)[a-z0-9-]+(?:/[a-z0-9-]+)?(?:#[a-z0-9-]+(?:\\.[a-z0-9-]+)*)?(?: staff)?");
+    /** What all addresses of a coach begin with. */
+    private static final Pattern PART = Pattern.compile("L/[A-Z0-9-]+/|[a-z0-9-]+/");
+
+    private static final Pattern LABEL = Pattern.compile("[A-Z0-9-]+");
 
     /** What a merge leaves behind that somebody has to settle. */
     private static final Pattern MARKER = Pattern.compile("(?:<{7}|\\|{7}|={7}|>{7})(?: .*)?");
@@ -121,14 +124,13 @@ public final class Ledger {
                     tidy &= number == 1 && line.equals(HEAD);
                     continue;
                 }
-                Matcher address = ADDRESS.matcher(line);
-                if (!address.matches()) {
+                String its = part.isEmpty() || !line.startsWith(part) ? part(line) : part;
+                if (its.isEmpty() || !isIn(its, line)) {
                     faulty.add(number);
                     continue;
                 }
                 tidy &= before.compareTo(line) < 0;
                 before = line;
-                String its = address.group(1) == null ? address.group(2) : address.group(1);
                 if (!its.equals(part)) {
                     pack(part, together, parts);
                     part = its;
@@ -138,6 +140,20 @@ public final class Ledger {
         }
         pack(part, together, parts);
         return new Ledger(file, parts, List.copyOf(faulty), tidy && number > 0, Digest.whole(digest));
+    }
+
+    /** What of all addresses of a coach a line begins with; empty where it is none. */
+    private static String part(String line) {
+        Matcher part = PART.matcher(line);
+        return part.lookingAt() ? part.group() : "";
+    }
+
+    private static boolean isIn(String part, String line) {
+        String within = line.substring(part.length());
+        return part.startsWith("L/")
+                ? LABEL.matcher(within).matches()
+                : NodeId.isWritten(
+                        within.endsWith(STAFF) ? within.substring(0, within.length() - STAFF.length()) : within);
     }
 
     private static void pack(String part, StringBuilder lines, SortedMap<String, List<Packed>> parts) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 class PhrasesTest {
@@ -39,6 +40,18 @@ class PhrasesTest {
             found += there.size();
         }
         assertThat(found).isGreaterThan(3_000);
+    }
+
+    @Test
+    void howLinesAreBrokenDoesNotMatter() {
+        Random random = new Random(3);
+        for (int round = 0; round < 3_000; round++) {
+            String text = random.ints(random.nextInt(20), 0, 8)
+                    .mapToObj(i -> "ab  \n\t\r\u00a0".substring(i, i + 1))
+                    .collect(Collectors.joining());
+
+            assertThat(Phrases.spaced(text)).isEqualTo(text.replaceAll("\\s+", " "));
+        }
     }
 
     private static String text(Random random, int length) {

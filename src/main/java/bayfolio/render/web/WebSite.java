@@ -41,7 +41,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 
 /** Handbooks through a theme into files of a web site: a page of HTML for each page. */
 public final class WebSite implements Output {
@@ -51,7 +50,6 @@ public final class WebSite implements Output {
     /** All texts of the coach in one file, for the script that keeps them. */
     static final String BUNDLE = "kept.json";
 
-    private static final Pattern EMPTY_LINES = Pattern.compile("\\n\\s*\\n");
     private static final String INDEX = "index.html";
 
     /** Hosts of static sites show it in place of a page that is not there. */
@@ -568,7 +566,15 @@ public final class WebSite implements Output {
 
     /** Without the lines that parts of a template left empty: a twentieth of what a phone loads. */
     private static byte[] markup(String text) {
-        return bytes(EMPTY_LINES.matcher(text).replaceAll("\n"));
+        StringBuilder full = new StringBuilder(text.length());
+        int from = 0;
+        for (int end = text.indexOf('\n'); end >= 0; end = text.indexOf('\n', from)) {
+            if (from == 0 || !text.substring(from, end).isBlank()) {
+                full.append(text, from, end + 1);
+            }
+            from = end + 1;
+        }
+        return bytes(full.append(text, from, text.length()).toString());
     }
 
     private static byte[] bytes(String text) {
