@@ -6,7 +6,6 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 
 /**
  * Looks for many texts in one pass over another: Karp and Rabin, "Efficient randomized pattern-matching algorithms", 1987.
@@ -14,9 +13,6 @@ import java.util.regex.Pattern;
  */
 final class Phrases {
     static final Phrases NONE = new Phrases(List.of());
-
-    /** One space by itself, as most are, is left alone. */
-    private static final Pattern BLANKS = Pattern.compile("[\\s&&[^ ]]\\s*| \\s+");
 
     private static final int BASE = 31;
 
@@ -45,7 +41,19 @@ final class Phrases {
 
     /** A text with one space between words, so that it does not matter how its lines were broken. */
     static String spaced(String text) {
-        return BLANKS.matcher(text).replaceAll(" ");
+        StringBuilder spaced = new StringBuilder(text.length());
+        boolean within = false;
+        for (int i = 0; i < text.length(); i++) {
+            char letter = text.charAt(i);
+            boolean blank = letter == ' ' || letter >= '\t' && letter <= '\r';
+            if (!blank) {
+                spaced.append(letter);
+            } else if (!within) {
+                spaced.append(' ');
+            }
+            within = blank;
+        }
+        return spaced.toString();
     }
 
     boolean isEmpty() {

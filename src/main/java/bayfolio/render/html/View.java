@@ -4,6 +4,7 @@ import bayfolio.template.Names;
 import bayfolio.template.Value;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,9 @@ import java.util.Set;
  * that it is not are known too, and false, so that a template can choose.
  */
 public final class View {
+    private static final Value NO = new Value.Flag(false);
+    private static final Value UNKNOWN = new Value.Unknown();
+
     private final Map<String, Value> values = new LinkedHashMap<>();
     private Set<String> others = Set.of();
 
@@ -52,7 +56,7 @@ public final class View {
     }
 
     public Names names() {
-        Map<String, Value> own = Map.copyOf(values);
+        Map<String, Value> own = new HashMap<>(values);
         Set<String> kinds = others;
         return new Names() {
             @Override
@@ -61,7 +65,7 @@ public final class View {
                 if (value != null) {
                     return value;
                 }
-                return kinds.contains(name) ? new Value.Flag(false) : new Value.Unknown();
+                return kinds.contains(name) ? NO : UNKNOWN;
             }
 
             @Override

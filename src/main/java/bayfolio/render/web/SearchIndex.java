@@ -14,15 +14,13 @@ import com.google.gson.GsonBuilder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -51,7 +49,9 @@ final class SearchIndex {
     }
 
     private static final Gson GSON = new GsonBuilder().disableHtmlEscaping().create();
-    private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}]{3,}");
+
+    /** Shorter ones are no words to look for. */
+    private static final int SHORTEST = 3;
 
     /** A word that stands in a larger share of all texts tells no page from another; of a thing it is kept. */
     private static final int MOST = 30;
@@ -109,6 +109,7 @@ final class SearchIndex {
                             .filter(word -> !naming.contains(word))
                             .filter(word ->
                                     group == Group.WHERE || common.getOrDefault(word, 0) * MOST <= entries.size())
+                            .sorted()
                             .collect(Collectors.joining(" "))));
         });
         return GSON.toJson(lines).getBytes(StandardCharsets.UTF_8);
@@ -126,9 +127,31 @@ final class SearchIndex {
                 : node instanceof Section section ? PlainText.of(section) : Stream.of();
     }
 
+    /** Runs of letters and digits. */
     private static Set<String> words(Stream<String> texts) {
-        return texts.flatMap(text -> WORD.matcher(text.toLowerCase(Locale.ROOT)).results())
-                .map(MatchResult::group)
-                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> words = new HashSet<>();
+        texts.map(text -> text.toLowerCase(Locale.ROOT)).forEach(text -> {
+            int from = 0;
+            int at = 0;
+            while (at <= text.length()) {
+                int letter = at < text.length() ? text.codePointAt(at) : ' ';
+                int next = at + Character.charCount(letter);
+                if (!Character.isLetter(letter) && !isNumber(letter)) {
+                    if (text.codePointCount(from, at) >= SHORTEST) {
+                        words.add(text.substring(from, at));
+                    }
+                    from = next;
+                }
+                at = next;
+            }
+        });
+        return words;
+    }
+
+    private static boolean isNumber(int letter) {
+        int type = Character.getType(letter);
+        return type == Character.DECIMAL_DIGIT_NUMBER
+                || type == Character.LETTER_NUMBER
+                || type == Character.OTHER_NUMBER;
     }
 }
