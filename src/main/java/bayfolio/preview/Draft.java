@@ -10,8 +10,10 @@ import bayfolio.edition.Editions;
 import bayfolio.edition.Issued;
 import bayfolio.finding.Finding;
 import bayfolio.finding.Findings;
+import bayfolio.model.Coach;
 import bayfolio.model.Fleet;
 import bayfolio.model.Unit;
+import bayfolio.model.Units;
 import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
 import bayfolio.render.Means;
@@ -25,31 +27,39 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Collectors;
 
 /**
  * What the fleet folder says at one moment: pages of the coaches in which nothing is wrong, and of each other coach the last
- * that were good. It never changes.
+ * that were good. It never changes. A page is made when somebody asks for it, so that a large fleet is not all in mind.
  *
- * @param number goes up with each
+ * @param number goes up with each that somebody may see
+ * @param coaches those that were good when they were looked at last, by their ids
+ * @param shared what belongs to no coach, made when somebody asks for it
+ * @param taken media of coaches, as they were read last
  */
 record Draft(
         int number,
+        Path root,
         Findings findings,
         WebSite site,
-        Map<String, Seen> handbooks,
-        Map<String, Kept> media,
+        Map<String, Seen> coaches,
         Map<String, KeptEditions> editions,
-        Map<String, byte[]> shared) {
+        Lazy<Map<String, byte[]>> shared,
+        Map<String, Kept> taken) {
 
     /** The media of a coach, and what they were made of. */
-    record Kept(String of, Unit unit, Media media) {}
+    record Kept(String of, Media media) {}
 
     /**
      * The editions of a coach, and what they were read from.
@@ -59,96 +69,151 @@ record Draft(
      */
     record KeptEditions(String of, Optional<Issued> issued, List<Finding> faults) {}
 
-    /** A coach that was looked at, and its handbook as soon as it is made. */
-    private record Made(CheckedCoach coach, CompletableFuture<Handbook> handbook) {}
+    /** A coach with its procedures, and what was made of it. */
+    private record Made(CheckedCoach coach, Handbook handbook) {}
 
     /**
      * A coach as either reader sees it; made when somebody asks, and kept.
      *
-     * @param now what its files say
+     * @param entry of it in the list of all
+     * @param made what its files say
      * @param whole the same with what is otherwise than in its last edition; to find that takes longer than to make it
+     * @param asked whether somebody has looked at a page of it
      */
-    record Seen(Handbook now, Lazy<Handbook> whole, Map<Audience, Handbook> by) {
-        static Seen of(Handbook now, CheckedCoach coach, Optional<Issued> issued) {
+    record Seen(
+            Output.Entry entry,
+            Lazy<Made> made,
+            Lazy<Handbook> whole,
+            Map<Audience, Handbook> by,
+            AtomicBoolean asked) {
+        static Seen of(Output.Entry entry, Lazy<Made> made, Optional<Issued> issued, boolean asked) {
             return new Seen(
-                    now,
-                    issued.map(it -> new Lazy<>(() -> WhatChanged.in(now, coach, it)))
-                            .orElseGet(() -> new Lazy<>(() -> now)),
-                    new ConcurrentHashMap<>());
+                    entry,
+                    made,
+                    new Lazy<>(() -> issued.map(it -> WhatChanged.in(made.get().handbook, made.get().coach, it))
+                            .orElseGet(() -> made.get().handbook)),
+                    new ConcurrentHashMap<>(),
+                    new AtomicBoolean(asked));
+        }
+
+        Handbook now() {
+            asked.set(true);
+            return made.get().handbook;
         }
 
         Handbook by(Audience reader) {
+            asked.set(true);
             return by.computeIfAbsent(reader, it -> whole.get().seenBy(it));
+        }
+
+        Unit unit() {
+            return made.get().coach.unit();
         }
     }
 
-    static Draft first(Path root, FleetReader.Reading reading, Theme theme) throws IOException {
-        return new Draft(0, Findings.of(List.of()), site(reading, theme), Map.of(), Map.of(), Map.of(), Map.of())
-                .next(root, reading, theme, Optional.empty());
+    /** Where nothing was looked at yet. */
+    static Draft none(Path root, FleetReader.Reading reading, Theme theme) throws IOException {
+        return new Draft(
+                0,
+                root,
+                Findings.of(List.of()),
+                site(reading, theme),
+                Map.of(),
+                Map.of(),
+                new Lazy<>(Map::of),
+                new ConcurrentHashMap<>());
     }
 
     private static WebSite site(FleetReader.Reading reading, Theme theme) throws IOException {
         return new WebSite(new Means(theme, theme.catalogs(), reading.fleet(), Printing.USUAL));
     }
 
+    /** Ids of the coaches of which somebody has looked at a page. */
+    Set<String> asked() {
+        return coaches.entrySet().stream()
+                .filter(each -> each.getValue().asked.get())
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** For words and marks that belong to no coach. */
+    Draft in(FleetReader.Reading reading, Theme theme) throws IOException {
+        return new Draft(number, root, findings, site(reading, theme), coaches, editions, shared, taken);
+    }
+
+    /** The same for whoever waits for the next one. */
+    Draft numbered(int other) {
+        return new Draft(other, root, findings, site, coaches, editions, shared, taken);
+    }
+
     /**
      * The next one; coaches in which something is wrong stay as they were.
      *
-     * @param only the coach that is looked at; all where none is named
+     * @param looked those that are looked at; what was found in others before stays
      */
-    Draft next(Path root, FleetReader.Reading reading, Theme theme, Optional<String> only) throws IOException {
-        WebSite site = number == 0 || only.isPresent() ? this.site : site(reading, theme);
+    Draft next(FleetReader.Reading reading, Theme theme, Set<String> looked) throws IOException {
         Fleet fleet = reading.fleet();
-        List<Unit> looked = fleet.units().stream()
-                .filter(unit -> only.isEmpty() || only.get().equals(unit.id()))
-                .toList();
+        Units these = fleet.units().only(looked::contains);
+        Set<String> asked = asked();
         // Pages and findings are made side by side; pages of a coach in which something is wrong are thrown away.
-        Map<String, Made> made = new ConcurrentHashMap<>();
-        Check check = Check.of(
-                fleet,
-                reading.library(),
-                theme.catalogs(),
-                reading.findings(),
-                looked,
-                filled -> made.put(
-                        filled.unit().id(),
-                        new Made(filled, CompletableFuture.supplyAsync(() -> Composer.compose(filled)))));
+        Map<String, CompletableFuture<Made>> begun = new ConcurrentHashMap<>();
+        Check check = Check.of(fleet, reading.library(), theme.catalogs(), reading.findings(), these, filled -> {
+            String coach = filled.unit().id();
+            if (asked.contains(coach)) {
+                begun.put(coach, CompletableFuture.supplyAsync(() -> made(filled)));
+            }
+        });
         List<Finding> all = new ArrayList<>();
         check.findings().all().stream()
-                .filter(finding -> only.isEmpty() || concerns(finding, only.get()))
+                .filter(finding -> concerns(finding, looked))
                 .forEach(all::add);
         this.findings.all().stream()
-                .filter(finding -> only.isPresent() && !concerns(finding, only.get()))
+                .filter(finding -> !concerns(finding, looked))
                 .forEach(all::add);
         Map<String, KeptEditions> editions = new HashMap<>(this.editions);
-        for (Unit unit : looked) {
+        for (Unit unit : these) {
             KeptEditions its = editions(unit, root);
             editions.put(unit.id(), its);
             all.addAll(its.faults());
         }
         Findings findings = Findings.of(all);
-        Map<String, Seen> handbooks = new HashMap<>(this.handbooks);
-        Map<String, Kept> media = new HashMap<>(this.media);
-        for (Unit unit : looked) {
-            if (findings.stopping(unit.id(), false).isEmpty()) {
-                Made one = Objects.requireNonNull(made.get(unit.id()));
-                KeptEditions its = Objects.requireNonNull(editions.get(unit.id()));
-                handbooks.put(unit.id(), Seen.of(one.handbook().join(), one.coach(), its.issued()));
-                String of = files(Media.sources(unit, root));
-                Kept kept = media.get(unit.id());
-                Media taken = kept != null && kept.of().equals(of) ? kept.media() : Media.of(unit, root);
-                media.put(unit.id(), new Kept(of, unit, taken));
+        Map<String, Seen> coaches = new HashMap<>(this.coaches);
+        for (Unit unit : these) {
+            String coach = unit.id();
+            if (findings.stopping(coach, false).isEmpty()) {
+                CompletableFuture<Made> made = begun.get(coach);
+                Handbook.Cover cover = Composer.cover(unit, theme.catalogs().of(new Coach(fleet, unit).languages()));
+                coaches.put(
+                        coach,
+                        Seen.of(
+                                WebSite.entry(coach, cover),
+                                new Lazy<>(
+                                        made != null
+                                                ? made::join
+                                                : () -> made(check.of(fleet.units()
+                                                        .find(coach)
+                                                        .orElseThrow()))),
+                                Objects.requireNonNull(editions.get(coach)).issued(),
+                                asked.contains(coach)));
             }
         }
-        List<Output.Entry> coaches = new ArrayList<>();
-        for (String unit : fleet.coaches()) {
-            Seen handbook = handbooks.get(unit);
-            if (handbook != null) {
-                coaches.add(WebSite.entry(handbook.now()));
-            }
-        }
+        List<Output.Entry> entries = fleet.coaches().stream()
+                .flatMap(coach -> Optional.ofNullable(coaches.get(coach)).stream())
+                .map(Seen::entry)
+                .toList();
         return new Draft(
-                number + 1, findings, site, handbooks, media, editions, site.shared(Output.Whole.forRenters(coaches)));
+                number + 1,
+                root,
+                findings,
+                site,
+                coaches,
+                editions,
+                new Lazy<>(() -> site.shared(Output.Whole.forRenters(entries))),
+                taken);
+    }
+
+    private static Made made(CheckedCoach coach) {
+        return new Made(coach, Composer.compose(coach));
     }
 
     private KeptEditions editions(Unit unit, Path root) throws IOException {
@@ -181,21 +246,34 @@ record Draft(
     }
 
     /** @param path below the root of the site */
-    Optional<byte[]> file(Audience reader, String path) {
-        byte[] one = shared.get(path);
+    Optional<byte[]> file(Audience reader, String path) throws IOException {
+        byte[] one = shared.get().get(path);
         if (one != null) {
             return Optional.of(one);
         }
-        return unit(path).flatMap(unit -> {
-            Seen handbook = handbooks.get(unit);
-            Kept kept = media.get(unit);
-            return handbook == null || kept == null
-                    ? Optional.empty()
-                    : site.file(
-                            handbook.by(reader),
-                            kept.media().seenBy(kept.unit(), reader),
-                            path.substring(unit.length() + 1));
-        });
+        Optional<Seen> seen = unit(path).map(coaches::get);
+        if (seen.isEmpty()) {
+            return Optional.empty();
+        }
+        Unit unit = seen.get().unit();
+        return site.file(
+                seen.get().by(reader), media(unit).seenBy(unit, reader), path.substring(path.indexOf('/') + 1));
+    }
+
+    private Media media(Unit unit) throws IOException {
+        Kept kept = taken.get(unit.id());
+        try {
+            String of = files(Media.sources(unit, root));
+            if (kept == null || !kept.of.equals(of)) {
+                kept = new Kept(of, Media.of(unit, root));
+                taken.put(unit.id(), kept);
+            }
+        } catch (IOException beingWritten) {
+            if (kept == null) {
+                throw beingWritten;
+            }
+        }
+        return kept.media;
     }
 
     /** The coach whose folder a path is in. */
@@ -204,15 +282,15 @@ record Draft(
         return slash < 0 ? Optional.empty() : Optional.of(path.substring(0, slash));
     }
 
-    private static boolean concerns(Finding finding, String unit) {
-        return finding.coaches().isEmpty() || finding.coaches().contains(unit);
+    private static boolean concerns(Finding finding, Set<String> coaches) {
+        return finding.coaches().isEmpty() || !Collections.disjoint(finding.coaches(), coaches);
     }
 
     /** What is wrong, of the coach of a page or of all. */
     List<Finding> about(String path) {
         Optional<String> unit = unit(path);
         return findings.all().stream()
-                .filter(finding -> unit.isEmpty() || concerns(finding, unit.get()))
+                .filter(finding -> unit.isEmpty() || concerns(finding, Set.of(unit.get())))
                 .toList();
     }
 }

@@ -23,6 +23,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -32,6 +33,8 @@ import java.util.concurrent.Executors;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -55,6 +58,9 @@ public final class Preview implements AutoCloseable {
     private static final Pattern PART = Pattern.compile("bytes=([0-9]+)-");
     private static final long LONGEST_WAIT = 20_000;
 
+    /** How many coaches are looked at before it is asked whether something has changed again. */
+    private static final int AT_ONCE = 40;
+
     /** What it is made of, read anew each time. */
     public interface Reading {
         Theme theme() throws IOException, UnknownThemeException;
@@ -75,8 +81,13 @@ public final class Preview implements AutoCloseable {
     private final Object changed = new Object();
     private Draft draft;
 
-    /** Only the thread that follows the files changes it. */
+    /** Coaches that are still to be looked at as they are now; those that somebody waits for come first. */
+    private final LinkedHashSet<String> left = new LinkedHashSet<>();
+
+    /** Only the thread that follows the files changes these two. */
     private Theme theme;
+
+    private FleetReader.Reading read;
 
     /** What failed when the files were read last. */
     private @Nullable String failed;
@@ -88,7 +99,11 @@ public final class Preview implements AutoCloseable {
         this.told = told;
         this.watch = new Watch(root);
         this.theme = reading.theme();
-        this.draft = Draft.first(root, reading.fleet(), theme);
+        this.read = reading.fleet();
+        left.addAll(read.fleet().coaches());
+        Set<String> looked = some(Set.of());
+        this.draft = Draft.none(root, read, theme).next(read, theme, looked);
+        left.removeAll(looked);
         this.server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0);
         server.createContext("/", this::answer);
         server.setExecutor(threads);
@@ -115,47 +130,131 @@ public final class Preview implements AutoCloseable {
 
     private void follow() {
         try {
-            for (Optional<Set<Path>> change = watch.change(); change.isPresent(); change = watch.change()) {
-                again(coach(change.get()));
+            for (Optional<Set<Path>> change = watch.change(nothingIsLeft());
+                    change.isPresent();
+                    change = watch.change(nothingIsLeft())) {
+                if (change.get().isEmpty()) {
+                    lookOn();
+                } else {
+                    again(coaches(change.get()));
+                }
             }
         } catch (IOException | InterruptedException stopped) {
             told.accept("Files are no longer watched: " + stopped.getMessage());
         }
     }
 
-    /** The one coach in whose folder all of it is; none where more than that may be another. */
-    private static Optional<String> coach(Set<Path> folders) {
+    /** The coaches in whose folders all of it is; none where more than that may be another. */
+    private static Set<String> coaches(Set<Path> folders) {
         Set<String> coaches = new HashSet<>();
         for (Path folder : folders) {
             boolean within = folder.startsWith("units")
                     && folder.getNameCount() > 1
                     && UnitsPath.isCoach(folder.getName(1).toString());
-            coaches.add(within ? folder.getName(1).toString() : "");
+            if (!within) {
+                return Set.of();
+            }
+            coaches.add(folder.getName(1).toString());
         }
-        return coaches.size() == 1
-                ? coaches.stream().filter(it -> !it.isEmpty()).findFirst()
-                : Optional.empty();
+        return coaches;
     }
 
-    private void again(Optional<String> only) {
-        long begun = System.nanoTime();
-        String wrong = null;
-        Draft next = draft();
+    private boolean nothingIsLeft() {
+        synchronized (changed) {
+            return left.isEmpty();
+        }
+    }
+
+    /**
+     * Some of those that are still to be looked at.
+     *
+     * @param first that are looked at in any case
+     */
+    private Set<String> some(Set<String> first) {
+        synchronized (changed) {
+            return Stream.concat(
+                            first.stream(),
+                            left.stream()
+                                    .filter(coach -> !first.contains(coach))
+                                    .limit(AT_ONCE))
+                    .collect(Collectors.toSet());
+        }
+    }
+
+    /** At coaches that nobody has asked for yet; who looks at a page need not load it again for them. */
+    private void lookOn() {
+        Set<String> looked = some(Set.of());
         try {
-            // A theme and its words are read anew where more than one coach may be another.
-            Theme look = only.isPresent() ? theme : reading.theme();
-            next = next.next(root, reading.fleet(), look, only);
+            see(draft().next(read, theme, looked), looked, false);
+        } catch (IOException | RuntimeException e) {
+            fail(e, looked);
+        }
+    }
+
+    private void again(Set<String> only) {
+        long begun = System.nanoTime();
+        try {
+            // A theme and its words are read anew where more than some coaches may be other ones.
+            boolean all = only.isEmpty();
+            Theme look = all ? reading.theme() : theme;
+            FleetReader.Reading now = reading.fleet();
+            Draft last = all ? draft().in(now, look) : draft();
+            if (all) {
+                synchronized (changed) {
+                    left.clear();
+                    left.addAll(now.fleet().coaches());
+                }
+            }
+            Set<String> looked = all ? some(last.asked()) : only;
+            Draft next = last.next(now, look, looked);
             theme = look;
+            read = now;
+            see(next, looked, true);
+            told.accept("Read again in " + (System.nanoTime() - begun) / 1_000_000 + " ms.");
         } catch (IOException | UnknownThemeException | RuntimeException e) {
             // A file that is being written, or a theme that is: the last good pages stay.
-            wrong = String.valueOf(e.getMessage());
+            fail(e, only);
+            told.accept(String.valueOf(e.getMessage()));
         }
+    }
+
+    /** @param news whether who waits for the next one is to be told before all coaches were looked at */
+    private void see(Draft next, Set<String> looked, boolean news) {
         synchronized (changed) {
-            draft = next;
-            failed = wrong;
+            left.removeAll(looked);
+            draft = news || left.isEmpty() ? next : next.numbered(draft.number());
+            failed = null;
             changed.notifyAll();
         }
-        told.accept(wrong == null ? "Read again in " + (System.nanoTime() - begun) / 1_000_000 + " ms." : wrong);
+    }
+
+    private void fail(Exception e, Set<String> looked) {
+        synchronized (changed) {
+            left.removeAll(looked);
+            failed = String.valueOf(e.getMessage());
+            changed.notifyAll();
+        }
+    }
+
+    /** The one in which a coach was looked at as it is now, if there is such a coach. */
+    private Draft draft(Optional<String> coach) {
+        long until = System.currentTimeMillis() + LONGEST_WAIT;
+        synchronized (changed) {
+            try {
+                for (long wait = LONGEST_WAIT;
+                        coach.isPresent() && left.contains(coach.get()) && wait > 0;
+                        wait = until - System.currentTimeMillis()) {
+                    Set<String> others = new LinkedHashSet<>(left);
+                    others.remove(coach.get());
+                    left.retainAll(Set.of(coach.get()));
+                    left.addAll(others);
+                    changed.wait(wait);
+                }
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+            return draft;
+        }
     }
 
     private Draft draft() {
@@ -191,13 +290,14 @@ public final class Preview implements AutoCloseable {
         }
     }
 
-    private Optional<byte[]> file(String path) {
+    private Optional<byte[]> file(String path) throws IOException {
         boolean staff = path.startsWith("/staff/");
         if (!staff && !path.startsWith("/web/")) {
             return Optional.empty();
         }
         String file = path.substring(path.indexOf('/', 1) + 1);
-        return draft().file(
+        return draft(Draft.unit(file))
+                .file(
                         staff ? Audience.STAFF : Audience.RENTERS,
                         file.isEmpty() || file.endsWith("/") ? file + "index.html" : file)
                 .map(bytes -> path.endsWith(".html") || path.endsWith("/") ? with(bytes) : bytes);
@@ -299,7 +399,7 @@ public final class Preview implements AutoCloseable {
         draft.about(path).forEach(finding -> findings.add(json(finding)));
         state.add("findings", findings);
         JsonArray written = new JsonArray();
-        unit.map(draft.handbooks()::get)
+        unit.map(draft.coaches()::get)
                 .map(Draft.Seen::now)
                 .flatMap(handbook -> WebSite.page(
                         handbook, path.substring(path.indexOf('/') + 1).replaceFirst("^$", "index.html")))

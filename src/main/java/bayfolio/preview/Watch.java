@@ -57,14 +57,13 @@ final class Watch implements AutoCloseable {
     }
 
     /**
-     * Waits for a change.
-     *
+     * @param wait whether to wait for a change
      * @return the folders, below the root, in which something is another; nothing when it is closed
      */
-    Optional<Set<Path>> change() throws IOException, InterruptedException {
+    Optional<Set<Path>> change(boolean wait) throws IOException, InterruptedException {
         Set<Path> folders = new HashSet<>();
         try {
-            @Nullable WatchKey key = service.take();
+            @Nullable WatchKey key = wait ? service.take() : service.poll();
             while (key != null) {
                 Path folder = (Path) key.watchable();
                 for (WatchEvent<?> event : key.pollEvents()) {
