@@ -43,7 +43,7 @@ class FolderOptions extends FleetRoot {
         FleetReader.Reading reading = FleetReader.read(folder());
         // A coach is known by its folder, even while its description is broken.
         Set<String> known = new TreeSet<>(reading.folders());
-        reading.fleet().units().forEach(unit -> known.add(unit.id()));
+        known.addAll(reading.fleet().units().ids());
         for (String unit : units) {
             if (!known.contains(unit)) {
                 throw new ParameterException(

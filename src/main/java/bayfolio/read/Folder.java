@@ -203,9 +203,13 @@ public final class Folder {
     record Text(String path) implements Keeper.Question<Texted> {
         @Override
         public Texted answer(Folder folder) {
-            List<Finding> findings = new ArrayList<>();
-            Optional<SourceFile> file = folder.fresh(path, findings::add);
-            return folder.keeper.same(path, new Texted(file, List.copyOf(findings)));
+            Optional<FileStamp> now =
+                    folder.instead.containsKey(path) ? Optional.empty() : FileStamp.of(folder.root.resolve(path));
+            return folder.keeper.unchanged(path, now).orElseGet(() -> {
+                List<Finding> findings = new ArrayList<>();
+                Optional<SourceFile> file = folder.fresh(path, findings::add);
+                return folder.keeper.same(path, new Texted(file, List.copyOf(findings)), now);
+            });
         }
     }
 

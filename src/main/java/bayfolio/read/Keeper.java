@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
@@ -99,7 +100,14 @@ final class Keeper {
     private final AtomicLong taken = new AtomicLong();
 
     /** As they were seen last: while a text is the same, so is the file that places name. */
-    private final Map<String, Folder.Texted> texts = new ConcurrentHashMap<>();
+    private final Map<String, Seen> texts = new ConcurrentHashMap<>();
+
+    /**
+     * A text with what the system said of its file.
+     *
+     * @param file empty where it may have changed since without a trace
+     */
+    private record Seen(Folder.Texted text, Optional<FileStamp> file) {}
 
     private final long room;
 
@@ -162,9 +170,23 @@ final class Keeper {
         }
     }
 
-    /** The file that it was before, if it says the same. */
-    Folder.Texted same(String path, Folder.Texted now) {
-        return Objects.requireNonNull(texts.merge(path, now, (before, after) -> before.says(after) ? before : after));
+    /** What a file said, if the system says of it what it said then. */
+    Optional<Folder.Texted> unchanged(String path, Optional<FileStamp> now) {
+        return Optional.ofNullable(texts.get(path))
+                .filter(it -> it.file.isPresent() && it.file.equals(now))
+                .map(Seen::text);
+    }
+
+    /**
+     * The file that it was before, if it says the same.
+     *
+     * @param file what the system said of it before it was read
+     */
+    Folder.Texted same(String path, Folder.Texted now, Optional<FileStamp> file) {
+        return Objects.requireNonNull(texts.compute(
+                        path,
+                        (it, before) -> new Seen(before != null && before.text.says(now) ? before.text : now, file)))
+                .text;
     }
 
     /** What was not asked for at a moment is forgotten. */

@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -103,6 +104,24 @@ class KeeperTest {
                 .isEqualTo(before.library().scripts());
         assertThat(edited.fleet().units().get(0))
                 .isNotSameAs(before.fleet().units().get(0));
+    }
+
+    /** Of the same size, too, and with the time of writing set back. */
+    @Test
+    void aFileThatWasWrittenAgainIsReadAgain() throws Exception {
+        Path unit = root.resolve("units/dunlin/unit.yaml");
+        Folder folder = new Folder(root);
+        // Until then it is read each time.
+        while (FileStamp.of(unit).isEmpty()) {
+            Thread.sleep(200);
+        }
+        assertThat(FleetReader.read(folder).fleet().units().get(0).name()).isEqualTo("Dunlin");
+        FileTime written = Files.getLastModifiedTime(unit);
+
+        Files.writeString(unit, Files.readString(unit).replace("\nname: Dunlin\n", "\nname: Avocet\n"));
+        Files.setLastModifiedTime(unit, written);
+
+        assertThat(FleetReader.read(folder).fleet().units().get(0).name()).isEqualTo("Avocet");
     }
 
     /** Coaches are read again whenever somebody asks for one, those of a model, too. */
