@@ -55,8 +55,8 @@ final class NextEdition implements AutoCloseable {
      */
     private final Map<String, Kept> kept = new ConcurrentHashMap<>();
 
-    /** @param same whether its list says so already */
-    private record Kept(Part.Found found, boolean same) {}
+    /** @param found that its list does not say already */
+    private record Kept(Optional<Part.Found> found) {}
 
     /** Whether a part is not what it was. */
     private final AtomicBoolean isNew = new AtomicBoolean();
@@ -257,7 +257,7 @@ final class NextEdition implements AutoCloseable {
         if (!same) {
             isNew.set(true);
         }
-        kept.put(last.name(), new Kept(found, same));
+        kept.put(last.name(), new Kept(same ? Optional.empty() : Optional.of(found)));
     }
 
     /** Whether it differs from the last one; once all parts were written or kept. */
@@ -275,8 +275,9 @@ final class NextEdition implements AutoCloseable {
     void complete() throws IOException {
         Workers.each(List.copyOf(kept.keySet()), name -> {
             Kept stays = Objects.requireNonNull(kept.get(name));
-            Part part = last(name).orElseThrow().with(stays.found);
-            if (stays.same
+            Part last = last(name).orElseThrow();
+            Part part = stays.found.map(last::with).orElse(last);
+            if (stays.found.isEmpty()
                     && edition.has(name)
                     && Files.mismatch(edition.list(name), before.orElseThrow().list(name)) < 0
                     && areInPlace(part)) {

@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 
 /**
  * What of an edition belongs together: the files of one coach in both roots, or what all coaches share.
@@ -47,6 +48,11 @@ record Part(String name, String made, Found found, SortedMap<String, File> files
         Found {
             lines = List.copyOf(lines);
             forStaff = List.copyOf(forStaff);
+        }
+
+        /** The same, with the texts for staff as somebody has them already. */
+        Found with(UnaryOperator<String> same) {
+            return new Found(of, lines, forStaff.stream().map(same).toList());
         }
     }
 

@@ -76,6 +76,8 @@ final class Site {
         Inputs inputs = new Inputs(check.fleet(), fleet);
         SortedMap<String, String> changed = new ConcurrentSkipListMap<>();
         Map<String, Part.Found> found = new ConcurrentHashMap<>();
+        // Most of what is for staff is for those of many coaches, in the same words: each is in mind once.
+        Map<String, String> texts = new ConcurrentHashMap<>();
         Workers.each(check.fleet().coaches(), coach -> {
             Optional<Part> last = next.last(coach);
             Optional<Unit> wantedNow = these.contains(coach) ? check.units().find(coach) : Optional.empty();
@@ -86,7 +88,7 @@ final class Site {
                 return;
             }
             Unit unit = wantedNow.get();
-            Part.Found now = found(unit, inputs, last);
+            Part.Found now = found(unit, inputs, last).with(text -> texts.computeIfAbsent(text, it -> it));
             found.put(coach, now);
             String key = inputs.ofFiles(unit, check.library(), wanted);
             Optional<Part> stays = last.filter(part -> isAsItWas(part, made(key, given.digest(unit))));
@@ -96,9 +98,7 @@ final class Site {
                 changed.put(coach, key);
             }
         });
-        staffTexts = new Phrases(found.values().stream()
-                .flatMap(each -> each.forStaff().stream())
-                .collect(Collectors.toSet()));
+        staffTexts = new Phrases(texts.keySet());
         ForRenters forRenters = new ForRenters(check);
         Workers.each(
                 List.copyOf(changed.keySet()),
