@@ -41,15 +41,17 @@ final class FirstUse {
                 .sorted(Comparator.comparing(String::length).reversed().thenComparing(Comparator.naturalOrder()))
                 .collect(Collectors.groupingBy(word -> word.substring(0, 1), TreeMap::new, Collectors.toList()));
         pattern = Pattern.compile(
-                "(?=[" + Pattern.quote(String.join("", byLetter.keySet())) + "])(?<![\\w-])("
-                        + byLetter.entrySet().stream()
-                                .map(each -> "(?=" + Pattern.quote(each.getKey()) + ")(?:"
-                                        + each.getValue().stream()
-                                                .map(Pattern::quote)
-                                                .collect(Collectors.joining("|"))
-                                        + ")")
-                                .collect(Collectors.joining("|"))
-                        + ")(?:s)?(?![\\w-])",
+                byLetter.isEmpty()
+                        ? "(?!)"
+                        : "(?=[" + Pattern.quote(String.join("", byLetter.keySet())) + "])(?<![\\w-])("
+                                + byLetter.entrySet().stream()
+                                        .map(each -> "(?=" + Pattern.quote(each.getKey()) + ")(?:"
+                                                + each.getValue().stream()
+                                                        .map(Pattern::quote)
+                                                        .collect(Collectors.joining("|"))
+                                                + ")")
+                                        .collect(Collectors.joining("|"))
+                                + ")(?:s)?(?![\\w-])",
                 Pattern.CASE_INSENSITIVE);
     }
 

@@ -80,7 +80,17 @@ public final class Handbook {
             List<Part> parts,
             Map<Target, List<Sketch>> sketches,
             Map<NodeId, NodeId> formerly) {
-        this(unit, cover, language, parts, sketches, formerly, Optional.empty(), Optional.empty(), Optional.empty());
+        this(
+                unit,
+                cover,
+                language,
+                parts,
+                sketches,
+                formerly,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Collections.synchronizedMap(new IdentityHashMap<>()));
     }
 
     /**
@@ -100,7 +110,7 @@ public final class Handbook {
         // Of which state it is does not depend on the page about it.
         String same = edition();
         Handbook revised =
-                new Handbook(unit, cover, language, more, sketches, formerly, Optional.of(as), reader, whole);
+                new Handbook(unit, cover, language, more, sketches, formerly, Optional.of(as), reader, whole, read);
         revised.edition = as.asIssued() ? String.valueOf(as.edition()) : as.edition() + "-" + same;
         return revised;
     }
@@ -124,7 +134,8 @@ public final class Handbook {
             Map<NodeId, NodeId> formerly,
             Optional<Revision> revision,
             Optional<Audience> reader,
-            Optional<Handbook> whole) {
+            Optional<Handbook> whole,
+            Map<Page, String> read) {
         this.unit = unit;
         this.cover = cover;
         this.language = language;
@@ -132,7 +143,7 @@ public final class Handbook {
         this.reader = reader;
         this.whole = whole;
         this.revision = revision;
-        this.read = whole.map(it -> it.read).orElseGet(() -> Collections.synchronizedMap(new IdentityHashMap<>()));
+        this.read = read;
         List<Node> all = walk().toList();
         this.addresses = new AddressBook(all);
         for (Node node : all) {
@@ -189,7 +200,8 @@ public final class Handbook {
                 formerly,
                 revision,
                 Optional.of(reader),
-                Optional.of(whole.orElse(this)));
+                Optional.of(whole.orElse(this)),
+                read);
     }
 
     /** Whether readers get the same of both, but for what nobody is shown: what it was made of. */

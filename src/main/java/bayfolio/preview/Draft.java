@@ -23,6 +23,7 @@ import bayfolio.render.Printing;
 import bayfolio.render.theme.Theme;
 import bayfolio.render.web.WebSite;
 import bayfolio.source.Lazy;
+import bayfolio.source.UnitsPath;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,8 +41,8 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Collectors;
 
 /**
- * What the fleet folder says at one moment: pages of the coaches in which nothing is wrong, and of each other coach the last
- * that were good. It never changes. A page is made when somebody asks for it, so that a large fleet is not all in mind.
+ * What the fleet folder says: pages of the coaches in which nothing was wrong when they were looked at last, and of each other
+ * coach the last that were good. A page is made when somebody asks for it, so that a large fleet is not all in mind.
  *
  * @param number goes up with each that somebody may see
  * @param coaches those that were good when they were looked at last, by their ids
@@ -137,7 +138,7 @@ record Draft(
     }
 
     /** For words and marks that belong to no coach. */
-    Draft in(FleetReader.Reading reading, Theme theme) throws IOException {
+    Draft with(FleetReader.Reading reading, Theme theme) throws IOException {
         return new Draft(number, root, findings, site(reading, theme), coaches, editions, shared, taken);
     }
 
@@ -155,7 +156,9 @@ record Draft(
         Fleet fleet = reading.fleet();
         Units these = fleet.units().only(looked::contains);
         Set<String> asked = asked();
-        // Pages and findings are made side by side; pages of a coach in which something is wrong are thrown away.
+        // Pages and findings of what somebody looks at are made side by side; those of a coach in which something is
+        // wrong are
+        // thrown away.
         Map<String, CompletableFuture<Made>> begun = new ConcurrentHashMap<>();
         Check check = Check.of(fleet, reading.library(), theme.catalogs(), reading.findings(), these, filled -> {
             String coach = filled.unit().id();
@@ -164,12 +167,21 @@ record Draft(
             }
         });
         List<Finding> all = new ArrayList<>();
+        Set<String> known = Set.copyOf(fleet.coaches());
+        boolean some = !looked.containsAll(known);
         check.findings().all().stream()
-                .filter(finding -> concerns(finding, looked))
+                .filter(finding -> concerns(finding, looked) || Collections.disjoint(finding.coaches(), known))
+                // Which has its sense for a sister that is not looked at now; a check tells.
+                .filter(finding -> !(some && isOfAModel(finding)))
                 .forEach(all::add);
-        this.findings.all().stream()
-                .filter(finding -> !concerns(finding, looked))
-                .forEach(all::add);
+        for (Finding before : this.findings.all()) {
+            List<String> others = before.coaches().stream()
+                    .filter(coach -> known.contains(coach) && !looked.contains(coach))
+                    .toList();
+            if (!others.isEmpty()) {
+                all.add(before.on(others));
+            }
+        }
         Map<String, KeptEditions> editions = new HashMap<>(this.editions);
         for (Unit unit : these) {
             KeptEditions its = editions(unit, root);
@@ -268,7 +280,7 @@ record Draft(
                 kept = new Kept(of, Media.of(unit, root));
                 taken.put(unit.id(), kept);
             }
-        } catch (IOException beingWritten) {
+        } catch (IOException | RuntimeException beingWritten) {
             if (kept == null) {
                 throw beingWritten;
             }
@@ -280,6 +292,12 @@ record Draft(
     static Optional<String> unit(String path) {
         int slash = path.indexOf('/');
         return slash < 0 ? Optional.empty() : Optional.of(path.substring(0, slash));
+    }
+
+    /** An acceptance that is for all coaches of a model. */
+    private static boolean isOfAModel(Finding finding) {
+        return finding.code().equals("acceptance-without-finding")
+                && UnitsPath.model(finding.at().file().path()).isPresent();
     }
 
     private static boolean concerns(Finding finding, Set<String> coaches) {

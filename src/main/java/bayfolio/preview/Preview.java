@@ -24,6 +24,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -35,6 +36,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jsoup.nodes.Entities;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -55,6 +57,7 @@ public final class Preview implements AutoCloseable {
             "mp4", "video/mp4",
             "webm", "video/webm",
             "vtt", "text/vtt; charset=utf-8");
+    private static final String PAGE = "text/html; charset=utf-8";
     private static final Pattern PART = Pattern.compile("bytes=([0-9]+)-");
     private static final long LONGEST_WAIT = 20_000;
 
@@ -81,13 +84,16 @@ public final class Preview implements AutoCloseable {
     private final Object changed = new Object();
     private Draft draft;
 
-    /** Coaches that are still to be looked at as they are now; those that somebody waits for come first. */
-    private final LinkedHashSet<String> left = new LinkedHashSet<>();
+    /** Coaches that are still to be looked at as they are now. */
+    private final Set<String> waiting = new LinkedHashSet<>();
+
+    /** Those of which somebody waits for a page: they come first. */
+    private final Set<String> wanted = new LinkedHashSet<>();
 
     /** Only the thread that follows the files changes these two. */
     private Theme theme;
 
-    private FleetReader.Reading read;
+    private FleetReader.Reading lastRead;
 
     /** What failed when the files were read last. */
     private @Nullable String failed;
@@ -99,11 +105,12 @@ public final class Preview implements AutoCloseable {
         this.told = told;
         this.watch = new Watch(root);
         this.theme = reading.theme();
-        this.read = reading.fleet();
-        left.addAll(read.fleet().coaches());
-        Set<String> looked = some(Set.of());
-        this.draft = Draft.none(root, read, theme).next(read, theme, looked);
-        left.removeAll(looked);
+        this.lastRead = reading.fleet();
+        Set<String> looked = first(lastRead, Set.of());
+        this.draft = Draft.none(root, lastRead, theme).next(lastRead, theme, looked);
+        draft.shared().get();
+        waiting.addAll(lastRead.fleet().coaches());
+        waiting.removeAll(looked);
         this.server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0);
         server.createContext("/", this::answer);
         server.setExecutor(threads);
@@ -130,11 +137,11 @@ public final class Preview implements AutoCloseable {
 
     private void follow() {
         try {
-            for (Optional<Set<Path>> change = watch.change(nothingIsLeft());
+            for (Optional<Set<Path>> change = watch.change(nothingWaits());
                     change.isPresent();
-                    change = watch.change(nothingIsLeft())) {
+                    change = watch.change(nothingWaits())) {
                 if (change.get().isEmpty()) {
-                    lookOn();
+                    lookOn(nextOnes());
                 } else {
                     again(coaches(change.get()));
                 }
@@ -159,35 +166,47 @@ public final class Preview implements AutoCloseable {
         return coaches;
     }
 
-    private boolean nothingIsLeft() {
+    private boolean nothingWaits() {
         synchronized (changed) {
-            return left.isEmpty();
+            return waiting.isEmpty();
         }
     }
 
-    /**
-     * Some of those that are still to be looked at.
-     *
-     * @param first that are looked at in any case
-     */
-    private Set<String> some(Set<String> first) {
+    /** Those of which somebody has looked at a page, and as many others as are looked at at once. */
+    private static Set<String> first(FleetReader.Reading read, Set<String> asked) {
+        List<String> all = read.fleet().coaches();
+        return Stream.concat(
+                        all.stream().filter(asked::contains),
+                        all.stream().filter(coach -> !asked.contains(coach)).limit(AT_ONCE))
+                .collect(Collectors.toSet());
+    }
+
+    /** Those of which somebody waits for a page alone, or some of the others. */
+    private Set<String> nextOnes() {
         synchronized (changed) {
-            return Stream.concat(
-                            first.stream(),
-                            left.stream()
-                                    .filter(coach -> !first.contains(coach))
-                                    .limit(AT_ONCE))
-                    .collect(Collectors.toSet());
+            Set<String> first = new HashSet<>(wanted);
+            first.retainAll(waiting);
+            return first.isEmpty() ? waiting.stream().limit(AT_ONCE).collect(Collectors.toSet()) : first;
         }
     }
 
-    /** At coaches that nobody has asked for yet; who looks at a page need not load it again for them. */
-    private void lookOn() {
-        Set<String> looked = some(Set.of());
+    /** Where something goes wrong, at each by itself, so that the others are seen. */
+    private void lookOn(Set<String> coaches) {
         try {
-            see(draft().next(read, theme, looked), looked, false);
+            see(draft().next(lastRead, theme, coaches), without(coaches), false);
         } catch (IOException | RuntimeException e) {
-            fail(e, looked);
+            if (coaches.size() > 1) {
+                coaches.forEach(coach -> lookOn(Set.of(coach)));
+            } else {
+                see(draft(), without(coaches), false);
+                fail(e);
+            }
+        }
+    }
+
+    private List<String> without(Set<String> looked) {
+        synchronized (changed) {
+            return waiting.stream().filter(coach -> !looked.contains(coach)).toList();
         }
     }
 
@@ -198,61 +217,68 @@ public final class Preview implements AutoCloseable {
             boolean all = only.isEmpty();
             Theme look = all ? reading.theme() : theme;
             FleetReader.Reading now = reading.fleet();
-            Draft last = all ? draft().in(now, look) : draft();
-            if (all) {
-                synchronized (changed) {
-                    left.clear();
-                    left.addAll(now.fleet().coaches());
-                }
-            }
-            Set<String> looked = all ? some(last.asked()) : only;
+            Draft last = all ? draft().with(now, look) : draft();
+            Set<String> looked = all ? first(now, last.asked()) : only;
             Draft next = last.next(now, look, looked);
+            // What belongs to no coach cannot be made where the file of the fleet is broken: the last stays then.
+            next.shared().get();
             theme = look;
-            read = now;
-            see(next, looked, true);
+            lastRead = now;
+            see(
+                    next,
+                    all
+                            ? now.fleet().coaches().stream()
+                                    .filter(coach -> !looked.contains(coach))
+                                    .toList()
+                            : without(looked),
+                    true);
             told.accept("Read again in " + (System.nanoTime() - begun) / 1_000_000 + " ms.");
         } catch (IOException | UnknownThemeException | RuntimeException e) {
             // A file that is being written, or a theme that is: the last good pages stay.
-            fail(e, only);
-            told.accept(String.valueOf(e.getMessage()));
+            fail(e);
         }
     }
 
-    /** @param news whether who waits for the next one is to be told before all coaches were looked at */
-    private void see(Draft next, Set<String> looked, boolean news) {
+    /**
+     * @param left that are still to be looked at
+     * @param news whether who waits for the next one is told before all were looked at; afterwards he is in any case
+     */
+    private void see(Draft next, List<String> left, boolean news) {
         synchronized (changed) {
-            left.removeAll(looked);
+            waiting.clear();
+            waiting.addAll(left);
             draft = news || left.isEmpty() ? next : next.numbered(draft.number());
-            failed = null;
+            if (news) {
+                failed = null;
+            }
             changed.notifyAll();
         }
     }
 
-    private void fail(Exception e, Set<String> looked) {
+    private void fail(Exception e) {
+        String message = String.valueOf(e.getMessage());
         synchronized (changed) {
-            left.removeAll(looked);
-            failed = String.valueOf(e.getMessage());
+            failed = message;
             changed.notifyAll();
         }
+        told.accept(message);
     }
 
     /** The one in which a coach was looked at as it is now, if there is such a coach. */
     private Draft draft(Optional<String> coach) {
         long until = System.currentTimeMillis() + LONGEST_WAIT;
         synchronized (changed) {
+            coach.ifPresent(wanted::add);
             try {
                 for (long wait = LONGEST_WAIT;
-                        coach.isPresent() && left.contains(coach.get()) && wait > 0;
+                        coach.isPresent() && waiting.contains(coach.get()) && wait > 0;
                         wait = until - System.currentTimeMillis()) {
-                    Set<String> others = new LinkedHashSet<>(left);
-                    others.remove(coach.get());
-                    left.retainAll(Set.of(coach.get()));
-                    left.addAll(others);
                     changed.wait(wait);
                 }
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
             }
+            coach.ifPresent(wanted::remove);
             return draft;
         }
     }
@@ -278,7 +304,14 @@ public final class Preview implements AutoCloseable {
             } else if (path.startsWith(OWN)) {
                 send(exchange, resource(path.substring(OWN.length())), path);
             } else {
-                Optional<byte[]> file = file(path);
+                Optional<byte[]> file;
+                try {
+                    file = file(path);
+                } catch (IOException | RuntimeException e) {
+                    told.accept(path + ": " + e.getMessage());
+                    send(exchange, 500, PAGE, faulty(e));
+                    return;
+                }
                 // A film is asked for in parts, or a browser goes to no moment of it.
                 Matcher part =
                         PART.matcher(String.valueOf(exchange.getRequestHeaders().getFirst("Range")));
@@ -301,6 +334,14 @@ public final class Preview implements AutoCloseable {
                         staff ? Audience.STAFF : Audience.RENTERS,
                         file.isEmpty() || file.endsWith("/") ? file + "index.html" : file)
                 .map(bytes -> path.endsWith(".html") || path.endsWith("/") ? with(bytes) : bytes);
+    }
+
+    /** In place of a page that could not be made. */
+    private static byte[] faulty(Exception e) {
+        String page =
+                "<!doctype html><html lang=\"en\"><head><title>Preview</title></head><body><main><h1>It could not be made</h1><p>"
+                        + Entities.escape(String.valueOf(e.getMessage())) + "</p></main></body></html>";
+        return with(page.getBytes(StandardCharsets.UTF_8));
     }
 
     /** The page, with what shows the findings on it. */
@@ -349,7 +390,7 @@ public final class Preview implements AutoCloseable {
     }
 
     private static String type(String path) {
-        return TYPES.getOrDefault(path.substring(path.lastIndexOf('.') + 1), "text/html; charset=utf-8");
+        return TYPES.getOrDefault(path.substring(path.lastIndexOf('.') + 1), PAGE);
     }
 
     /** What a page asks for: it is answered as soon as there is another draft than the one that it knows. */

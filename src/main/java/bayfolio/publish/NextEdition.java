@@ -297,7 +297,7 @@ final class NextEdition implements AutoCloseable {
 
     /** Whether nobody took away a file of a part since it was published last. */
     boolean isWhole(Part part) {
-        return Objects.equals(unchanged.get(part.name()), part.files().size());
+        return unchanged.getOrDefault(part.name(), 0) == part.files().size();
     }
 
     private boolean isInLast(String path) {

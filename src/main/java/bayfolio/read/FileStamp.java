@@ -10,8 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What the system says of a file, whatever links lead to it: while it is the same, so is what the file says, and who may
- * read it.
+ * What the system says of a file, whatever links lead to it: while it is the same, so is what the file says.
  *
  * @param says by the names that Java gives it
  */

@@ -208,7 +208,9 @@ public final class Folder {
             return folder.keeper.unchanged(path, now).orElseGet(() -> {
                 List<Finding> findings = new ArrayList<>();
                 Optional<SourceFile> file = folder.fresh(path, findings::add);
-                return folder.keeper.same(path, new Texted(file, List.copyOf(findings)), now);
+                // What could not be read may be readable the next time.
+                return folder.keeper.same(
+                        path, new Texted(file, List.copyOf(findings)), file.isPresent() ? now : Optional.empty());
             });
         }
     }

@@ -4,7 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.DemoFleet;
 import bayfolio.Folders;
+import bayfolio.document.Audience;
+import bayfolio.document.From;
+import bayfolio.document.NodeId;
+import bayfolio.document.Page;
+import bayfolio.document.PageKind;
+import bayfolio.document.Stamp;
 import bayfolio.model.Word;
+import bayfolio.prose.Target;
 import bayfolio.read.FleetReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -21,6 +28,20 @@ import org.junit.jupiter.api.Test;
 final class FirstUseTest {
     private final List<Word> glossary =
             FleetReader.read(Folders.at(Path.of(""))).fleet().words();
+
+    @Test
+    void aFleetMayHaveNoWords() {
+        Page page = new Page(
+                new Stamp(NodeId.of("words"), Audience.EVERYBODY, From.PROGRAM, "en-US"),
+                PageKind.WORDS,
+                new Target.OfPage("words"),
+                "Words",
+                List.of(),
+                List.of(),
+                false);
+
+        assertThat(new FirstUse(List.of()).linked(page)).isSameAs(page);
+    }
 
     @Test
     void aPageExplainsAWordOnce() {

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Of a fleet with more coaches than are looked at at once. */
 final class LargePreviewTest {
-    private static final int COACHES = 60;
+    private static final int COACHES = 130;
 
     private final HttpClient client = HttpClient.newHttpClient();
 
@@ -51,24 +51,26 @@ final class LargePreviewTest {
                     }
                 },
                 line -> {})) {
-            HttpResponse<String> last = get(preview, "web/coach-9/switch/pump.html");
+            // Of the names in their order this is the last.
+            HttpResponse<String> last = get(preview, "web/coach-99/switch/pump.html");
             assertThat(last.statusCode()).isEqualTo(200);
-            assertThat(last.body()).contains("Coach-9");
+            assertThat(last.body()).contains("Coach-99");
+            assertThat(listed(preview)).contains("coach-99").hasSizeLessThan(COACHES - 1);
 
             assertThat(get(preview, "web/coach-54/index.html").statusCode()).isEqualTo(404);
             JsonObject state = state(preview, 0);
-            while (!listed(preview).containsAll(List.of("coach-0", "coach-59", "coach-9"))) {
+            while (!listed(preview).containsAll(List.of("coach-0", "coach-59", "coach-98"))) {
                 state = state(preview, state.get("draft").getAsInt());
             }
             assertThat(listed(preview)).hasSize(COACHES - 1);
             assertThat(state.get("findings").toString()).contains("units/coach-54/unit.yaml:");
 
-            Path unit = root.resolve("units/coach-9/unit.yaml");
+            Path unit = root.resolve("units/coach-99/unit.yaml");
             Files.writeString(unit, Files.readString(unit).replaceFirst("(?m)^name: .*$", "name: Sanderling"));
             String page = "";
             for (int more = 0; more < 20 && !page.contains("Sanderling"); more++) {
                 state = state(preview, state.get("draft").getAsInt());
-                page = get(preview, "web/coach-9/switch/pump.html").body();
+                page = get(preview, "web/coach-99/switch/pump.html").body();
             }
             assertThat(page).contains("Sanderling");
             assertThat(get(preview, "web/index.html").body())

@@ -2,22 +2,35 @@ package bayfolio.publish;
 
 import bayfolio.Jvm;
 import bayfolio.cli.Bayfolio;
+import bayfolio.preview.Preview;
+import bayfolio.read.FleetReader;
+import bayfolio.read.Folder;
+import bayfolio.render.theme.Theme;
+import bayfolio.render.theme.UnknownThemeException;
 import bayfolio.render.web.FloorBenchmark;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
  * Fleets of many small coaches, most of them of models, published by a program of its own each time: coaches and pages a second,
- * cold and warm, the highest heap, runs after one line has changed and when nothing has, how the time grows; beside it what
+ * cold and warm, the highest heap, runs after one line has changed and when nothing has, an edit in a preview, how the time grows; beside it what
  * the libraries alone need for one of them, and {@code cmark} over its texts. Run on demand; see DEVELOPERS.md.
  */
 final class FleetBenchmark {
@@ -63,6 +76,55 @@ final class FleetBenchmark {
         }
     }
 
+    /** Writes a line of a coach again and again while somebody looks at a page of it, and tells after how long it was read, checked and made. */
+    static final class Previewed {
+        private static final int EDITS = 30;
+
+        private Previewed() {}
+
+        public static void main(String[] words) throws Exception {
+            Path root = Path.of(words[0]);
+            Path unit = root.resolve("units/coach-0/unit.yaml");
+            BlockingQueue<String> told = new LinkedBlockingQueue<>();
+            Folder folder = new Folder(root);
+            Preview.Reading reading = new Preview.Reading() {
+                @Override
+                public Theme theme() throws IOException, UnknownThemeException {
+                    return Theme.load(root, Theme.BUILT_IN);
+                }
+
+                @Override
+                public FleetReader.Reading fleet() {
+                    return FleetReader.read(folder);
+                }
+            };
+            List<Integer> took = new ArrayList<>();
+            try (Preview preview = Preview.start(root, 0, reading, told::add)) {
+                URI page = URI.create(preview.origin() + "web/coach-0/index.html");
+                HttpClient.newHttpClient()
+                        .send(HttpRequest.newBuilder(page).build(), HttpResponse.BodyHandlers.discarding());
+                for (int edit = 0; edit < EDITS; edit++) {
+                    Files.writeString(
+                            unit, Files.readString(unit).replaceFirst("(?m)^name: .*$", "name: Coach " + edit));
+                    // Whatever comes of one edit, an editor may write in two steps.
+                    String line = told.take();
+                    for (String more = line; more != null; more = told.poll(500, TimeUnit.MILLISECONDS)) {
+                        line = more;
+                    }
+                    if (!line.startsWith("Read again in ")) {
+                        throw new IllegalStateException(line);
+                    }
+                    took.add(Integer.parseInt(line.replaceAll("[^0-9]", "")));
+                }
+            }
+            List<Integer> warm =
+                    took.subList(EDITS / 2, EDITS).stream().sorted().toList();
+            System.out.println("  an edit in a preview, once warm: " + warm.get(warm.size() / 2) + " ms (" + warm.get(0)
+                    + " to " + warm.get(warm.size() - 1) + ")");
+            System.exit(0);
+        }
+    }
+
     public static void main(String[] arguments) throws Exception {
         Path folder = Files.createTempDirectory("bayfolio-fleet");
         List<double[]> times = new ArrayList<>();
@@ -78,6 +140,12 @@ final class FleetBenchmark {
             Files.writeString(unit, Files.readString(unit).replace("name: Pump switch", "name: Switch of the pump"));
             run("  one line changed", size, 1, fleet, out);
             run("  nothing changed", size, 1, fleet, out);
+            Process preview = Jvm.start(
+                    List.of("-Xmx2g", BOTH_COMPILERS, "-XX:+UseParallelGC"), Previewed.class, fleet.toString());
+            preview.inputReader().lines().forEach(System.out::println);
+            if (preview.waitFor() != 0) {
+                throw new IllegalStateException("the preview was not measured");
+            }
             if (size == FLOOR) {
                 Process floor =
                         Jvm.start(List.of(BOTH_COMPILERS, "-Dfleet=" + fleet, "-Drounds=4"), FloorBenchmark.class);
