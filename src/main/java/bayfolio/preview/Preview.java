@@ -36,7 +36,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jsoup.nodes.Entities;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -58,6 +57,11 @@ public final class Preview implements AutoCloseable {
             "webm", "video/webm",
             "vtt", "text/vtt; charset=utf-8");
     private static final String PAGE = "text/html; charset=utf-8";
+
+    /** In place of a page; what shows findings tells why. */
+    private static final String NOT_MADE =
+            "<!doctype html><html lang=\"en\"><head><title>Preview</title></head><body><main><h1>It could not be made</h1></main></body></html>";
+
     private static final Pattern PART = Pattern.compile("bytes=([0-9]+)-");
     private static final long LONGEST_WAIT = 20_000;
 
@@ -308,8 +312,8 @@ public final class Preview implements AutoCloseable {
                 try {
                     file = file(path);
                 } catch (IOException | RuntimeException e) {
-                    told.accept(path + ": " + e.getMessage());
-                    send(exchange, 500, PAGE, faulty(e));
+                    fail(e);
+                    send(exchange, 500, PAGE, with(NOT_MADE.getBytes(StandardCharsets.UTF_8)));
                     return;
                 }
                 // A film is asked for in parts, or a browser goes to no moment of it.
@@ -334,14 +338,6 @@ public final class Preview implements AutoCloseable {
                         staff ? Audience.STAFF : Audience.RENTERS,
                         file.isEmpty() || file.endsWith("/") ? file + "index.html" : file)
                 .map(bytes -> path.endsWith(".html") || path.endsWith("/") ? with(bytes) : bytes);
-    }
-
-    /** In place of a page that could not be made. */
-    private static byte[] faulty(Exception e) {
-        String page =
-                "<!doctype html><html lang=\"en\"><head><title>Preview</title></head><body><main><h1>It could not be made</h1><p>"
-                        + Entities.escape(String.valueOf(e.getMessage())) + "</p></main></body></html>";
-        return with(page.getBytes(StandardCharsets.UTF_8));
     }
 
     /** The page, with what shows the findings on it. */
