@@ -86,8 +86,12 @@ public final class FleetDue {
     }
 
     private Table table() {
+        // Once for all: who asks for them goes through the whole fleet.
+        List<Notice> recalls = fleet.notices(units).stream()
+                .filter(notice -> notice.recall().isPresent())
+                .toList();
         List<Row> rows = units.stream()
-                .flatMap(unit -> Stream.concat(works(unit), recalls(unit)))
+                .flatMap(unit -> Stream.concat(works(unit), recalls(unit, recalls)))
                 .sorted(MOST_URGENT_FIRST)
                 .map(this::row)
                 .toList();
@@ -177,8 +181,8 @@ public final class FleetDue {
     }
 
     /** Also one whose last day is over: what was not done by then still is not. */
-    private Stream<Due> recalls(Unit unit) {
-        return fleet.notices(units).stream()
+    private Stream<Due> recalls(Unit unit, List<Notice> recalls) {
+        return recalls.stream()
                 .filter(notice -> notice.recall()
                         .filter(recall -> recall.open().contains(unit.id()))
                         .isPresent())
