@@ -156,9 +156,8 @@ record Draft(
         Fleet fleet = reading.fleet();
         Units these = fleet.units().only(looked::contains);
         Set<String> asked = asked();
-        // Pages and findings of what somebody looks at are made side by side; those of a coach in which something is
-        // wrong are
-        // thrown away.
+        // Pages and findings of what somebody looks at are made side by side; pages of a coach that is wrong are thrown
+        // away.
         Map<String, CompletableFuture<Made>> begun = new ConcurrentHashMap<>();
         Check check = Check.of(fleet, reading.library(), theme.catalogs(), reading.findings(), these, filled -> {
             String coach = filled.unit().id();

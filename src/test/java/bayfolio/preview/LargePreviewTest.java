@@ -3,21 +3,15 @@ package bayfolio.preview;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import bayfolio.publish.SmallFleet;
-import bayfolio.read.FleetReader;
 import bayfolio.read.Folder;
-import bayfolio.render.theme.Theme;
-import bayfolio.render.theme.UnknownThemeException;
 import com.google.gson.JsonObject;
-import com.google.gson.JsonParser;
 import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -25,77 +19,101 @@ import org.junit.jupiter.api.io.TempDir;
 final class LargePreviewTest {
     private static final int COACHES = 130;
 
-    private final HttpClient client = HttpClient.newHttpClient();
+    @TempDir
+    private Path folder;
 
     @Test
-    void whoIsAskedForIsLookedAtFirstAndTheOthersAfterwards(@TempDir Path folder) throws Exception {
-        Path root = SmallFleet.write(
-                folder.resolve("fleet"),
-                IntStream.range(0, COACHES).mapToObj(i -> "coach-" + i).toList());
+    void whoIsAskedForIsLookedAtFirstAndTheOthersAfterwards() throws Exception {
+        Path root = SmallFleet.write(folder.resolve("fleet"), SmallFleet.ids(COACHES));
         // Late in the order of the fleet.
         Path wrong = root.resolve("units/coach-54/unit.yaml");
         Files.writeString(wrong, Files.readString(wrong).replaceFirst("(?m)^name: .*$", "name: [broken"));
-        Folder read = new Folder(root);
-        try (Preview preview = Preview.start(
-                root,
-                0,
-                new Preview.Reading() {
-                    @Override
-                    public Theme theme() throws IOException, UnknownThemeException {
-                        return Theme.load(root, Theme.BUILT_IN);
-                    }
-
-                    @Override
-                    public FleetReader.Reading fleet() {
-                        return FleetReader.read(read);
-                    }
-                },
-                line -> {})) {
+        try (Preview preview = Preview.start(root, 0, Visitor.reading(new Folder(root)), line -> {})) {
+            Visitor visitor = new Visitor(preview);
             // Of the names in their order this is the last.
-            HttpResponse<String> last = get(preview, "web/coach-99/switch/pump.html");
+            HttpResponse<String> last = visitor.get("web/coach-99/switch/pump.html");
             assertThat(last.statusCode()).isEqualTo(200);
             assertThat(last.body()).contains("Coach-99");
-            assertThat(listed(preview)).contains("coach-99").hasSizeLessThan(COACHES - 1);
+            assertThat(listed(visitor)).contains("coach-99").hasSizeLessThan(COACHES - 1);
 
-            assertThat(get(preview, "web/coach-54/index.html").statusCode()).isEqualTo(404);
-            JsonObject state = state(preview, 0);
-            while (!listed(preview).containsAll(List.of("coach-0", "coach-59", "coach-98"))) {
-                state = state(preview, state.get("draft").getAsInt());
+            assertThat(visitor.get("web/coach-54/index.html").statusCode()).isEqualTo(404);
+            JsonObject state = visitor.state(0, "/web/index.html");
+            while (!listed(visitor).containsAll(List.of("coach-0", "coach-59", "coach-98"))) {
+                state = next(visitor, state);
             }
-            assertThat(listed(preview)).hasSize(COACHES - 1);
+            assertThat(listed(visitor)).hasSize(COACHES - 1);
             assertThat(state.get("findings").toString()).contains("units/coach-54/unit.yaml:");
 
             Path unit = root.resolve("units/coach-99/unit.yaml");
             Files.writeString(unit, Files.readString(unit).replaceFirst("(?m)^name: .*$", "name: Sanderling"));
-            String page = "";
-            for (int more = 0; more < 20 && !page.contains("Sanderling"); more++) {
-                state = state(preview, state.get("draft").getAsInt());
-                page = get(preview, "web/coach-99/switch/pump.html").body();
+            for (int more = 0; more < 20 && !pump(visitor).contains("Sanderling"); more++) {
+                state = next(visitor, state);
             }
-            assertThat(page).contains("Sanderling");
-            assertThat(get(preview, "web/index.html").body())
+            assertThat(pump(visitor)).contains("Sanderling");
+            assertThat(visitor.get("web/index.html").body())
                     .contains("Sanderling")
-                    .contains("Coach-8");
+                    .contains("Coach-98");
         }
     }
 
-    private List<String> listed(Preview preview) throws Exception {
-        String index = get(preview, "web/index.html").body();
-        return IntStream.range(0, COACHES)
-                .mapToObj(i -> "coach-" + i)
+    @Test
+    void whatIsWrongWithTheFleetIsToldAndWhatIsGoneIsNot() throws Exception {
+        Path root = SmallFleet.write(folder.resolve("fleet"), List.of("coach-0", "coach-54", "coach-99"));
+        Path wrong = root.resolve("units/coach-54/unit.yaml");
+        Files.writeString(wrong, Files.readString(wrong).replaceFirst("(?m)^name: .*$", "name: [broken"));
+        try (Preview preview = Preview.start(root, 0, Visitor.reading(new Folder(root)), line -> {})) {
+            Visitor visitor = new Visitor(preview);
+            JsonObject state = visitor.state(0, "/web/index.html");
+            assertThat(state.get("findings").toString()).contains("units/coach-54/unit.yaml:");
+
+            Path facts = root.resolve("units/fleet.yaml");
+            String sound = Files.readString(facts);
+            Files.writeString(facts, "name: [broken");
+            for (int more = 0; more < 20 && isSound(state); more++) {
+                state = next(visitor, state);
+            }
+            assertThat(isSound(state)).isFalse();
+            assertThat(pump(visitor)).contains("Coach-99");
+            assertThat(visitor.get("web/index.html").statusCode()).isEqualTo(200);
+
+            Files.writeString(facts, sound);
+            try (Stream<Path> all = Files.walk(wrong.getParent())) {
+                for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(each);
+                }
+            }
+            for (int more = 0; more < 20 && !(isSound(state) && isWithoutFindings(state)); more++) {
+                state = next(visitor, state);
+            }
+            assertThat(isSound(state)).isTrue();
+            assertThat(isWithoutFindings(state)).isTrue();
+            assertThat(pump(visitor)).contains("Coach-99");
+        }
+    }
+
+    private static boolean isSound(JsonObject state) {
+        return state.get("failed").getAsString().isEmpty()
+                && !state.get("findings").toString().contains("units/fleet.yaml:");
+    }
+
+    private static boolean isWithoutFindings(JsonObject state) {
+        return !state.get("findings").toString().contains("coach-54");
+    }
+
+    /** The next draft, or the same one after a while: where it could not be read there is none. */
+    private static JsonObject next(Visitor visitor, JsonObject state) throws Exception {
+        Thread.sleep(100);
+        return visitor.state(state.get("draft").getAsInt(), "/web/index.html");
+    }
+
+    private static String pump(Visitor visitor) throws Exception {
+        return visitor.get("web/coach-99/switch/pump.html").body();
+    }
+
+    private static List<String> listed(Visitor visitor) throws IOException, InterruptedException {
+        String index = visitor.get("web/index.html").body();
+        return SmallFleet.ids(COACHES).stream()
                 .filter(coach -> index.contains("\"" + coach + "/index.html\""))
                 .toList();
-    }
-
-    private JsonObject state(Preview preview, int known) throws Exception {
-        return JsonParser.parseString(get(preview, ".preview/state?known=" + known + "&page=/web/index.html")
-                        .body())
-                .getAsJsonObject();
-    }
-
-    private HttpResponse<String> get(Preview preview, String path) throws Exception {
-        return client.send(
-                HttpRequest.newBuilder(URI.create(preview.origin() + path)).build(),
-                HttpResponse.BodyHandlers.ofString());
     }
 }

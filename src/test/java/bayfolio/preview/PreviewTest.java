@@ -5,18 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import bayfolio.DemoFleet;
 import bayfolio.Folders;
 import bayfolio.issue.TypedFleet;
-import bayfolio.read.FleetReader;
-import bayfolio.render.theme.Theme;
-import bayfolio.render.theme.UnknownThemeException;
 import com.google.gson.JsonObject;
-import com.google.gson.JsonParser;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.Socket;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -35,27 +28,14 @@ final class PreviewTest {
 
     private Path unit;
     private Preview preview;
-    private final HttpClient client = HttpClient.newHttpClient();
+    private Visitor visitor;
 
     @BeforeEach
     void start() throws Exception {
         Path root = DemoFleet.copy(DemoFleet.SMALL, folder.resolve("fleet"));
         unit = root.resolve("units/plover/unit.yaml");
-        preview = Preview.start(
-                root,
-                0,
-                new Preview.Reading() {
-                    @Override
-                    public Theme theme() throws IOException, UnknownThemeException {
-                        return Theme.load(root, Theme.BUILT_IN);
-                    }
-
-                    @Override
-                    public FleetReader.Reading fleet() {
-                        return FleetReader.read(Folders.at(root));
-                    }
-                },
-                line -> {});
+        preview = Preview.start(root, 0, Visitor.reading(Folders.at(root)), line -> {});
+        visitor = new Visitor(preview);
     }
 
     @AfterEach
@@ -64,15 +44,11 @@ final class PreviewTest {
     }
 
     private HttpResponse<String> get(String path) throws Exception {
-        return client.send(
-                HttpRequest.newBuilder(URI.create(preview.origin() + path)).build(),
-                HttpResponse.BodyHandlers.ofString());
+        return visitor.get(path);
     }
 
     private JsonObject state(int known, String page) throws Exception {
-        return JsonParser.parseString(
-                        get(".preview/state?known=" + known + "&page=" + page).body())
-                .getAsJsonObject();
+        return visitor.state(known, page);
     }
 
     /** The first state that is wanted; a file may be seen while it is half written. */

@@ -3,20 +3,13 @@ package bayfolio.publish;
 import bayfolio.Jvm;
 import bayfolio.cli.Bayfolio;
 import bayfolio.preview.Preview;
-import bayfolio.read.FleetReader;
+import bayfolio.preview.Visitor;
 import bayfolio.read.Folder;
-import bayfolio.render.theme.Theme;
-import bayfolio.render.theme.UnknownThemeException;
 import bayfolio.render.web.FloorBenchmark;
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,7 +19,6 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 
 /**
  * Fleets of many small coaches, most of them of models, published by a program of its own each time: coaches and pages a second,
@@ -86,23 +78,9 @@ final class FleetBenchmark {
             Path root = Path.of(words[0]);
             Path unit = root.resolve("units/coach-0/unit.yaml");
             BlockingQueue<String> told = new LinkedBlockingQueue<>();
-            Folder folder = new Folder(root);
-            Preview.Reading reading = new Preview.Reading() {
-                @Override
-                public Theme theme() throws IOException, UnknownThemeException {
-                    return Theme.load(root, Theme.BUILT_IN);
-                }
-
-                @Override
-                public FleetReader.Reading fleet() {
-                    return FleetReader.read(folder);
-                }
-            };
             List<Integer> took = new ArrayList<>();
-            try (Preview preview = Preview.start(root, 0, reading, told::add)) {
-                URI page = URI.create(preview.origin() + "web/coach-0/index.html");
-                HttpClient.newHttpClient()
-                        .send(HttpRequest.newBuilder(page).build(), HttpResponse.BodyHandlers.discarding());
+            try (Preview preview = Preview.start(root, 0, Visitor.reading(new Folder(root)), told::add)) {
+                new Visitor(preview).get("web/coach-0/index.html");
                 for (int edit = 0; edit < EDITS; edit++) {
                     Files.writeString(
                             unit, Files.readString(unit).replaceFirst("(?m)^name: .*$", "name: Coach " + edit));
@@ -129,9 +107,7 @@ final class FleetBenchmark {
         Path folder = Files.createTempDirectory("bayfolio-fleet");
         List<double[]> times = new ArrayList<>();
         for (int size : SIZES) {
-            Path fleet = SmallFleet.withModels(
-                    folder.resolve("fleet-" + size),
-                    IntStream.range(0, size).mapToObj(i -> "coach-" + i).toList());
+            Path fleet = SmallFleet.withModels(folder.resolve("fleet-" + size), SmallFleet.ids(size));
             Path out = folder.resolve("out-" + size);
             // A large fleet is warm before it is half done.
             List<Double> full = run(size + " coaches", size, size > 100 ? 1 : 3, fleet, out);

@@ -11,10 +11,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** A fleet of coaches that are as small as the shared procedures allow, alike but for their names and, with models, for a fact. */
 public final class SmallFleet {
     private SmallFleet() {}
+
+    /** Of as many coaches. */
+    public static List<String> ids(int coaches) {
+        return IntStream.range(0, coaches).mapToObj(i -> "coach-" + i).toList();
+    }
 
     /** @param coaches ids of small letters */
     public static Path write(Path fleet, List<String> coaches) throws IOException {

@@ -7,7 +7,6 @@ import bayfolio.Main;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,9 +18,7 @@ class StreamedTest {
 
     @Test
     void noMoreThanAFewCoachesAreInMindAtOnce(@TempDir Path folder) throws Exception {
-        Path fleet = SmallFleet.write(
-                folder.resolve("fleet"),
-                IntStream.range(0, COACHES).mapToObj(i -> "coach-" + i).toList());
+        Path fleet = SmallFleet.write(folder.resolve("fleet"), SmallFleet.ids(COACHES));
         Path out = folder.resolve("out");
 
         Process publisher = Jvm.start(

@@ -112,7 +112,8 @@ class KeeperTest {
     void aFileThatWasWrittenAgainIsReadAgain() throws Exception {
         Path unit = root.resolve("units/dunlin/unit.yaml");
         assumeTrue(
-                unit.getFileSystem().supportedFileAttributeViews().contains("unix"), "tells when a file was changed");
+                unit.getFileSystem().supportedFileAttributeViews().contains("unix"),
+                "the system does not tell when a file was changed");
         Folder folder = new Folder(root);
         Object before = settled(unit);
         assertThat(FleetReader.read(folder).fleet().units().get(0).name()).isEqualTo("Dunlin");
