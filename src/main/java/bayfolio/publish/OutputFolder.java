@@ -18,7 +18,6 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.Set;
@@ -178,7 +177,7 @@ final class OutputFolder implements AutoCloseable {
                 throw foreign(there);
             }
             Queue<Path> others = new ConcurrentLinkedQueue<>();
-            Workers.each(entries, entry -> look(entry, inside, root, new Known(named), files, others));
+            Workers.each(entries, entry -> look(entry, root, new Known(named), files, others));
             Optional<Path> foreign = others.stream().min(Comparator.naturalOrder());
             if (foreign.isPresent()) {
                 throw foreign(there.resolve(inside.relativize(foreign.get())));
@@ -188,17 +187,15 @@ final class OutputFolder implements AutoCloseable {
     }
 
     /**
-     * Goes through an entry of a root, asking the system once about each file: a large fleet has millions.
+     * Goes through an entry that lies in a root, asking the system once about each file: a large fleet has millions.
      *
      * @param files counts those of each part
      * @param others gets the first that was not written here
      */
-    private static void look(
-            Path entry, Path inside, String root, Known known, Map<String, Integer> files, Queue<Path> others)
+    private static void look(Path entry, String root, Known known, Map<String, Integer> files, Queue<Path> others)
             throws IOException {
         Deque<String> folders = new ArrayDeque<>();
-        Path above = Objects.requireNonNull(entry.getParent());
-        folders.push(name(root, inside.relativize(above)));
+        folders.push(root);
         Files.walkFileTree(entry, new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes now) throws IOException {
@@ -296,11 +293,6 @@ final class OutputFolder implements AutoCloseable {
                 folder::resolve,
                 System.currentTimeMillis(),
                 () -> disk.move(next.folder(), spare.folder()));
-    }
-
-    private static String name(String root, Path below) {
-        String path = below.toString().replace('\\', '/');
-        return path.isEmpty() ? root : root + "/" + path;
     }
 
     /**

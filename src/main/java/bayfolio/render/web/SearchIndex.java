@@ -127,7 +127,7 @@ final class SearchIndex {
                 : node instanceof Section section ? PlainText.of(section) : Stream.of();
     }
 
-    /** Runs of letters and digits. */
+    /** Runs of letters and digits. By an expression they took a thirtieth of the time of publishing. */
     private static Set<String> words(Stream<String> texts) {
         Set<String> words = new HashSet<>();
         texts.map(text -> text.toLowerCase(Locale.ROOT)).forEach(text -> {
