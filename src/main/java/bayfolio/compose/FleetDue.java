@@ -43,12 +43,17 @@ public final class FleetDue {
         BY_COUNTER
     }
 
-    /** @param day empty where it goes by no day */
-    record Due(Unit unit, When when, Optional<LocalDate> day, String what, String due, String by) {}
+    /**
+     * Of a coach only what stands in the line: a large fleet is not kept in mind for its list.
+     *
+     * @param coach its id
+     * @param day empty where it goes by no day
+     */
+    record Due(String coach, String name, When when, Optional<LocalDate> day, String what, String due, String by) {}
 
     private static final Comparator<Due> MOST_URGENT_FIRST = Comparator.comparing(Due::when)
             .thenComparing(due -> due.day.orElse(LocalDate.MAX))
-            .thenComparing(due -> due.unit.name())
+            .thenComparing(due -> due.name)
             .thenComparing(Due::what);
 
     private final Fleet fleet;
@@ -115,9 +120,9 @@ public final class FleetDue {
 
     private Row row(Due due) {
         return new Row(
-                due.unit.id(),
+                due.coach,
                 List.of(
-                        Cell.of(due.unit.name()),
+                        Cell.of(due.name),
                         Cell.of(said(due.when, words), due.when.ordinal()),
                         Cell.of(due.what),
                         due.day.map(day -> Cell.of(due.due, day.toEpochDay())).orElseGet(() -> Cell.of(due.due)),
@@ -146,7 +151,8 @@ public final class FleetDue {
     private Due service(Unit unit, Service service, Wording wording) {
         NextDue next = NextDue.of(service);
         return new Due(
-                unit,
+                unit.id(),
+                unit.name(),
                 next.day().map(this::when).orElse(next.known() ? When.BY_COUNTER : When.NOT_KNOWN),
                 next.day(),
                 service.facts().get(Service.WHAT),
@@ -172,7 +178,8 @@ public final class FleetDue {
 
     private Due dated(Unit unit, String what, Optional<LocalDate> day, String unknown) {
         return new Due(
-                unit,
+                unit.id(),
+                unit.name(),
                 day.map(this::when).orElse(When.NOT_KNOWN),
                 day,
                 what,
@@ -189,7 +196,8 @@ public final class FleetDue {
                 .map(notice -> {
                     Optional<LocalDate> until = notice.facts().find(Notice.UNTIL);
                     return new Due(
-                            unit,
+                            unit.id(),
+                            unit.name(),
                             until.map(this::when)
                                     .filter(when -> when != When.LATER)
                                     .orElse(When.OPEN),

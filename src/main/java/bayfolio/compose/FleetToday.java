@@ -161,10 +161,9 @@ public final class FleetToday {
                                         .filter(it -> !it.isEmpty())
                                         .toList()),
                                 List.of(way(
-                                        due.unit().id(),
+                                        due.coach(),
                                         PageKind.SERVICE,
-                                        words.say(
-                                                "today.of", "coach", due.unit().name(), "what", due.what())))))
+                                        words.say("today.of", "coach", due.name(), "what", due.what())))))
                         .toList());
     }
 
